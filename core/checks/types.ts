@@ -1,0 +1,44 @@
+import type { Confidence } from '../data/index.ts'
+import type { FieldPath } from '../job/index.ts'
+
+export type CheckStatus = 'passes' | 'near' | 'fails' | 'calculated only' | 'outside scope'
+
+/** A value with its unit, ready to print. */
+export interface Quantity {
+  readonly value: number
+  readonly unit: 'ticks' | 'psf' | 'lb' | 'plf' | 'psi' | 'sq ft' | 'in' | 'count' | 'ft-lb'
+}
+
+/** One answer to one rule, by table or by calculation. */
+export interface Finding {
+  readonly method: 'prescriptive' | 'calculated'
+  readonly document: string
+  readonly edition: string
+  readonly clause: string
+  readonly demand: Quantity
+  readonly capacity: Quantity | null
+  /** demand ÷ capacity; null where there is no capacity */
+  readonly ratio: number | null
+  readonly confidence: Confidence
+  /** e.g. "row 2-2x12, column joist span 12 ft (taken up from 11.25 ft)" */
+  readonly lookup: string
+  readonly steps: readonly string[]
+}
+
+/** One rule applied to one member or group of like members. */
+export interface Check {
+  readonly id: string
+  /** e.g. "Joist span" */
+  readonly title: string
+  /** ids of members, posts or footings it speaks of */
+  readonly subjects: readonly string[]
+  readonly status: CheckStatus
+  /** the finding that decides */
+  readonly governing: Finding | null
+  readonly findings: readonly Finding[]
+  /** one line: what is the case */
+  readonly message: string
+  /** what to do about it, or a caution; empty where nothing is needed */
+  readonly remedy: string
+  readonly fields: readonly FieldPath[]
+}

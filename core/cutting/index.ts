@@ -1,0 +1,2 @@
+export type * from './types.ts'
+export type * from './lp-port.ts'

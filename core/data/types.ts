@@ -1,0 +1,42 @@
+import type { Ticks } from '../units/index.ts'
+
+/** Nominal sizes that the program frames with. */
+export type LumberSize =
+  | '2x6' | '2x8' | '2x10' | '2x12'
+  | '4x4' | '4x6' | '6x6' | '8x8'
+  | '5/4x6' | '2x4'
+
+/** Species as the NDS Supplement names them: SP Southern Pine, DFL Douglas fir-larch, HF hem-fir, SPF spruce-pine-fir, RW redwood, WC western cedars. */
+export type Species = 'SP' | 'DFL' | 'HF' | 'SPF' | 'RW' | 'WC'
+
+/** Species groups of the IRC's deck tables. */
+export type SpeciesGroup = 'SP' | 'DF_HF_SPF' | 'RW_WC_PP_RP'
+
+export type Grade = 'No.2'
+
+export type Treatment = 'treated' | 'untreated'
+
+export type SoilClass = 'unknown' | 'clay or silt' | 'sand' | 'sandy gravel or gravel' | 'rock'
+
+/** How far a published figure was verified. Only the first two make a table row that can pass a member. */
+export type Confidence = 'verified' | 'from memory; reproduced' | 'from memory' | 'computed only' | 'common practice, no source'
+
+/** Where a table or a figure comes from; printed beside what it decides. */
+export interface Source {
+  /** e.g. "IRC" */
+  readonly document: string
+  /** e.g. "2021" */
+  readonly edition: string
+  /** e.g. "Table R507.6" */
+  readonly clause: string
+  readonly confidence: Confidence
+  /** what was read where, or what was recomputed and how far it agreed */
+  readonly note: string
+}
+
+/** Dressed cross-section of a nominal size (PS 20, dry). */
+export interface Section {
+  readonly size: LumberSize
+  readonly thickness: Ticks
+  readonly depth: Ticks
+}

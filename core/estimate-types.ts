@@ -1,0 +1,75 @@
+import type { Check } from './checks/index.ts'
+import type { CutPlan, Infeasible } from './cutting/index.ts'
+import type { Cause, Frame, ProductClass } from './frame/index.ts'
+import type { Fault, FieldPath, Job, ScopeTopic } from './job/index.ts'
+import type { Layout } from './layout/index.ts'
+import type { PriceFault, Pricing } from './pricing/index.ts'
+import type { Takeoff } from './takeoff/index.ts'
+import type { Cents, Ticks } from './units/index.ts'
+
+/** The cheap part of the pipeline, run in the window at every keystroke. */
+export interface Design {
+  readonly job: Job
+  readonly given: readonly FieldPath[]
+  readonly layout: Layout
+  readonly frame: Frame
+  readonly checks: readonly Check[]
+  readonly takeoff: Takeoff
+}
+
+/** A size just above a stock length: what it costs and what would drop it. */
+export interface NearMiss {
+  readonly subject: string
+  readonly length: Ticks
+  readonly stock: Ticks
+  readonly over: Ticks
+  /** what the next board up costs more, per piece and in all */
+  readonly costs: Cents
+  readonly message: string
+  /** a change of size that would drop it; null where none within 2 in does */
+  readonly suggestion: { readonly field: FieldPath; readonly value: Ticks; readonly saves: Cents } | null
+}
+
+export interface ScopeLine {
+  readonly topic: ScopeTopic
+  readonly state: 'priced' | 'not included'
+  readonly amount: Cents
+  readonly message: string
+}
+
+/** How the deck's width sits on stock: whole boards or joints. */
+export interface Fit {
+  readonly fitsStock: boolean
+  readonly fitsWithDecking: boolean
+  readonly message: string
+}
+
+export interface Planned {
+  readonly product: ProductClass
+  /** yard code of the product */
+  readonly code: string
+  readonly plan: CutPlan
+}
+
+export interface Estimate extends Design {
+  readonly plans: readonly Planned[]
+  readonly infeasible: readonly Infeasible[]
+  readonly priceFaults: readonly PriceFault[]
+  /** null where a product has no plan or a good has no price: no total is shown then */
+  readonly pricing: Pricing | null
+  readonly scope: readonly ScopeLine[]
+  readonly nearMisses: readonly NearMiss[]
+  readonly fit: Fit
+}
+
+/** One step of *why*: a thing, what was said of it, what it came from. */
+export interface WhyStep {
+  readonly id: string
+  readonly text: string
+  readonly cause: Cause | null
+  readonly because: readonly WhyStep[]
+}
+
+export type EstimateResult =
+  | { readonly ok: true; readonly estimate: Estimate }
+  | { readonly ok: false; readonly faults: readonly Fault[] }

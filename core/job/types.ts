@@ -1,0 +1,150 @@
+import type { Grade, LumberSize, SoilClass, Species, Treatment } from '../data/index.ts'
+import type { Cents, Psf, Share, Ticks } from '../units/index.ts'
+
+/** A job as its file or the window states it: sparse, in the user's own words; what is absent is a default. */
+export type JobStatement = { readonly [key: string]: JsonValue }
+export type JsonValue = string | number | boolean | null | readonly JsonValue[] | { readonly [key: string]: JsonValue }
+
+/** Dotted path of a field of the job, e.g. "frame.joists.spacing". */
+export type FieldPath = string
+
+/** What is wrong with a stated job: where, what, and what would be right. */
+export interface Fault {
+  readonly path: FieldPath
+  readonly message: string
+  readonly fix: string
+  /** place in the job file's text, from 1, where it came from a file */
+  readonly line?: number
+  readonly column?: number
+}
+
+export interface BeamSpec {
+  readonly size: LumberSize
+  readonly plies: number
+  /** outer face of the rim on its side to the beam's centre line */
+  readonly setback: Ticks
+  readonly posts: number
+  /** end of the beam to the centre of its end post */
+  readonly inset: Ticks
+}
+
+/** Ground under the deck; heights above the datum, which is the ground at the wall's left end. */
+export type Ground =
+  | {
+      readonly kind: 'plane'
+      /** drop (positive is down) over a run, along the wall to the right and away from it */
+      readonly along: { readonly fall: Ticks; readonly over: Ticks }
+      readonly away: { readonly fall: Ticks; readonly over: Ticks }
+    }
+  | { readonly kind: 'spots'; readonly spots: readonly { readonly x: Ticks; readonly y: Ticks; readonly z: Ticks }[] }
+
+/** Things builders forget; each is priced by a stated sum, counted by the program, or said not to be included. */
+export type ScopeTopic =
+  | 'stairs' | 'guard' | 'taking away' | 'hauling' | 'delivery'
+  | 'permit' | 'flashing' | 'fasteners' | 'hire' | 'clean-up'
+
+export type Stagger = 'preferred' | 'required' | 'none'
+
+/** The whole statement about one deck, every field present and valid. The only input of the pipeline beside the price book. */
+export interface Job {
+  readonly version: number
+  readonly name: string
+  readonly notes: string
+  /** who builds: decides whether wages, overhead and margin are in the price */
+  readonly builder: 'contractor' | 'owner'
+  readonly size: { readonly width: Ticks; readonly depth: Ticks; readonly height: Ticks }
+  readonly site: {
+    readonly attachment: 'ledger' | 'freestanding'
+    readonly ground: Ground
+    readonly frostDepth: Ticks
+    readonly frostSource: string
+    readonly soil: SoilClass
+    readonly soilBearing: Psf
+    readonly snowLoad: Psf
+    readonly liveLoad: Psf
+    readonly deadLoad: Psf
+    readonly ledgerFastener: 'lag' | 'bolt'
+    /** sheathing between ledger and band joist */
+    readonly sheathing: 'up to 1/2 in' | 'up to 1 in'
+  }
+  readonly code: { readonly edition: 'IRC 2021'; readonly governs: 'prescriptive' | 'calculated' }
+  readonly frame: {
+    readonly species: Species
+    readonly grade: Grade
+    readonly treatment: Treatment
+    readonly joists: {
+      readonly size: LumberSize
+      readonly spacing: Ticks
+      readonly layoutFrom: 'left' | 'right'
+    }
+    readonly rimPlies: number
+    readonly beams: { readonly front: BeamSpec; readonly rear: BeamSpec }
+    readonly postSize: LumberSize
+    readonly blocking: 'over beams' | 'none'
+    readonly stagger: Stagger
+  }
+  readonly ground: {
+    readonly tube: Ticks
+    /** 0 where the tube stands on the ground itself */
+    readonly base: Ticks
+    readonly baseThickness: Ticks
+    readonly projection: Ticks
+    readonly standoff: Ticks
+    readonly holeRoom: Ticks
+    readonly concreteWaste: Share
+    readonly swell: Share
+  }
+  readonly decking: {
+    readonly size: LumberSize
+    readonly overhang: Ticks
+    readonly gap: Ticks
+    readonly wallGap: Ticks
+  }
+  readonly cutting: {
+    readonly kerf: Ticks
+    readonly endTrim: Ticks
+    /** order length of a post beyond its length: it is cut in place */
+    readonly postAllowance: Ticks
+    readonly staggerPenalty: Cents
+    readonly handling: Cents
+    /** spare boards per product class and length are chosen, not a percentage; 0 by default */
+    readonly keepOffcutsFrom: Ticks
+  }
+  readonly pricing: {
+    readonly method: 'margin' | 'markup'
+    readonly margin: Share
+    readonly markup: Share
+    readonly salesTax: Share
+    readonly priceTax: Share
+    readonly contingency: Share
+    readonly overhead: Share
+  }
+  /** a stated sum, or null: not included. Flashing and fasteners are counted from the takeoff unless excluded here. */
+  readonly scope: { readonly [topic in ScopeTopic]: { readonly included: boolean; readonly allowance: Cents } }
+}
+
+export interface ReadJob {
+  readonly job: Job
+  /** paths stated by the user; every other field is a default and is shown as one */
+  readonly given: readonly FieldPath[]
+}
+
+export type FieldKind = 'text' | 'length' | 'money' | 'share' | 'count' | 'psf' | 'choice' | 'ground' | 'flag'
+
+/** One field of the job: the single source of its default, its bounds, its form control, its help and its faults. */
+export interface FieldSpec {
+  readonly path: FieldPath
+  readonly label: string
+  readonly section: 'job' | 'size' | 'site' | 'code' | 'frame' | 'ground' | 'decking' | 'cutting' | 'pricing' | 'scope'
+  readonly kind: FieldKind
+  readonly choices?: readonly string[]
+  /** bounds in the field's own unit (ticks, cents, 1/100 %, psf, count), inclusive */
+  readonly min?: number
+  readonly max?: number
+  /** default as a person would write it in a job file */
+  readonly default: JsonValue
+  /** plain words, for an owner who has never framed a deck */
+  readonly help: string
+  /** where the default comes from: a clause, or "common practice, no source" */
+  readonly basis: string
+}

@@ -1,0 +1,133 @@
+import type { CutPlan } from '../cutting/index.ts'
+import type { Cause, JointKind, ProductClass } from '../frame/index.ts'
+import type { Cents, Share, Ticks, UnitPrice } from '../units/index.ts'
+
+export interface StockPrice {
+  readonly length: Ticks
+  readonly price: Cents
+  /** the yard's own code for this length */
+  readonly code: string
+  readonly supply?: number
+  readonly pack?: number
+  readonly minimum?: number
+}
+
+/** A lumber product on the yard's list. */
+export interface LumberProduct {
+  readonly product: ProductClass
+  readonly useClass: string
+  readonly code: string
+  readonly substitutes: readonly string[]
+  readonly stock: readonly StockPrice[]
+}
+
+export interface GoodPrice {
+  readonly sku: string
+  readonly label: string
+  /** sold by */
+  readonly unit: string
+  readonly code: string
+  readonly price: UnitPrice
+  /** smallest amount sold, in 1/1000 unit: a box, a bag, a roll. Quantities are rounded up to whole packs. */
+  readonly pack: number
+  readonly note: string
+}
+
+export interface LabourRate {
+  readonly id: string
+  readonly label: string
+  readonly unit: string
+  /** crew hours per unit, in 1/100,000 hour */
+  readonly crewHours: number
+  readonly workers: number
+  readonly confidence: string
+}
+
+/** What one joint takes, as real money: material from the goods list, and minutes. */
+export interface JointKit {
+  readonly kind: JointKind
+  /** material of one joint, a whole number of cents */
+  readonly material: Cents
+  readonly sku: string
+  readonly label: string
+  /** worker minutes of one joint */
+  readonly minutes: number
+}
+
+/** Dated prices and production rates. */
+export interface PriceBook {
+  readonly version: number
+  readonly name: string
+  /** ISO date */
+  readonly date: string
+  readonly supplier: string
+  readonly invented: boolean
+  readonly lumber: readonly LumberProduct[]
+  readonly goods: readonly GoodPrice[]
+  readonly rates: readonly LabourRate[]
+  readonly joints: readonly JointKit[]
+  /** loaded rate, cents per worker hour */
+  readonly labourRate: Cents
+  readonly crewSize: number
+}
+
+export type LineGroup =
+  | 'lumber' | 'decking' | 'hardware' | 'fasteners' | 'concrete' | 'other material' | 'joints' | 'labour' | 'other'
+
+/** One printed line: quantity × unit price, rounded once. */
+export interface Line {
+  readonly id: string
+  readonly group: LineGroup
+  readonly label: string
+  readonly code: string
+  /** in 1/1000 unit; for labour, worker hours */
+  readonly thousandths: number
+  readonly unit: string
+  readonly price: UnitPrice
+  readonly amount: Cents
+  /** counts toward M (material, taxed), L (labour) or O (other) */
+  readonly part: 'material' | 'labour' | 'other'
+  readonly cause: Cause
+}
+
+export interface Totals {
+  readonly material: Cents
+  readonly tax: Cents
+  readonly labour: Cents
+  readonly other: Cents
+  readonly direct: Cents
+  readonly contingency: Cents
+  readonly overhead: Cents
+  readonly cost: Cents
+  readonly price: Cents
+  readonly priceTax: Cents
+  readonly priceWithTax: Cents
+  /** price ÷ outline area, or cost ÷ area where an owner builds; cents per square foot */
+  readonly perSquareFoot: Cents
+  readonly perSquareFootOf: 'price' | 'cost'
+  readonly method: 'margin' | 'markup' | 'none'
+  readonly methodShare: Share
+  /** clock hours of the crew and paid hours, in 1/100 hour */
+  readonly crewHours: number
+  readonly workerHours: number
+}
+
+export interface Pricing {
+  readonly lines: readonly Line[]
+  readonly totals: Totals
+  readonly bookName: string
+  readonly bookDate: string
+}
+
+/** Named faults: what has no price, so that no total can be trusted. */
+export interface PriceFault {
+  readonly subject: string
+  readonly message: string
+  readonly fix: string
+}
+
+/** One product class planned and named for the order. */
+export interface ClassPlan {
+  readonly product: ProductClass
+  readonly plan: CutPlan
+}

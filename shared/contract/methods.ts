@@ -1,0 +1,70 @@
+import type { CompareRow } from '../../core/compare/index.ts'
+import type { EstimateResult } from '../../core/estimate-types.ts'
+import type { JobStatement } from '../../core/job/index.ts'
+import type { PriceBook } from '../../core/pricing/index.ts'
+import type { Ticks } from '../../core/units/index.ts'
+
+export interface AppInfo {
+  readonly version: string
+  readonly door: 'desktop' | 'browser'
+  readonly bookName: string
+  readonly bookDate: string
+}
+
+export interface JobSummary {
+  readonly id: string
+  readonly name: string
+  /** ISO time of the last save */
+  readonly savedAt: string
+  readonly revision: number
+}
+
+export interface StoredJob extends JobSummary {
+  readonly statement: JobStatement
+  /** true once, where the program was not closed properly the last time */
+  readonly recovered: boolean
+}
+
+/**
+ * Every method of the program's one contract: name → [input, output].
+ * The window calls these over either door (desktop bridge or loopback host).
+ */
+export interface Methods {
+  'app.info': [Record<string, never>, AppInfo]
+  'jobs.list': [Record<string, never>, readonly JobSummary[]]
+  /** the job last worked on; the demo on first start */
+  'jobs.last': [Record<string, never>, StoredJob]
+  'jobs.open': [{ readonly id: string }, StoredJob]
+  'jobs.create': [{ readonly statement: JobStatement }, StoredJob]
+  /** refused with `conflict` where the stored revision is not the one the change was made on */
+  'jobs.save': [
+    { readonly id: string; readonly revision: number; readonly statement: JobStatement; readonly label: string },
+    { readonly revision: number; readonly savedAt: string },
+  ]
+  'prices.current': [Record<string, never>, PriceBook]
+  /** `edit` numbers the window's edits; a late answer to an old edit is dropped */
+  'estimate.run': [
+    { readonly edit: number; readonly statement: JobStatement },
+    { readonly edit: number; readonly result: EstimateResult },
+  ]
+  /** rows arrive as `compare.row` events, nearest to the job's width first; a new run stops the one before */
+  'compare.run': [
+    { readonly edit: number; readonly statement: JobStatement; readonly from: Ticks; readonly to: Ticks; readonly step: Ticks },
+    { readonly edit: number; readonly complete: boolean; readonly rows: number },
+  ]
+  'workbook.make': [{ readonly statement: JobStatement }, { readonly fileName: string; readonly base64: string }]
+}
+
+export interface Events {
+  'compare.row': { readonly edit: number; readonly row: CompareRow }
+  'jobs.changed': { readonly id: string; readonly revision: number }
+}
+
+export type MethodName = keyof Methods
+export type EventName = keyof Events
+
+/** What the window holds, whichever door it came through. */
+export interface Client {
+  call<M extends MethodName>(method: M, input: Methods[M][0]): Promise<Methods[M][1]>
+  on<E extends EventName>(event: E, listener: (data: Events[E]) => void): () => void
+}

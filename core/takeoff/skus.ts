@@ -1,0 +1,56 @@
+import type { Good } from './types.ts'
+
+/** A kind of goods that a takeoff may ask for. The price book gives each its price, pack and yard code. */
+export interface Sku {
+  readonly sku: string
+  readonly label: string
+  readonly unit: 'each' | 'lb' | 'foot' | 'bag' | 'quart'
+  readonly group: Good['group']
+  /** how it is usually sold, in its own unit; the price book decides */
+  readonly soldBy: number
+}
+
+const joistSizes = ['2x6', '2x8', '2x10', '2x12'] as const
+const postSizes = ['4x4', '4x6', '6x6', '8x8'] as const
+/** Inside diameters of fibre form tubes, inches. */
+export const tubeDiameters = [8, 10, 12, 14, 16, 18, 20, 24] as const
+
+const hardware = (sku: string, label: string): Sku => ({
+  sku, label, unit: 'each', group: 'hardware', soldBy: 1,
+})
+const nails = (sku: string, label: string): Sku => ({
+  sku, label, unit: 'lb', group: 'fasteners', soldBy: 1,
+})
+
+/** Every sku that a takeoff can name. Steel is hot-dip galvanised or stainless, for treated wood. */
+export const skus: readonly Sku[] = [
+  ...joistSizes.map((size) => hardware(`joist-hanger-${size}`, `Joist hanger for a ${size}, galvanised`)),
+  hardware('uplift-tie', 'Uplift tie, joist to beam, galvanised'),
+  hardware('end-joist-angle', 'Angle, end joist to ledger, galvanised'),
+  ...postSizes.map((size) => hardware(`post-base-${size}`, `Post base with stand-off for a ${size}, galvanised`)),
+  hardware('anchor-bolt-1/2', 'Anchor bolt 1/2 in with nut and washer, galvanised'),
+  ...postSizes.map((size) => hardware(`post-cap-${size}`, `Post cap or pair of plates for a ${size}, galvanised`)),
+  hardware('hold-down-1500lb', 'Hold-down, deck to floor framing, 1,500 lb'),
+  hardware('ledger-lag-1/2', 'Lag screw 1/2 in with washer, galvanised'),
+  hardware('ledger-bolt-1/2', 'Bolt 1/2 in with nut and washers, galvanised'),
+  nails('nail-10d-1-1/2', 'Hanger nails 10d × 1-1/2 in, galvanised'),
+  nails('nail-10d-common', 'Nails 10d common, galvanised'),
+  nails('nail-10d-box', 'Nails 10d box (3 in × 0.128), galvanised'),
+  nails('nail-16d-common', 'Nails 16d common, galvanised'),
+  { sku: 'screw-deck-2-1/2', label: 'Deck screws No.9 × 2-1/2 in, coated', unit: 'each', group: 'fasteners', soldBy: 350 },
+  { sku: 'screw-deck-3', label: 'Deck screws No.9 × 3 in, coated', unit: 'each', group: 'fasteners', soldBy: 350 },
+  ...tubeDiameters.map(
+    (inches): Sku => ({
+      sku: `form-tube-${inches}in`,
+      label: `Form tube ${inches} in, in 4 ft pieces`,
+      unit: 'foot',
+      group: 'concrete',
+      soldBy: 4,
+    }),
+  ),
+  { sku: 'footing-base-form', label: 'Form for a footing base under a tube', unit: 'each', group: 'concrete', soldBy: 1 },
+  { sku: 'concrete-bag-80lb', label: 'Concrete mix, 80 lb bag', unit: 'bag', group: 'concrete', soldBy: 1 },
+  { sku: 'ledger-flashing', label: 'Ledger flashing with drip edge', unit: 'foot', group: 'other material', soldBy: 10 },
+  { sku: 'ledger-membrane', label: 'Membrane behind the ledger, self-adhering', unit: 'foot', group: 'other material', soldBy: 25 },
+  { sku: 'end-cut-preservative', label: 'Preservative for cut ends of treated wood', unit: 'quart', group: 'other material', soldBy: 1 },
+]

@@ -1,1 +1,2 @@
+export { SAMPLE_BOOK } from './sample-book.ts'
 export type * from './types.ts'

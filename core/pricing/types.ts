@@ -72,7 +72,15 @@ export interface PriceBook {
 }
 
 export type LineGroup =
-  | 'lumber' | 'decking' | 'hardware' | 'fasteners' | 'concrete' | 'other material' | 'joints' | 'labour' | 'other'
+  | 'lumber'
+  | 'decking'
+  | 'hardware'
+  | 'fasteners'
+  | 'concrete'
+  | 'other material'
+  | 'joints'
+  | 'labour'
+  | 'other'
 
 /** One printed line: quantity × unit price, rounded once. */
 export interface Line {

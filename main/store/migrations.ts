@@ -1,0 +1,39 @@
+import type { Database } from 'better-sqlite3'
+
+/** One step of the store's layout. */
+export interface Migration {
+  readonly version: number
+  readonly update: (db: Database) => void
+}
+
+/**
+ * In order; a number once used is never used again. `PRAGMA user_version` holds the last one applied.
+ * Tables are STRICT, so that SQLite never turns a text into a number.
+ */
+export const MIGRATIONS: readonly Migration[] = [
+  {
+    version: 1,
+    update: (db) => {
+      db.exec(`
+        CREATE TABLE jobs (
+          id TEXT PRIMARY KEY,
+          name TEXT NOT NULL,
+          revision INTEGER NOT NULL,
+          saved_at TEXT NOT NULL,
+          statement TEXT NOT NULL
+        ) STRICT;
+        CREATE INDEX jobs_by_save ON jobs (saved_at DESC, id);
+        CREATE TABLE job_versions (
+          job_id TEXT NOT NULL REFERENCES jobs (id) ON DELETE CASCADE,
+          revision INTEGER NOT NULL,
+          label TEXT NOT NULL,
+          saved_at TEXT NOT NULL,
+          statement TEXT NOT NULL,
+          PRIMARY KEY (job_id, revision)
+        ) STRICT, WITHOUT ROWID;
+        CREATE TABLE settings (key TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT;
+        CREATE TABLE sessions (id TEXT PRIMARY KEY, pid INTEGER NOT NULL, opened_at TEXT NOT NULL) STRICT;
+      `)
+    },
+  },
+]

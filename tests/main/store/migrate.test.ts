@@ -1,0 +1,111 @@
+import { existsSync, readdirSync } from 'node:fs'
+import { join } from 'node:path'
+import Sqlite from 'better-sqlite3'
+import { describe, expect, test } from 'vitest'
+import { openStore } from '../../../main/store/index.ts'
+import { MIGRATIONS, type Migration } from '../../../main/store/migrations.ts'
+import { FIRST, mustOpen, NOON, temporaryFolder } from './temporary-store.ts'
+
+const folder = temporaryFolder()
+const at = (name: string) => join(folder, name)
+
+/** A step that a later version of the program might take. */
+const ADDS_PLACE: Migration = {
+  version: 2,
+  update: (db) =>
+    db.exec(`
+      ALTER TABLE jobs ADD COLUMN place TEXT NOT NULL DEFAULT '';
+      UPDATE jobs SET place = coalesce(json_extract(statement, '$.place'), '');
+    `),
+}
+const FAILS_HALFWAY: Migration = {
+  version: 3,
+  update: (db) => {
+    db.exec("DELETE FROM jobs; INSERT INTO settings VALUES ('half', 'done')")
+    throw new Error('no room for it')
+  },
+}
+
+function rows(file: string, table: string): unknown[] {
+  const db = new Sqlite(file, { readonly: true })
+  try {
+    return db.prepare(`SELECT * FROM ${table}`).all()
+  } finally {
+    db.close()
+  }
+}
+
+function storeOfVersionOne(name: string): string {
+  const store = mustOpen(at(name))
+  store.jobs.create({ ...FIRST, statement: { name: 'First', place: 'behind the barn' } })
+  store.jobs.create({ ...FIRST, id: 'job-2', name: 'Zażółć ½', statement: {} })
+  store.settings.write('last job', 'job-2')
+  store.close()
+  return at(name)
+}
+
+describe('bringing a store up to date', () => {
+  test('versions ascend without a gap and each is a step from the one before', () => {
+    expect(MIGRATIONS.map((step) => step.version)).toEqual(MIGRATIONS.map((_, index) => index + 1))
+  })
+
+  test('keeps whole rows of the version before and fills what is new', () => {
+    const file = storeOfVersionOne('up.db')
+    const store = mustOpen(file, [...MIGRATIONS, ADDS_PLACE])
+    store.close()
+    expect(rows(file, 'jobs')).toEqual([
+      {
+        id: 'job-1',
+        name: 'First',
+        revision: 1,
+        saved_at: NOON.toISOString(),
+        statement: '{"name":"First","place":"behind the barn"}',
+        place: 'behind the barn',
+      },
+      {
+        id: 'job-2',
+        name: 'Zażółć ½',
+        revision: 1,
+        saved_at: NOON.toISOString(),
+        statement: '{}',
+        place: '',
+      },
+    ])
+    expect(rows(file, 'settings')).toEqual([{ key: 'last job', value: 'job-2' }])
+    expect(rows(file, 'job_versions')).toHaveLength(2)
+  })
+
+  test('makes a copy of the store before the first step, readable as the version it was', () => {
+    const file = storeOfVersionOne('copied.db')
+    const store = mustOpen(file, [...MIGRATIONS, ADDS_PLACE])
+    expect(store.backup).toBe(`${file}.before-version-2`)
+    store.close()
+    const old = mustOpen(store.backup as string)
+    expect(old.jobs.list().map((job) => job.id)).toEqual(['job-1', 'job-2'])
+    old.close()
+  })
+
+  test('makes no copy of a new store', () => {
+    const store = mustOpen(at('fresh.db'))
+    expect(store.backup).toBe(null)
+    store.close()
+    expect(readdirSync(folder).filter((name) => name.startsWith('fresh.db.'))).toEqual([])
+  })
+
+  test('a step that fails is undone whole, and the steps before it stay', () => {
+    const file = storeOfVersionOne('fails.db')
+    const opened = openStore({
+      file,
+      now: () => NOON,
+      newId: () => 's',
+      migrations: [...MIGRATIONS, ADDS_PLACE, FAILS_HALFWAY],
+    })
+    expect(opened).toMatchObject({ ok: false, error: { code: 'unreachable' } })
+    expect(rows(file, 'jobs')).toHaveLength(2)
+    expect(rows(file, 'settings')).toEqual([{ key: 'last job', value: 'job-2' }])
+    const again = mustOpen(file, [...MIGRATIONS, ADDS_PLACE])
+    expect(again.jobs.list()).toHaveLength(2)
+    again.close()
+    expect(existsSync(`${file}.before-version-2`)).toBe(true)
+  })
+})

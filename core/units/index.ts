@@ -1,4 +1,5 @@
 export type { Brand } from './brand.ts'
+export { lengthFromInches } from './grid.ts'
 export { type Psf, psf } from './loads.ts'
 export {
   type Cents,
@@ -13,16 +14,23 @@ export {
   type UnitPrice,
   unitPrice,
 } from './money.ts'
+export { type LengthFault, parseLength } from './parse-length.ts'
+export { parseMoney } from './parse-money.ts'
+export { parseShare } from './parse-share.ts'
+export { printInches, printLength } from './print-length.ts'
+export { printMoney } from './print-money.ts'
+export { printShare } from './print-share.ts'
 export { fail, ok, type Result } from './result.ts'
+export type { TextFault } from './text-fault.ts'
 export {
   ceilTicks,
   feet,
   inches,
   MAX_TICKS,
   nearestSixteenth,
-  type Ticks,
   TICKS_PER_FOOT,
   TICKS_PER_INCH,
+  type Ticks,
   ticks,
   toFeet,
   toInches,

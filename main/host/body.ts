@@ -1,0 +1,17 @@
+import type { IncomingMessage } from 'node:http'
+
+/** The largest request: a job statement is a few kilobytes; a price book with thousands of lines stays under this. */
+export const largestBody = 4_000_000
+
+/** The request's text, or null where it is larger than allowed (reading stops there). Rejects where it is cut off. */
+export async function readBody(request: IncomingMessage): Promise<string | null> {
+  if (Number(request.headers['content-length'] ?? 0) > largestBody) return null
+  const parts: Buffer[] = []
+  let size = 0
+  for await (const part of request as AsyncIterable<Buffer>) {
+    size += part.length
+    if (size > largestBody) return null
+    parts.push(part)
+  }
+  return Buffer.concat(parts).toString('utf8')
+}

@@ -1,0 +1,2 @@
+export { createLog, type Log } from './log.ts'
+export { redact } from './redact.ts'

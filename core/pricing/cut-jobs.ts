@@ -1,0 +1,144 @@
+import type { CutJob, FixedPiece, RunGroup, StockOption } from '../cutting/index.ts'
+import type { Frame, FrameRun, ProductClass } from '../frame/index.ts'
+import type { Job } from '../job/index.ts'
+import type { Takeoff } from '../takeoff/index.ts'
+import { type Cents, cents, fail, ok, type Result, ticks } from '../units/index.ts'
+import { jointCost } from './joint-cost.ts'
+import { productKey, productName } from './product-name.ts'
+import type { LumberProduct, PriceBook, PriceFault } from './types.ts'
+
+/** What is to be cut from one product class, with the yard's code for it. */
+export interface ClassToCut {
+  readonly product: ProductClass
+  readonly code: string
+  readonly cutJob: CutJob
+}
+
+/** The part of a design that says what lumber is needed. */
+export interface Needs {
+  readonly job: Job
+  readonly frame: Pick<Frame, 'members'>
+  readonly takeoff: Pick<Takeoff, 'pieces' | 'runs'>
+}
+
+/**
+ * One cutting job per product class: its pieces and runs from the takeoff, lengths and prices from the price book,
+ * kerf, trims and preferences from the job. Faults name every product and joint that the book does not price.
+ */
+export function cutJobs(needs: Needs, book: PriceBook): Result<readonly ClassToCut[], readonly PriceFault[]> {
+  const { job, takeoff } = needs
+  const faults: PriceFault[] = []
+  const marks = new Map(needs.frame.members.map((member) => [member.id, member.mark]))
+  const classes = new Map<string, { product: ProductClass; pieces: FixedPiece[]; runs: RunGroup[] }>()
+  const classOf = (product: ProductClass) => {
+    const key = productKey(product)
+    const found = classes.get(key) ?? { product, pieces: [], runs: [] }
+    classes.set(key, found)
+    return found
+  }
+
+  for (const { id, mark, length, product } of takeoff.pieces)
+    classOf(product).pieces.push({ id, mark, length })
+  for (const run of takeoff.runs) {
+    const cost = jointCost(run.kind, book, job.builder)
+    if (cost === null && run.points.length > 0) faults.push(missingJoint(run, book))
+    classOf(run.product).runs.push(runGroup(run, marks, cost?.total ?? cents(0), job.cutting.staggerPenalty))
+  }
+
+  const result: ClassToCut[] = []
+  for (const [key, { product, pieces, runs }] of classes) {
+    const listed = book.lumber.find((entry) => productKey(entry.product) === key)
+    if (listed === undefined || listed.stock.length === 0) {
+      faults.push(missingProduct(product, listed, book))
+      continue
+    }
+    result.push({
+      product,
+      code: listed.code,
+      cutJob: {
+        id: key,
+        label: productName(product),
+        kerf: job.cutting.kerf,
+        endTrim: job.cutting.endTrim,
+        stock: listed.stock.map(stockOption),
+        pieces,
+        runs,
+        handling: job.cutting.handling,
+        perCut: cents(0),
+        keep: job.cutting.keepOffcutsFrom > 0 ? { from: job.cutting.keepOffcutsFrom, centsPerFoot: 0 } : null,
+        objectives: ['least cost'],
+      },
+    })
+  }
+  return faults.length > 0 ? fail(faults) : ok(result)
+}
+
+function stockOption(stock: LumberProduct['stock'][number]): StockOption {
+  return {
+    id: stock.code,
+    length: stock.length,
+    price: stock.price,
+    supply: stock.supply ?? null,
+    offcut: false,
+    ...(stock.pack === undefined ? {} : { pack: stock.pack }),
+    ...(stock.minimum === undefined ? {} : { minimum: stock.minimum }),
+  }
+}
+
+function runGroup(
+  run: FrameRun,
+  marks: ReadonlyMap<string, string>,
+  jointPrice: Cents,
+  staggerPenalty: Cents,
+): RunGroup {
+  return {
+    id: run.id,
+    label: run.label,
+    members: run.memberIds.map((id) => ({ id, mark: marks.get(id) ?? id })),
+    length: run.length,
+    points: run.points.map(({ at, label }) => ({
+      at,
+      label,
+      cost: jointPrice,
+      lap: ticks(0),
+      cap: run.cap,
+      excess: run.cap !== null && run.capPreferred ? staggerPenalty : null,
+    })),
+    supports: run.supports,
+    minSupports: run.minSupports,
+    minPiece: run.minPiece,
+    maxJoints: null,
+    neighboursApart: run.neighboursApart,
+  }
+}
+
+function missingProduct(
+  product: ProductClass,
+  listed: LumberProduct | undefined,
+  book: PriceBook,
+): PriceFault {
+  const name = productName(product)
+  const others = book.lumber
+    .filter((entry) => entry.product.size === product.size)
+    .map((e) => productName(e.product))
+  const has = others.length > 0 ? `It has ${others.join('; ')}.` : `It lists no ${product.size} at all.`
+  return {
+    subject: name,
+    message:
+      listed === undefined
+        ? `The price book "${book.name}" does not list ${name}. ${has}`
+        : `The price book "${book.name}" lists ${name} but no length of it.`,
+    fix:
+      listed === undefined
+        ? `Add ${name} with its lengths and prices to the price book, or choose a listed product.`
+        : `Add at least one length and price of ${name} to the price book.`,
+  }
+}
+
+function missingJoint(run: FrameRun, book: PriceBook): PriceFault {
+  return {
+    subject: `${run.kind} joint`,
+    message: `The price book "${book.name}" does not say what a ${run.kind} joint costs.`,
+    fix: `Add a "${run.kind}" entry under joints: its material and its minutes.`,
+  }
+}

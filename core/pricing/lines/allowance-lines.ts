@@ -1,0 +1,42 @@
+import type { Job, ScopeTopic } from '../../job/index.ts'
+import type { Line } from '../types.ts'
+import { countLine } from './line.ts'
+
+/** What is paid to others or stated as a sum. */
+export const allowanceLabels: { readonly [topic in ScopeTopic]: string } = {
+  stairs: 'Stairs, stated sum',
+  guard: 'Guard, stated sum',
+  'taking away': 'Taking away what stands there, stated sum',
+  hauling: 'Hauling and disposal, stated sum',
+  delivery: 'Delivery, stated sum',
+  permit: 'Permit, stated sum',
+  flashing: 'Flashing beyond what is counted, stated sum',
+  fasteners: 'Fasteners beyond what is counted, stated sum',
+  hire: 'Hire of tools, stated sum',
+  'clean-up': 'Clean-up, stated sum',
+}
+
+export const scopeTopics = Object.keys(allowanceLabels) as readonly ScopeTopic[]
+
+/** One line per topic that the job includes with a sum. */
+export function allowanceLines(job: Job): readonly Line[] {
+  return scopeTopics.flatMap((topic) => {
+    const { included, allowance } = job.scope[topic]
+    if (!included || allowance === 0) return []
+    return [
+      countLine(
+        {
+          id: `other-${topic.replace(' ', '-')}`,
+          group: 'other',
+          label: allowanceLabels[topic],
+          code: '',
+          unit: 'sum',
+          part: 'other',
+          cause: { fields: [`scope.${topic}.allowance`], ids: [], rule: 'sum stated in the job' },
+        },
+        1,
+        allowance,
+      ),
+    ]
+  })
+}

@@ -1,0 +1,61 @@
+import type { Good } from '../../takeoff/index.ts'
+import type { Line, PriceBook, PriceFault } from '../types.ts'
+import { line } from './line.ts'
+
+/** One line per sku: quantities of all that need it together, rounded up once to whole packs. */
+export function goodsLines(goods: readonly Good[], book: PriceBook, faults: PriceFault[]): readonly Line[] {
+  const prices = new Map(book.goods.map((good) => [good.sku, good]))
+  const needs = new Map<string, Good[]>()
+  for (const good of goods) needs.set(good.sku, [...(needs.get(good.sku) ?? []), good])
+
+  const lines: Line[] = []
+  for (const [sku, wanted] of needs) {
+    const first = wanted[0]
+    const price = prices.get(sku)
+    const needed = wanted.reduce((sum, { thousandths }) => sum + thousandths, 0)
+    if (first === undefined || needed === 0) continue
+    if (price === undefined) {
+      faults.push(missingGood(first, book))
+      continue
+    }
+    if (price.unit !== first.unit) {
+      faults.push(otherUnit(first, price.unit, book))
+      continue
+    }
+    const packs = Math.ceil(needed / price.pack)
+    lines.push(
+      line({
+        id: `good-${sku}`,
+        group: first.group,
+        label: price.label,
+        code: price.code,
+        thousandths: packs * price.pack,
+        unit: price.unit,
+        price: price.price,
+        part: 'material',
+        cause: {
+          fields: [...new Set(wanted.flatMap(({ cause }) => cause.fields))],
+          ids: wanted.map(({ id }) => id),
+          rule: `${needed / 1000} ${price.unit} needed, sold by ${price.pack / 1000}`,
+        },
+      }),
+    )
+  }
+  return lines
+}
+
+function missingGood(good: Good, book: PriceBook): PriceFault {
+  return {
+    subject: good.sku,
+    message: `The price book "${book.name}" has no price for "${good.sku}" (${good.label}).`,
+    fix: `Add "${good.sku}" under goods, with its price per ${good.unit}.`,
+  }
+}
+
+function otherUnit(good: Good, unit: string, book: PriceBook): PriceFault {
+  return {
+    subject: good.sku,
+    message: `The price book "${book.name}" prices "${good.sku}" per ${unit}; it is counted per ${good.unit}.`,
+    fix: `State the price of "${good.sku}" per ${good.unit}.`,
+  }
+}

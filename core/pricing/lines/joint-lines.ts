@@ -1,0 +1,72 @@
+import type { FrameRun } from '../../frame/index.ts'
+import type { Job } from '../../job/index.ts'
+import { jointCost } from '../joint-cost.ts'
+import type { Line, PriceBook } from '../types.ts'
+import { countLine } from './line.ts'
+import type { PlannedClass } from './lumber-lines.ts'
+
+/** A line of joint labour with its paid minutes, which the hours are summed from. */
+export interface JointLines {
+  readonly lines: readonly Line[]
+  readonly minutes: number
+}
+
+/**
+ * What the planned joints cost: per kind one line of material and one of labour, priced by the joint.
+ * Their sum is the joint cost of the plans to the cent: it was these dollars that chose the joints.
+ */
+export function jointLines(
+  job: Job,
+  runs: readonly FrameRun[],
+  plans: readonly PlannedClass[],
+  book: PriceBook,
+): JointLines {
+  const kindOf = new Map(runs.map((run) => [run.id, run.kind]))
+  const joints = plans.flatMap(({ plan }) => plan.joints)
+  const lines: Line[] = []
+  let minutes = 0
+  for (const kind of ['beam ply', 'rim', 'ledger', 'decking'] as const) {
+    const made = joints.filter((joint) => kindOf.get(joint.runId) === kind)
+    const cost = jointCost(kind, book, job.builder)
+    if (made.length === 0 || cost === null) continue
+    const cause = {
+      fields: [],
+      ids: [...new Set(made.map((joint) => joint.memberId))],
+      rule: `${made.length} joints in the cutting plan, ${cost.kit.minutes} worker minutes each`,
+    }
+    const id = `joint-${kind.replace(' ', '-')}`
+    lines.push(
+      countLine(
+        {
+          id: `${id}-material`,
+          group: 'joints',
+          label: cost.kit.label,
+          code: cost.kit.sku,
+          unit: 'joint',
+          part: 'material',
+          cause,
+        },
+        made.length,
+        cost.material,
+      ),
+      countLine(
+        {
+          id: `${id}-labour`,
+          group: 'joints',
+          label: `Make ${kind} joints, ${cost.kit.minutes} min each`,
+          code: '',
+          unit: 'joint',
+          part: 'labour',
+          cause,
+        },
+        made.length,
+        cost.labour,
+      ),
+    )
+    minutes += made.length * cost.kit.minutes
+  }
+  const priced = lines.reduce((sum, { amount }) => sum + amount, 0)
+  const planned = plans.reduce((sum, { plan }) => sum + plan.jointCost, 0)
+  if (priced !== planned) throw new Error(`joint lines sum to ${priced} cents, the plans say ${planned}`)
+  return { lines, minutes }
+}

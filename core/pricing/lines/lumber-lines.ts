@@ -1,0 +1,56 @@
+import type { CutPlan } from '../../cutting/index.ts'
+import type { ProductClass } from '../../frame/index.ts'
+import type { Job } from '../../job/index.ts'
+import type { Piece } from '../../takeoff/index.ts'
+import { toFeet } from '../../units/index.ts'
+import { productName } from '../product-name.ts'
+import type { Line } from '../types.ts'
+import { countLine } from './line.ts'
+
+/** A product class with the yard's code and its plan. */
+export interface PlannedClass {
+  readonly product: ProductClass
+  readonly code: string
+  readonly plan: CutPlan
+}
+
+/** One line per product and stock length, as ordered; each leads to the members that are cut from it. */
+export function lumberLines(
+  job: Job,
+  pieces: readonly Piece[],
+  plans: readonly PlannedClass[],
+): readonly Line[] {
+  const memberOfPiece = new Map(pieces.map((piece) => [piece.id, piece.memberId]))
+  return plans.flatMap(({ product, plan }) => {
+    const memberOfRunPiece = new Map(plan.runPieces.map((piece) => [piece.id, piece.memberId]))
+    const name = productName(product)
+    return plan.order.map((ordered) => {
+      const cut = plan.boards
+        .filter((board) => board.stockId === ordered.stockId)
+        .flatMap((board) => board.cuts)
+      const members = cut.map(
+        ({ pieceId }) => memberOfPiece.get(pieceId) ?? memberOfRunPiece.get(pieceId) ?? pieceId,
+      )
+      return countLine(
+        {
+          id: `lumber-${ordered.stockId}`,
+          group: isDecking(job, product) ? 'decking' : 'lumber',
+          label: `${name}, ${toFeet(ordered.length)} ft`,
+          code: ordered.stockId,
+          unit: 'each',
+          part: 'material',
+          cause: { fields: [], ids: [...new Set(members)], rule: `cutting plan of ${name}: ${plan.status}` },
+        },
+        ordered.count,
+        ordered.price,
+      )
+    })
+  })
+}
+
+/** Decking and framing of one size are one order, and stand under lumber. */
+function isDecking(job: Job, product: ProductClass): boolean {
+  const { joists, beams, postSize } = job.frame
+  const framed = [joists.size, beams.front.size, beams.rear.size, postSize]
+  return product.size === job.decking.size && !framed.includes(product.size)
+}

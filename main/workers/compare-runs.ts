@@ -1,0 +1,104 @@
+import type { CompareRow } from '../../core/compare/index.ts'
+import type { JobStatement } from '../../core/job/index.ts'
+import type { PriceBook } from '../../core/pricing/index.ts'
+import type { WidthRange, WorkAnswer } from './messages.ts'
+import { type WorkerThread, workerThread } from './worker-thread.ts'
+
+/** A comparison that has not stopped at its next row within this time is ended with its worker, ms. */
+const GRACE = 60
+
+export interface CompareWanted {
+  readonly statement: JobStatement
+  readonly book: PriceBook
+  readonly range: WidthRange
+  readonly onRow: (row: CompareRow) => void
+}
+
+export interface CompareEnd {
+  readonly complete: boolean
+  readonly rows: number
+}
+
+interface Running extends CompareWanted {
+  readonly id: number
+  readonly resolve: (end: CompareEnd) => void
+  readonly reject: (error: Error) => void
+  rows: number
+}
+
+/** One comparison at a time on its own worker; a new one stops the one before. */
+export class CompareRuns {
+  readonly #thread: WorkerThread
+  #running: Running | null = null
+  #waiting: Running | null = null
+  #timer: NodeJS.Timeout | null = null
+  #lastId = 0
+
+  constructor(workerPath: string) {
+    this.#thread = workerThread(
+      workerPath,
+      (answer) => this.#answered(answer),
+      (message) => this.#finish((run) => run.reject(new Error(message))),
+    )
+  }
+
+  run(wanted: CompareWanted): Promise<CompareEnd> {
+    return new Promise((resolve, reject) => {
+      this.#lastId += 1
+      const run: Running = { ...wanted, id: this.#lastId, resolve, reject, rows: 0 }
+      this.stop()
+      this.#waiting = run
+      if (this.#running === null) this.#next()
+    })
+  }
+
+  /** Ends the running comparison and the waiting one; both answer that they are not complete. */
+  stop(): void {
+    this.#waiting?.resolve({ complete: false, rows: 0 })
+    this.#waiting = null
+    if (this.#running === null) return
+    this.#thread.stopBefore(this.#running.id + 1)
+    this.#timer ??= setTimeout(() => {
+      this.#thread.restart()
+      this.#finish((run) => run.resolve({ complete: false, rows: run.rows }))
+    }, GRACE)
+  }
+
+  async close(): Promise<void> {
+    this.stop()
+    this.#finish((run) => run.resolve({ complete: false, rows: run.rows }))
+    await this.#thread.close()
+  }
+
+  #next(): void {
+    this.#running = this.#waiting
+    this.#waiting = null
+    if (this.#running === null) return
+    const { id, statement, book, range } = this.#running
+    this.#thread.post({ kind: 'compare', id, statement, book, range })
+  }
+
+  #answered(answer: WorkAnswer): void {
+    const run = this.#running
+    if (run === null || answer.id !== run.id) return
+    if (answer.kind === 'row' && this.#timer === null) {
+      run.rows += 1
+      run.onRow(answer.row)
+    }
+    if (answer.kind === 'end') {
+      this.#finish(() =>
+        run.resolve({ complete: answer.complete && run.rows === answer.rows, rows: run.rows }),
+      )
+    }
+    if (answer.kind === 'failed') this.#finish(() => run.reject(new Error(answer.message)))
+  }
+
+  #finish(tell: (run: Running) => void): void {
+    if (this.#timer !== null) clearTimeout(this.#timer)
+    this.#timer = null
+    const done = this.#running
+    this.#running = null
+    this.#next()
+    if (done !== null) tell(done)
+  }
+}

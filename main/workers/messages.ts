@@ -1,0 +1,43 @@
+import type { CompareRow } from '../../core/compare/index.ts'
+import type { EstimateResult } from '../../core/estimate-types.ts'
+import type { JobStatement } from '../../core/job/index.ts'
+import type { PriceBook } from '../../core/pricing/index.ts'
+import type { Ticks } from '../../core/units/index.ts'
+
+/** Widths to compare, both ends included. */
+export interface WidthRange {
+  readonly from: Ticks
+  readonly to: Ticks
+  readonly step: Ticks
+}
+
+/** What a worker is asked. `id` rises with every request to that worker. */
+export type WorkRequest =
+  | {
+      readonly kind: 'estimate'
+      readonly id: number
+      readonly statement: JobStatement
+      readonly book: PriceBook
+    }
+  | {
+      readonly kind: 'compare'
+      readonly id: number
+      readonly statement: JobStatement
+      readonly book: PriceBook
+      readonly range: WidthRange
+    }
+
+/** What it answers: any number of rows, then one of the others. */
+export type WorkAnswer =
+  | { readonly kind: 'estimate'; readonly id: number; readonly result: EstimateResult }
+  | { readonly kind: 'row'; readonly id: number; readonly row: CompareRow }
+  | { readonly kind: 'end'; readonly id: number; readonly complete: boolean; readonly rows: number }
+  | { readonly kind: 'failed'; readonly id: number; readonly message: string }
+
+/**
+ * Given to a worker at its start. `stopBefore[0]` is shared memory: a request with a smaller id stops at its
+ * next row, without a message having to get through to a busy thread.
+ */
+export interface WorkerStart {
+  readonly stopBefore: SharedArrayBuffer
+}

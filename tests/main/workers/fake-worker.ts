@@ -1,0 +1,44 @@
+import { parentPort, workerData } from 'node:worker_threads'
+import type { EstimateResult } from '../../../core/estimate-types.ts'
+import type { JobStatement } from '../../../core/job/index.ts'
+import { answerRequest } from '../../../main/workers/answer-request.ts'
+import type { WorkerStart, WorkRequest } from '../../../main/workers/messages.ts'
+
+/**
+ * A worker whose job says how it behaves: `busy` milliseconds per estimate or row, `throws`, `dies`.
+ * It stands in for the core, so that the queueing is tested by itself.
+ */
+const port = parentPort as NonNullable<typeof parentPort>
+const stopBefore = new Int32Array((workerData as WorkerStart).stopBefore)
+let worked = 0
+
+function keepBusy(statement: JobStatement): void {
+  worked += 1
+  if (statement.dies === true) process.exit(3)
+  if (statement.throws === true) throw new Error('a bug\nwith its stack')
+  const until = performance.now() + Number(statement.busy ?? 0)
+  while (performance.now() < until);
+}
+
+port.on('message', (request: WorkRequest) => {
+  answerRequest(
+    request,
+    {
+      estimate: (statement) => {
+        keepBusy(statement)
+        return {
+          ok: false,
+          faults: [{ path: String(statement.name), message: `${worked}`, fix: '' }],
+        } as EstimateResult
+      },
+      compareWidths: function* (statement, _book, { from, to, step }) {
+        for (let width = from as number; width <= to; width += step) {
+          keepBusy(statement)
+          yield { width } as never
+        }
+      },
+    },
+    (answer) => port.postMessage(answer),
+    () => Atomics.load(stopBefore, 0) > request.id,
+  )
+})

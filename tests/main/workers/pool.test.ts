@@ -1,0 +1,166 @@
+import { join } from 'node:path'
+import { afterEach, describe, expect, test } from 'vitest'
+import type { CompareRow } from '../../../core/compare/index.ts'
+import type { EstimateResult } from '../../../core/estimate-types.ts'
+import type { JobStatement } from '../../../core/job/index.ts'
+import type { PriceBook } from '../../../core/pricing/index.ts'
+import { ticks } from '../../../core/units/index.ts'
+import { EstimateQueue } from '../../../main/workers/estimate-queue.ts'
+import { createPool, type Pool, Stopped } from '../../../main/workers/index.ts'
+
+const WORKER = join(import.meta.dirname, 'fake-worker.ts')
+const BOOK = { name: 'book' } as PriceBook
+const TEN = { from: ticks(1), to: ticks(10), step: ticks(1) }
+
+let open: Pool[] = []
+afterEach(async () => {
+  await Promise.all(open.map((pool) => pool.close()))
+  open = []
+})
+
+function pool(): Pool {
+  const made = createPool({ workerPath: WORKER })
+  open.push(made)
+  return made
+}
+
+function edit(statement: JobStatement) {
+  return { statement, book: BOOK, givesWay: true }
+}
+
+/** The fake answers with the job's name as path and how many jobs it has worked as message. */
+function nameOf(result: EstimateResult): string | undefined {
+  return result.ok ? undefined : result.faults[0]?.path
+}
+function workedOf(result: EstimateResult): number {
+  return result.ok ? 0 : Number(result.faults[0]?.message)
+}
+
+describe('estimates', () => {
+  test('of edits waiting behind a running one only the newest is worked; the others say they were stopped', async () => {
+    const { estimate } = pool()
+    const first = estimate(edit({ name: 'first', busy: 100 }))
+    const second = estimate(edit({ name: 'second' }))
+    const third = estimate(edit({ name: 'third' }))
+    await expect(second).rejects.toBeInstanceOf(Stopped)
+    expect(nameOf(await first)).toBe('first')
+    expect(workedOf(await third)).toBe(2)
+  })
+
+  test('one asked for by name is worked even when newer edits come', async () => {
+    const { estimate } = pool()
+    const running = estimate(edit({ name: 'running', busy: 50 }))
+    const workbook = estimate({ statement: { name: 'workbook' }, book: BOOK, givesWay: false })
+    const newer = estimate(edit({ name: 'newer' }))
+    expect(nameOf(await workbook)).toBe('workbook')
+    expect(nameOf(await newer)).toBe('newer')
+    expect(nameOf(await running)).toBe('running')
+  })
+
+  test('the same job with the same prices is not worked twice, whatever the order of its fields', async () => {
+    const { estimate } = pool()
+    await estimate(edit({ name: 'same', busy: 0 }))
+    expect(workedOf(await estimate(edit({ busy: 0, name: 'same' })))).toBe(1)
+    const other = await estimate({ ...edit({ name: 'same', busy: 0 }), book: { ...BOOK, name: 'dearer' } })
+    expect(workedOf(other)).toBe(2)
+  })
+
+  test('an estimate that keeps a newer edit waiting too long is stopped, and the newer one is worked', async () => {
+    const queue = new EstimateQueue(WORKER, 100)
+    const endless = queue.run(edit({ name: 'endless', busy: 60_000 }))
+    const newer = queue.run(edit({ name: 'newer' }))
+    await expect(endless).rejects.toBeInstanceOf(Stopped)
+    expect(nameOf(await newer)).toBe('newer')
+    await queue.close()
+  })
+
+  test('a bug in the calculation is told in one line, and the next estimate works', async () => {
+    const { estimate } = pool()
+    await expect(estimate(edit({ throws: true }))).rejects.toThrow(/^a bug$/)
+    expect(nameOf(await estimate(edit({ name: 'after' })))).toBe('after')
+  })
+
+  test('a worker that dies fails its request and is replaced', async () => {
+    const { estimate } = pool()
+    await expect(estimate(edit({ dies: true }))).rejects.toThrow('The calculation stopped unexpectedly')
+    expect(nameOf(await estimate(edit({ name: 'after' })))).toBe('after')
+  })
+
+  test('closing stops what runs and what waits', async () => {
+    const made = pool()
+    const running = expect(made.estimate(edit({ busy: 60_000 }))).rejects.toThrow('the program is closing')
+    const waiting = expect(made.estimate(edit({ name: 'waiting' }))).rejects.toThrow('the program is closing')
+    await made.close()
+    await running
+    await waiting
+  })
+})
+
+describe('comparisons', () => {
+  test('rows stream in the order they are worked, then the end says that it is complete', async () => {
+    const seen: number[] = []
+    const end = await pool().compare({
+      statement: {},
+      book: BOOK,
+      range: TEN,
+      onRow: (row: CompareRow) => seen.push(row.width),
+    })
+    expect(end).toEqual({ complete: true, rows: 10 })
+    expect(seen).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10])
+  })
+
+  test.each([
+    ['between two rows', 20],
+    ['in the middle of a row that takes a minute', 60_000],
+  ])('a new comparison stops the one before in about a tenth of a second, %s', async (_where, busy) => {
+    const { compare } = pool()
+    await compare({ statement: { name: 'warm' }, book: BOOK, range: TEN, onRow: () => undefined })
+    const late: number[] = []
+    const old = compare({ statement: { busy }, book: BOOK, range: TEN, onRow: (row) => late.push(row.width) })
+    await new Promise((resolve) => setTimeout(resolve, 50))
+    const before = performance.now()
+    const heard = late.length
+    const newer = compare({ statement: { name: 'newer' }, book: BOOK, range: TEN, onRow: () => undefined })
+    expect(await old).toEqual({ complete: false, rows: heard })
+    expect(performance.now() - before).toBeLessThan(150)
+    expect(await newer).toEqual({ complete: true, rows: 10 })
+    expect(late).toHaveLength(heard)
+  })
+
+  test('another width of the same job gets the rows already worked, another depth does not', async () => {
+    const { compare } = pool()
+    const statement = (width: string, depth: string) => ({ busy: 10, size: { width, depth } })
+    const run = (job: JobStatement, onRow = (_: CompareRow): void => undefined) =>
+      compare({ statement: job, book: BOOK, range: TEN, onRow })
+    await run(statement('16 ft', '12 ft'))
+    const seen: number[] = []
+    const before = performance.now()
+    const again = await run(statement('18 ft', '12 ft'), (row) => seen.push(row.width))
+    expect(again).toEqual({ complete: true, rows: 10 })
+    expect(seen).toHaveLength(10)
+    expect(performance.now() - before).toBeLessThan(60)
+    const deeper = performance.now()
+    await run(statement('18 ft', '13 ft'))
+    expect(performance.now() - deeper).toBeGreaterThan(90)
+  })
+
+  test('a stopped comparison is not kept as if it were complete', async () => {
+    const { compare } = pool()
+    const slow = { statement: { busy: 15 }, book: BOOK, range: TEN, onRow: () => undefined }
+    const stopped = compare(slow)
+    await new Promise((resolve) => setTimeout(resolve, 40))
+    await compare({ ...slow, statement: { name: 'other' } })
+    expect((await stopped).complete).toBe(false)
+    expect(await compare(slow)).toEqual({ complete: true, rows: 10 })
+  })
+
+  test('an estimate does not wait for a comparison', async () => {
+    const { compare, estimate } = pool()
+    const comparing = compare({ statement: { busy: 100 }, book: BOOK, range: TEN, onRow: () => undefined })
+    const result = await estimate(edit({ name: 'quick' }))
+    expect(nameOf(result)).toBe('quick')
+    const other = compare({ statement: {}, book: BOOK, range: TEN, onRow: () => undefined })
+    expect((await comparing).complete).toBe(false)
+    await other
+  })
+})

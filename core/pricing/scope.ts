@@ -1,10 +1,16 @@
 import type { Job, ScopeTopic } from '../job/index.ts'
-import type { Good, Takeoff } from '../takeoff/index.ts'
+import type { Takeoff } from '../takeoff/index.ts'
+import type { Line, LineGroup } from './types.ts'
+
+/** Things that estimates forget, in the order in which they are read out. */
+export const scopeTopics: readonly ScopeTopic[] = [
+  'stairs', 'guard', 'taking away', 'hauling', 'delivery', 'permit', 'flashing', 'fasteners', 'hire', 'clean-up',
+]
 
 /** The topic under which a good is counted, where a job may leave it out. */
-export function topicOfGood(good: Pick<Good, 'sku' | 'group'>): ScopeTopic | null {
-  if (good.group === 'fasteners') return 'fasteners'
-  return good.sku.startsWith('ledger-flashing') || good.sku.startsWith('ledger-membrane') ? 'flashing' : null
+export function topicOfGood(sku: string, group: LineGroup): ScopeTopic | null {
+  if (group === 'fasteners') return 'fasteners'
+  return sku === 'ledger-flashing' || sku === 'ledger-membrane' ? 'flashing' : null
 }
 
 /** The topic under which a task's hours are counted, where a job may leave it out. */
@@ -12,11 +18,28 @@ export function topicOfTask(rateId: string): ScopeTopic | null {
   return rateId === 'clean-final' ? 'clean-up' : null
 }
 
+/** The topic that a printed line belongs to: a stated sum, or something counted; null for the deck itself. */
+export function topicOfLine(line: Pick<Line, 'id' | 'group' | 'code'>): ScopeTopic | null {
+  if (line.group === 'other') return scopeTopics.find((topic) => line.id === allowanceId(topic)) ?? null
+  if (line.group === 'labour') return topicOfTask(line.code)
+  return line.id.startsWith(goodPrefix) ? topicOfGood(line.id.slice(goodPrefix.length), line.group) : null
+}
+
+export function allowanceId(topic: ScopeTopic): string {
+  return `other-${topic.replace(' ', '-')}`
+}
+
+const goodPrefix = 'good-'
+
+export function goodLineId(sku: string): string {
+  return `${goodPrefix}${sku}`
+}
+
 /** The goods and tasks without those whose topic the job does not include. */
 export function leaveOut(job: Job, takeoff: Takeoff): Pick<Takeoff, 'goods' | 'tasks'> {
   const wanted = (topic: ScopeTopic | null) => topic === null || job.scope[topic].included
   return {
-    goods: takeoff.goods.filter((good) => wanted(topicOfGood(good))),
+    goods: takeoff.goods.filter((good) => wanted(topicOfGood(good.sku, good.group))),
     tasks: takeoff.tasks.filter((task) => wanted(topicOfTask(task.rateId))),
   }
 }

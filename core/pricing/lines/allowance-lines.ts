@@ -1,9 +1,10 @@
 import type { Job, ScopeTopic } from '../../job/index.ts'
+import { allowanceId, scopeTopics } from '../scope.ts'
 import type { Line } from '../types.ts'
 import { countLine } from './line.ts'
 
 /** What is paid to others or stated as a sum. */
-export const allowanceLabels: { readonly [topic in ScopeTopic]: string } = {
+const allowanceLabels: { readonly [topic in ScopeTopic]: string } = {
   stairs: 'Stairs, stated sum',
   guard: 'Guard, stated sum',
   'taking away': 'Taking away what stands there, stated sum',
@@ -16,8 +17,6 @@ export const allowanceLabels: { readonly [topic in ScopeTopic]: string } = {
   'clean-up': 'Clean-up, stated sum',
 }
 
-export const scopeTopics = Object.keys(allowanceLabels) as readonly ScopeTopic[]
-
 /** One line per topic that the job includes with a sum. */
 export function allowanceLines(job: Job): readonly Line[] {
   return scopeTopics.flatMap((topic) => {
@@ -26,7 +25,7 @@ export function allowanceLines(job: Job): readonly Line[] {
     return [
       countLine(
         {
-          id: `other-${topic.replace(' ', '-')}`,
+          id: allowanceId(topic),
           group: 'other',
           label: allowanceLabels[topic],
           code: '',

@@ -1,4 +1,5 @@
 import type { Good } from '../../takeoff/index.ts'
+import { goodLineId } from '../scope.ts'
 import type { Line, PriceBook, PriceFault } from '../types.ts'
 import { line } from './line.ts'
 
@@ -25,7 +26,7 @@ export function goodsLines(goods: readonly Good[], book: PriceBook, faults: Pric
     const packs = Math.ceil(needed / price.pack)
     lines.push(
       line({
-        id: `good-${sku}`,
+        id: goodLineId(sku),
         group: first.group,
         label: price.label,
         code: price.code,

@@ -38,7 +38,7 @@ export function labourLines(
         id: `labour-${task.id}`,
         group: 'labour',
         label: task.label,
-        code: '',
+        code: rate.id,
         thousandths: Number((2n * hours + 100_000n) / 200_000n),
         unit: 'worker hour',
         price,

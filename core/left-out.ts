@@ -1,0 +1,54 @@
+import type { Check } from './checks/index.ts'
+import type { ScopeLine } from './estimate-types.ts'
+import type { Job, ScopeTopic } from './job/index.ts'
+import { type Line, scopeTopics, topicOfLine } from './pricing/index.ts'
+import { cents, printMoney, sumCents } from './units/index.ts'
+
+/** What is not in the price when a topic is left out, in plain words. */
+const withoutIt: { readonly [topic in ScopeTopic]: string } = {
+  stairs: 'Stairs and their landing are not in this price.',
+  guard: 'Guards and handrails are not in this price.',
+  'taking away': 'Taking away an old deck, slab or planting is not in this price.',
+  hauling: 'Hauling of debris and spoil, and tipping fees, are not in this price.',
+  delivery: 'Delivery from the yard is not in this price.',
+  permit: 'The permit and its drawings are not in this price.',
+  flashing: 'Flashing and membrane at the ledger are not in this price.',
+  fasteners: 'Nails and screws are not in this price.',
+  hire: 'Hire of tools and machines is not in this price.',
+  'clean-up': 'Clean-up is not in this price.',
+}
+
+/** The ten things that estimates forget: each priced, with its sum, or said not to be included. */
+export function leftOut(job: Job, checks: readonly Check[], lines: readonly Line[]): readonly ScopeLine[] {
+  return scopeTopics.map((topic) => {
+    const counted = lines.filter((line) => topicOfLine(line) === topic)
+    const { included, allowance } = job.scope[topic]
+    const amount = included ? sumCents(counted.map((line) => line.amount)) : cents(0)
+    if (included && counted.length > 0) {
+      const hours = counted.filter((line) => line.part === 'labour').reduce((sum, l) => sum + l.thousandths, 0)
+      return { topic, state: 'priced', amount, message: pricedMessage(counted, printMoney(amount), hours) }
+    }
+    const stated = included && allowance === 0 && !countedByProgram.has(topic)
+    const because = stated ? ' The job includes it but states no sum.' : ''
+    return { topic, state: 'not included', amount, message: `${notIncluded(job, topic, checks)}${because}` }
+  })
+}
+
+/** Topics that the takeoff counts by itself. */
+const countedByProgram: ReadonlySet<ScopeTopic> = new Set<ScopeTopic>(['flashing', 'fasteners', 'clean-up'])
+
+function pricedMessage(counted: readonly Line[], amount: string, thousandthHours: number): string {
+  const stated = counted.some((line) => line.part === 'other')
+  const both = stated && counted.some((line) => line.part !== 'other')
+  const how = both ? 'counted, with a stated sum' : stated ? 'a stated sum' : 'counted'
+  const hours = thousandthHours > 0 ? `, ${thousandthHours / 1000} worker hours` : ''
+  return `In the price: ${amount}, ${how}${hours}.`
+}
+
+function notIncluded(job: Job, topic: ScopeTopic, checks: readonly Check[]): string {
+  if (topic === 'flashing' && job.site.attachment === 'freestanding') {
+    return 'A freestanding deck has no ledger to flash.'
+  }
+  const guard = topic === 'guard' ? checks.find((check) => check.title.startsWith('Guard')) : undefined
+  return guard === undefined ? withoutIt[topic] : `${withoutIt[topic]} ${guard.message}`
+}

@@ -1,3 +1,26 @@
 export type * from './types.ts'
 export type { CodeTable, SafeSide, TableAxis, TableBlock, TableEntry } from './code-table.ts'
-export { LEDGER_SPACING } from './irc-2021/ledger-spacing.ts'
+export type { CodeLimit } from './code-limit.ts'
+export {
+  BEAM_SPANS,
+  DECKING_SPANS,
+  FOOTING_ROUNDS,
+  FOOTING_SQUARES,
+  FOOTING_THICKNESSES,
+  IRC_LIMITS,
+  JOIST_CANTILEVERS,
+  JOIST_SPAN_FACTORS,
+  JOIST_SPANS,
+  LEDGER_SPACING,
+  POST_HEIGHTS,
+  SOIL_BEARING,
+} from './irc-2021/index.ts'
+export { SPECIES_GROUP } from './species-groups.ts'
+export {
+  boardFeetThousandths,
+  densitySource,
+  dressedSizes,
+  dressedSizesSource,
+  poundsPerFoot,
+  sectionOf,
+} from './ps20/index.ts'

@@ -17,8 +17,7 @@ export interface Cause {
   readonly rule: string
 }
 
-export type Role =
-  | 'ledger' | 'joist' | 'end joist' | 'rim' | 'beam ply' | 'blocking' | 'post' | 'decking'
+export type Role = 'ledger' | 'joist' | 'end joist' | 'rim' | 'beam ply' | 'blocking' | 'post' | 'decking'
 
 /** An axis-aligned place in the deck, in ticks; z up from the datum. */
 export interface Box {
@@ -98,7 +97,12 @@ export interface Beam {
 }
 
 export type ConnectorKind =
-  | 'joist hanger' | 'uplift tie' | 'end joist angle' | 'post base' | 'post cap' | 'hold-down'
+  | 'joist hanger'
+  | 'uplift tie'
+  | 'end joist angle'
+  | 'post base'
+  | 'post cap'
+  | 'hold-down'
 
 export interface Connector {
   readonly kind: ConnectorKind

@@ -16,10 +16,18 @@ const postSizes = ['4x4', '4x6', '6x6', '8x8'] as const
 export const tubeDiameters = [8, 10, 12, 14, 16, 18, 20, 24] as const
 
 const hardware = (sku: string, label: string): Sku => ({
-  sku, label, unit: 'each', group: 'hardware', soldBy: 1,
+  sku,
+  label,
+  unit: 'each',
+  group: 'hardware',
+  soldBy: 1,
 })
 const nails = (sku: string, label: string): Sku => ({
-  sku, label, unit: 'lb', group: 'fasteners', soldBy: 1,
+  sku,
+  label,
+  unit: 'lb',
+  group: 'fasteners',
+  soldBy: 1,
 })
 
 /** Every sku that a takeoff can name. Steel is hot-dip galvanised or stainless, for treated wood. */
@@ -27,9 +35,13 @@ export const skus: readonly Sku[] = [
   ...joistSizes.map((size) => hardware(`joist-hanger-${size}`, `Joist hanger for a ${size}, galvanised`)),
   hardware('uplift-tie', 'Uplift tie, joist to beam, galvanised'),
   hardware('end-joist-angle', 'Angle, end joist to ledger, galvanised'),
-  ...postSizes.map((size) => hardware(`post-base-${size}`, `Post base with stand-off for a ${size}, galvanised`)),
+  ...postSizes.map((size) =>
+    hardware(`post-base-${size}`, `Post base with stand-off for a ${size}, galvanised`),
+  ),
   hardware('anchor-bolt-1/2', 'Anchor bolt 1/2 in with nut and washer, galvanised'),
-  ...postSizes.map((size) => hardware(`post-cap-${size}`, `Post cap or pair of plates for a ${size}, galvanised`)),
+  ...postSizes.map((size) =>
+    hardware(`post-cap-${size}`, `Post cap or pair of plates for a ${size}, galvanised`),
+  ),
   hardware('hold-down-1500lb', 'Hold-down, deck to floor framing, 1,500 lb'),
   hardware('ledger-lag-1/2', 'Lag screw 1/2 in with washer, galvanised'),
   hardware('ledger-bolt-1/2', 'Bolt 1/2 in with nut and washers, galvanised'),
@@ -37,8 +49,20 @@ export const skus: readonly Sku[] = [
   nails('nail-10d-common', 'Nails 10d common, galvanised'),
   nails('nail-10d-box', 'Nails 10d box (3 in × 0.128), galvanised'),
   nails('nail-16d-common', 'Nails 16d common, galvanised'),
-  { sku: 'screw-deck-2-1/2', label: 'Deck screws No.9 × 2-1/2 in, coated', unit: 'each', group: 'fasteners', soldBy: 350 },
-  { sku: 'screw-deck-3', label: 'Deck screws No.9 × 3 in, coated', unit: 'each', group: 'fasteners', soldBy: 350 },
+  {
+    sku: 'screw-deck-2-1/2',
+    label: 'Deck screws No.9 × 2-1/2 in, coated',
+    unit: 'each',
+    group: 'fasteners',
+    soldBy: 350,
+  },
+  {
+    sku: 'screw-deck-3',
+    label: 'Deck screws No.9 × 3 in, coated',
+    unit: 'each',
+    group: 'fasteners',
+    soldBy: 350,
+  },
   ...tubeDiameters.map(
     (inches): Sku => ({
       sku: `form-tube-${inches}in`,
@@ -48,9 +72,33 @@ export const skus: readonly Sku[] = [
       soldBy: 4,
     }),
   ),
-  { sku: 'footing-base-form', label: 'Form for a footing base under a tube', unit: 'each', group: 'concrete', soldBy: 1 },
+  {
+    sku: 'footing-base-form',
+    label: 'Form for a footing base under a tube',
+    unit: 'each',
+    group: 'concrete',
+    soldBy: 1,
+  },
   { sku: 'concrete-bag-80lb', label: 'Concrete mix, 80 lb bag', unit: 'bag', group: 'concrete', soldBy: 1 },
-  { sku: 'ledger-flashing', label: 'Ledger flashing with drip edge', unit: 'foot', group: 'other material', soldBy: 10 },
-  { sku: 'ledger-membrane', label: 'Membrane behind the ledger, self-adhering', unit: 'foot', group: 'other material', soldBy: 25 },
-  { sku: 'end-cut-preservative', label: 'Preservative for cut ends of treated wood', unit: 'quart', group: 'other material', soldBy: 1 },
+  {
+    sku: 'ledger-flashing',
+    label: 'Ledger flashing with drip edge',
+    unit: 'foot',
+    group: 'other material',
+    soldBy: 10,
+  },
+  {
+    sku: 'ledger-membrane',
+    label: 'Membrane behind the ledger, self-adhering',
+    unit: 'foot',
+    group: 'other material',
+    soldBy: 25,
+  },
+  {
+    sku: 'end-cut-preservative',
+    label: 'Preservative for cut ends of treated wood',
+    unit: 'quart',
+    group: 'other material',
+    soldBy: 1,
+  },
 ]

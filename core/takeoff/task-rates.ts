@@ -9,7 +9,10 @@ export interface TaskRate {
 }
 
 const rate = (stage: Task['stage'], rateId: string, unit: string, label: string): TaskRate => ({
-  rateId, label, unit, stage,
+  rateId,
+  label,
+  unit,
+  stage,
 })
 
 /** Every production rate that a takeoff can name. */

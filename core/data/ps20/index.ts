@@ -1,0 +1,3 @@
+export { dressedSizes, dressedSizesSource } from './dressed-sizes.ts'
+export { boardFeetThousandths, poundsPerFoot, sectionOf } from './section.ts'
+export { densitySource } from './weights.ts'

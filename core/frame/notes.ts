@@ -1,0 +1,77 @@
+import type { Job } from '../job/index.ts'
+import { inches, printLength, type Ticks } from '../units/index.ts'
+import type { Beam, Footing, Post } from './types.ts'
+
+/** Under this a post leaves no room for its base and its cap: common practice, no source. */
+const SHORT_POST = inches(6)
+
+/** What the person who sets the deck out must be told in words. */
+export function layoutNotes(
+  job: Job,
+  footings: readonly Footing[],
+  posts: readonly Post[],
+  blocking: readonly {
+    readonly beam: Beam
+    readonly leftOut: readonly { readonly bay: number; readonly clear: Ticks }[]
+  }[],
+  deckingShort: Ticks,
+): readonly string[] {
+  return [
+    'Have buried services marked before digging.',
+    'Frost depth is a local fact: the building official’s figure governs.',
+    ...soilNotes(job),
+    ...holeNotes(job, footings),
+    ...posts
+      .filter((post) => post.length < SHORT_POST)
+      .map(
+        (post) =>
+          `Post ${post.number} is only ${printLength(post.length)} long: see that its base and cap have room.`,
+      ),
+    ...blocking.flatMap(({ beam, leftOut }) =>
+      leftOut.map(
+        (one) =>
+          `Bay ${one.bay} over beam ${beam.mark} is ${printLength(one.clear)} clear, under 3 in: no block there.`,
+      ),
+    ),
+    ...(deckingShort > 0
+      ? [`A course narrower than 1/4 in is left out: the overhang is ${printLength(deckingShort)} short.`]
+      : []),
+  ]
+}
+
+function soilNotes(job: Job): readonly string[] {
+  const { soil } = job.site
+  if (soil === 'unknown') {
+    return [
+      'The soil is not known and is taken as one that heaves: use smooth tubes, and have the bearing confirmed.',
+    ]
+  }
+  if (soil === 'clay or silt') {
+    return [
+      'Clay and silt grip a rough pier and lift it as they freeze: the tube’s smooth side must reach the base.',
+    ]
+  }
+  return []
+}
+
+function holeNotes(job: Job, footings: readonly Footing[]): readonly string[] {
+  const notes: string[] = []
+  for (const [i, footing] of footings.entries()) {
+    const next = footings[i + 1]
+    if (next !== undefined && next.y === footing.y && next.x - footing.x < footing.holeDiameter) {
+      notes.push(`Holes ${footing.number} and ${next.number} run into each other: dig one trench.`)
+    }
+  }
+  const nearest = footings.reduce(
+    (least, one) => Math.min(least, one.y - one.holeDiameter / 2),
+    Number.POSITIVE_INFINITY,
+  )
+  if (nearest < 0) {
+    notes.push(
+      job.site.attachment === 'freestanding'
+        ? 'A hole reaches under the line of the rear rim: keep clear of the house’s footing, and ask before digging beside it.'
+        : 'A hole reaches the house wall: keep clear of the house’s footing, and ask before digging beside it.',
+    )
+  }
+  return notes
+}

@@ -1,0 +1,152 @@
+import { sectionOf } from '../data/index.ts'
+import type { BeamSpec, Fault, Job } from '../job/index.ts'
+import { printLength, type Ticks, ticks } from '../units/index.ts'
+import { beamThickness, postFootprint } from './beam-on-post.ts'
+
+/** Least bearing of a joist on wood, IRC 2021 R507.6.1: 1-1/2 in. */
+const LEAST_BEARING = ticks(48)
+
+/** What keeps a rectangle from being framed as stated; each fault stands at the field that causes it. */
+export function layoutFaults(job: Job): readonly Fault[] {
+  const rim = ticks(sectionOf(job.frame.joists.size).thickness * job.frame.rimPlies)
+  const beams = job.site.attachment === 'freestanding' ? (['front', 'rear'] as const) : (['front'] as const)
+  return [
+    ...groundFaults(job),
+    ...widthFaults(job),
+    ...beams.flatMap((beam) => beamFaults(job, beam, job.frame.beams[beam], rim)),
+    ...depthFaults(job),
+  ]
+}
+
+function groundFaults(job: Job): readonly Fault[] {
+  const { ground } = job.site
+  if (ground.kind === 'spots') {
+    if (ground.spots.length > 0) return []
+    return [
+      {
+        path: 'site.ground',
+        message: 'The ground is given by spot heights, but there is none.',
+        fix: 'Give one spot at least, or state the ground as a plane.',
+      },
+    ]
+  }
+  return (['along', 'away'] as const)
+    .filter((direction) => ground[direction].over <= 0)
+    .map((direction) => ({
+      path: `site.ground.${direction}`,
+      message: `A fall needs a length to fall over; it is ${printLength(ground[direction].over)}.`,
+      fix: 'State a length over 0 in, e.g. the depth of the deck.',
+    }))
+}
+
+function widthFaults(job: Job): readonly Fault[] {
+  const least = ticks(2 * sectionOf(job.frame.joists.size).thickness + job.frame.joists.spacing)
+  if (job.size.width >= least) return []
+  return [
+    {
+      path: 'size.width',
+      message: `A frame ${printLength(job.size.width)} wide has no bay as wide as the joist spacing.`,
+      fix: `Make it at least ${printLength(least)} wide, or the spacing less.`,
+    },
+  ]
+}
+
+function beamFaults(job: Job, beam: 'front' | 'rear', spec: BeamSpec, rim: Ticks): readonly Fault[] {
+  const path = `frame.beams.${beam}`
+  const faults: Fault[] = []
+  const thickness = beamThickness(spec)
+  const deckEdge = `the ${beam} rim's outer face`
+  if (spec.setback < thickness / 2) {
+    faults.push({
+      path: `${path}.setback`,
+      message: `A beam ${printLength(thickness)} thick, centred ${printLength(spec.setback)} from ${deckEdge}, stands out of the frame.`,
+      fix: `Centre it at least ${printLength(ticks(Math.ceil(thickness / 2)))} from ${deckEdge}.`,
+    })
+  } else if (spec.setback + thickness / 2 - rim < LEAST_BEARING) {
+    faults.push({
+      path: `${path}.setback`,
+      message: `The joists end at the rim and would bear less than 1-1/2 in on the beam (IRC 2021 R507.6.1).`,
+      fix: `Centre the beam at least ${printLength(ticks(Math.ceil(rim + LEAST_BEARING - thickness / 2)))} from ${deckEdge}.`,
+    })
+  }
+  return [...faults, ...postFaults(job, path, spec)]
+}
+
+function postFaults(job: Job, path: string, spec: BeamSpec): readonly Fault[] {
+  const faults: Fault[] = []
+  if (!Number.isInteger(spec.posts) || spec.posts < 2) {
+    return [
+      {
+        path: `${path}.posts`,
+        message: `A beam needs two posts at least; it has ${spec.posts}.`,
+        fix: 'State 2 or more.',
+      },
+    ]
+  }
+  const post = postFootprint(job, spec)
+  if (post === null) {
+    return [
+      {
+        path: 'frame.postSize',
+        message: `A beam of ${spec.plies} plies is ${printLength(beamThickness(spec))} thick and stands over a ${job.frame.postSize} post on both sides.`,
+        fix: 'Choose a post as wide as the beam, e.g. 6x6, or fewer plies.',
+      },
+    ]
+  }
+  if (spec.inset < post.along / 2) {
+    faults.push({
+      path: `${path}.inset`,
+      message: `With an inset of ${printLength(spec.inset)} an end post stands out past the beam's end.`,
+      fix: `State at least ${printLength(ticks(Math.ceil(post.along / 2)))}, half of the post's width.`,
+    })
+  }
+  const between = job.size.width - 2 * spec.inset
+  const footing = Math.max(job.ground.tube, job.ground.base)
+  const least = Math.max(post.along, footing)
+  if (between < least * (spec.posts - 1)) {
+    faults.push({
+      path: between < least ? `${path}.inset` : `${path}.posts`,
+      message: `${spec.posts} posts on ${printLength(ticks(Math.max(0, between)))} between the end posts' centres would run their footings into each other.`,
+      fix: 'Take fewer posts or a smaller inset, or make the deck wider.',
+    })
+  }
+  return faults
+}
+
+function depthFaults(job: Job): readonly Fault[] {
+  const { depth } = job.size
+  const front = job.frame.beams.front
+  const frontBack = depth - front.setback - beamThickness(front) / 2
+  if (job.site.attachment === 'ledger') {
+    const ledgerFace = sectionOf(job.frame.joists.size).thickness
+    if (frontBack >= ledgerFace) return []
+    const behind = depth - front.setback < 0
+    return [
+      {
+        path: 'frame.beams.front.setback',
+        message: `A beam ${printLength(front.setback)} behind the rim's face of a deck ${printLength(depth)} deep would lie ${behind ? 'behind the wall' : 'in or behind the ledger'}.`,
+        fix: setbackFix(depth - ledgerFace - beamThickness(front) / 2),
+      },
+    ]
+  }
+  const rear = job.frame.beams.rear
+  const clear = frontBack - (rear.setback + beamThickness(rear) / 2)
+  const footing = Math.max(job.ground.tube, job.ground.base)
+  const apart = depth - front.setback - rear.setback
+  if (clear >= 0 && apart >= footing) return []
+  return [
+    {
+      path: 'frame.beams.rear.setback',
+      message: `The two beams' centre lines are ${apart < 0 ? 'crossed' : `${printLength(ticks(apart))} apart`}: the beams or their footings meet.`,
+      fix: setbackFix(
+        depth - front.setback - Math.max(footing, (beamThickness(front) + beamThickness(rear)) / 2),
+      ),
+    },
+  ]
+}
+
+function setbackFix(most: number): string {
+  return most > 0
+    ? `Set it back at most ${printLength(ticks(Math.floor(most)))}, or make the deck deeper.`
+    : 'Make the deck deeper.'
+}

@@ -1,0 +1,31 @@
+import { defineConfig } from '@playwright/test'
+
+const browser = process.env.CHROME_PATH
+
+export default defineConfig({
+  testDir: 'tests',
+  testMatch: ['e2e/**/*.spec.ts', 'a11y/**/*.spec.ts'],
+  // The runner empties its output folder; the results of the other tests lie beside it.
+  outputDir: 'test-results/e2e',
+  workers: 1,
+  retries: 0,
+  forbidOnly: true,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  reporter: [['list'], ['json', { outputFile: 'test-results/window.json' }]],
+  use: {
+    viewport: { width: 1280, height: 800 },
+    trace: 'retain-on-failure',
+    launchOptions: {
+      ...(browser ? { executablePath: browser } : {}),
+      args: [
+        '--no-sandbox',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+  },
+})

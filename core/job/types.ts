@@ -3,7 +3,13 @@ import type { Cents, Psf, Share, Ticks } from '../units/index.ts'
 
 /** A job as its file or the window states it: sparse, in the user's own words; what is absent is a default. */
 export type JobStatement = { readonly [key: string]: JsonValue }
-export type JsonValue = string | number | boolean | null | readonly JsonValue[] | { readonly [key: string]: JsonValue }
+export type JsonValue =
+  | string
+  | number
+  | boolean
+  | null
+  | readonly JsonValue[]
+  | { readonly [key: string]: JsonValue }
 
 /** Dotted path of a field of the job, e.g. "frame.joists.spacing". */
 export type FieldPath = string
@@ -36,12 +42,23 @@ export type Ground =
       readonly along: { readonly fall: Ticks; readonly over: Ticks }
       readonly away: { readonly fall: Ticks; readonly over: Ticks }
     }
-  | { readonly kind: 'spots'; readonly spots: readonly { readonly x: Ticks; readonly y: Ticks; readonly z: Ticks }[] }
+  | {
+      readonly kind: 'spots'
+      readonly spots: readonly { readonly x: Ticks; readonly y: Ticks; readonly z: Ticks }[]
+    }
 
 /** Things builders forget; each is priced by a stated sum, counted by the program, or said not to be included. */
 export type ScopeTopic =
-  | 'stairs' | 'guard' | 'taking away' | 'hauling' | 'delivery'
-  | 'permit' | 'flashing' | 'fasteners' | 'hire' | 'clean-up'
+  | 'stairs'
+  | 'guard'
+  | 'taking away'
+  | 'hauling'
+  | 'delivery'
+  | 'permit'
+  | 'flashing'
+  | 'fasteners'
+  | 'hire'
+  | 'clean-up'
 
 export type Stagger = 'preferred' | 'required' | 'none'
 
@@ -120,7 +137,9 @@ export interface Job {
     readonly overhead: Share
   }
   /** a stated sum, or null: not included. Flashing and fasteners are counted from the takeoff unless excluded here. */
-  readonly scope: { readonly [topic in ScopeTopic]: { readonly included: boolean; readonly allowance: Cents } }
+  readonly scope: {
+    readonly [topic in ScopeTopic]: { readonly included: boolean; readonly allowance: Cents }
+  }
 }
 
 export interface ReadJob {
@@ -135,12 +154,26 @@ export type FieldKind = 'text' | 'length' | 'money' | 'share' | 'count' | 'psf' 
 export interface FieldSpec {
   readonly path: FieldPath
   readonly label: string
-  readonly section: 'job' | 'size' | 'site' | 'code' | 'frame' | 'ground' | 'decking' | 'cutting' | 'pricing' | 'scope'
+  readonly section:
+    | 'job'
+    | 'size'
+    | 'site'
+    | 'code'
+    | 'frame'
+    | 'ground'
+    | 'decking'
+    | 'cutting'
+    | 'pricing'
+    | 'scope'
   readonly kind: FieldKind
   readonly choices?: readonly string[]
-  /** bounds in the field's own unit (ticks, cents, 1/100 %, psf, count), inclusive */
+  /** the choices in words, where they are codes of the trade */
+  readonly choiceLabels?: readonly string[]
+  /** bounds in the field's own unit (ticks, cents, 1/100 %, psf, count, characters of a text), inclusive */
   readonly min?: number
   readonly max?: number
+  /** why a value outside the bounds is refused */
+  readonly boundsReason?: string
   /** default as a person would write it in a job file */
   readonly default: JsonValue
   /** plain words, for an owner who has never framed a deck */

@@ -1,0 +1,147 @@
+import type { LumberSize } from '../data/index.ts'
+import { type Cents, cents, type Psf, psf, type Share, share, type Ticks, ticks } from '../units/index.ts'
+import type { FieldValue, Spot } from './field-value.ts'
+import type { BeamSpec, FieldPath, Ground, Job, ScopeTopic } from './types.ts'
+import { JOB_VERSION } from './upgrade.ts'
+
+/** Puts a job together from one valid value per field. A field without one is a bug and throws. */
+export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
+  return {
+    version: JOB_VERSION,
+    name: text('name'),
+    notes: text('notes'),
+    builder: choice('builder'),
+    size: { width: length('size.width'), depth: length('size.depth'), height: length('size.height') },
+    site: {
+      attachment: choice('site.attachment'),
+      ground: ground(),
+      frostDepth: length('site.frostDepth'),
+      frostSource: text('site.frostSource'),
+      soil: choice('site.soil'),
+      soilBearing: load('site.soilBearing'),
+      snowLoad: load('site.snowLoad'),
+      liveLoad: load('site.liveLoad'),
+      deadLoad: load('site.deadLoad'),
+      ledgerFastener: choice('site.ledgerFastener'),
+      sheathing: choice('site.sheathing'),
+    },
+    code: { edition: choice('code.edition'), governs: choice('code.governs') },
+    frame: {
+      species: choice('frame.species'),
+      grade: choice('frame.grade'),
+      treatment: choice('frame.treatment'),
+      joists: {
+        size: choice('frame.joists.size'),
+        spacing: length('frame.joists.spacing'),
+        layoutFrom: choice('frame.joists.layoutFrom'),
+      },
+      rimPlies: number('frame.rimPlies'),
+      beams: { front: beam('frame.beams.front'), rear: beam('frame.beams.rear') },
+      postSize: choice('frame.postSize'),
+      blocking: choice('frame.blocking'),
+      stagger: choice('frame.stagger'),
+    },
+    ground: {
+      tube: length('ground.tube'),
+      base: length('ground.base'),
+      baseThickness: length('ground.baseThickness'),
+      projection: length('ground.projection'),
+      standoff: length('ground.standoff'),
+      holeRoom: length('ground.holeRoom'),
+      concreteWaste: part('ground.concreteWaste'),
+      swell: part('ground.swell'),
+    },
+    decking: {
+      size: choice('decking.size'),
+      overhang: length('decking.overhang'),
+      gap: length('decking.gap'),
+      wallGap: length('decking.wallGap'),
+    },
+    cutting: {
+      kerf: length('cutting.kerf'),
+      endTrim: length('cutting.endTrim'),
+      postAllowance: length('cutting.postAllowance'),
+      staggerPenalty: money('cutting.staggerPenalty'),
+      handling: money('cutting.handling'),
+      keepOffcutsFrom: length('cutting.keepOffcutsFrom'),
+    },
+    pricing: {
+      method: choice('pricing.method'),
+      margin: part('pricing.margin'),
+      markup: part('pricing.markup'),
+      salesTax: part('pricing.salesTax'),
+      priceTax: part('pricing.priceTax'),
+      contingency: part('pricing.contingency'),
+      overhead: part('pricing.overhead'),
+    },
+    scope: {
+      stairs: topic('stairs'),
+      guard: topic('guard'),
+      'taking away': topic('taking away'),
+      hauling: topic('hauling'),
+      delivery: topic('delivery'),
+      permit: topic('permit'),
+      flashing: topic('flashing'),
+      fasteners: topic('fasteners'),
+      hire: topic('hire'),
+      'clean-up': topic('clean-up'),
+    },
+  }
+
+  function value(path: FieldPath): FieldValue {
+    const found = values.get(path)
+    if (found === undefined) throw new RangeError(`no value for the field ${path}`)
+    return found
+  }
+  function text(path: FieldPath): string {
+    const found = value(path)
+    if (typeof found !== 'string') throw new TypeError(`${path} is not text`)
+    return found
+  }
+  /** The reader lets only the field's own choices through; a test holds them against the job's types. */
+  function choice<Choice extends string>(path: FieldPath): Choice {
+    return text(path) as Choice
+  }
+  function number(path: FieldPath): number {
+    const found = value(path)
+    if (typeof found !== 'number') throw new TypeError(`${path} is not a number`)
+    return found
+  }
+  function length(path: FieldPath): Ticks {
+    return ticks(number(path))
+  }
+  function load(path: FieldPath): Psf {
+    return psf(number(path))
+  }
+  function part(path: FieldPath): Share {
+    return share(number(path))
+  }
+  function money(path: FieldPath): Cents {
+    return cents(number(path))
+  }
+  function beam(path: FieldPath): BeamSpec {
+    return {
+      size: choice<LumberSize>(`${path}.size`),
+      plies: number(`${path}.plies`),
+      setback: length(`${path}.setback`),
+      posts: number(`${path}.posts`),
+      inset: length(`${path}.inset`),
+    }
+  }
+  function ground(): Ground {
+    if (text('site.ground.kind') === 'spots') {
+      return { kind: 'spots', spots: value('site.ground.spots') as readonly Spot[] }
+    }
+    return {
+      kind: 'plane',
+      along: { fall: length('site.ground.along.fall'), over: length('site.ground.along.over') },
+      away: { fall: length('site.ground.away.fall'), over: length('site.ground.away.over') },
+    }
+  }
+  function topic(name: ScopeTopic): Job['scope'][ScopeTopic] {
+    return {
+      included: value(`scope.${name}.included`) === true,
+      allowance: money(`scope.${name}.allowance`),
+    }
+  }
+}

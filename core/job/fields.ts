@@ -1,0 +1,38 @@
+import { CUTTING_FIELDS } from './fields/cutting-fields.ts'
+import { DECKING_FIELDS } from './fields/decking-fields.ts'
+import { FOOTING_FIELDS } from './fields/footing-fields.ts'
+import { FRAME_FIELDS } from './fields/frame-fields.ts'
+import { JOB_FIELDS } from './fields/job-fields.ts'
+import { PRICING_FIELDS } from './fields/pricing-fields.ts'
+import { SCOPE_FIELDS } from './fields/scope-fields.ts'
+import { CODE_FIELDS, SITE_FIELDS } from './fields/site-fields.ts'
+import { SIZE_FIELDS } from './fields/size-fields.ts'
+import type { FieldPath, FieldSpec } from './types.ts'
+
+/** Every field that a job can state, in the order of a form and of a written job; all but its version. */
+export const FIELDS: readonly FieldSpec[] = [
+  ...JOB_FIELDS,
+  ...SIZE_FIELDS,
+  ...SITE_FIELDS,
+  ...CODE_FIELDS,
+  ...FRAME_FIELDS,
+  ...FOOTING_FIELDS,
+  ...DECKING_FIELDS,
+  ...CUTTING_FIELDS,
+  ...PRICING_FIELDS,
+  ...SCOPE_FIELDS,
+]
+
+const BY_PATH: ReadonlyMap<FieldPath, FieldSpec> = new Map(FIELDS.map((field) => [field.path, field]))
+
+/** The field at a path, or undefined where the job has none there. */
+export function findField(path: FieldPath): FieldSpec | undefined {
+  return BY_PATH.get(path)
+}
+
+/** The field at a path that the program itself names. Throws where there is none: that is a bug, not input. */
+export function fieldAt(path: FieldPath): FieldSpec {
+  const field = BY_PATH.get(path)
+  if (field === undefined) throw new RangeError(`the job has no field ${path}`)
+  return field
+}

@@ -1,0 +1,76 @@
+import { feet } from '../../units/index.ts'
+import type { FieldSpec } from '../types.ts'
+
+const LEVEL = 'level until measured; measure yours'
+
+/** Ground under the deck: a plane by two falls, or heights measured at spots. */
+export const GROUND_LEVEL_FIELDS: readonly FieldSpec[] = [
+  {
+    path: 'site.ground.kind',
+    label: 'Ground given by',
+    section: 'site',
+    kind: 'choice',
+    choices: ['plane', 'spots'],
+    choiceLabels: ['how much it falls', 'heights at spots'],
+    default: 'plane',
+    help: 'An even slope needs two falls. Uneven ground needs heights at a few spots. Where spots are stated and this is not, they count.',
+    basis: 'the simpler one',
+  },
+  {
+    path: 'site.ground.along.fall',
+    label: 'Fall along the wall',
+    section: 'site',
+    kind: 'length',
+    min: -feet(20),
+    max: feet(20),
+    boundsReason: 'steeper ground needs an engineer',
+    default: '0 in',
+    help: 'How much lower the ground is at the right than at the left, over the length below. Ground that rises takes a minus.',
+    basis: LEVEL,
+  },
+  {
+    path: 'site.ground.along.over',
+    label: '… over a length of',
+    section: 'site',
+    kind: 'length',
+    min: feet(1),
+    max: feet(200),
+    boundsReason: 'a fall needs a length it was measured over',
+    default: '10 ft',
+    help: 'The length along the wall over which that fall was measured.',
+    basis: LEVEL,
+  },
+  {
+    path: 'site.ground.away.fall',
+    label: 'Fall away from the house',
+    section: 'site',
+    kind: 'length',
+    min: -feet(20),
+    max: feet(20),
+    boundsReason: 'steeper ground needs an engineer',
+    default: '0 in',
+    help: 'How much lower the ground is away from the house than at the wall, over the length below. Ground that rises takes a minus.',
+    basis: LEVEL,
+  },
+  {
+    path: 'site.ground.away.over',
+    label: '… over a length of',
+    section: 'site',
+    kind: 'length',
+    min: feet(1),
+    max: feet(200),
+    boundsReason: 'a fall needs a length it was measured over',
+    default: '10 ft',
+    help: 'The length away from the wall over which that fall was measured.',
+    basis: LEVEL,
+  },
+  {
+    path: 'site.ground.spots',
+    label: 'Spot heights',
+    section: 'site',
+    kind: 'ground',
+    default: [],
+    help: 'Places where the ground was measured, each with x along the wall from the deck’s left end, y away from the wall, and z, its height above the ground at the deck’s left corner at the wall (below it: minus).',
+    basis: LEVEL,
+  },
+]

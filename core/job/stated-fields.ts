@@ -1,0 +1,97 @@
+import { fail, ok, type Result } from '../units/index.ts'
+import { FIELDS, findField } from './fields.ts'
+import { excerpt, isObject, type JsonObject, kindOf } from './json-shape.ts'
+import { nearestName } from './nearest-name.ts'
+import type { Fault, FieldPath, FieldSpec, JsonValue } from './types.ts'
+
+/** Names known below each branch of the job ('' is its root), fields and branches alike. */
+const NAMES_BELOW: ReadonlyMap<FieldPath, readonly string[]> = namesBelow()
+
+/** The fields that a statement states, in its own order; or every name and shape in it that the job does not know. */
+export function statedFields(statement: JsonObject): {
+  readonly stated: readonly (readonly [FieldSpec, JsonValue])[]
+  readonly faults: readonly Fault[]
+} {
+  const stated: (readonly [FieldSpec, JsonValue])[] = []
+  const faults: Fault[] = []
+  visit('', statement)
+  return { stated, faults }
+
+  function visit(branch: FieldPath, value: JsonObject): void {
+    for (const key of Object.keys(value)) {
+      if (branch === '' && key === 'version') continue
+      const known = knownBelow(branch, key)
+      if (!known.ok) {
+        faults.push(known.error)
+        continue
+      }
+      const child = value[key] as JsonValue
+      const field = findField(known.value)
+      if (field !== undefined) stated.push([field, child])
+      else if (isObject(child)) visit(known.value, child)
+      else {
+        faults.push({
+          path: known.value,
+          message: `"${key}" is ${kindOf(child)}`,
+          fix: `give an object with fields such as "${NAMES_BELOW.get(known.value)?.[0]}"`,
+        })
+      }
+    }
+  }
+}
+
+function knownBelow(branch: FieldPath, key: string): Result<FieldPath, Fault> {
+  const path = branch === '' ? key : `${branch}.${key}`
+  const names = NAMES_BELOW.get(branch) ?? []
+  if (names.includes(key)) return ok(path)
+  const where = branch === '' ? 'a job' : `"${branch}"`
+  return fail({
+    path,
+    message: `${where} has no field "${excerpt(key)}"`,
+    fix: suggestion(branch, key, names),
+  })
+}
+
+function suggestion(branch: FieldPath, key: string, names: readonly string[]): string {
+  if (key === '') return `the names here are ${listed(names)}`
+  const dotted = branch === '' ? key : `${branch}.${key}`
+  if (key.includes('.') && findField(dotted) !== undefined)
+    return `write its parts one inside the other: ${nested(key)}`
+  const elsewhere = FIELDS.filter(
+    (field) => field.path.split('.').at(-1) === key || field.path.endsWith(`.${key}`),
+  )
+  if (elsewhere.length === 1) return `it belongs at ${elsewhere[0]?.path}`
+  const sibling = nearestName(key, names)
+  if (sibling !== null) return `the nearest known name is "${sibling}"`
+  const cousin = nearestName(
+    key,
+    FIELDS.map((field) => field.path.split('.').at(-1) ?? ''),
+  )
+  const home = FIELDS.find((field) => field.path.split('.').at(-1) === cousin)
+  return home === undefined
+    ? `the names here are ${listed(names)}`
+    : `the nearest known field is ${home.path}`
+}
+
+function nested(key: string): string {
+  const parts = key.split('.')
+  return `${parts.map((part) => `"${excerpt(part)}": `).join('{ ')}…${' }'.repeat(parts.length - 1)}`
+}
+
+function listed(names: readonly string[]): string {
+  return names.map((name) => `"${name}"`).join(', ')
+}
+
+function namesBelow(): ReadonlyMap<FieldPath, readonly string[]> {
+  const below = new Map<FieldPath, string[]>([['', ['version']]])
+  for (const { path } of FIELDS) {
+    const parts = path.split('.')
+    for (const [depth, part] of parts.entries()) {
+      const branch = parts.slice(0, depth).join('.')
+      const names = below.get(branch) ?? []
+      if (!names.includes(part)) names.push(part)
+      below.set(branch, names)
+    }
+  }
+  return below
+}

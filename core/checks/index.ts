@@ -1,1 +1,2 @@
+export { checkFrame } from './check-frame.ts'
 export type * from './types.ts'

@@ -25,7 +25,11 @@ export interface TableBlock {
   /** cells by row entry, in the order of the column axis, in the table's unit; null: not permitted */
   readonly rows: { readonly [row: string]: readonly (number | null)[] }
   /** cells that were verified less well than the rest of the page */
-  readonly doubts?: readonly { readonly row: TableEntry; readonly column: TableEntry; readonly source: Source }[]
+  readonly doubts?: readonly {
+    readonly row: TableEntry
+    readonly column: TableEntry
+    readonly source: Source
+  }[]
 }
 
 /** A published table of two axes, on one or more pages. */

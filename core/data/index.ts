@@ -1,6 +1,16 @@
-export type * from './types.ts'
-export type { CodeTable, SafeSide, TableAxis, TableBlock, TableEntry } from './code-table.ts'
 export type { CodeLimit } from './code-limit.ts'
+export type { CodeTable, SafeSide, TableAxis, TableBlock, TableEntry } from './code-table.ts'
+export { BAG_YIELD_THOUSANDTHS, bagYieldSource } from './concrete/bags.ts'
+export {
+  GALVANISED_FEWER,
+  hangerNails,
+  hangerNailsSource,
+  type NailName,
+  nailing,
+  nailingSources,
+  nailsPerPound,
+  nailsPerPoundSource,
+} from './fasteners/index.ts'
 export {
   BEAM_SPANS,
   DECKING_SPANS,
@@ -15,7 +25,6 @@ export {
   POST_HEIGHTS,
   SOIL_BEARING,
 } from './irc-2021/index.ts'
-export { SPECIES_GROUP } from './species-groups.ts'
 export {
   boardFeetThousandths,
   densitySource,
@@ -24,3 +33,5 @@ export {
   poundsPerFoot,
   sectionOf,
 } from './ps20/index.ts'
+export { SPECIES_GROUP } from './species-groups.ts'
+export type * from './types.ts'

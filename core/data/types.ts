@@ -1,10 +1,7 @@
 import type { Ticks } from '../units/index.ts'
 
 /** Nominal sizes that the program frames with. */
-export type LumberSize =
-  | '2x6' | '2x8' | '2x10' | '2x12'
-  | '4x4' | '4x6' | '6x6' | '8x8'
-  | '5/4x6' | '2x4'
+export type LumberSize = '2x6' | '2x8' | '2x10' | '2x12' | '4x4' | '4x6' | '6x6' | '8x8' | '5/4x6' | '2x4'
 
 /** Species as the NDS Supplement names them: SP Southern Pine, DFL Douglas fir-larch, HF hem-fir, SPF spruce-pine-fir, RW redwood, WC western cedars. */
 export type Species = 'SP' | 'DFL' | 'HF' | 'SPF' | 'RW' | 'WC'
@@ -19,7 +16,12 @@ export type Treatment = 'treated' | 'untreated'
 export type SoilClass = 'unknown' | 'clay or silt' | 'sand' | 'sandy gravel or gravel' | 'rock'
 
 /** How far a published figure was verified. Only the first two make a table row that can pass a member. */
-export type Confidence = 'verified' | 'from memory; reproduced' | 'from memory' | 'computed only' | 'common practice, no source'
+export type Confidence =
+  | 'verified'
+  | 'from memory; reproduced'
+  | 'from memory'
+  | 'computed only'
+  | 'common practice, no source'
 
 /** Where a table or a figure comes from; printed beside what it decides. */
 export interface Source {

@@ -56,7 +56,13 @@ export function lookUpRow(table: CodeTable, query: TableQuery): TableLookup {
   return leastCell(table, block, pages, row, column)
 }
 
-function leastCell(table: CodeTable, block: TableBlock, pages: readonly Taken[], row: Taken, column: Taken): TableLookup {
+function leastCell(
+  table: CodeTable,
+  block: TableBlock,
+  pages: readonly Taken[],
+  row: Taken,
+  column: Taken,
+): TableLookup {
   let best: { value: number | null; row: TableEntry; column: TableEntry } | null = null
   for (const rowEntry of row.entries) {
     const cells = block.rows[String(rowEntry)]
@@ -79,7 +85,9 @@ function leastCell(table: CodeTable, block: TableBlock, pages: readonly Taken[],
     kind: 'row',
     ...found,
     at: block.at,
-    exact: [...pages, row, column].every((taken) => taken.entries[0] === taken.asked && taken.entries.length === 1),
+    exact: [...pages, row, column].every(
+      (taken) => taken.entries[0] === taken.asked && taken.entries.length === 1,
+    ),
     source: doubt?.source ?? block.source,
     sentence: parts.join(', '),
   }
@@ -111,14 +119,29 @@ function say(axis: TableAxis, entry: TableEntry): string {
 }
 
 function tell(axis: TableAxis, used: TableEntry, taken: Taken | undefined): string {
-  if (taken === undefined || typeof taken.asked !== 'number' || typeof used !== 'number' || taken.asked === used) {
+  if (
+    taken === undefined ||
+    typeof taken.asked !== 'number' ||
+    typeof used !== 'number' ||
+    taken.asked === used
+  ) {
     return say(axis, used)
   }
-  const how = taken.entries.length > 1 ? 'the lesser neighbour of' : used > taken.asked ? 'taken up from' : 'taken down from'
+  const how =
+    taken.entries.length > 1
+      ? 'the lesser neighbour of'
+      : used > taken.asked
+        ? 'taken up from'
+        : 'taken down from'
   return `${say(axis, used)} (${how} ${Number(taken.asked.toFixed(2))})`
 }
 
-function outside(table: CodeTable, axis: TableAxis, asked: TableEntry, block: TableBlock | null): TableLookup {
+function outside(
+  table: CodeTable,
+  axis: TableAxis,
+  asked: TableEntry,
+  block: TableBlock | null,
+): TableLookup {
   const sentence = `${table.title}: no entry for ${say(axis, asked)}`
   return { kind: 'outside', source: block?.source ?? table.blocks[0]?.source ?? null, sentence }
 }

@@ -10,7 +10,11 @@ describe('spacing of ledger fasteners', () => {
   })
 
   it('takes a load of 45 psf up to the 60 psf page', () => {
-    expect(ledgerSpacing(feet(10), 'bolt', 'up to 1/2 in', psf(45))).toMatchObject({ value: 25, at: [60], exact: false })
+    expect(ledgerSpacing(feet(10), 'bolt', 'up to 1/2 in', psf(45))).toMatchObject({
+      value: 25,
+      at: [60],
+      exact: false,
+    })
   })
 
   it('is outside the table for a lag screw through 1 in of sheathing, a span over 18 ft and a load over 60 psf', () => {

@@ -1,0 +1,74 @@
+import type { LumberSize } from '../data/index.ts'
+import { effectiveJoistSpan, joistSpanFactor, type TableLookup, tabledBeamSpan } from '../rules/index.ts'
+import { inches, ticks } from '../units/index.ts'
+import type { BeamFacts, CheckContext } from './context.ts'
+import { atMost } from './finding.ts'
+import { judge } from './judge.ts'
+import { underTables } from './tables.ts'
+import type { Check } from './types.ts'
+import { either, feetInches, SPECIES_NAME } from './words.ts'
+
+/** Span of each beam, centre to centre of its posts, against IRC 2021 Table R507.5(1). */
+export function checkBeamSpans(context: CheckContext): readonly Check[] {
+  return context.beams.filter((facts) => facts.spans.length > 0).map((facts) => checkOne(context, facts))
+}
+
+function checkOne(context: CheckContext, facts: BeamFacts): Check {
+  const { job } = context
+  const { beam, joistSpan, cantilever } = facts
+  const longest = ticks(Math.max(...facts.spans))
+  const name = `${beam.plies}-${beam.size}`
+  const factor = joistSpanFactor(cantilever / joistSpan)
+  const lookup = allowed(context, facts, beam.size, beam.plies)
+  const prescriptive = atMost(lookup, longest, [
+    `Span, centre to centre of the posts: ${feetInches(longest)}`,
+    `Joist span ${feetInches(joistSpan)}, cantilever ${feetInches(cantilever)}: factor ${factor.toFixed(3)} (Table R507.5(5), or statics where that is more)`,
+    `Effective joist span ${(effectiveJoistSpan(joistSpan, cantilever) / 384).toFixed(2)} ft: ${lookup.sentence}`,
+  ])
+  return judge(job, {
+    id: `beam-span-${beam.beam}`,
+    title: 'Beam span',
+    subjects: [beam.id, ...beam.plyIds],
+    fields: [
+      `frame.beams.${beam.beam}.posts`,
+      `frame.beams.${beam.beam}.size`,
+      `frame.beams.${beam.beam}.plies`,
+      'size.width',
+      'size.depth',
+    ],
+    prescriptive,
+    calculated: null,
+    good: (share) => `The ${beam.beam} beam uses ${share} of its span.`,
+    bad: `The ${beam.beam} beam spans ${feetInches(longest)} between posts; ${name} may not.`,
+    uncovered: facts.bothSides
+      ? `The beam table is for joists from one side; the ${beam.beam} beam carries them from both`
+      : `No table row covers a ${name} beam of ${SPECIES_NAME[job.frame.species]} at ${context.load} psf`,
+    remedy: remedy(context, facts, longest),
+    caution: '',
+  })
+}
+
+function allowed(context: CheckContext, facts: BeamFacts, size: LumberSize, plies: number): TableLookup {
+  const effective = effectiveJoistSpan(facts.joistSpan, facts.cantilever)
+  const lookup = tabledBeamSpan(size, plies, effective, context.job.frame.species, context.spanLoad)
+  if (!facts.bothSides) return underTables(context, lookup)
+  return { kind: 'outside', source: lookup.source, sentence: 'the table is for joists from one side' }
+}
+
+const SIZES: readonly LumberSize[] = ['2x6', '2x8', '2x10', '2x12']
+
+function remedy(context: CheckContext, facts: BeamFacts, span: number): string {
+  const { size, plies, beam } = facts.beam
+  const enough = (lookup: TableLookup) =>
+    lookup.kind === 'row' && lookup.value !== null && inches(lookup.value) >= span
+  const deeper = SIZES.slice(SIZES.indexOf(size) + 1).find((one) =>
+    enough(allowed(context, facts, one, plies)),
+  )
+  const thicker = [2, 3].find((n) => n > plies && enough(allowed(context, facts, size, n)))
+  const ways = [
+    ...(deeper === undefined ? [] : [`${plies}-${deeper}`]),
+    ...(thicker === undefined ? [] : [`${thicker}-${size}`]),
+    `more posts than ${context.job.frame.beams[beam].posts}`,
+  ]
+  return `Use ${either(ways)}.`
+}

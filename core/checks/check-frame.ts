@@ -1,0 +1,36 @@
+import type { Frame } from '../frame/index.ts'
+import type { Job } from '../job/index.ts'
+import type { Layout } from '../layout/index.ts'
+import { checkBeamBearings } from './beam-bearing.ts'
+import { checkBeamOverhangs } from './beam-overhang.ts'
+import { checkBeamSpans } from './beam-span.ts'
+import { contextOf } from './context.ts'
+import { checkDeckingSpan } from './decking-span.ts'
+import { checkFootingDepth } from './footing-depth.ts'
+import { checkFootingSizes, checkFootingThicknesses } from './footing-size.ts'
+import { checkGuard } from './guard.ts'
+import { checkJoistCantilevers } from './joist-cantilever.ts'
+import { checkJoistSpan } from './joist-span.ts'
+import { checkLateralLoad, checkLedgerFasteners } from './ledger.ts'
+import { checkPostHeights } from './post-height.ts'
+import type { Check } from './types.ts'
+
+/** Every rule applied to a frame, in the order that loads travel: decking, joists, ledger, beams, posts, footings. */
+export function checkFrame(job: Job, layout: Layout, frame: Frame): readonly Check[] {
+  const context = contextOf(job, layout, frame)
+  return [
+    checkDeckingSpan(context),
+    checkJoistSpan(context),
+    ...checkJoistCantilevers(context),
+    ...checkLedgerFasteners(context),
+    checkLateralLoad(context),
+    ...checkBeamSpans(context),
+    ...checkBeamOverhangs(context),
+    ...checkBeamBearings(context),
+    ...checkPostHeights(context),
+    ...checkFootingSizes(context),
+    ...checkFootingThicknesses(context),
+    checkFootingDepth(context),
+    checkGuard(context),
+  ]
+}

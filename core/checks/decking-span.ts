@@ -1,0 +1,38 @@
+import { DECKING_SPANS } from '../data/index.ts'
+import { lookUpRow } from '../rules/index.ts'
+import type { CheckContext } from './context.ts'
+import { atMost } from './finding.ts'
+import { judge } from './judge.ts'
+import { deckingIds } from './members.ts'
+import type { Check } from './types.ts'
+import { spacingText } from './words.ts'
+
+/**
+ * Joist spacing under the decking. IRC 2018 Table R507.7, which was read; the 2021 table, recalled, gives the same for
+ * boards over several spans, and every piece of a course lies on three joists at least.
+ */
+export function checkDeckingSpan(context: CheckContext): Check {
+  const { job } = context
+  const { spacing } = job.frame.joists
+  const row = job.decking.size === '5/4x6' ? '1-1/4 in wood' : '2 in wood'
+  const lookup = lookUpRow(DECKING_SPANS, { at: ['2018', 'multiple spans'], row, column: 'perpendicular' })
+  const recalled = lookUpRow(DECKING_SPANS, { at: ['2021', 'multiple spans'], row, column: 'perpendicular' })
+  const prescriptive = atMost(lookup, spacing, [
+    `Joists at ${spacingText(spacing)}, boards across them over two spans or more`,
+    lookup.sentence,
+    recalled.kind === 'row' ? `2021 edition, from memory: ${recalled.value} in` : recalled.sentence,
+  ])
+  return judge(job, {
+    id: 'decking-span',
+    title: 'Decking span',
+    subjects: deckingIds(context.frame),
+    fields: ['decking.size', 'frame.joists.spacing'],
+    prescriptive,
+    calculated: null,
+    good: (share) => `Decking uses ${share} of its span.`,
+    bad: `Joists at ${spacingText(spacing)} are too far apart for ${job.decking.size} decking.`,
+    uncovered: `No table row covers ${job.decking.size} decking`,
+    remedy: 'Set the joists closer, or use 2x6 decking.',
+    caution: '',
+  })
+}

@@ -1,0 +1,64 @@
+import { IRC_LIMITS } from '../data/index.ts'
+import { groundAt } from '../layout/index.ts'
+import { inches, ticks } from '../units/index.ts'
+import type { CheckContext } from './context.ts'
+import { byLimit, length } from './finding.ts'
+import { judge } from './judge.ts'
+import type { Check } from './types.ts'
+import { feetInches } from './words.ts'
+
+/** Whether a guard is needed: a drop of more than 30 in within 36 in of an open edge. IRC 2021 R312.1.1. */
+export function checkGuard(context: CheckContext): Check {
+  const { job, layout } = context
+  const drop = ticks(Math.ceil(layout.deckTop - lowestGround(context)))
+  const limit = inches(IRC_LIMITS.guardDrop.value)
+  const found = byLimit(IRC_LIMITS.guardDrop, length(drop), length(limit), [
+    `Walking surface ${feetInches(layout.deckTop)} above the datum`,
+    `Greatest drop to the ground within ${IRC_LIMITS.guardReach.value} in of the edge: ${feetInches(drop)}`,
+  ])
+  const base = {
+    id: 'guard',
+    title: 'Guard',
+    subjects: [],
+    fields: ['size.height', 'site.ground', 'scope.guard'],
+    calculated: null,
+    bad: '',
+    remedy: '',
+  }
+  if (drop <= limit) {
+    return judge(job, {
+      ...base,
+      prescriptive: { ...found, ratio: null },
+      good: () => `No guard is needed: the greatest drop is ${feetInches(drop)}.`,
+      uncovered: '',
+      caution: '',
+    })
+  }
+  const height = `${IRC_LIMITS.guardHeight.value} in high at least, no opening that passes a 4 in ball`
+  return judge(job, {
+    ...base,
+    prescriptive: job.scope.guard.included ? { ...found, ratio: null } : null,
+    good: () => `A guard is needed, for the drop is ${feetInches(drop)}; the job includes one.`,
+    uncovered: `A guard is needed, for the drop is ${feetInches(drop)}; the job does not include one`,
+    whenUncovered: 'Include the guard in the job, or have someone else build it before the deck is used.',
+    caution: `The guard: ${height}. How its posts are fixed (R507.10) is not checked here.`,
+  })
+}
+
+/** Lowest ground under the open edges and 36 in beyond them, sampled every foot along them and at the corners. */
+function lowestGround({ job, layout }: CheckContext): number {
+  const reach = inches(IRC_LIMITS.guardReach.value)
+  const xs = layout.outline.map((point) => point.x)
+  const ys = layout.outline.map((point) => point.y)
+  const [left, right] = [Math.min(...xs) - reach, Math.max(...xs) + reach]
+  const front = Math.max(...ys) + reach
+  const back = Math.min(...ys) - (job.site.attachment === 'freestanding' ? reach : 0)
+  const step = inches(12)
+  let lowest = Number.POSITIVE_INFINITY
+  for (let x = left; x <= right + step; x += step) {
+    for (let y = back; y <= front + step; y += step) {
+      lowest = Math.min(lowest, groundAt(job, Math.min(x, right), Math.min(y, front)))
+    }
+  }
+  return lowest
+}

@@ -1,0 +1,95 @@
+import type { FieldPath, Job } from '../job/index.ts'
+import { isRow, worse } from './finding.ts'
+import type { Check, CheckStatus, Finding } from './types.ts'
+
+/** Above this share of its limit a member is near it. */
+const NEAR = 0.9
+
+/** Rounding noise of a ratio of computed numbers; a tick over a limit of 18 ft is a thousand times more. */
+const NOISE = 1e-9
+
+export interface Question {
+  readonly id: string
+  readonly title: string
+  readonly subjects: readonly string[]
+  readonly fields: readonly FieldPath[]
+  /** by table or clause; null: none covers it */
+  readonly prescriptive: Finding | null
+  readonly calculated: Finding | null
+  /** one line for a ratio within the limit */
+  readonly good: (share: string) => string
+  /** one line for a ratio over the limit */
+  readonly bad: string
+  /** one line where no table covers it, beginning with what is not covered */
+  readonly uncovered: string
+  /** what to do about a failure */
+  readonly remedy: string
+  /** what to do where nothing covers it, in place of asking for a licensed designer */
+  readonly whenUncovered?: string
+  /** a caution that holds whatever the outcome; empty where there is none */
+  readonly caution: string
+}
+
+const LICENSED = 'Outside prescriptive scope: needs a licensed designer.'
+const OFFICIAL =
+  'No table row that can be relied on covers this; ask the building official whether the calculation will do.'
+
+/**
+ * Status of one rule, as the job's choice of method and the confidence of the row decide:
+ * a row that was read decides by itself where the job goes by the tables; a row that was recalled and reproduced
+ * counts only with the calculation, the more conservative of the two; without a row a calculation stands alone.
+ */
+export function judge(job: Job, question: Question): Check {
+  const { prescriptive, calculated } = question
+  const row = prescriptive !== null && isRow(prescriptive.confidence) ? prescriptive : null
+  const governing = row === null ? worse(prescriptive, calculated) : decider(job, row, calculated)
+  const status = statusOf(row, governing, calculated)
+  return {
+    id: question.id,
+    title: question.title,
+    subjects: question.subjects,
+    status,
+    governing,
+    findings: [prescriptive, calculated].filter((finding) => finding !== null),
+    message: messageFor(status, governing, question),
+    remedy: remedyFor(status, question),
+    fields: question.fields,
+  }
+}
+
+function decider(job: Job, row: Finding, calculated: Finding | null): Finding {
+  if (calculated === null) return row
+  if (job.code.governs === 'calculated') return calculated
+  return row.confidence === 'verified' ? row : (worse(row, calculated) ?? row)
+}
+
+function statusOf(row: Finding | null, governing: Finding | null, calculated: Finding | null): CheckStatus {
+  if (governing === null) return 'outside scope'
+  if (governing.ratio !== null && governing.ratio > 1 + NOISE) return 'fails'
+  if (row === null) return calculated === null ? 'outside scope' : 'calculated only'
+  return governing.ratio !== null && governing.ratio > NEAR ? 'near' : 'passes'
+}
+
+function messageFor(status: CheckStatus, governing: Finding | null, question: Question): string {
+  if (status === 'fails') return question.bad
+  if (status === 'outside scope') return `${question.uncovered}.`
+  const share = percent(governing?.ratio ?? 0)
+  return status === 'calculated only'
+    ? `${question.uncovered}; by calculation ${share} is used.`
+    : question.good(share)
+}
+
+function remedyFor(status: CheckStatus, question: Question): string {
+  const parts = [
+    status === 'fails' ? question.remedy : '',
+    status === 'outside scope' ? (question.whenUncovered ?? LICENSED) : '',
+    status === 'calculated only' ? OFFICIAL : '',
+    question.caution,
+  ]
+  return parts.filter((part) => part !== '').join(' ')
+}
+
+/** A share of a limit in whole percent. */
+export function percent(ratio: number): string {
+  return `${Math.round(ratio * 100)} %`
+}

@@ -1,0 +1,31 @@
+import type { Species } from '../data/index.ts'
+import { printLength, type Ticks, toInches } from '../units/index.ts'
+
+/** Names of the species as the NDS Supplement writes them, in running text. */
+export const SPECIES_NAME: { readonly [species in Species]: string } = {
+  SP: 'Southern Pine',
+  DFL: 'Douglas fir-larch',
+  HF: 'hem-fir',
+  SPF: 'spruce-pine-fir',
+  RW: 'redwood',
+  WC: 'western cedars',
+}
+
+export function feetInches(length: Ticks): string {
+  return printLength(length)
+}
+
+/** Square feet to two places. */
+export function squareFeetText(area: number): string {
+  return `${area.toFixed(2)} sq ft`
+}
+
+export function spacingText(spacing: Ticks): string {
+  return `${Number(toInches(spacing).toFixed(3))} in`
+}
+
+/** "a", "a or b", "a, b or c". */
+export function either(options: readonly string[]): string {
+  if (options.length < 2) return options[0] ?? ''
+  return `${options.slice(0, -1).join(', ')} or ${options.at(-1)}`
+}

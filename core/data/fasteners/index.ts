@@ -1,0 +1,2 @@
+export { hangerNails, hangerNailsSource, nailing, nailingSources } from './nailing.ts'
+export { GALVANISED_FEWER, type NailName, nailsPerPound, nailsPerPoundSource } from './nails.ts'

@@ -23,12 +23,17 @@ export function fitOf(runs: readonly FrameRun[], plans: readonly Planned[], comp
     return { fitsStock: false, fitsWithDecking: false, message: 'Not known: a product has no cutting plan.' }
   }
   const { framing, decking } = countJoints(runs, plans)
-  return { fitsStock: framing === 0, fitsWithDecking: framing + decking === 0, message: messageOf(framing, decking) }
+  return {
+    fitsStock: framing === 0,
+    fitsWithDecking: framing + decking === 0,
+    message: messageOf(framing, decking),
+  }
 }
 
 function messageOf(framing: number, decking: number): string {
   if (framing + decking === 0) return 'Every framing run and every decking course comes whole from one board.'
-  if (framing === 0) return `Every framing run comes whole from one board; the decking has ${joints(decking)}.`
+  if (framing === 0)
+    return `Every framing run comes whole from one board; the decking has ${joints(decking)}.`
   return decking === 0
     ? `The framing has ${joints(framing)}; every decking course comes whole from one board.`
     : `The framing has ${joints(framing)}, the decking ${joints(decking)}.`

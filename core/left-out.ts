@@ -25,7 +25,9 @@ export function leftOut(job: Job, checks: readonly Check[], lines: readonly Line
     const { included, allowance } = job.scope[topic]
     const amount = included ? sumCents(counted.map((line) => line.amount)) : cents(0)
     if (included && counted.length > 0) {
-      const hours = counted.filter((line) => line.part === 'labour').reduce((sum, l) => sum + l.thousandths, 0)
+      const hours = counted
+        .filter((line) => line.part === 'labour')
+        .reduce((sum, l) => sum + l.thousandths, 0)
       return { topic, state: 'priced', amount, message: pricedMessage(counted, printMoney(amount), hours) }
     }
     const stated = included && allowance === 0 && !countedByProgram.has(topic)

@@ -2,7 +2,16 @@ import type { CutJob } from './cutting/index.ts'
 import type { Design, NearMiss } from './estimate-types.ts'
 import type { FieldPath } from './job/index.ts'
 import type { ClassToCut } from './pricing/index.ts'
-import { type Cents, cents, inches, printLength, printMoney, type Ticks, ticks, toFeet } from './units/index.ts'
+import {
+  type Cents,
+  cents,
+  inches,
+  printLength,
+  printMoney,
+  type Ticks,
+  ticks,
+  toFeet,
+} from './units/index.ts'
 
 /** A length this little above a stock length is called out. */
 const NEAR = inches(2)
@@ -47,9 +56,10 @@ export function nearMisses(
 ): readonly NearMiss[] {
   const tried = new Map<string, TriedSize | null>()
   return candidates(design, classes).map((candidate) => {
-    const field = sizeFields.find(({ path }) => candidate.fields.includes(path))
+    const field = sizeFieldOf(candidate)
     const suggestion = field === undefined ? null : suggest(design, candidate, field, lumber, trySize, tried)
-    const costs = candidate.nextUp === null ? (suggestion?.saves ?? cents(0)) : cents(candidate.nextUp * candidate.count)
+    const costs =
+      candidate.nextUp === null ? (suggestion?.saves ?? cents(0)) : cents(candidate.nextUp * candidate.count)
     return {
       subject: candidate.subject,
       length: candidate.length,
@@ -60,6 +70,13 @@ export function nearMisses(
       suggestion,
     }
   })
+}
+
+/** The size that a length follows: the first one that its cause names. */
+function sizeFieldOf({ fields }: Candidate) {
+  return fields
+    .map((path) => sizeFields.find((field) => field.path === path))
+    .find((field) => field !== undefined)
 }
 
 function suggest(

@@ -1,10 +1,17 @@
 import type { Cents, Ticks } from '../units/index.ts'
 
+/** A sum of like lines, by which two widths are compared. */
+export interface ComparePart {
+  readonly label: string
+  readonly amount: Cents
+}
+
 export interface CompareRow {
   readonly width: Ticks
   readonly cost: Cents
   readonly price: Cents
   readonly perSquareFoot: Cents
+  /** boards and joints of all cutting plans */
   readonly lumber: Cents
   readonly joints: number
   readonly framingJoints: number
@@ -14,9 +21,12 @@ export interface CompareRow {
   readonly fitsStock: boolean
   readonly fitsWithDecking: boolean
   readonly proven: boolean
+  /** no lumber order, preferences counted, is below this */
   readonly bound: Cents
   readonly failing: number
-  /** why it differs from the row before: the lines that changed most, each with its cents */
+  /** what the cost is made of; sums to the cost */
+  readonly parts: readonly ComparePart[]
+  /** why it differs from the row before: the parts that changed, largest first; see explainRows */
   readonly changes: readonly { readonly label: string; readonly change: Cents }[]
   /** null where the width could be priced; else why not */
   readonly fault: string | null

@@ -2,7 +2,7 @@ import type { CutJob, FixedPiece, RunGroup, StockOption } from '../cutting/index
 import type { Frame, FrameRun, ProductClass } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Takeoff } from '../takeoff/index.ts'
-import { type Cents, cents, fail, ok, type Result, ticks } from '../units/index.ts'
+import { type Cents, cents, ticks } from '../units/index.ts'
 import { jointCost } from './joint-cost.ts'
 import { productKey, productName } from './product-name.ts'
 import type { LumberProduct, PriceBook, PriceFault } from './types.ts'
@@ -21,11 +21,17 @@ export interface Needs {
   readonly takeoff: Pick<Takeoff, 'pieces' | 'runs'>
 }
 
+/** What can be cut from the price book, and what it does not price. */
+export interface CutJobs {
+  readonly classes: readonly ClassToCut[]
+  readonly faults: readonly PriceFault[]
+}
+
 /**
  * One cutting job per product class: its pieces and runs from the takeoff, lengths and prices from the price book,
  * kerf, trims and preferences from the job. Faults name every product and joint that the book does not price.
  */
-export function cutJobs(needs: Needs, book: PriceBook): Result<readonly ClassToCut[], readonly PriceFault[]> {
+export function cutJobs(needs: Needs, book: PriceBook): CutJobs {
   const { job, takeoff } = needs
   const faults: PriceFault[] = []
   const marks = new Map(needs.frame.members.map((member) => [member.id, member.mark]))
@@ -45,14 +51,14 @@ export function cutJobs(needs: Needs, book: PriceBook): Result<readonly ClassToC
     classOf(run.product).runs.push(runGroup(run, marks, cost?.total ?? cents(0), job.cutting.staggerPenalty))
   }
 
-  const result: ClassToCut[] = []
+  const toCut: ClassToCut[] = []
   for (const [key, { product, pieces, runs }] of classes) {
     const listed = book.lumber.find((entry) => productKey(entry.product) === key)
     if (listed === undefined || listed.stock.length === 0) {
       faults.push(missingProduct(product, listed, book))
       continue
     }
-    result.push({
+    toCut.push({
       product,
       code: listed.code,
       cutJob: {
@@ -70,7 +76,7 @@ export function cutJobs(needs: Needs, book: PriceBook): Result<readonly ClassToC
       },
     })
   }
-  return faults.length > 0 ? fail(faults) : ok(result)
+  return { classes: toCut, faults }
 }
 
 function stockOption(stock: LumberProduct['stock'][number]): StockOption {

@@ -1,4 +1,4 @@
-export { type ClassToCut, cutJobs, type Needs } from './cut-jobs.ts'
+export { type ClassToCut, type CutJobs, cutJobs, type Needs } from './cut-jobs.ts'
 export { type JointCost, jointCost } from './joint-cost.ts'
 export type { PlannedClass } from './lines/lumber-lines.ts'
 export { type Priceable, priceJob } from './price-job.ts'

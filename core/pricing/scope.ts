@@ -4,7 +4,16 @@ import type { Line, LineGroup } from './types.ts'
 
 /** Things that estimates forget, in the order in which they are read out. */
 export const scopeTopics: readonly ScopeTopic[] = [
-  'stairs', 'guard', 'taking away', 'hauling', 'delivery', 'permit', 'flashing', 'fasteners', 'hire', 'clean-up',
+  'stairs',
+  'guard',
+  'taking away',
+  'hauling',
+  'delivery',
+  'permit',
+  'flashing',
+  'fasteners',
+  'hire',
+  'clean-up',
 ]
 
 /** The topic under which a good is counted, where a job may leave it out. */

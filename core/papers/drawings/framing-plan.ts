@@ -1,0 +1,157 @@
+import type { CutPlan } from '../../cutting/index.ts'
+import type { Design } from '../../estimate-types.ts'
+import type { Member } from '../../frame/index.ts'
+import { inches } from '../../units/index.ts'
+import type { Drawing, Primitive } from '../types.ts'
+import { planDimensions } from './plan-dimensions.ts'
+import { jointStrokes } from './plan-joints.ts'
+import { drawingOf, seenFromAbove, text } from './shapes.ts'
+
+/** How much of the house is drawn, behind the wall line and past the deck's ends. */
+const HOUSE = inches(14)
+const MARGIN = inches(6)
+
+/**
+ * The framing plan from above, the house at the top: joists, ledger, rims and blocking as wood, what lies under them
+ * hidden, posts numbered as on the ground, footings dashed, dimensions in feet and inches, and, where there are
+ * cutting plans, a stroke at every joint. Ids are those of the members, so that what is pointed at can be asked for.
+ */
+export function framingPlan(design: Design, plans: readonly { readonly plan: CutPlan }[] = []): Drawing {
+  const { frame } = design
+  const primitives: readonly Primitive[] = [
+    ...house(design),
+    deckingEdge(design),
+    ...footings(design),
+    ...posts(design),
+    ...frame.members.flatMap(underneath),
+    ...frame.members.flatMap(onTop),
+    ...marks(design),
+    ...jointStrokes(frame, plans, 'framing'),
+    ...planDimensions(design),
+  ]
+  return drawingOf('framing-plan', 'Framing plan', primitives, MARGIN)
+}
+
+/** The decking courses from above, with their joints. */
+export function deckingPlan(design: Design, plans: readonly { readonly plan: CutPlan }[] = []): Drawing {
+  const courses = design.frame.members.filter((member) => member.role === 'decking')
+  const primitives: readonly Primitive[] = [
+    ...house(design),
+    ...courses.map((course) =>
+      seenFromAbove(course.id, course.box, {
+        layer: 'decking',
+        weight: 'fine',
+        stroke: 'solid',
+        fill: 'wood',
+      }),
+    ),
+    ...jointStrokes(design.frame, plans, 'decking'),
+  ]
+  return drawingOf('decking-plan', 'Decking plan', primitives, MARGIN)
+}
+
+/** The house wall lies on y = 0; a freestanding deck has none. */
+function house({ job }: Design): readonly Primitive[] {
+  if (job.site.attachment === 'freestanding') return []
+  const beyond = job.decking.overhang + HOUSE
+  return [
+    {
+      kind: 'rect',
+      id: 'house-wall',
+      layer: 'house',
+      x: -beyond,
+      y: -HOUSE,
+      w: job.size.width + 2 * beyond,
+      h: HOUSE,
+      weight: 'heavy',
+      stroke: 'solid',
+      fill: 'house',
+    },
+  ]
+}
+
+function deckingEdge({ frame }: Design): Primitive {
+  const boxes = frame.members.filter((member) => member.role === 'decking').map((member) => member.box)
+  const edge = {
+    x0: Math.min(...boxes.map((box) => box.x0)),
+    x1: Math.max(...boxes.map((box) => box.x1)),
+    y0: Math.min(...boxes.map((box) => box.y0)),
+    y1: Math.max(...boxes.map((box) => box.y1)),
+    z0: 0,
+    z1: 0,
+  }
+  return seenFromAbove('decking', edge, { layer: 'decking', weight: 'fine', stroke: 'hidden', fill: 'none' })
+}
+
+function footings({ frame }: Design): readonly Primitive[] {
+  return frame.footings.flatMap((footing) =>
+    [footing.tube, footing.base]
+      .filter((diameter) => diameter > 0)
+      .map(
+        (diameter): Primitive => ({
+          kind: 'circle',
+          id: footing.id,
+          layer: 'footings',
+          cx: footing.x,
+          cy: footing.y,
+          r: diameter / 2,
+          weight: 'fine',
+          stroke: 'hidden',
+        }),
+      ),
+  )
+}
+
+function posts({ frame }: Design): readonly Primitive[] {
+  const boxes = new Map(frame.members.map((member) => [member.id, member.box]))
+  return frame.posts.flatMap((post) => {
+    const box = boxes.get(post.id)
+    const reach = inches(11)
+    return [
+      ...(box === undefined
+        ? []
+        : [
+            seenFromAbove(post.id, box, { layer: 'posts', weight: 'medium', stroke: 'hidden', fill: 'none' }),
+          ]),
+      text(post.id, 'posts', post.x, post.y + (post.beam === 'front' ? reach : -reach), `${post.number}`),
+    ]
+  })
+}
+
+function underneath(member: Member): readonly Primitive[] {
+  return member.role === 'beam ply'
+    ? [
+        seenFromAbove(member.id, member.box, {
+          layer: 'beams',
+          weight: 'medium',
+          stroke: 'hidden',
+          fill: 'wood',
+        }),
+      ]
+    : []
+}
+
+function onTop(member: Member): readonly Primitive[] {
+  const drawn = member.role !== 'beam ply' && member.role !== 'post' && member.role !== 'decking'
+  return drawn
+    ? [
+        seenFromAbove(member.id, member.box, {
+          layer: 'joists',
+          weight: 'medium',
+          stroke: 'solid',
+          fill: 'wood',
+        }),
+      ]
+    : []
+}
+
+/** Marks of the joists in the middle of their length, of the beams past their right end. */
+function marks({ frame, job }: Design): readonly Primitive[] {
+  const joists = frame.members.filter(({ role }) => role === 'joist')
+  return [
+    ...joists.map(({ id, box, mark }) =>
+      text(id, 'marks', (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2, mark),
+    ),
+    ...frame.beams.map((beam) => text(beam.id, 'marks', job.size.width + inches(8), beam.y, beam.mark)),
+  ]
+}

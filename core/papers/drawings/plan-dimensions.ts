@@ -1,0 +1,40 @@
+import type { Design } from '../../estimate-types.ts'
+import { inches } from '../../units/index.ts'
+import type { Primitive } from '../types.ts'
+import { levelDimension, uprightDimension } from './shapes.ts'
+
+/** Distance from the deck's edge to the first dimension line, and from one to the next. */
+const FIRST = inches(16)
+const NEXT = inches(14)
+
+/**
+ * Dimension chains of the plan: post centres from end to end below the deck and the whole width under them; depth
+ * at the left; at the right where each beam's centre line lies.
+ */
+export function planDimensions({ job, frame }: Design): readonly Primitive[] {
+  const { width, depth } = job.size
+  const below = depth + job.decking.overhang
+  const front = frame.posts.filter((post) => post.beam === 'front').map((post) => post.x)
+  const stops = [...new Set([0, ...front, width])].sort((a, b) => a - b)
+  const chain = stops
+    .slice(1)
+    .map((x, i) => levelDimension(`post-spacing-${i + 1}`, stops[i] ?? 0, x, depth, below - depth + FIRST))
+  return [
+    ...chain,
+    levelDimension('size.width', 0, width, depth, below - depth + FIRST + NEXT),
+    uprightDimension('size.depth', 0, depth, 0, -(job.decking.overhang + FIRST)),
+    ...beamDimensions(frame.beams, width, depth, job.decking.overhang + FIRST),
+  ]
+}
+
+function beamDimensions(
+  beams: Design['frame']['beams'],
+  width: number,
+  depth: number,
+  offset: number,
+): readonly Primitive[] {
+  const stops = [...new Set([0, ...beams.map((beam) => beam.y), depth])].sort((a, b) => a - b)
+  return stops
+    .slice(1)
+    .map((y, i) => uprightDimension(`beam-place-${i + 1}`, stops[i] ?? 0, y, width, offset))
+}

@@ -1,7 +1,9 @@
 import type { LumberSize, Source } from '../types.ts'
 
 /** Nails of a face-mount hanger for one joist, galvanised; the listing of the hanger bought governs. */
-export const hangerNails: { readonly [size in LumberSize]?: { readonly face: number; readonly joist: number } } = {
+export const hangerNails: {
+  readonly [size in LumberSize]?: { readonly face: number; readonly joist: number }
+} = {
   '2x6': { face: 4, joist: 4 },
   '2x8': { face: 6, joist: 4 },
   '2x10': { face: 8, joist: 4 },
@@ -45,10 +47,18 @@ export const nailingSources: { readonly [joint in keyof typeof nailing]: Source 
   endJoistAngle: commonPractice(),
   postBase: commonPractice(),
   postCap: commonPractice(),
-  rimToJoistEnd: irc('R507.6.2', 'verified', 'Three 10d nails or No.10 screws into each joist end; 16d taken.'),
+  rimToJoistEnd: irc(
+    'R507.6.2',
+    'verified',
+    'Three 10d nails or No.10 screws into each joist end; 16d taken.',
+  ),
   endJoistToLedger: commonPractice(),
   blockEnd: irc('Table R602.3(1)', 'from memory', 'Two 16d end nails at each end.'),
-  plyRows: irc('R507.5', 'verified', 'Two rows of 10d (3 in × 0.128) along the edges; three plies from memory.'),
+  plyRows: irc(
+    'R507.5',
+    'verified',
+    'Two rows of 10d (3 in × 0.128) along the edges; three plies from memory.',
+  ),
   plySpacingInches: irc('R507.5', 'verified', '16 in on centre along each edge.'),
   deckScrewsPerJoist: {
     document: 'AWC DCA 6',

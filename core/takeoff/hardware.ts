@@ -1,0 +1,26 @@
+import type { Connector, Frame } from '../frame/index.ts'
+import type { GoodShare } from './tally.ts'
+
+/** Metal by the piece, as the frame's connectors state it. */
+export function hardwareOf(frame: Frame): readonly GoodShare[] {
+  return frame.connectors.flatMap((connector) =>
+    skusOf(connector).map((sku) => ({ sku, quantity: connector.count, cause: connector.cause })),
+  )
+}
+
+function skusOf(connector: Connector): readonly string[] {
+  switch (connector.kind) {
+    case 'joist hanger':
+      return [`joist-hanger-${connector.size}`]
+    case 'uplift tie':
+      return ['uplift-tie']
+    case 'end joist angle':
+      return ['end-joist-angle']
+    case 'post base':
+      return [`post-base-${connector.size}`, 'anchor-bolt-1/2']
+    case 'post cap':
+      return [`post-cap-${connector.size}`]
+    case 'hold-down':
+      return ['hold-down-1500lb']
+  }
+}

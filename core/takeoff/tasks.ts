@@ -1,0 +1,176 @@
+import type { SoilClass } from '../data/index.ts'
+import type { Cause, Frame, Member } from '../frame/index.ts'
+import type { Job } from '../job/index.ts'
+import { inches, toFeet } from '../units/index.ts'
+import { boardFeetOf } from './board-feet.ts'
+import type { TaskShare } from './tally.ts'
+import type { Volumes } from './types.ts'
+
+/** A hole this wide is dug with a shovel, a narrower one with a clamshell digger. */
+const WIDE_HOLE = inches(24)
+
+/** Footings, frame, final: common practice, no source. */
+const INSPECTIONS = 3
+
+/** How hard a soil digs: common practice, no source. Rock is not dug by hand and is only counted as hard soil. */
+const digging: { readonly [soil in SoilClass]: 'soft' | 'medium' | 'hard' } = {
+  unknown: 'medium',
+  'clay or silt': 'medium',
+  sand: 'soft',
+  'sandy gravel or gravel': 'hard',
+  rock: 'hard',
+}
+
+/** Quantities of work, by stage; their hours come from the price book. */
+export function tasksOf(job: Job, frame: Frame, volumes: Volumes): readonly TaskShare[] {
+  return [
+    ...groundTasks(job, frame, volumes),
+    ...frameTasks(frame),
+    ...deckingTasks(frame),
+    ...generalTasks(frame, job),
+  ]
+}
+
+function groundTasks(job: Job, frame: Frame, volumes: Volumes): readonly TaskShare[] {
+  const { footings } = frame
+  const count = footings.length
+  const corners = job.site.attachment === 'ledger' ? 2 : 4
+  const because = (fields: readonly string[], rule: string): Cause => ({
+    fields,
+    ids: footings.map((one) => one.id),
+    rule,
+  })
+  const wide = (footings[0]?.holeDiameter ?? 0) >= WIDE_HOLE
+  const holes = because(
+    ['ground.tube', 'ground.base', 'ground.holeRoom', 'site.frostDepth', 'site.soil'],
+    job.site.soil === 'rock'
+      ? 'Volume of the holes; rock is outside this rate: ask for a price'
+      : 'Volume of the holes: hole diameter × depth',
+  )
+  const each = because(['frame.beams.front.posts'], 'One per footing')
+  return [
+    {
+      rateId: 'layout-corner',
+      quantity: corners,
+      cause: because(['site.attachment'], 'Corners away from the wall'),
+    },
+    { rateId: 'layout-footing', quantity: count, cause: each },
+    { rateId: 'layout-recheck', quantity: 1, cause: because([], 'Once, after the pour') },
+    {
+      rateId: `dig-${wide ? 'wide' : 'narrow'}-${digging[job.site.soil]}`,
+      quantity: volumes.holes,
+      cause: holes,
+    },
+    { rateId: 'hole-clean', quantity: count, cause: each },
+    { rateId: 'form-tube', quantity: count, cause: each },
+    {
+      rateId: 'form-base',
+      quantity: footings.filter((one) => one.base > 0).length,
+      cause: because(['ground.base'], 'One per base'),
+    },
+    {
+      rateId: 'mix-hand',
+      quantity: volumes.concrete,
+      cause: because(['ground.tube', 'ground.base', 'site.frostDepth'], 'Concrete in place'),
+    },
+    { rateId: 'wetset-bolt', quantity: count, cause: each },
+    {
+      rateId: 'backfill-tamp',
+      quantity: volumes.backfill,
+      cause: because(['ground.holeRoom'], 'Hole less what stands in it'),
+    },
+    { rateId: 'spoil-load', quantity: volumes.spoilLoose, cause: because(['ground.swell'], 'Loose spoil') },
+    { rateId: 'spoil-wheel', quantity: volumes.spoilLoose, cause: because(['ground.swell'], 'Loose spoil') },
+  ]
+}
+
+function frameTasks(frame: Frame): readonly TaskShare[] {
+  const share = (
+    rateId: string,
+    quantity: number,
+    members: readonly { readonly id: string }[],
+    rule: string,
+  ): TaskShare => ({
+    rateId,
+    quantity,
+    cause: { fields: [], ids: members.map((one) => one.id), rule },
+  })
+  const { posts } = frame
+  const ledger = ofRoles(frame, ['ledger'])
+  const joists = ofRoles(frame, ['joist', 'end joist'])
+  const plies = ofRoles(frame, ['beam ply'])
+  const rims = ofRoles(frame, ['rim'])
+  const blocks = ofRoles(frame, ['blocking'])
+  const metal = (kinds: readonly string[]) =>
+    frame.connectors.filter((one) => kinds.includes(one.kind)).reduce((sum, one) => sum + one.count, 0)
+  return [
+    ...['layout-ledger', 'ledger-prep', 'ledger-set'].map((rateId) =>
+      share(rateId, feetOf(ledger), ledger, 'Length of the ledger'),
+    ),
+    share('lateral-tie', metal(['hold-down']), ledger, 'One per hold-down'),
+    share('post-base-wet', posts.length, posts, 'One per post'),
+    share('post-set', posts.length, posts, 'One per post'),
+    share('post-cap', posts.length, posts, 'One per post'),
+    share('beam-builtup', boardFeet(plies), frame.beams, 'Board feet of all plies'),
+    share('joist', boardFeet(joists), joists, 'Board feet of joists and end joists'),
+    share('hanger', metal(['joist hanger', 'end joist angle']), joists, 'One per hanger and angle'),
+    share('joist-tie', metal(['uplift tie']), joists, 'One per joist and beam'),
+    share('rim', feetOf(rims), rims, 'Length of all rim plies'),
+    share('blocking', blocks.length, blocks, 'One per block'),
+  ]
+}
+
+function deckingTasks(frame: Frame): readonly TaskShare[] {
+  const courses = ofRoles(frame, ['decking'])
+  const first = courses[0]
+  const last = courses.at(-1)
+  if (first === undefined || last === undefined) return []
+  const cover = toFeet(last.box.y1 - first.box.y0)
+  const cause = { fields: ['size.width', 'size.depth', 'decking.overhang'], ids: ['run-decking'] }
+  return [
+    {
+      rateId: 'deck-perp-screw',
+      quantity: cover * toFeet(first.length),
+      cause: { ...cause, rule: 'Area that the decking covers' },
+    },
+    {
+      rateId: 'deck-trim',
+      quantity: 2 * cover,
+      cause: { ...cause, rule: 'Both ends of the courses are cut to a line' },
+    },
+  ]
+}
+
+function generalTasks(frame: Frame, job: Job): readonly TaskShare[] {
+  const cause = { fields: ['size.width', 'size.depth'], ids: [] }
+  const area = toFeet(job.size.width) * toFeet(job.size.depth)
+  return [
+    {
+      rateId: 'stage-lumber',
+      quantity: boardFeet(frame.members) / 1000,
+      cause: { ...cause, rule: 'All lumber, in 1000 board feet' },
+    },
+    {
+      rateId: 'inspection',
+      quantity: INSPECTIONS,
+      cause: { ...cause, rule: 'Footings, frame, final (common practice, no source)' },
+    },
+    {
+      rateId: 'clean-final',
+      quantity: area / 100,
+      cause: { ...cause, rule: 'Area of the deck, in 100 sq ft' },
+    },
+  ]
+}
+
+function ofRoles(frame: Frame, roles: readonly Member['role'][]): readonly Member[] {
+  return frame.members.filter((member) => roles.includes(member.role))
+}
+
+function feetOf(members: readonly Member[]): number {
+  return toFeet(members.reduce((sum, member) => sum + member.length, 0))
+}
+
+function boardFeet(members: readonly Member[]): number {
+  return boardFeetOf(members).reduce((sum, one) => sum + one.thousandths, 0) / 1000
+}

@@ -1,1 +1,2 @@
+export type * from './bridge.ts'
 export type * from './methods.ts'

@@ -1,74 +1,109 @@
 import { inches, printLength, type Ticks, ticks } from '../units/index.ts'
-import type { Fault, Job } from './types.ts'
+import type { Fault, FieldPath, Job } from './types.ts'
 
-/** Least distance between two post centres: closer, their holes are one. */
-const POSTS_APART = inches(12)
+/** Least distance between two post centres, and between beams: closer, their holes are one. */
+const APART = inches(12)
 
-/** Faults between fields that are each valid alone. */
-export function crossFaults(job: Job): readonly Fault[] {
-  return [...groundFaults(job), ...footingFaults(job), ...beamFaults(job)]
+/** A rule between fields that are each valid alone. It is asked only when every field it reads could be read. */
+interface CrossRule {
+  readonly reads: readonly FieldPath[]
+  readonly find: (job: Job) => Omit<Fault, 'path'> | null
 }
 
-function groundFaults({ site }: Job): readonly Fault[] {
-  if (site.ground.kind !== 'spots' || site.ground.spots.length > 0) return []
-  return [
-    {
-      path: 'site.ground.spots',
-      message: 'the ground is given by spots, and there are none',
-      fix: 'give one spot at least, or give the ground as a "plane"',
-    },
-  ]
+/** Each rule reports at the first field it reads. */
+const RULES: readonly CrossRule[] = [
+  { reads: ['site.ground.spots', 'site.ground.kind'], find: noSpots },
+  { reads: ['ground.base', 'ground.tube'], find: narrowBase },
+  {
+    reads: ['frame.beams.front.setback', 'frame.beams.rear.setback', 'size.depth', 'site.attachment'],
+    find: noSpan,
+  },
+  { reads: ['frame.beams.front.inset', 'size.width'], find: (job) => endPostsMeet(job, 'front') },
+  {
+    reads: ['frame.beams.rear.inset', 'size.width', 'site.attachment'],
+    find: (job) => endPostsMeet(job, 'rear'),
+  },
+  {
+    reads: ['frame.beams.front.posts', 'frame.beams.front.inset', 'size.width'],
+    find: (job) => postsCrowd(job, 'front'),
+  },
+  {
+    reads: ['frame.beams.rear.posts', 'frame.beams.rear.inset', 'size.width', 'site.attachment'],
+    find: (job) => postsCrowd(job, 'rear'),
+  },
+]
+
+/**
+ * Faults between fields that are each valid alone.
+ * @param unread whether a field was stated but could not be read: then nothing is said about what depends on it
+ */
+export function crossFaults(job: Job, unread: (path: FieldPath) => boolean): readonly Fault[] {
+  return RULES.filter((rule) => !rule.reads.some(unread)).flatMap((rule) => {
+    const found = rule.find(job)
+    return found === null ? [] : [{ path: rule.reads[0] ?? '', ...found }]
+  })
 }
 
-function footingFaults({ ground }: Job): readonly Fault[] {
-  if (ground.base === 0 || ground.base >= ground.tube) return []
-  return [
-    {
-      path: 'ground.base',
-      message: `the base, ${printLength(ground.base)}, is narrower than the tube on it, ${printLength(ground.tube)}`,
-      fix: `make it ${printLength(ground.tube)} or more, or 0 where there is no base`,
-    },
-  ]
+function noSpots({ site }: Job) {
+  if (site.ground.kind !== 'spots' || site.ground.spots.length > 0) return null
+  return {
+    message: 'the ground is given by spots, and there are none',
+    fix: 'give one spot at least, or give the ground as a "plane"',
+  }
 }
 
-function beamFaults(job: Job): readonly Fault[] {
+function narrowBase({ ground }: Job) {
+  if (ground.base === 0 || ground.base >= ground.tube) return null
+  return {
+    message: `the base, ${printLength(ground.base)}, is narrower than the tube on it, ${printLength(ground.tube)}`,
+    fix: `make it ${printLength(ground.tube)} or more, or 0 where there is no base`,
+  }
+}
+
+function noSpan(job: Job) {
   const { front, rear } = job.frame.beams
-  const freestanding = job.site.attachment === 'freestanding'
-  const faults: Fault[] = []
-  const taken = ticks(front.setback + (freestanding ? rear.setback : 0))
-  // a beam's centre needs some joist behind it, or the two beams would be one
-  if (taken + POSTS_APART > job.size.depth) {
-    faults.push({
-      path: 'frame.beams.front.setback',
-      message: freestanding
-        ? `the two beams’ setbacks, ${printLength(taken)} together, leave no span in a depth of ${printLength(job.size.depth)}`
-        : `a setback of ${printLength(front.setback)} leaves no span in a depth of ${printLength(job.size.depth)}`,
-      fix: `leave ${printLength(POSTS_APART)} or more between ${freestanding ? 'the beams' : 'the beam and the house'}`,
-    })
+  const depth = printLength(job.size.depth)
+  if (job.site.attachment === 'ledger') {
+    if (front.setback + APART <= job.size.depth) return null
+    return {
+      message: `a setback of ${printLength(front.setback)} leaves no span in a depth of ${depth}`,
+      fix: `leave ${printLength(APART)} or more between the beam and the house`,
+    }
   }
-  faults.push(...postFaults('front', front.inset, front.posts, job.size.width))
-  if (freestanding) faults.push(...postFaults('rear', rear.inset, rear.posts, job.size.width))
-  return faults
+  const taken = ticks(front.setback + rear.setback)
+  if (taken + APART <= job.size.depth) return null
+  return {
+    message: `the two beams’ setbacks, ${printLength(taken)} together, leave no span in a depth of ${depth}`,
+    fix: `leave ${printLength(APART)} or more between the beams`,
+  }
 }
 
-function postFaults(side: 'front' | 'rear', inset: Ticks, posts: number, width: Ticks): readonly Fault[] {
-  const between = width - 2 * inset
-  if (between < POSTS_APART) {
-    return [
-      {
-        path: `frame.beams.${side}.inset`,
-        message: `end posts ${printLength(inset)} from each end of a beam of ${printLength(width)} leave no room between them`,
-        fix: `inset them by ${printLength(ticks(Math.floor((width - POSTS_APART) / 2)))} or less`,
-      },
-    ]
+function stands(job: Job, side: 'front' | 'rear'): boolean {
+  return side === 'front' || job.site.attachment === 'freestanding'
+}
+
+function betweenEndPosts(job: Job, side: 'front' | 'rear'): number {
+  return job.size.width - 2 * job.frame.beams[side].inset
+}
+
+function endPostsMeet(job: Job, side: 'front' | 'rear') {
+  if (!stands(job, side) || betweenEndPosts(job, side) >= APART) return null
+  const inset = job.frame.beams[side].inset
+  const most: Ticks = ticks(Math.floor((job.size.width - APART) / 2))
+  return {
+    message: `end posts ${printLength(inset)} from each end of a beam of ${printLength(job.size.width)} leave no room between them`,
+    fix: `inset them by ${printLength(most)} or less`,
   }
-  const most = Math.floor(between / POSTS_APART) + 1
-  if (posts <= most) return []
-  return [
-    {
-      path: `frame.beams.${side}.posts`,
-      message: `${posts} posts under a beam of ${printLength(width)} stand less than ${printLength(POSTS_APART)} apart`,
-      fix: `use ${most} posts or fewer`,
-    },
-  ]
+}
+
+function postsCrowd(job: Job, side: 'front' | 'rear') {
+  const between = betweenEndPosts(job, side)
+  if (!stands(job, side) || between < APART) return null
+  const most = Math.floor(between / APART) + 1
+  const posts = job.frame.beams[side].posts
+  if (posts <= most) return null
+  return {
+    message: `${posts} posts under a beam of ${printLength(job.size.width)} stand less than ${printLength(APART)} apart`,
+    fix: `use ${most} posts or fewer`,
+  }
 }

@@ -2,7 +2,8 @@
 export function nearestName(written: string, known: readonly string[]): string | null {
   const lower = written.slice(0, 60).toLowerCase()
   let nearest: string | null = null
-  let least = Math.max(2, Math.floor(lower.length / 3)) + 1
+  // a third of the letters may differ; in a very short name one
+  let least = (lower.length <= 3 ? 1 : Math.max(2, Math.floor(lower.length / 3))) + 1
   for (const name of known) {
     const distance = editDistance(lower, name.toLowerCase())
     if (distance < least) {

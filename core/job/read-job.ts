@@ -5,7 +5,7 @@ import type { FieldValue } from './field-value.ts'
 import { FIELDS } from './fields.ts'
 import { isObject, kindOf } from './json-shape.ts'
 import { readValue } from './read-value.ts'
-import { statedFields } from './stated-fields.ts'
+import { statedParts } from './stated-fields.ts'
 import type { Fault, FieldPath, FieldSpec, ReadJob } from './types.ts'
 import { upgradeStatement } from './upgrade.ts'
 
@@ -36,21 +36,29 @@ export function readJob(statement: unknown): Result<ReadJob, readonly Fault[]> {
   }
   const upgraded = upgradeStatement(statement)
   if (!upgraded.ok) return fail([upgraded.error])
-  const { stated, faults: shapeFaults } = statedFields(upgraded.value)
-  const faults: Fault[] = [...shapeFaults]
+  const faults: Fault[] = []
   const values = new Map(DEFAULTS)
   const given: FieldPath[] = []
-  for (const [field, value] of stated) {
-    const read = readValue(field, value)
+  for (const part of statedParts(upgraded.value)) {
+    if (part.kind === 'fault') {
+      faults.push(part.fault)
+      continue
+    }
+    const read = readValue(part.field, part.value)
     if (read.ok) {
-      values.set(field.path, read.value)
-      given.push(field.path)
+      values.set(part.field.path, read.value)
+      given.push(part.field.path)
     } else faults.push(...read.error)
   }
   impliedChoices(values, new Set(given))
-  const faulty = new Set(faults.map((fault) => fault.path))
-  faults.push(...crossFaults(assembleJob(values)).filter((fault) => !faulty.has(fault.path)))
-  return faults.length > 0 ? fail(faults) : ok({ job: assembleJob(values), given })
+  const job = assembleJob(values)
+  faults.push(...crossFaults(job, (path) => faults.some((fault) => touches(fault.path, path))))
+  return faults.length > 0 ? fail(faults) : ok({ job, given })
+}
+
+/** Whether a fault lies at a field, below it, or at a branch that holds it. */
+function touches(fault: FieldPath, field: FieldPath): boolean {
+  return fault === field || fault.startsWith(`${field}.`) || field.startsWith(`${fault}.`)
 }
 
 /** A stated sum includes its topic, and stated spots are the ground, unless the statement says otherwise. */

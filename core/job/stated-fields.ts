@@ -7,36 +7,30 @@ import type { Fault, FieldPath, FieldSpec, JsonValue } from './types.ts'
 /** Names known below each branch of the job ('' is its root), fields and branches alike. */
 const NAMES_BELOW: ReadonlyMap<FieldPath, readonly string[]> = namesBelow()
 
-/** The fields that a statement states, in its own order; or every name and shape in it that the job does not know. */
-export function statedFields(statement: JsonObject): {
-  readonly stated: readonly (readonly [FieldSpec, JsonValue])[]
-  readonly faults: readonly Fault[]
-} {
-  const stated: (readonly [FieldSpec, JsonValue])[] = []
-  const faults: Fault[] = []
-  visit('', statement)
-  return { stated, faults }
+/** A part of a statement: a field with what is stated for it, or a name or shape that the job does not know. */
+export type StatedPart =
+  | { readonly kind: 'field'; readonly field: FieldSpec; readonly value: JsonValue }
+  | { readonly kind: 'fault'; readonly fault: Fault }
 
-  function visit(branch: FieldPath, value: JsonObject): void {
-    for (const key of Object.keys(value)) {
-      if (branch === '' && key === 'version') continue
-      const known = knownBelow(branch, key)
-      if (!known.ok) {
-        faults.push(known.error)
-        continue
-      }
-      const child = value[key] as JsonValue
-      const field = findField(known.value)
-      if (field !== undefined) stated.push([field, child])
-      else if (isObject(child)) visit(known.value, child)
-      else {
-        faults.push({
-          path: known.value,
-          message: `"${key}" is ${kindOf(child)}`,
-          fix: `give an object with fields such as "${NAMES_BELOW.get(known.value)?.[0]}"`,
-        })
-      }
-    }
+/** Everything that a statement states, in its own order; all but its version. */
+export function statedParts(statement: JsonObject, branch: FieldPath = ''): readonly StatedPart[] {
+  return Object.entries(statement).flatMap(([key, value]): readonly StatedPart[] => {
+    if (branch === '' && key === 'version') return []
+    const known = knownBelow(branch, key)
+    if (!known.ok) return [{ kind: 'fault', fault: known.error }]
+    const field = findField(known.value)
+    if (field !== undefined) return [{ kind: 'field', field, value }]
+    return isObject(value)
+      ? statedParts(value, known.value)
+      : [{ kind: 'fault', fault: notABranch(known.value, value) }]
+  })
+}
+
+function notABranch(path: FieldPath, value: JsonValue): Fault {
+  return {
+    path,
+    message: `"${path}" is ${kindOf(value)}`,
+    fix: `give an object with fields such as "${NAMES_BELOW.get(path)?.[0]}"`,
   }
 }
 

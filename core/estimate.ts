@@ -1,10 +1,10 @@
-import { checkDesign } from './checks/index.ts'
+import { checkFrame } from './checks/index.ts'
 import {
   auditPlan,
   type CutPlan,
   type Infeasible,
   type LpEngine,
-  solveCutJob,
+  planCuts,
   type WorkLimits,
 } from './cutting/index.ts'
 import type { Design, EstimateResult, Planned } from './estimate-types.ts'
@@ -27,7 +27,7 @@ import { type Cents, fail, ok, type Result, sumCents } from './units/index.ts'
 
 export interface EstimateOptions {
   /** limits of work for each product class */
-  readonly limits?: WorkLimits
+  readonly limits?: Partial<WorkLimits>
   /** asked now and then: true ends the search, and the plans say that they were stopped */
   readonly stop?: () => boolean
   /** plans already made, by the content of their cutting job; shared by estimates of one deck in several sizes */
@@ -52,8 +52,8 @@ export function designJob(job: Job, given: readonly FieldPath[]): Result<Design,
     given,
     layout: layout.value,
     frame,
-    checks: checkDesign(job, layout.value, frame),
-    takeoff: takeOff(job, layout.value, frame),
+    checks: checkFrame(job, layout.value, frame),
+    takeoff: takeOff(job, frame),
   })
 }
 
@@ -70,12 +70,12 @@ export interface Costed {
 
 /** Plans every product class, has each plan audited, and prices the whole. Throws where an audit finds a fault: a bug. */
 export function costDesign(
-  of: Design,
+  made: Design,
   book: PriceBook,
   engine: LpEngine,
   options: EstimateOptions = {},
 ): Costed {
-  const { classes, faults } = cutJobs(of, book)
+  const { classes, faults } = cutJobs(made, book)
   const plans: Planned[] = []
   const infeasible: Infeasible[] = []
   for (const { product, code, cutJob } of classes) {
@@ -83,7 +83,7 @@ export function costDesign(
     if (solved.ok) plans.push({ product, code, plan: solved.value })
     else infeasible.push(solved.error)
   }
-  const priced = priceJob(of, plans, book)
+  const priced = priceJob(made, plans, book)
   const priceFaults = [...faults, ...(priced.ok ? [] : priced.error)]
   return {
     classes,
@@ -98,12 +98,12 @@ export function costDesign(
 function planOnce(
   cutJob: ClassToCut['cutJob'],
   engine: LpEngine,
-  { known, limits, stop }: EstimateOptions,
+  { known, ...options }: EstimateOptions,
 ): Result<CutPlan, Infeasible> {
   const key = known === undefined ? '' : JSON.stringify(cutJob)
   const before = known?.get(key)
   if (before !== undefined) return before
-  const solved = solveCutJob(cutJob, engine, limits, stop)
+  const solved = planCuts(cutJob, engine, options)
   if (solved.ok) {
     const faults = auditPlan(cutJob, solved.value)
     if (faults.length > 0)

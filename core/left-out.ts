@@ -51,6 +51,6 @@ function notIncluded(job: Job, topic: ScopeTopic, checks: readonly Check[]): str
   if (topic === 'flashing' && job.site.attachment === 'freestanding') {
     return 'A freestanding deck has no ledger to flash.'
   }
-  const guard = topic === 'guard' ? checks.find((check) => check.title.startsWith('Guard')) : undefined
+  const guard = topic === 'guard' ? checks.find((check) => check.id === 'guard') : undefined
   return guard === undefined ? withoutIt[topic] : `${withoutIt[topic]} ${guard.message}`
 }

@@ -1,7 +1,8 @@
-import type { CutJob } from './cutting/index.ts'
+import type { StockOption } from './cutting/index.ts'
 import type { Design, NearMiss } from './estimate-types.ts'
+import type { ProductClass } from './frame/index.ts'
 import type { FieldPath } from './job/index.ts'
-import type { ClassToCut } from './pricing/index.ts'
+import { type ClassToCut, productKey } from './pricing/index.ts'
 import {
   type Cents,
   cents,
@@ -33,6 +34,7 @@ export type TrySize = (key: 'width' | 'depth' | 'height', value: Ticks) => Tried
 /** Equal lengths of one product that just miss a stock length. */
 interface Candidate {
   readonly subject: string
+  readonly product: string
   readonly count: number
   readonly length: Ticks
   readonly stock: Ticks
@@ -40,7 +42,6 @@ interface Candidate {
   /** what the next length up costs more, each; null where none is long enough */
   readonly nextUp: Cents | null
   readonly fields: readonly FieldPath[]
-  readonly productSize: string
 }
 
 /**
@@ -97,55 +98,66 @@ function suggest(
   return { field: field.path, value, saves: cents(lumber - after.lumber) }
 }
 
-/** True where the smaller deck still has such a length above that stock length. */
+/** True where the smaller deck still has such lengths above that stock length. */
 function stillThere(smaller: Design, candidate: Candidate): boolean {
-  const { pieces, runs } = smaller.takeoff
-  return [...pieces, ...runs].some(
+  return woodOf(smaller).some(
     (wood) =>
-      wood.product.size === candidate.productSize &&
+      productKey(wood.product) === candidate.product &&
+      wood.subject === candidate.subject &&
       wood.length > candidate.stock &&
-      wood.length - candidate.stock <= NEAR &&
-      subjectOf(wood) === candidate.subject,
+      wood.length - candidate.stock <= NEAR,
   )
 }
 
-type Wood = Design['takeoff']['pieces'][number] | Design['takeoff']['runs'][number]
+/** A length of lumber that is needed so many times. */
+interface Wood {
+  readonly subject: string
+  readonly product: ProductClass
+  readonly length: Ticks
+  readonly count: number
+  readonly fields: readonly FieldPath[]
+}
 
-/** What a length is called: the run's label, or the piece's place. */
-function subjectOf(wood: Wood): string {
-  return 'label' in wood ? wood.label : wood.place
+/** Pieces by the role of their member, runs by their label. */
+function woodOf({ frame, takeoff }: Design): readonly Wood[] {
+  const members = new Map(frame.members.map((member) => [member.id, member]))
+  const pieces = takeoff.pieces.map(({ memberId, product, length, cause }) => {
+    const member = members.get(memberId)
+    const fields = member?.cause.fields ?? cause.fields
+    return { subject: member?.role ?? memberId, product, length, count: 1, fields }
+  })
+  const runs = takeoff.runs.map(({ label, product, length, memberIds, cause }) => {
+    const fields = members.get(memberIds[0] ?? '')?.cause.fields ?? cause.fields
+    return { subject: label, product, length, count: memberIds.length, fields }
+  })
+  return [...pieces, ...runs]
 }
 
 function candidates(design: Design, classes: readonly ClassToCut[]): readonly Candidate[] {
   const found = new Map<string, Candidate>()
+  const woods = woodOf(design)
   for (const { product, cutJob } of classes) {
-    const lengths = [...cutJob.stock].sort((a, b) => a.length - b.length || a.price - b.price)
-    const woods: readonly Wood[] = [...design.takeoff.pieces, ...design.takeoff.runs]
-    for (const wood of woods.filter((w) => w.product.size === product.size)) {
-      const usable = (stock: (typeof lengths)[number]) => stock.length - 2 * cutJob.endTrim
-      const missed = lengths.findLast((stock) => usable(stock) < wood.length)
+    const key = productKey(product)
+    const stocks = [...cutJob.stock].sort((a, b) => a.length - b.length || a.price - b.price)
+    const usable = (stock: StockOption) => stock.length - 2 * cutJob.endTrim
+    for (const wood of woods.filter((one) => productKey(one.product) === key)) {
+      const missed = stocks.findLast((stock) => usable(stock) < wood.length)
       if (missed === undefined || wood.length - usable(missed) > NEAR) continue
-      const next = lengths.filter((stock) => usable(stock) >= wood.length)
-      const count = 'memberIds' in wood ? wood.memberIds.length : 1
-      const key = `${product.size} ${subjectOf(wood)} ${wood.length}`
-      const before = found.get(key)
-      found.set(key, {
-        subject: subjectOf(wood),
-        count: count + (before?.count ?? 0),
+      const longer = stocks.filter((stock) => usable(stock) >= wood.length).map(({ price }) => price)
+      const id = `${key} ${wood.subject} ${wood.length}`
+      found.set(id, {
+        subject: wood.subject,
+        product: key,
+        count: wood.count + (found.get(id)?.count ?? 0),
         length: wood.length,
         stock: missed.length,
         over: ticks(wood.length - usable(missed)),
-        nextUp: next.length === 0 ? null : cents(Math.max(0, least(next) - missed.price)),
-        fields: wood.cause.fields,
-        productSize: product.size,
+        nextUp: longer.length === 0 ? null : cents(Math.max(0, Math.min(...longer) - missed.price)),
+        fields: wood.fields,
       })
     }
   }
   return [...found.values()]
-}
-
-function least(stock: CutJob['stock']): number {
-  return Math.min(...stock.map(({ price }) => price))
 }
 
 function messageOf(candidate: Candidate, word: string, suggestion: NearMiss['suggestion']): string {

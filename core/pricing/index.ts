@@ -1,3 +1,5 @@
+export { readPriceBook } from './book/read-price-book.ts'
+export { writePriceBook } from './book/write-price-book.ts'
 export { type ClassToCut, type CutJobs, cutJobs, type Needs } from './cut-jobs.ts'
 export { type JointCost, jointCost } from './joint-cost.ts'
 export type { PlannedClass } from './lines/lumber-lines.ts'

@@ -1,0 +1,160 @@
+import type { Grade, LumberSize, Species, Treatment } from '../../data/index.ts'
+import type { JointKind } from '../../frame/index.ts'
+import { type Cents, cents, feet, type Ticks, ticks, type UnitPrice } from '../../units/index.ts'
+import {
+  choice,
+  decimal,
+  flag,
+  length,
+  list,
+  money,
+  named,
+  object,
+  optional,
+  pricePerUnit,
+  text,
+} from './readers.ts'
+
+/** The one version of price book files there is so far. */
+export const BOOK_VERSION = 1
+
+const sizes: readonly LumberSize[] = [
+  '2x4',
+  '2x6',
+  '2x8',
+  '2x10',
+  '2x12',
+  '4x4',
+  '4x6',
+  '6x6',
+  '8x8',
+  '5/4x6',
+]
+const species: readonly Species[] = ['SP', 'DFL', 'HF', 'SPF', 'RW', 'WC']
+const grades: readonly Grade[] = ['No.2']
+const treatments: readonly Treatment[] = ['treated', 'untreated']
+const jointKinds: readonly JointKind[] = ['beam ply', 'rim', 'ledger', 'decking']
+
+interface StockEntry {
+  readonly length: Ticks
+  readonly price: Cents
+  readonly code: string
+  readonly supply: number | null
+  readonly pack: number | null
+  readonly minimum: number | null
+}
+
+interface LumberEntry {
+  readonly size: LumberSize
+  readonly species: Species
+  readonly grade: Grade
+  readonly treatment: Treatment
+  readonly useClass: string
+  readonly code: string
+  readonly substitutes: readonly string[]
+  readonly stock: readonly StockEntry[]
+}
+
+interface GoodEntry {
+  readonly sku: string
+  readonly label: string
+  readonly unit: string
+  readonly code: string
+  readonly price: UnitPrice
+  readonly pack: number
+  readonly note: string
+}
+
+interface RateEntry {
+  readonly id: string
+  readonly label: string
+  readonly unit: string
+  readonly crewHours: number
+  readonly workers: number
+  readonly confidence: string
+}
+
+interface JointEntry {
+  readonly kind: JointKind
+  readonly sku: string
+  readonly label: string
+  readonly material: Cents
+  readonly minutes: number
+}
+
+/** A price book as its file has it. */
+export interface BookFile {
+  readonly version: number
+  readonly name: string
+  readonly date: string
+  readonly supplier: string
+  readonly invented: boolean
+  readonly labour: { readonly rate: Cents; readonly crew: number }
+  readonly lumber: readonly LumberEntry[]
+  readonly goods: readonly GoodEntry[]
+  readonly rates: readonly RateEntry[]
+  readonly joints: readonly JointEntry[]
+}
+
+const count = decimal(0, 1, 100_000)
+
+const stockEntry = object<StockEntry>({
+  length: length(ticks(1), feet(60)),
+  price: money(cents(1)),
+  code: named,
+  supply: optional<number | null>(decimal(0, 0, 100_000), null),
+  pack: optional<number | null>(count, null),
+  minimum: optional<number | null>(count, null),
+})
+
+const lumberEntry = object<LumberEntry>({
+  size: choice(sizes),
+  species: choice(species),
+  grade: choice(grades),
+  treatment: choice(treatments),
+  useClass: optional(text, ''),
+  code: named,
+  substitutes: optional<readonly string[]>(list(named), []),
+  stock: list(stockEntry),
+})
+
+const goodEntry = object<GoodEntry>({
+  sku: named,
+  label: named,
+  unit: named,
+  code: optional(text, ''),
+  price: pricePerUnit,
+  pack: optional(decimal(3, 0.001, 100_000), 1000),
+  note: optional(text, ''),
+})
+
+const rateEntry = object<RateEntry>({
+  id: named,
+  label: named,
+  unit: named,
+  crewHours: decimal(5, 0, 1000),
+  workers: decimal(0, 1, 50),
+  confidence: optional(text, 'not said'),
+})
+
+const jointEntry = object<JointEntry>({
+  kind: choice(jointKinds),
+  sku: named,
+  label: named,
+  material: money(cents(0)),
+  minutes: decimal(0, 0, 600),
+})
+
+/** Reads the file's form; what the entries mean together is looked at afterwards. */
+export const bookFile = object<BookFile>({
+  version: decimal(0, 1, 1_000_000),
+  name: named,
+  date: named,
+  supplier: optional(text, ''),
+  invented: optional(flag, false),
+  labour: object<BookFile['labour']>({ rate: money(cents(0)), crew: decimal(0, 1, 50) }),
+  lumber: list(lumberEntry),
+  goods: list(goodEntry),
+  rates: list(rateEntry),
+  joints: list(jointEntry),
+})

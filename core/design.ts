@@ -1,0 +1,29 @@
+import { checkFrame } from './checks/index.ts'
+import type { Design } from './estimate-types.ts'
+import { frameDeck } from './frame/index.ts'
+import { type Fault, type FieldPath, type Job, readJob } from './job/index.ts'
+import { layOut } from './layout/index.ts'
+import { takeOff } from './takeoff/index.ts'
+import { ok, type Result } from './units/index.ts'
+
+/** From a stated job to its frame, checks and quantities: the part that is quick enough for every keystroke. */
+export function design(statement: unknown): Result<Design, readonly Fault[]> {
+  const read = readJob(statement)
+  return read.ok ? designJob(read.value.job, read.value.given) : read
+}
+
+/** The same from a job that is already valid. */
+export function designJob(job: Job, given: readonly FieldPath[]): Result<Design, readonly Fault[]> {
+  const layout = layOut(job)
+  if (!layout.ok) return layout
+  const frame = frameDeck(job, layout.value)
+  if (!frame.ok) return frame
+  return ok({
+    job,
+    given,
+    layout: layout.value,
+    frame: frame.value,
+    checks: checkFrame(job, layout.value, frame.value),
+    takeoff: takeOff(job, frame.value),
+  })
+}

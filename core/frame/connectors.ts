@@ -1,4 +1,4 @@
-import type { Job } from '../job/index.ts'
+import type { FieldPath, Job } from '../job/index.ts'
 import { inches } from '../units/index.ts'
 import type { Beam, Connector, Member, Post } from './types.ts'
 
@@ -12,68 +12,82 @@ export function connectorsOf(
   beams: readonly Beam[],
   posts: readonly Post[],
 ): readonly Connector[] {
+  return [
+    ...(job.site.attachment === 'ledger' ? atLedger(job, joists) : []),
+    ...beams.map((beam) => upliftTies(job, joists, beam)),
+    ...atPosts(job, posts),
+  ]
+}
+
+function atLedger(job: Job, joists: readonly Member[]): readonly Connector[] {
   const { size } = job.frame.joists
-  const attached = job.site.attachment === 'ledger'
-  const inner = joists.filter((joist) => joist.role === 'joist').map((joist) => joist.id)
-  const ends = joists.filter((joist) => joist.role === 'end joist').map((joist) => joist.id)
-  const lines = joists.map((joist) => joist.id)
-  const postIds = posts.map((post) => post.id)
-  const connectors: Connector[] = []
-  const add = (
-    kind: Connector['kind'],
-    of: Connector['size'],
-    at: readonly string[],
-    fields: readonly string[],
-    rule: string,
-  ) => {
-    if (at.length > 0)
-      connectors.push({ kind, size: of, count: at.length, at, cause: { fields, ids: at, rule } })
-  }
-  if (attached) {
-    add(
+  const fields = ['frame.joists.size', 'site.attachment']
+  const inner = joists.filter((joist) => joist.role === 'joist')
+  const ends = joists.filter((joist) => joist.role === 'end joist')
+  return [
+    connector(
       'joist hanger',
       size,
-      inner,
-      ['frame.joists.size', 'site.attachment'],
+      idsOf(inner),
+      fields,
       'One hanger per joist at the ledger (IRC 2021 R507.6.1)',
-    )
-    add(
+    ),
+    connector(
       'end joist angle',
       size,
-      ends,
-      ['frame.joists.size', 'site.attachment'],
+      idsOf(ends),
+      fields,
       'One angle per end joist at the ledger (common practice, no source)',
-    )
-    add(
+    ),
+    connector(
       'hold-down',
       size,
       holdDownJoists(joists),
       ['site.attachment'],
       'Lateral load: two hold-downs of 1,500 lb, one within 24 in of each end (IRC 2021 R507.9.2)',
-    )
-  }
-  add(
+    ),
+  ]
+}
+
+function upliftTies(job: Job, joists: readonly Member[], beam: Beam): Connector {
+  const ties = connector(
     'uplift tie',
-    size,
-    beams.flatMap((beam) => lines.map((line) => `${line}/${beam.id}`)),
+    job.frame.joists.size,
+    idsOf(joists),
     ['frame.joists.size'],
     'One uplift tie per joist line and beam (common practice, no source)',
   )
-  add(
-    'post base',
-    job.frame.postSize,
-    postIds,
-    ['frame.postSize', 'ground.standoff'],
-    'One base with its anchor bolt per post (common practice, no source)',
-  )
-  add(
-    'post cap',
-    job.frame.postSize,
-    postIds,
-    ['frame.postSize'],
-    'One cap or a pair of plates per post at the beam (IRC 2021 R507.5.1)',
-  )
-  return connectors
+  return { ...ties, cause: { ...ties.cause, ids: [beam.id, ...ties.at] } }
+}
+
+function atPosts(job: Job, posts: readonly Post[]): readonly Connector[] {
+  const { postSize } = job.frame
+  return [
+    connector(
+      'post base',
+      postSize,
+      idsOf(posts),
+      ['frame.postSize', 'ground.standoff'],
+      'One base with its anchor bolt per post (common practice, no source)',
+    ),
+    connector(
+      'post cap',
+      postSize,
+      idsOf(posts),
+      ['frame.postSize'],
+      'One cap or a pair of plates per post at the beam (IRC 2021 R507.5.1)',
+    ),
+  ]
+}
+
+function connector(
+  kind: Connector['kind'],
+  size: Connector['size'],
+  at: readonly string[],
+  fields: readonly FieldPath[],
+  rule: string,
+): Connector {
+  return { kind, size, count: at.length, at, cause: { fields, ids: at, rule } }
 }
 
 /** The joist nearest each end that hangs in the ledger within reach of it; else the end joist. */
@@ -83,10 +97,14 @@ function holdDownJoists(joists: readonly Member[]): readonly string[] {
   if (first === undefined || last === undefined) return []
   const hung = joists.filter((joist) => joist.role === 'joist')
   const left = hung.find((joist) => centreOf(joist) - first.box.x0 <= HOLD_DOWN_REACH)
-  const right = hung.findLast((joist) => last.box.x1 - centreOf(joist) <= HOLD_DOWN_REACH)
-  return [left?.id ?? first.id, right?.id !== undefined && right.id !== left?.id ? right.id : last.id]
+  const right = hung.findLast((joist) => joist !== left && last.box.x1 - centreOf(joist) <= HOLD_DOWN_REACH)
+  return [left?.id ?? first.id, right?.id ?? last.id]
 }
 
 function centreOf(member: Member): number {
   return (member.box.x0 + member.box.x1) / 2
+}
+
+function idsOf(things: readonly { readonly id: string }[]): readonly string[] {
+  return things.map((thing) => thing.id)
 }

@@ -54,7 +54,7 @@ export function placePosts(
           `frame.beams.${beam}.size`,
           'frame.joists.size',
           'decking.size',
-          'site.ground',
+          ...groundFields(job),
           'ground.projection',
           'ground.standoff',
         ],
@@ -70,6 +70,12 @@ export function placePosts(
 export function withLength(placed: ReturnType<typeof placePosts>[number]): Post {
   const { exactLength, ...rest } = placed
   return { ...rest, length: ceilTicks(exactLength) }
+}
+
+function groundFields(job: Job): readonly string[] {
+  return job.site.ground.kind === 'spots'
+    ? ['site.ground.spots']
+    : ['site.ground.along.fall', 'site.ground.away.fall']
 }
 
 /** The post as a stick of lumber, standing from its base to the beam. */

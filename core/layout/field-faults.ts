@@ -24,7 +24,7 @@ function groundFaults(job: Job): readonly Fault[] {
     if (ground.spots.length > 0) return []
     return [
       {
-        path: 'site.ground',
+        path: 'site.ground.spots',
         message: 'The ground is given by spot heights, but there is none.',
         fix: 'Give one spot at least, or state the ground as a plane.',
       },
@@ -33,7 +33,7 @@ function groundFaults(job: Job): readonly Fault[] {
   return (['along', 'away'] as const)
     .filter((direction) => ground[direction].over <= 0)
     .map((direction) => ({
-      path: `site.ground.${direction}`,
+      path: `site.ground.${direction}.over`,
       message: `A fall needs a length to fall over; it is ${printLength(ground[direction].over)}.`,
       fix: 'State a length over 0 in, e.g. the depth of the deck.',
     }))
@@ -98,6 +98,13 @@ function postFaults(job: Job, path: string, spec: BeamSpec): readonly Fault[] {
       path: `${path}.inset`,
       message: `With an inset of ${printLength(spec.inset)} an end post stands out past the beam's end.`,
       fix: `State at least ${printLength(ticks(Math.ceil(post.along / 2)))}, half of the post's width.`,
+    })
+  }
+  if (path.endsWith('rear') && spec.setback < post.across / 2) {
+    faults.push({
+      path: `${path}.setback`,
+      message: `Centred ${printLength(spec.setback)} from the rear rim's outer face, the posts would stand in the house wall.`,
+      fix: `State at least ${printLength(ticks(Math.ceil(post.across / 2)))}, half of the post's width.`,
     })
   }
   const between = job.size.width - 2 * spec.inset

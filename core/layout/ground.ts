@@ -8,7 +8,7 @@ import type { Job } from '../job/index.ts'
 export function groundAt(job: Job, x: number, y: number): number {
   const ground = job.site.ground
   if (ground.kind === 'plane') {
-    return -(ground.along.fall * x) / ground.along.over - (ground.away.fall * y) / ground.away.over
+    return 0 - (ground.along.fall * x) / ground.along.over - (ground.away.fall * y) / ground.away.over
   }
   let weights = 0
   let weighted = 0

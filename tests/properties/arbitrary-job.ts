@@ -1,0 +1,76 @@
+import fc from 'fast-check'
+import type { BeamSpec, Ground, Job } from '../../core/job/index.ts'
+import { inches, type Ticks, ticks } from '../../core/units/index.ts'
+import { heronLane } from '../fixtures/heron-lane.ts'
+
+/** Any length on the 1/32 grid. */
+export function lengthBetween(leastInches: number, mostInches: number): fc.Arbitrary<Ticks> {
+  return fc.integer({ min: leastInches * 32, max: mostInches * 32 }).map(ticks)
+}
+
+const ground: fc.Arbitrary<Ground> = fc.oneof(
+  fc.record({
+    kind: fc.constant('plane' as const),
+    along: fc.record({ fall: lengthBetween(-24, 24), over: lengthBetween(60, 600) }),
+    away: fc.record({ fall: lengthBetween(-24, 48), over: lengthBetween(60, 600) }),
+  }),
+  fc.record({
+    kind: fc.constant('spots' as const),
+    spots: fc.array(
+      fc.record({ x: lengthBetween(0, 600), y: lengthBetween(0, 300), z: lengthBetween(-40, 10) }),
+      { minLength: 1, maxLength: 6 },
+    ),
+  }),
+)
+
+const beam: fc.Arbitrary<BeamSpec> = fc.record({
+  size: fc.constantFrom('2x6', '2x8', '2x10', '2x12'),
+  plies: fc.integer({ min: 1, max: 3 }),
+  setback: lengthBetween(2, 40),
+  posts: fc.integer({ min: 2, max: 6 }),
+  inset: lengthBetween(2, 36),
+})
+
+/** Jobs within the bounds of the fields; most can be framed, some have faults between fields. */
+export const anyJob: fc.Arbitrary<Job> = fc
+  .record({
+    width: lengthBetween(48, 600),
+    depth: lengthBetween(48, 300),
+    height: lengthBetween(24, 120),
+    attachment: fc.constantFrom('ledger' as const, 'freestanding' as const),
+    ground,
+    joist: fc.constantFrom('2x6' as const, '2x8' as const, '2x10' as const, '2x12' as const),
+    spacing: fc.oneof(fc.constantFrom(inches(12), inches(16), inches(24)), lengthBetween(6, 24)),
+    layoutFrom: fc.constantFrom('left' as const, 'right' as const),
+    rimPlies: fc.integer({ min: 1, max: 2 }),
+    front: beam,
+    rear: beam,
+    postSize: fc.constantFrom('4x4' as const, '4x6' as const, '6x6' as const, '8x8' as const),
+    stagger: fc.constantFrom('preferred' as const, 'required' as const, 'none' as const),
+    frostDepth: lengthBetween(0, 60),
+    tube: fc.constantFrom(inches(8), inches(10), inches(12)),
+    base: fc.constantFrom(inches(0), inches(16), inches(20)),
+    decking: fc.constantFrom('5/4x6' as const, '2x6' as const, '2x4' as const),
+    overhang: lengthBetween(0, 3),
+    gap: lengthBetween(0, 1),
+  })
+  .map((any) => ({
+    ...heronLane,
+    size: { width: any.width, depth: any.depth, height: any.height },
+    site: {
+      ...heronLane.site,
+      attachment: any.attachment,
+      ground: any.ground,
+      frostDepth: any.frostDepth,
+    },
+    frame: {
+      ...heronLane.frame,
+      joists: { size: any.joist, spacing: any.spacing, layoutFrom: any.layoutFrom },
+      rimPlies: any.rimPlies,
+      beams: { front: any.front, rear: any.rear },
+      postSize: any.postSize,
+      stagger: any.stagger,
+    },
+    ground: { ...heronLane.ground, tube: any.tube, base: any.base },
+    decking: { ...heronLane.decking, size: any.decking, overhang: any.overhang, gap: any.gap },
+  }))

@@ -4,9 +4,10 @@ import type { ShippedPackage } from './shipped-packages.ts'
 /** The list of other people's work that reaches a user, made from the lock file. */
 export function noticesText(packages: readonly ShippedPackage[]): string {
   const rows = packages.map(({ name, version, licence }) => `| ${name} | ${version} | ${licence} |`)
-  const reasons = packages
-    .filter(({ name }) => exceptions[name])
-    .map(({ name }) => `- ${name}: ${exceptions[name]?.reason}.`)
+  const names = new Set(packages.map(({ name }) => name))
+  const reasons = Object.entries(exceptions)
+    .filter(([name]) => names.has(name))
+    .map(([name, { reason }]) => `- ${name}: ${reason}.`)
   return [
     '# Third-party notices',
     '',
@@ -15,7 +16,7 @@ export function noticesText(packages: readonly ShippedPackage[]): string {
     '',
     '| package | version | licence |',
     '| --- | --- | --- |',
-    ...rows,
+    ...new Set(rows),
     '',
     'Where a package states no licence of its own:',
     '',

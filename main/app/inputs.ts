@@ -1,0 +1,36 @@
+import { z } from 'zod'
+import { MAX_TICKS, TICKS_PER_INCH, ticks } from '../../core/units/index.ts'
+import type { MethodName, Methods } from '../../shared/contract/index.ts'
+import { statementInput } from './statement-input.ts'
+
+/** Most widths in one comparison: one per half inch over twenty feet. */
+export const MOST_WIDTHS = 481
+
+const nothing = z.strictObject({})
+const id = z.string().min(1).max(100)
+const edit = z.int().nonnegative()
+const revision = z.int().positive()
+const length = z.int().min(1).max(MAX_TICKS).transform(ticks)
+
+const widths = z
+  .strictObject({ edit, statement: statementInput, from: length, to: length, step: length })
+  .refine((range) => range.from <= range.to, { message: 'must not be greater than to', path: ['from'] })
+  .refine((range) => range.step >= TICKS_PER_INCH / 2, { message: 'must be at least 1/2 in', path: ['step'] })
+  .refine((range) => (range.to - range.from) / range.step < MOST_WIDTHS, {
+    message: `makes more than ${MOST_WIDTHS} widths; choose a larger step`,
+    path: ['step'],
+  })
+
+/** What each method takes. Everything that comes through a door is judged by this before a handler sees it. */
+export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = {
+  'app.info': nothing,
+  'jobs.list': nothing,
+  'jobs.last': nothing,
+  'jobs.open': z.strictObject({ id }),
+  'jobs.create': z.strictObject({ statement: statementInput }),
+  'jobs.save': z.strictObject({ id, revision, statement: statementInput, label: z.string().max(200) }),
+  'prices.current': nothing,
+  'estimate.run': z.strictObject({ edit, statement: statementInput }),
+  'compare.run': widths,
+  'workbook.make': z.strictObject({ statement: statementInput }),
+}

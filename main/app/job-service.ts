@@ -1,0 +1,71 @@
+import { DEMO_JOB } from '../../core/job/index.ts'
+import type { Methods, StoredJob } from '../../shared/contract/index.ts'
+import { type JobRecord, RevisionConflict, type Store } from '../store/index.ts'
+import { jobName } from './job-name.ts'
+import { type Emit, ServiceError } from './service-types.ts'
+
+type Handler<M extends keyof Methods> = (input: Methods[M][0]) => Methods[M][1]
+
+/** Jobs kept in the store: opened, made, saved under the revision they were read at. */
+export interface JobService {
+  readonly list: Handler<'jobs.list'>
+  readonly last: Handler<'jobs.last'>
+  readonly open: Handler<'jobs.open'>
+  readonly create: Handler<'jobs.create'>
+  readonly save: Handler<'jobs.save'>
+}
+
+export function jobService(store: Store, now: () => Date, newId: () => string, emit: Emit): JobService {
+  let tellsOfCrash = store.crashed
+
+  function opened(job: JobRecord): StoredJob {
+    store.settings.write('last job', job.id)
+    const recovered = tellsOfCrash
+    tellsOfCrash = false
+    return { ...job, recovered }
+  }
+
+  function create(statement: JobRecord['statement'], label: string): JobRecord {
+    return store.jobs.create({
+      id: newId(),
+      name: jobName(statement),
+      savedAt: now().toISOString(),
+      label,
+      statement,
+    })
+  }
+
+  return {
+    list: () => store.jobs.list(),
+    last: () => {
+      const id = store.settings.read('last job') ?? store.jobs.list()[0]?.id
+      const job = id === undefined ? null : store.jobs.read(id)
+      return opened(job ?? create(DEMO_JOB, 'Demo job'))
+    },
+    open: ({ id }) => {
+      const job = store.jobs.read(id)
+      if (job === null) throw noSuchJob()
+      return opened(job)
+    },
+    create: ({ statement }) => opened(create(statement, 'Created')),
+    save: ({ id, revision, statement, label }) => {
+      const savedAt = now().toISOString()
+      try {
+        const saved = store.jobs.save({ id, revision, name: jobName(statement), savedAt, label, statement })
+        if (saved === null) throw noSuchJob()
+        if (saved.revision !== revision) emit('jobs.changed', { id, revision: saved.revision })
+        return { revision: saved.revision, savedAt }
+      } catch (error) {
+        if (error instanceof RevisionConflict) throw new ServiceError('conflict', error.message)
+        throw error
+      }
+    },
+  }
+}
+
+function noSuchJob(): ServiceError {
+  return new ServiceError(
+    'not-found',
+    'There is no such job in the store; it may have been deleted elsewhere.',
+  )
+}

@@ -1,0 +1,78 @@
+import type { EstimateResult } from '../../core/estimate-types.ts'
+import type { PriceBook } from '../../core/pricing/index.ts'
+import type { AppInfo, MethodName, Methods } from '../../shared/contract/index.ts'
+import type { PricedEstimate } from '../exports/workbook/index.ts'
+import type { Pool } from '../workers/index.ts'
+import { faultSentence, isPriced, reasonsForNoPrice } from './estimate-outcome.ts'
+import { fileNameFor } from './job-name.ts'
+import type { JobService } from './job-service.ts'
+import { type Emit, ServiceError } from './service-types.ts'
+
+/** One line of the program's surface: what runs, and whether it changes what is stored. */
+export interface Method<M extends MethodName> {
+  readonly run: (input: Methods[M][0]) => Promise<Methods[M][1]> | Methods[M][1]
+  readonly mutating: boolean
+}
+
+export type MethodTable = { readonly [M in MethodName]: Method<M> }
+
+export interface Parts {
+  readonly info: Omit<AppInfo, 'bookName' | 'bookDate'>
+  readonly jobs: JobService
+  readonly pool: Pool
+  readonly book: PriceBook
+  readonly emit: Emit
+}
+
+/** Every method of the contract on one page. */
+export function methodTable({ info, jobs, pool, book, emit }: Parts): MethodTable {
+  return {
+    'app.info': { mutating: false, run: () => ({ ...info, bookName: book.name, bookDate: book.date }) },
+    'jobs.list': { mutating: false, run: jobs.list },
+    // makes the demo on first start, and remembers which job was opened
+    'jobs.last': { mutating: true, run: jobs.last },
+    'jobs.open': { mutating: true, run: jobs.open },
+    'jobs.create': { mutating: true, run: jobs.create },
+    'jobs.save': { mutating: true, run: jobs.save },
+    'prices.current': { mutating: false, run: () => book },
+    'estimate.run': {
+      mutating: false,
+      run: async ({ edit, statement }) => ({
+        edit,
+        result: await pool.estimate({ statement, book, givesWay: true }),
+      }),
+    },
+    'compare.run': {
+      mutating: false,
+      run: async ({ edit, statement, from, to, step }) => {
+        const range = { from, to, step }
+        const onRow = (row: Parameters<Parameters<Pool['compare']>[0]['onRow']>[0]) =>
+          emit('compare.row', { edit, row })
+        return { edit, ...(await pool.compare({ statement, book, range, onRow })) }
+      },
+    },
+    'workbook.make': {
+      mutating: false,
+      run: async ({ statement }) => {
+        const result = await pool.estimate({ statement, book, givesWay: false })
+        const priced = mustBePriced(result)
+        const { makeWorkbook } = await import('../exports/workbook/index.ts')
+        const bytes = await makeWorkbook(priced, book)
+        return { fileName: fileNameFor(statement, 'xlsx'), base64: Buffer.from(bytes).toString('base64') }
+      },
+    },
+  }
+}
+
+/** The estimate with its price, or a sentence that says what stands in the way. */
+function mustBePriced(result: EstimateResult): PricedEstimate {
+  if (!result.ok) throw new ServiceError('bad-input', sentenceOf(result.faults.map(faultSentence)))
+  const { estimate } = result
+  if (!isPriced(estimate)) throw new ServiceError('bad-input', sentenceOf(reasonsForNoPrice(estimate)))
+  return estimate
+}
+
+function sentenceOf(reasons: readonly string[]): string {
+  const more = reasons.length > 1 ? ` (and ${reasons.length - 1} more)` : ''
+  return `There is no workbook yet: ${reasons[0] ?? 'the job has no price.'}${more}`
+}

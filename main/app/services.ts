@@ -1,0 +1,68 @@
+import { join } from 'node:path'
+import type { z } from 'zod'
+import { SAMPLE_BOOK } from '../../core/pricing/index.ts'
+import type { MethodName } from '../../shared/contract/index.ts'
+import { openStore } from '../store/index.ts'
+import { createPool, Stopped } from '../workers/index.ts'
+import { INPUTS } from './inputs.ts'
+import { jobService } from './job-service.ts'
+import { type MethodTable, methodTable } from './methods.ts'
+import { ServiceError, type ServiceOptions, type Services } from './service-types.ts'
+
+/** The two things that differ from run to run, named so that a test can fix them. */
+export interface Ambient {
+  readonly now: () => Date
+  readonly newId: () => string
+}
+
+const AMBIENT: Ambient = { now: () => new Date(), newId: () => crypto.randomUUID() }
+
+/** Puts the program together behind its contract. Rejects with `store-unusable` where the store is refused. */
+export async function createServices(options: ServiceOptions, ambient: Ambient = AMBIENT): Promise<Services> {
+  const opened = openStore({ file: join(options.storeFolder, 'jobs.db'), ...ambient })
+  if (!opened.ok) throw new ServiceError('store-unusable', opened.error.message)
+  const store = opened.value
+  const pool = createPool({ workerPath: options.workerPath })
+  const table = methodTable({
+    info: { version: options.version, door: options.door },
+    jobs: jobService(store, ambient.now, ambient.newId, options.emit),
+    pool,
+    book: SAMPLE_BOOK,
+    emit: options.emit,
+  })
+  let closing: Promise<void> | null = null
+  return {
+    call: async (method, input) => {
+      if (closing !== null) throw new ServiceError('stopped', 'The program is closing.')
+      if (!isMethod(method, table)) {
+        throw new ServiceError('unknown-method', `There is no method "${method.slice(0, 80)}".`)
+      }
+      try {
+        return await callMethod(table, method, input)
+      } catch (error) {
+        if (error instanceof Stopped) throw new ServiceError('stopped', error.message)
+        throw error
+      }
+    },
+    close: () => {
+      closing ??= pool.close().then(() => store.close())
+      return closing
+    },
+  }
+}
+
+function isMethod(name: string, table: MethodTable): name is MethodName {
+  return Object.hasOwn(table, name)
+}
+
+function callMethod<M extends MethodName>(table: MethodTable, method: M, input: unknown): unknown {
+  const parsed = INPUTS[method].safeParse(input)
+  if (!parsed.success) throw new ServiceError('bad-input', sentenceOf(method, parsed.error))
+  return table[method].run(parsed.data)
+}
+
+function sentenceOf(method: string, error: z.ZodError): string {
+  const [first] = error.issues
+  const where = first === undefined || first.path.length === 0 ? 'the input' : first.path.join('.')
+  return `${method}: ${where}: ${first?.message ?? 'is not what the method takes'}.`
+}

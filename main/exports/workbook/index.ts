@@ -1,0 +1,38 @@
+import type { PriceBook } from '../../../core/pricing/index.ts'
+import { packedAlike } from './same-bytes.ts'
+import { checksSheet } from './sheets/checks-sheet.ts'
+import { costSheet } from './sheets/cost-sheet.ts'
+import { cuttingSheet } from './sheets/cutting-sheet.ts'
+import { hardwareSheet } from './sheets/hardware-sheet.ts'
+import { hoursSheet } from './sheets/hours-sheet.ts'
+import { membersSheet } from './sheets/members-sheet.ts'
+import { orderSheet } from './sheets/order-sheet.ts'
+import { summarySheet } from './sheets/summary-sheet.ts'
+import type { PricedEstimate } from './source.ts'
+import { writeWorkbook } from './write-workbook.ts'
+
+export type { PricedEstimate } from './source.ts'
+
+/** An estimate as a workbook with live formulas; the same estimate gives the same bytes. */
+export async function makeWorkbook(estimate: PricedEstimate, book: PriceBook): Promise<Uint8Array> {
+  const source = { estimate, book }
+  const hardware = hardwareSheet(source)
+  const order = orderSheet(source, hardware.bought)
+  const hours = hoursSheet(source)
+  const places = {
+    quantity: new Map([...order.places.quantity, ...hours.places.quantity]),
+    price: new Map([...order.places.price, ...hours.places.price]),
+  }
+  const sheets = [
+    summarySheet(source),
+    order.sheet,
+    cuttingSheet(source),
+    membersSheet(source),
+    hardware.sheet,
+    hours.sheet,
+    costSheet(source, places),
+    checksSheet(source),
+  ]
+  const foot = `${estimate.job.name} · ${book.name}, ${book.date}`
+  return packedAlike(await writeWorkbook(sheets, { title: estimate.job.name, foot }))
+}

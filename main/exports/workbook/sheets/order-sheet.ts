@@ -1,0 +1,90 @@
+import { type Line, productKey, productName } from '../../../../core/pricing/index.ts'
+import { sumCents, toFeet } from '../../../../core/units/index.ts'
+import { dollars, empty, formula, number, text, unitDollars } from '../cell.ts'
+import { type Sheet, SheetBuilder } from '../sheet.ts'
+import { type LinePlaces, linesOfParts, type Source } from '../source.ts'
+
+export const ORDER = 'Order'
+
+/** The order for the yard: what to load, by product and length, then everything sold by count, weight or bag. */
+export function orderSheet(
+  source: Source,
+  bought: ReadonlyMap<Line['id'], string>,
+): { sheet: Sheet; places: LinePlaces } {
+  const { estimate, book } = source
+  const { lines } = estimate.pricing
+  const sheet = new SheetBuilder(ORDER, [48, 14, 10, 13, 12, 13])
+  const quantity = new Map<string, string>()
+  const price = new Map<string, string>()
+  const amounts: string[] = []
+
+  const write = (line: Line, label: string, note = ''): void => {
+    const row = sheet.next
+    const count = line.thousandths / 1000
+    const from = bought.get(line.id)
+    sheet.row([
+      text(note === '' ? label : `${label}  (${note})`, { wrap: true }),
+      text(line.code),
+      from === undefined ? number(count, 'decimal', { input: true }) : formula(from, count, 'decimal'),
+      text(line.unit),
+      number(unitDollars(line.price), 'unit price', { input: true }),
+      formula(`ROUND(C${row}*E${row},2)`, dollars(line.amount), 'money'),
+    ])
+    quantity.set(line.id, `${ORDER}!C${row}`)
+    price.set(line.id, `${ORDER}!E${row}`)
+    amounts.push(`F${row}`)
+  }
+
+  sheet.title('Order for the yard')
+  sheet.note(
+    `For ${estimate.job.name}. Prices: ${book.name}, ${book.date}, ${book.supplier}. Blue figures can be changed.`,
+  )
+  sheet.gap()
+  sheet.header(['Item', 'Yard code', '>Quantity', 'Unit', '>Unit price', '>Amount'])
+  const first = sheet.next
+  for (const { product, plan } of estimate.plans) {
+    const listed = book.lumber.find((entry) => productKey(entry.product) === productKey(product))
+    const substitutes = listed?.substitutes ?? []
+    sheet.row([text(productName(product), { bold: true })])
+    sheet.row([
+      text(
+        [listed?.useClass ?? '', substitutes.length === 0 ? 'no substitutes' : `or ${substitutes.join(', ')}`]
+          .filter((words) => words !== '')
+          .join(' · '),
+        { soft: true },
+      ),
+    ])
+    for (const ordered of plan.order) {
+      const line = lines.find((one) => one.id === `lumber-${ordered.stockId}`)
+      if (line !== undefined) write(line, `${product.size} × ${toFeet(ordered.length)} ft`)
+    }
+  }
+  const goods = linesOfParts(lines, ['hardware', 'fasteners', 'concrete', 'other material'])
+  if (goods.length > 0) sheet.row([text('Hardware, fasteners, concrete and other material', { bold: true })])
+  for (const line of goods) {
+    write(line, line.label, book.goods.find((good) => line.id === `good-${good.sku}`)?.note)
+  }
+  const ordered = lines.filter((line) => quantity.has(line.id))
+  sheet.row([
+    text('Order before tax', { bold: true, rule: 'strong' }),
+    empty,
+    empty,
+    empty,
+    empty,
+    formula(
+      `ROUND(SUM(F${first}:F${sheet.next - 1}),2)`,
+      dollars(sumCents(ordered.map((line) => line.amount))),
+      'money',
+      {
+        bold: true,
+        name: 'order_total',
+      },
+    ),
+  ])
+  sheet.gap()
+  sheet.note(
+    'Crown and sight lumber when it is unloaded: the cutting plan counts on every board, at its named length or more. ' +
+      'No spares are in this order.',
+  )
+  return { sheet: sheet.done(), places: { quantity, price } }
+}

@@ -26,6 +26,17 @@ export {
   SOIL_BEARING,
 } from './irc-2021/index.ts'
 export {
+  type DesignValues,
+  DIMENSION_LUMBER,
+  INCISING,
+  LOAD_DURATION,
+  REPETITIVE,
+  SIZE_FACTOR,
+  type TabledSpecies,
+  TIMBERS,
+  WET_SERVICE,
+} from './nds-2018/index.ts'
+export {
   boardFeetThousandths,
   densitySource,
   dressedSizes,

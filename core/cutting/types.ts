@@ -54,7 +54,7 @@ export interface RunGroup {
   readonly maxJoints: number | null
   /** neighbours in the order of `members` may not be jointed at one point; the plan orders the members */
   readonly neighboursApart: boolean
-  /** caps over several points together: fewer than `cap` members jointed at any of `points` (indices into points) */
+  /** caps over several points together: at most `cap` joints at `points` (indices into points) of all members */
   readonly windows?: readonly { readonly points: readonly number[]; readonly cap: number }[]
 }
 
@@ -137,8 +137,14 @@ export interface Certificate {
   /** π is stored as whole multiples of 1 / scale cent */
   readonly scale: number
   readonly prices: readonly { readonly length: Ticks; readonly price: number }[]
-  /** τ ≤ 0 per run point cap, same scale */
-  readonly capPrices: readonly { readonly runId: string; readonly point: number; readonly price: number }[]
+  /** τ ≤ 0 per cap of a run, same scale: `cap` members at `point`, or at all of `points` where the cap spans several */
+  readonly capPrices: readonly {
+    readonly runId: string
+    readonly point: number
+    readonly price: number
+    readonly cap: number
+    readonly points?: readonly number[]
+  }[]
   /** what is added to the dual bound by exhaustive search, with its record; null where the dual bound alone proves it */
   readonly search: { readonly nodes: number; readonly patterns: number } | null
   /** the bound from the prices alone */

@@ -1,0 +1,177 @@
+import { TICKS_PER_FOOT } from '../../units/index.ts'
+import type { AuditFault, CutJob, CutPlan } from '../types.ts'
+import { cheapestMember, lengthsOfRun } from './cheapest-member.ts'
+import { bestWorth, type Worth } from './knapsack.ts'
+import { type Allowed, allowedStock, longestUsable, unitPriceAt } from './stock-rules.ts'
+
+/** Relative room for prices that are not whole: none. A certificate's prices must be whole numbers in range. */
+const MOST = Number.MAX_SAFE_INTEGER
+
+/** The stated bound follows from the certificate's prices, by this file's own arithmetic. */
+export function auditBound(job: CutJob, plan: CutPlan): AuditFault[] {
+  const { certificate } = plan
+  const fault = (message: string): AuditFault[] => [{ rule: 'bound', where: 'certificate', message }]
+  const numbers = [certificate.scale, ...certificate.prices.map(entry => entry.price), ...certificate.capPrices.map(entry => -entry.price)]
+  if (certificate.scale < 1 || numbers.some(value => !Number.isInteger(value) || value < 0 || value > MOST)) {
+    return fault('Its prices are not whole numbers of the right sign.')
+  }
+  const proven = provenBound(job, plan)
+  if (proven === null) return fault('An endless board is worth more than it costs, so that the prices prove nothing.')
+  if (certificate.dualBound > proven) return fault(`The prices prove ${proven} cents, not ${certificate.dualBound}.`)
+  if (plan.bound > plan.cost + plan.preference) return fault('The bound lies above the plan itself.')
+  if (plan.bound > certificate.dualBound && certificate.search === null) {
+    return fault(`${plan.bound} cents are stated; the prices prove ${certificate.dualBound} and no search is recorded.`)
+  }
+  return []
+}
+
+function provenBound(job: CutJob, plan: CutPlan): number | null {
+  const { scale } = plan.certificate
+  const priceOf = new Map<number, number>(plan.certificate.prices.map(entry => [entry.length, entry.price]))
+  const fixed = new Map<number, number>()
+  for (const piece of job.pieces) fixed.set(piece.length, (fixed.get(piece.length) ?? 0) + 1)
+  let bound = 0n
+  for (const [length, count] of fixed) bound += BigInt(count) * BigInt(priceOf.get(length) ?? 0)
+
+  const most = new Map<number, number>(fixed)
+  const longest = longestUsable(job)
+  for (const run of job.runs) {
+    if (run.members.length === 0) continue
+    const caps = plan.certificate.capPrices.filter(entry => entry.runId === run.id)
+    const tolls = capTolls(job, run.id, caps, scale)
+    if (tolls === null) return null
+    const member = cheapestMember(run, longest, length => priceOf.get(length) ?? 0, tolls.toll, scale)
+    bound += BigInt(run.members.length) * BigInt(member) + tolls.constant
+    for (const [length, times] of lengthsOfRun(run, longest)) {
+      most.set(length, (most.get(length) ?? 0) + times * run.members.length)
+    }
+  }
+
+  const pieces = [...most.values()].reduce((sum, count) => sum + count, 0)
+  const worths = boardWorths(job, most, priceOf, scale)
+  for (const [id, stock] of allowedStock(job)) {
+    const term = stockTerm(job, stock, worths.get(id) ?? 0, pieces, scale)
+    if (term === null) return null
+    bound += term
+  }
+  const unit = BigInt(scale)
+  const whole = bound / unit
+  return Number(whole * unit < bound ? whole + 1n : whole)
+}
+
+interface CapPrice {
+  readonly point: number
+  readonly price: number
+  readonly cap: number
+  readonly points?: readonly number[]
+}
+
+/** What a joint at each point pays under the cap prices, and their constant part; null where no rule backs a price. */
+function capTolls(
+  job: CutJob,
+  runId: string,
+  caps: readonly CapPrice[],
+  scale: number,
+): { toll: (point: number) => number; constant: bigint } | null {
+  const run = job.runs.find(candidate => candidate.id === runId)
+  if (run === undefined) return null
+  const members = run.members.length
+  const tolls = run.points.map(() => 0)
+  const excessUsed = run.points.map(() => 0)
+  let constant = 0n
+  for (const { point, price, cap, points } of caps) {
+    const spread = points ?? [point]
+    if (points === undefined) {
+      const rule = run.points[point]
+      if (rule === undefined) return null
+      const soft = rule.cap !== null && rule.excess !== null && cap >= rule.cap
+      const hard = Math.min(
+        rule.cap !== null && rule.excess === null ? rule.cap : members,
+        run.neighboursApart ? Math.ceil(members / 2) : members,
+      )
+      if (cap < hard) {
+        if (!soft) return null
+        excessUsed[point] = (excessUsed[point] ?? 0) - price
+        if ((excessUsed[point] ?? 0) > (rule.excess ?? 0) * scale) return null
+      }
+    } else {
+      const rule = (run.windows ?? []).find(
+        window => window.points.length === points.length && window.points.every((at, k) => at === points[k]),
+      )
+      if (rule === undefined || cap < rule.cap) return null
+    }
+    for (const at of spread) tolls[at] = (tolls[at] ?? 0) - price
+    constant += BigInt(price) * BigInt(cap)
+  }
+  return { toll: point => tolls[point] ?? 0, constant }
+}
+
+/** Best worth of one board of each stock option, the cents spared by its offcut or its last cut included. */
+function boardWorths(
+  job: CutJob,
+  most: ReadonlyMap<number, number>,
+  priceOf: ReadonlyMap<number, number>,
+  scale: number,
+): Map<string, number> {
+  const savings = job.keep !== null || job.perCut > 0
+  const worths: Worth[] = []
+  for (const [length, count] of most) {
+    const price = (priceOf.get(length) ?? 0) - job.perCut * scale
+    if (price > 0) worths.push({ width: length + job.kerf, price, most: count })
+  }
+  const unit = worths.reduce((divisor, { width }) => commonDivisor(divisor, width), 0) || 1
+  const stocks = [...allowedStock(job)]
+  const capacity = Math.max(0, ...stocks.map(([, stock]) => Math.floor((stock.usable + job.kerf) / unit)))
+  const table = bestWorth(
+    worths.map(worth => ({ ...worth, width: worth.width / unit })),
+    capacity,
+    savings,
+  )
+  return new Map(
+    stocks.map(([id, stock]) => {
+      const room = Math.floor((stock.usable + job.kerf) / unit)
+      if (!savings) return [id, table[room] ?? 0]
+      let best = 0
+      for (let used = 1; used <= room; used++) {
+        const worth = table[used] ?? 0
+        if (worth > Number.NEGATIVE_INFINITY) best = Math.max(best, worth + spared(job, stock, used * unit) * scale)
+      }
+      return [id, best]
+    }),
+  )
+}
+
+function spared(job: CutJob, stock: Allowed, width: number): number {
+  const left = stock.usable - width
+  let cents = stock.trim === 0 && left === -job.kerf ? job.perCut : 0
+  if (job.keep !== null && left > 0 && left >= job.keep.from) {
+    cents += Math.min(Math.floor((left * job.keep.centsPerFoot) / TICKS_PER_FOOT), stock.option.price)
+  }
+  return cents
+}
+
+function commonDivisor(a: number, b: number): number {
+  return b === 0 ? a : commonDivisor(b, a % b)
+}
+
+/** The least that boards of one option can add to the bound; null where they could lower it without end. */
+function stockTerm(job: CutJob, stock: Allowed, worth: number, pieces: number, scale: number): bigint | null {
+  const { option, most } = stock
+  const own = (job.handling + (stock.trim > 0 ? job.perCut : 0)) * scale
+  const special = (option.pack ?? 1) > 1 || (option.minimum ?? 1) > 1 || (option.breaks ?? []).length > 0
+  if (!special) {
+    const gain = worth - own - option.price * scale
+    if (gain <= 0) return 0n
+    const count = own + option.price === 0 ? Math.min(most, pieces) : most
+    return count === Number.POSITIVE_INFINITY ? null : -BigInt(count) * BigInt(gain)
+  }
+  const gain = Math.max(0, worth - own)
+  const pack = option.pack ?? 1
+  const last = Math.max(pieces, option.minimum ?? 1, ...(option.breaks ?? []).map(step => step.from)) + pack
+  let least = 0n
+  for (let count = Math.ceil((option.minimum ?? 1) / pack) * pack; count <= Math.min(last, most); count += pack) {
+    const term = BigInt(count) * (BigInt(unitPriceAt(option, count)) * BigInt(scale) - BigInt(gain))
+    if (term < least) least = term
+  }
+  return least
+}

@@ -1,0 +1,17 @@
+import type { AuditFault, CutJob, CutPlan } from '../types.ts'
+import { auditBoards } from './audit-boards.ts'
+import { auditBound } from './audit-bound.ts'
+import { auditMoney } from './audit-money.ts'
+import { auditPieces } from './audit-pieces.ts'
+import { auditRuns } from './audit-runs.ts'
+
+/** Everything that is wrong with a plan, judged from the job alone; empty where the plan is sound. */
+export function auditPlan(job: CutJob, plan: CutPlan): readonly AuditFault[] {
+  return [
+    ...auditPieces(job, plan),
+    ...auditBoards(job, plan),
+    ...auditRuns(job, plan),
+    ...auditMoney(job, plan),
+    ...auditBound(job, plan),
+  ]
+}

@@ -1,0 +1,119 @@
+/** One row of the table: `multiple` copies of an item taken together, or any number of copies. */
+interface Row {
+  readonly item: number
+  readonly multiple: number
+  readonly width: number
+  readonly endless: boolean
+}
+
+/** What the table is asked for: the best filling of capacity `used` or less, from its rows up to `row`. */
+export interface Filling {
+  readonly items: number[]
+  readonly counts: number[]
+}
+
+/**
+ * A bounded knapsack over all capacities up to the longest board at once. Rows run from the narrowest item to the
+ * widest, so that after each of them the best filling with that item as its widest is at hand. With whole-numbered
+ * profits every value is exact.
+ */
+export class KnapsackTable {
+  readonly capacity: number
+  readonly value: Float64Array
+  readonly #rows: Row[] = []
+  /** rows of item i are #first[i] … #first[i − 1] − 1, items being in descending width */
+  readonly #first: Int32Array
+  readonly #taken: Uint8Array
+  readonly #widths: readonly number[]
+  #profits: ArrayLike<number> = []
+
+  /** @param widths descending @param limits most copies of each in one board */
+  constructor(widths: readonly number[], limits: readonly number[], capacity: number) {
+    this.capacity = capacity
+    this.value = new Float64Array(capacity + 1)
+    this.#widths = widths
+    this.#first = new Int32Array(widths.length + 1)
+    for (let item = widths.length - 1; item >= 0; item--) {
+      this.#first[item] = this.#rows.length
+      const width = widths[item] ?? 1
+      const fit = Math.floor(capacity / width)
+      let left = Math.min(fit, limits[item] ?? 0)
+      if (left >= fit && fit > 1) this.#rows.push({ item, multiple: 1, width, endless: true })
+      else {
+        for (let multiple = 1; left > 0; multiple *= 2) {
+          const copies = Math.min(multiple, left)
+          this.#rows.push({ item, multiple: copies, width: copies * width, endless: false })
+          left -= copies
+        }
+      }
+    }
+    this.#taken = new Uint8Array(this.#rows.length * (capacity + 1))
+  }
+
+  /**
+   * Fills the table.
+   * @param exact true: value[u] is for a total width of exactly u, −Infinity where none reaches it
+   * @param visit called before the rows of each item are applied, narrowest first
+   */
+  fill(profits: ArrayLike<number>, exact: boolean, visit?: (item: number) => void): void {
+    const { capacity, value } = this
+    this.#profits = profits
+    value.fill(exact ? Number.NEGATIVE_INFINITY : 0)
+    value[0] = 0
+    const size = capacity + 1
+    let row = 0
+    for (let item = this.#widths.length - 1; item >= 0; item--) {
+      const profit = profits[item] ?? 0
+      visit?.(item)
+      for (; row < this.#rows.length; row++) {
+        const entry = this.#rows[row] as Row
+        if (entry.item !== item) break
+        if (profit <= 0) continue
+        const base = row * size
+        if (entry.endless) fillEndless(value, this.#taken, base, entry.width, profit, capacity)
+        else fillOnce(value, this.#taken, base, entry.width, profit * entry.multiple, capacity)
+      }
+    }
+  }
+
+  /** The filling behind value[used] as it stood when `widest` was the last item applied. */
+  trace(widest: number, used: number): Filling {
+    const counts = new Map<number, number>()
+    const size = this.capacity + 1
+    let at = used
+    let row = (widest === 0 ? this.#rows.length : (this.#first[widest - 1] ?? 0)) - 1
+    while (row >= 0 && at > 0) {
+      const entry = this.#rows[row] as Row
+      if ((this.#profits[entry.item] ?? 0) > 0 && this.#taken[row * size + at] === 1) {
+        counts.set(entry.item, (counts.get(entry.item) ?? 0) + entry.multiple)
+        at -= entry.width
+        if (entry.endless) continue
+      }
+      row--
+    }
+    const items = [...counts.keys()].sort((a, b) => a - b)
+    return { items, counts: items.map(item => counts.get(item) ?? 0) }
+  }
+}
+
+function fillOnce(value: Float64Array, taken: Uint8Array, base: number, width: number, profit: number, capacity: number): void {
+  taken.fill(0, base, base + Math.min(width, capacity + 1))
+  for (let at = capacity; at >= width; at--) {
+    const with_ = (value[at - width] as number) + profit
+    if (with_ > (value[at] as number)) {
+      value[at] = with_
+      taken[base + at] = 1
+    } else taken[base + at] = 0
+  }
+}
+
+function fillEndless(value: Float64Array, taken: Uint8Array, base: number, width: number, profit: number, capacity: number): void {
+  taken.fill(0, base, base + Math.min(width, capacity + 1))
+  for (let at = width; at <= capacity; at++) {
+    const with_ = (value[at - width] as number) + profit
+    if (with_ > (value[at] as number)) {
+      value[at] = with_
+      taken[base + at] = 1
+    } else taken[base + at] = 0
+  }
+}

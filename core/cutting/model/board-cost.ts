@@ -1,0 +1,43 @@
+import { TICKS_PER_FOOT } from '../../units/index.ts'
+import type { Pattern, Problem } from './problem.ts'
+
+/**
+ * What is taken off a board's base cost when `used` of its capacity is cut: the value of an offcut worth keeping
+ * (never more than the board's own price) and the saw cut that a board used to its end does not need.
+ */
+export function savingOf(problem: Problem, stock: number, used: number): number {
+  const type = problem.stocks[stock]
+  if (type === undefined) return 0
+  const { job } = problem
+  let saving = 0
+  if (job.perCut > 0 && trimOf(problem, stock) === 0 && used === type.capacity) saving += job.perCut
+  if (job.keep !== null) {
+    const left = (type.capacity - used) * problem.unit - job.kerf
+    if (left >= job.keep.from && left > 0) {
+      saving += Math.min(Math.floor((left * job.keep.centsPerFoot) / TICKS_PER_FOOT), type.option.price)
+    }
+  }
+  return saving
+}
+
+/** Trim at each end: bought boards only; an offcut on hand has its good ends already. */
+export function trimOf(problem: Problem, stock: number): number {
+  return problem.stocks[stock]?.option.offcut === true ? 0 : problem.job.endTrim
+}
+
+export function patternOf(problem: Problem, stock: number, items: readonly number[], counts: readonly number[]): Pattern {
+  let used = 0
+  let pieces = 0
+  for (let k = 0; k < items.length; k++) {
+    const count = counts[k] ?? 0
+    used += (problem.items[items[k] ?? 0]?.width ?? 0) * count
+    pieces += count
+  }
+  const base = problem.stocks[stock]?.base ?? 0
+  const cost = base + pieces * problem.perPiece - (problem.savings ? savingOf(problem, stock, used) : 0)
+  return { stock, items, counts, used, cost }
+}
+
+export function patternKey(pattern: Pattern): string {
+  return `${pattern.stock}:${pattern.items.join(',')}:${pattern.counts.join(',')}`
+}

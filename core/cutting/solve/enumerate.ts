@@ -1,0 +1,131 @@
+import type { DualBound } from '../bound/dual-bound.ts'
+import { boardValues } from '../bound/dual-bound.ts'
+import type { KnapsackTable } from '../bound/knapsack-table.ts'
+import { capPricesByPoint } from '../bound/least-flow.ts'
+import { patternOf, savingOf } from '../model/board-cost.ts'
+import type { Costs } from '../model/costs.ts'
+import type { Pattern, Problem } from '../model/problem.ts'
+
+/** Most cells of the completion table kept at once: 8 bytes each. */
+const MOST_CELLS = 16_000_000
+
+/**
+ * Every pattern that a plan cheaper than `upper` can use: under the bound's prices its reduced cost is at most
+ * upper − 1 − bound. Depth first, widest items first, cut by the table of what the rest can still earn.
+ * Where boards' costs do not depend on their use, only patterns with no room for another piece are listed.
+ * null: more than `most`.
+ */
+export function patternsWithin(
+  problem: Problem,
+  costs: Costs,
+  table: KnapsackTable,
+  bound: DualBound,
+  upper: number,
+  most: number,
+): Pattern[] | null {
+  const { prices } = bound
+  const n = problem.items.length
+  const size = problem.capacity + 1
+  if (n * size > MOST_CELLS) return null
+  const slack = (upper - 1) * prices.scale - bound.exact
+  if (slack < 0) return []
+  const values = boardValues(problem, costs, table, prices)
+  const profits = new Float64Array(n)
+  for (let i = 0; i < n; i++) profits[i] = (prices.items[i] ?? 0) - costs.perPiece * prices.scale
+  const completion = new Float64Array((n + 1) * size)
+  table.fill(profits, false, item => {
+    completion.set(table.value, (item + 1) * size)
+  })
+  const widths = problem.items.map(item => item.width)
+  const narrowest = widths[n - 1] ?? 1
+  const patterns: Pattern[] = []
+  const counts = new Int32Array(n)
+  let full = false
+
+  for (let s = 0; s < problem.stocks.length && !full; s++) {
+    const stock = problem.stocks[s]
+    if (stock === undefined || stock.supply <= 0) continue
+    const greatest = costs.savings ? greatestSaving(problem, s) * prices.scale : 0
+    const needed = Math.max(values[s] ?? 0, (costs.board[s] ?? 0) * prices.scale) - slack - greatest
+    const descend = (item: number, room: number, earned: number): void => {
+      if (full) return
+      if (item === n || room < narrowest) {
+        if (room === stock.capacity) return
+        const saving = costs.savings ? savingOf(problem, s, stock.capacity - room) * prices.scale - greatest : 0
+        if (earned + saving < needed) return
+        if (!costs.savings && !maximal(room)) return
+        emit(s)
+        return
+      }
+      const width = widths[item] as number
+      const profit = profits[item] as number
+      const fit = Math.min(Math.floor(room / width), problem.items[item]?.limit ?? 0)
+      for (let count = fit; count >= 0; count--) {
+        const rest = room - count * width
+        const sum = earned + count * profit
+        if (sum + (completion[(item + 1) * size + rest] as number) < needed) continue
+        counts[item] = count
+        descend(item + 1, rest, sum)
+        counts[item] = 0
+      }
+    }
+    const maximal = (room: number): boolean => {
+      for (let i = n - 1; i >= 0; i--) {
+        if ((widths[i] as number) > room) return true
+        if ((counts[i] as number) < (problem.items[i]?.limit ?? 0)) return false
+      }
+      return true
+    }
+    const emit = (stockIndex: number): void => {
+      const items: number[] = []
+      const numbers: number[] = []
+      for (let i = 0; i < n; i++) {
+        if ((counts[i] as number) > 0) {
+          items.push(i)
+          numbers.push(counts[i] as number)
+        }
+      }
+      patterns.push(patternOf(problem, stockIndex, items, numbers))
+      if (patterns.length > most) full = true
+    }
+    descend(0, stock.capacity, 0)
+  }
+  return full ? null : patterns
+}
+
+function greatestSaving(problem: Problem, stock: number): number {
+  let most = 0
+  const capacity = problem.stocks[stock]?.capacity ?? 0
+  for (let used = 1; used <= capacity; used++) most = Math.max(most, savingOf(problem, stock, used))
+  return most
+}
+
+/** Arcs that a plan cheaper than `upper` can use: those on a way whose price is near enough to the least. */
+export function arcsWithin(problem: Problem, costs: Costs, bound: DualBound, upper: number): boolean[][] {
+  const { prices } = bound
+  const slack = (upper - 1) * prices.scale - bound.exact
+  return problem.runs.map((run, r) => {
+    const capPrice = capPricesByPoint(run, prices.caps[r] ?? new Float64Array(run.caps.length))
+    const price = run.arcs.map(
+      (arc, a) =>
+        (prices.items[arc.item] ?? 0) +
+        (costs.arcs[r]?.[a] ?? 0) * prices.scale -
+        (arc.point < 0 ? 0 : (capPrice[arc.point] ?? 0)),
+    )
+    const fromStart = new Float64Array(run.nodes).fill(Number.POSITIVE_INFINITY)
+    const toEnd = new Float64Array(run.nodes).fill(Number.POSITIVE_INFINITY)
+    fromStart[0] = 0
+    toEnd[1] = 0
+    run.arcs.forEach((arc, a) => {
+      fromStart[arc.to] = Math.min(fromStart[arc.to] as number, (fromStart[arc.from] as number) + (price[a] as number))
+    })
+    for (let a = run.arcs.length - 1; a >= 0; a--) {
+      const arc = run.arcs[a]
+      if (arc !== undefined) toEnd[arc.from] = Math.min(toEnd[arc.from] as number, (toEnd[arc.to] as number) + (price[a] as number))
+    }
+    const least = toEnd[0] as number
+    return run.arcs.map(
+      (arc, a) => (fromStart[arc.from] as number) + (price[a] as number) + (toEnd[arc.to] as number) - least <= slack,
+    )
+  })
+}

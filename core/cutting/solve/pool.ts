@@ -1,0 +1,48 @@
+import { patternOf } from '../model/board-cost.ts'
+import type { Pattern, Problem } from '../model/problem.ts'
+import type { KnapsackTable } from '../bound/knapsack-table.ts'
+import { repeatable } from './random.ts'
+import type { Solution } from './solution.ts'
+
+/** One board of one piece each, on the stock type that is cheapest for it: a start from which every master can be solved. */
+function singles(problem: Problem): Pattern[] {
+  return problem.items.flatMap((item, i) => {
+    const patterns: Pattern[] = []
+    problem.stocks.forEach((stock, s) => {
+      if (stock.capacity < item.width) return
+      const count = Math.min(item.limit, Math.floor(stock.capacity / item.width))
+      patterns.push(patternOf(problem, s, [i], [count]))
+    })
+    const endless = patterns.filter(pattern => problem.stocks[pattern.stock]?.supply === Number.POSITIVE_INFINITY)
+    const wanted = endless.length > 0 ? endless : patterns
+    return wanted.sort((a, b) => a.cost / a.used - b.cost / b.used).slice(0, 2)
+  })
+}
+
+/**
+ * The first columns of a master: those of the starting plans, one piece a board, and `rounds` randomised fills,
+ * each board filled as fully as can be from what is left, its widest piece forced in. Such a start saves most of
+ * the iterations of a large master.
+ */
+export function firstPatterns(problem: Problem, plans: readonly Solution[], table: KnapsackTable, rounds: number): Pattern[] {
+  const patterns = singles(problem)
+  for (const plan of plans) for (const { pattern } of plan.boards) patterns.push(pattern)
+  const random = repeatable(1)
+  const n = problem.items.length
+  for (let round = 0; round < rounds; round++) {
+    const profits = problem.items.map(item => item.width * (1 + 0.04 * (random() - 0.5)))
+    const found: { item: number; used: number; stock: number }[] = []
+    table.fill(profits, false, item => {
+      const width = problem.items[item]?.width ?? 0
+      problem.stocks.forEach((stock, s) => {
+        if (stock.capacity >= width) found.push({ item, used: stock.capacity - width, stock: s })
+      })
+    })
+    const chosen = found.length > 4 * n ? found.filter(() => random() < (4 * n) / found.length) : found
+    for (const { item, used, stock } of chosen) {
+      const filling = table.trace(item + 1, used)
+      patterns.push(patternOf(problem, stock, [item, ...filling.items], [1, ...filling.counts]))
+    }
+  }
+  return patterns
+}

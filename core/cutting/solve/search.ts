@@ -1,0 +1,92 @@
+import type { DualBound } from '../bound/dual-bound.ts'
+import type { LpEngine } from '../lp-port.ts'
+import type { Costs } from '../model/costs.ts'
+import type { Pattern, Problem } from '../model/problem.ts'
+import { arcsWithin, patternsWithin } from './enumerate.ts'
+import { generate, tableFor } from './generate.ts'
+import { bestOf } from './integer.ts'
+import { Master } from './master.ts'
+import { firstPatterns } from './pool.ts'
+import type { Solution } from './solution.ts'
+import { startingPlans } from './start.ts'
+import type { Work } from './work.ts'
+
+export interface Outcome {
+  /** null: nothing does the job */
+  readonly best: Solution | null
+  readonly dual: DualBound
+  /** proven: in whole units of the costs */
+  readonly bound: number
+  /** set where the search, not the dual bound alone, proves it */
+  readonly searched: { readonly nodes: number; readonly patterns: number } | null
+  readonly lacking: { readonly items: readonly number[]; readonly runs: readonly number[] } | null
+}
+
+export interface SearchOptions {
+  readonly quick: boolean
+  readonly onProgress: (bound: number, best: number) => void
+}
+
+/** Least cost of a problem: start, column generation, integer program over the columns, proof by enumeration. */
+export function search(problem: Problem, costs: Costs, engine: LpEngine, work: Work, options: SearchOptions): Outcome {
+  const table = tableFor(problem)
+  const plans = startingPlans(problem, costs)
+  let best = plans.reduce<Solution | null>((least, plan) => (least === null || plan.cost < least.cost ? plan : least), null)
+  const dear = 1000 * (1 + Math.max(...costs.board, ...problem.stocks.map(stock => stock.option.price)))
+  const master = new Master(problem, costs, engine, firstPatterns(problem, plans, table, 1), dear)
+  try {
+    const root = generate(master, table, best?.cost ?? Number.POSITIVE_INFINITY, work)
+    const { bound: dual } = root
+    let bound = dual.cents
+    options.onProgress(bound, best?.cost ?? Number.POSITIVE_INFINITY)
+    const lacking = missing(master, root.solution.x)
+    if (lacking !== null && best === null) return { best, dual, bound, searched: null, lacking }
+    const done = (): boolean => best !== null && best.cost <= bound
+    if (done()) return { best, dual, bound, searched: null, lacking: null }
+    const first = bestOf(
+      problem,
+      costs,
+      engine,
+      { patterns: master.patterns(), below: best?.cost ?? Number.POSITIVE_INFINITY, enough: bound, nodes: options.quick ? 5 : 200 },
+      work,
+    )
+    if (first.solution !== null) best = first.solution
+    options.onProgress(bound, best?.cost ?? Number.POSITIVE_INFINITY)
+    if (done() || options.quick || best === null || work.spent()) return { best, dual, bound, searched: null, lacking: null }
+    const within: Pattern[] | null = patternsWithin(problem, costs, table, dual, best.cost, work.limits.patterns)
+    if (within === null) return { best, dual, bound, searched: null, lacking: null }
+    work.patterns += within.length
+    const arcs = arcsWithin(problem, costs, dual, best.cost)
+    const proof = bestOf(
+      problem,
+      costs,
+      engine,
+      {
+        patterns: within,
+        below: best.cost,
+        enough: bound,
+        nodes: work.limits.nodes,
+        arcs: (run, arc) => arcs[run]?.[arc] === true,
+      },
+      work,
+    )
+    if (proof.solution !== null) best = proof.solution
+    if (proof.proven) bound = best.cost
+    options.onProgress(bound, best.cost)
+    const searched = proof.proven && bound > dual.cents ? { nodes: work.nodes, patterns: within.length } : null
+    return { best, dual, bound, searched, lacking: null }
+  } finally {
+    master.dispose()
+  }
+}
+
+function missing(master: Master, x: ArrayLike<number>): Outcome['lacking'] {
+  const items: number[] = []
+  const runs: number[] = []
+  master.columns.forEach((column, c) => {
+    if ((x[c] ?? 0) < 1e-6) return
+    if (column.kind === 'missing item') items.push(column.item)
+    if (column.kind === 'missing run') runs.push(column.run)
+  })
+  return items.length + runs.length === 0 ? null : { items, runs }
+}

@@ -7,7 +7,7 @@ export interface Column {
 
 export interface Row {
   readonly cells: readonly Cell[]
-  readonly kind: 'title' | 'note' | 'heading' | 'header' | 'body' | 'gap'
+  readonly kind: 'title' | 'note' | 'heading' | 'header' | 'group' | 'body' | 'gap'
   /** lines of text in its tallest cell */
   readonly lines: number
 }
@@ -66,6 +66,11 @@ export class SheetBuilder {
     return row
   }
 
+  /** Name of the rows below it, inside a table. */
+  group(words: string): number {
+    return this.#add('group', [{ kind: 'text', text: words, bold: true }], 1)
+  }
+
   row(cells: readonly Cell[]): number {
     return this.#add('body', cells, this.#linesIn(cells))
   }
@@ -104,8 +109,12 @@ export class SheetBuilder {
   }
 }
 
+/** A column's width counts figures; letters of running text are narrower by about this much. */
+const LETTERS_PER_FIGURE = 1.1
+
 /** Lines that a text takes when wrapped at words; a spreadsheet does not grow merged rows by itself. */
-function linesOf(words: string, width: number): number {
+function linesOf(words: string, figures: number): number {
+  const width = figures * LETTERS_PER_FIGURE
   let lines = 0
   for (const paragraph of words.split('\n')) {
     let used = 0

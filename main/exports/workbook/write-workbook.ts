@@ -80,6 +80,7 @@ const EXTRA_HEIGHT: { readonly [kind in Row['kind']]: number } = {
   note: 2,
   heading: 8,
   header: 3,
+  group: 6,
   body: 2,
   gap: -4,
 }
@@ -89,7 +90,7 @@ function writeRow(sheet: ExcelJs.Worksheet, row: Row, number: number, columns: n
   target.height = row.lines * LINE + EXTRA_HEIGHT[row.kind]
   row.cells.forEach((cell, index) => {
     const place = target.getCell(index + 1)
-    writeCell(place, cell, row.kind)
+    writeCell(place, cell, row.kind, index)
     if (cell.span !== undefined && cell.span > 1)
       sheet.mergeCells(number, index + 1, number, index + cell.span)
   })
@@ -107,7 +108,7 @@ function bordersOf(kind: 'header' | 'body', rule: Cell['rule']): Partial<ExcelJs
   return { top: { style: rule === 'strong' ? 'medium' : 'thin', color: { argb: INK } }, bottom }
 }
 
-function writeCell(place: ExcelJs.Cell, cell: Cell, kind: Row['kind']): void {
+function writeCell(place: ExcelJs.Cell, cell: Cell, kind: Row['kind'], index: number): void {
   if (cell.kind === 'text') place.value = cellText(cell.text)
   if (cell.kind === 'number') place.value = cell.value
   if (cell.kind === 'formula') place.value = { formula: cell.formula, result: cell.value, date1904: false }
@@ -115,9 +116,12 @@ function writeCell(place: ExcelJs.Cell, cell: Cell, kind: Row['kind']): void {
   const colour = cell.input === true ? BLUE : cell.soft === true ? SOFT : INK
   place.font = { name: FACE, size: cell.size ?? SIZE, bold: cell.bold === true, color: { argb: colour } }
   const figures = cell.kind === 'number' || cell.kind === 'formula'
+  const right = cell.right === true || figures
   place.alignment = {
-    horizontal: cell.right === true || figures ? 'right' : 'left',
-    vertical: kind === 'title' || kind === 'heading' || kind === 'header' ? 'bottom' : 'top',
+    horizontal: right ? 'right' : 'left',
+    // keeps words off the figures that end where they begin
+    indent: right || index === 0 ? 0 : 1,
+    vertical: kind === 'body' || kind === 'note' ? 'top' : 'bottom',
     wrapText: cell.wrap === true,
   }
   if (cell.name !== undefined) place.name = cell.name

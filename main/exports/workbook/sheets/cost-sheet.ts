@@ -32,7 +32,7 @@ export function costSheet({ estimate, book }: Source, places: LinePlaces): Sheet
   for (const { group, heading } of GROUPS) {
     const inGroup = lines.filter((line) => line.group === group)
     if (inGroup.length === 0) continue
-    sheet.row([text(heading, { bold: true })])
+    sheet.group(heading)
     const top = sheet.next
     for (const line of inGroup) writeLine(sheet, line, places)
     const sum: Cents = sumCents(inGroup.map((line) => line.amount))

@@ -28,7 +28,7 @@ export function cuttingSheet({ estimate }: Source): Sheet {
 }
 
 function writePlan(sheet: SheetBuilder, { product, plan }: Planned): void {
-  sheet.row([text(productName(product), { bold: true })])
+  sheet.group(productName(product))
   sheet.row([text(proofOf(plan), { soft: true })])
   const first = sheet.next
   for (const board of plan.boards) {

@@ -45,7 +45,7 @@ export function orderSheet(
   for (const { product, plan } of estimate.plans) {
     const listed = book.lumber.find((entry) => productKey(entry.product) === productKey(product))
     const substitutes = listed?.substitutes ?? []
-    sheet.row([text(productName(product), { bold: true })])
+    sheet.group(productName(product))
     sheet.row([
       text(
         [listed?.useClass ?? '', substitutes.length === 0 ? 'no substitutes' : `or ${substitutes.join(', ')}`]
@@ -60,7 +60,7 @@ export function orderSheet(
     }
   }
   const goods = linesOfParts(lines, ['hardware', 'fasteners', 'concrete', 'other material'])
-  if (goods.length > 0) sheet.row([text('Hardware, fasteners, concrete and other material', { bold: true })])
+  if (goods.length > 0) sheet.group('Hardware, fasteners, concrete and other material')
   for (const line of goods) {
     write(line, line.label, book.goods.find((good) => line.id === `good-${good.sku}`)?.note)
   }

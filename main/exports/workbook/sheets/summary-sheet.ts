@@ -1,5 +1,5 @@
 import type { CheckStatus } from '../../../../core/checks/index.ts'
-import { FIELDS, printFieldValue } from '../../../../core/job/index.ts'
+import { FIELDS, printFieldValue, valueAt } from '../../../../core/job/index.ts'
 import { productName } from '../../../../core/pricing/index.ts'
 import { type Cents, printLength, printMoney } from '../../../../core/units/index.ts'
 import { type Cell, dollars, formula, number, text } from '../cell.ts'
@@ -9,8 +9,8 @@ import { STATUS_MARKS } from './checks-sheet.ts'
 
 /** One page for whoever opens the workbook first: the price, what is in it, what is not, and what it rests on. */
 export function summarySheet({ estimate, book }: Source): Sheet {
-  const { job, pricing } = estimate
-  const sheet = new SheetBuilder('Summary', [36, 18, 58])
+  const { job } = estimate
+  const sheet = new SheetBuilder('Summary', [38, 20, 58])
   sheet.title(job.name === '' ? 'Deck estimate' : job.name)
   sheet.note(
     `Deck ${printLength(job.size.width)} wide, ${printLength(job.size.depth)} deep, ${printLength(job.size.height)} high, ` +
@@ -23,7 +23,7 @@ export function summarySheet({ estimate, book }: Source): Sheet {
         ? ' These prices are invented: put in your yard’s before anyone relies on a figure.'
         : ''),
   )
-  writePrice(sheet, estimate)
+  writePrice(sheet, estimate, book.crewSize)
   writeOrder(sheet, estimate)
   writeChecks(sheet, estimate)
   writeMissed(sheet, estimate)
@@ -40,41 +40,42 @@ export function summarySheet({ estimate, book }: Source): Sheet {
   }
   writeCautions(sheet)
   writeJob(sheet, estimate)
-  return { ...sheet.done(), name: 'Summary' }
+  return sheet.done()
+}
 
-  function writePrice(target: SheetBuilder, { pricing: { totals } }: Source['estimate']): void {
-    const owner = totals.method === 'none'
-    const row = (label: string, cell: Cell, say = '') =>
-      target.row([text(label, { bold: cell.bold === true }), cell, text(say, { soft: true, wrap: true })])
-    const money = (name: string, amount: Cents, look: object = {}) =>
-      formula(name, dollars(amount), 'money', look)
-    target.gap()
-    target.heading(owner ? 'Cost' : 'Price')
-    if (!owner) row('Price', money('price', totals.price, { bold: true, size: 14 }), priceSays(pricing))
-    if (!owner && totals.priceTax > 0) row('Price with tax', money('price_with_tax', totals.priceWithTax))
-    row(
-      'Cost',
-      money('cost', totals.cost, { bold: true }),
-      'Material, tax, labour, other, contingency and overhead.',
-    )
-    row(
-      'Per square foot',
-      money('per_square_foot', totals.perSquareFoot),
-      `${totals.perSquareFootOf} ÷ outline of the deck`,
-    )
-    row('Material before tax', money('material', totals.material))
-    row(
-      'Labour',
-      money('labour', totals.labour),
-      owner ? 'An owner’s own hours are not paid; they stand on Hours.' : '',
-    )
-    row('Worker hours, paid', formula('worker_hours', totals.workerHours / 100, 'fixed'))
-    row(
-      'Hours on the clock',
-      formula('crew_hours', totals.crewHours / 100, 'fixed'),
-      `for a crew of ${book.crewSize}`,
-    )
-  }
+function writePrice(sheet: SheetBuilder, { pricing }: Source['estimate'], crewSize: number): void {
+  const { totals } = pricing
+  const owner = totals.method === 'none'
+  const row = (label: string, cell: Cell, say = '') =>
+    sheet.row([text(label, { bold: cell.bold === true }), cell, text(say, { soft: true, wrap: true })])
+  const money = (name: string, amount: Cents, look: object = {}) =>
+    formula(name, dollars(amount), 'money', look)
+  sheet.gap()
+  sheet.heading(owner ? 'Cost' : 'Price')
+  if (!owner) row('Price', money('price', totals.price, { bold: true, size: 14 }), priceSays(pricing))
+  if (!owner && totals.priceTax > 0) row('Price with tax', money('price_with_tax', totals.priceWithTax))
+  row(
+    'Cost',
+    money('cost', totals.cost, { bold: true }),
+    'Material, tax, labour, other, contingency and overhead.',
+  )
+  row(
+    'Per square foot',
+    money('per_square_foot', totals.perSquareFoot),
+    `${totals.perSquareFootOf} ÷ outline of the deck`,
+  )
+  row('Material before tax', money('material', totals.material))
+  row(
+    'Labour',
+    money('labour', totals.labour),
+    owner ? 'An owner’s own hours are not paid; they stand on Hours.' : '',
+  )
+  row('Worker hours, paid', formula('worker_hours', totals.workerHours / 100, 'fixed'))
+  row(
+    'Hours on the clock',
+    formula('crew_hours', totals.crewHours / 100, 'fixed'),
+    `for a crew of ${crewSize}`,
+  )
 }
 
 function priceSays({ totals }: Source['estimate']['pricing']): string {
@@ -86,7 +87,7 @@ function writeOrder(sheet: SheetBuilder, { plans, fit }: Source['estimate']): vo
   sheet.gap()
   sheet.heading('Order and cutting')
   for (const { product, plan } of plans) {
-    const joints = plan.joints.length === 0 ? 'no joints' : `${plan.joints.length} joints`
+    const joints = plan.joints.length === 0 ? 'no joints' : counted(plan.joints.length, 'joint')
     const proof =
       plan.status === 'proven optimal'
         ? 'proven least'
@@ -94,10 +95,14 @@ function writeOrder(sheet: SheetBuilder, { plans, fit }: Source['estimate']): vo
     sheet.row([
       text(productName(product), { wrap: true }),
       number(dollars(plan.stockCost), 'money'),
-      text(`${plan.boards.length} boards, ${joints}, ${proof}`, { wrap: true }),
+      text(`${counted(plan.boards.length, 'board')}, ${joints}, ${proof}`, { wrap: true }),
     ])
   }
   sheet.note(fit.message)
+}
+
+function counted(count: number, thing: string): string {
+  return `${count} ${thing}${count === 1 ? '' : 's'}`
 }
 
 function writeChecks(sheet: SheetBuilder, { checks }: Source['estimate']): void {
@@ -144,13 +149,10 @@ function writeJob(sheet: SheetBuilder, { job, given }: Source['estimate']): void
   sheet.header(['Field', '>Value', 'Stated, or taken as a default and why'], false)
   const stated = new Set(given)
   for (const field of FIELDS) {
-    const value = field.path
-      .split('.')
-      .reduce<unknown>((part, key) => (part as Record<string, unknown>)?.[key], job)
-    if (value === undefined || field.path === 'notes') continue
+    if (field.path === 'name' || field.path === 'notes') continue
     sheet.row([
       text(field.label, { wrap: true }),
-      text(printFieldValue(field, value as Parameters<typeof printFieldValue>[1]), {
+      text(printFieldValue(field, valueAt(job, field.path)), {
         right: true,
         wrap: true,
       }),

@@ -57,7 +57,7 @@ export function adjustedValues(size: LumberSize, species: TabledSpecies, service
 function dimension(size: LumberSize, species: TabledSpecies, service: Service): AdjustedValues {
   const entry = DIMENSION_LUMBER[species]
   const { nominalThickness, nominalDepth } = dressedSizes[size]
-  const base = entry.byDepth[String(nominalDepth)] ?? entry.byDepth['any']
+  const base = entry.byDepth[String(nominalDepth)] ?? entry.byDepth.any
   if (base === undefined) throw new Error(`no design value of ${species} for ${size}`)
   const cf =
     species === 'SP'

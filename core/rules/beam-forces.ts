@@ -87,7 +87,7 @@ function extremes(
   result: BeamResult,
   from: number,
   to: number,
-  valueOf: (piece: BeamPiece, t: number) => number,
+  valueAt: (piece: BeamPiece, t: number) => number,
   turns: (piece: BeamPiece) => readonly number[],
 ): { greatest: Extreme; least: Extreme } {
   let greatest: Extreme | null = null
@@ -100,7 +100,7 @@ function extremes(
       .map((t) => piece.from + t)
       .filter((x) => x > start && x < end)
     for (const at of [start, end, ...inner]) {
-      const value = valueOf(piece, at - piece.from)
+      const value = valueAt(piece, at - piece.from)
       if (greatest === null || value > greatest.value) greatest = { value, at }
       if (least === null || value < least.value) least = { value, at }
     }

@@ -19,21 +19,23 @@ export interface Neighbour {
 const REACH = feet(2)
 
 /**
- * Up to one width on each side, within 2 ft, whose cost lies furthest below what the size alone would make it
- * (the deck's own cost per foot of width). None where every neighbour costs what its size says, or more.
+ * Up to one width on each side, within 2 ft, whose cost lies furthest below what its size alone would make it: the
+ * deck's own cost, and what a foot more costs over the whole stretch looked at. None where no neighbour is better.
  */
 export function bestNeighbours(rows: readonly CompareRow[], width: Ticks): readonly Neighbour[] {
   const own = rows.find((row) => row.width === width && row.fault === null)
   if (own === undefined) return []
+  const near = rows.filter((row) => row.fault === null && Math.abs(row.width - width) <= REACH)
+  const trend = costPerTick(near)
+  const bargain = (row: CompareRow) => own.cost + trend * (row.width - own.width) - row.cost
   return (['narrower', 'wider'] as const).flatMap((side) => {
-    const near = rows.filter(
-      (row) => row.fault === null && sideOf(row, width) === side && distance(row, width) <= REACH,
-    )
-    const best = near.reduce<CompareRow | null>(
-      (found, row) => (found === null || bargain(row, own) > bargain(found, own) ? row : found),
-      null,
-    )
-    return best === null || bargain(best, own) <= 0 ? [] : [neighbour(best, own, side)]
+    const best = near
+      .filter((row) => sideOf(row, width) === side)
+      .reduce<CompareRow | null>(
+        (found, row) => (found && bargain(found) >= bargain(row) ? found : row),
+        null,
+      )
+    return best === null || bargain(best) <= 0 ? [] : [neighbour(best, own, side)]
   })
 }
 
@@ -41,13 +43,12 @@ function sideOf(row: CompareRow, width: Ticks) {
   return row.width === width ? null : row.width < width ? 'narrower' : 'wider'
 }
 
-function distance(row: CompareRow, width: Ticks): number {
-  return Math.abs(row.width - width)
-}
-
-/** Cents by which a row costs less than its width at the own deck's cost per width. */
-function bargain(row: CompareRow, own: CompareRow): number {
-  return (own.cost * row.width) / own.width - row.cost
+/** Cents that a tick more of width costs, from the narrowest row to the widest. */
+function costPerTick(rows: readonly CompareRow[]): number {
+  const sorted = [...rows].sort((a, b) => a.width - b.width)
+  const [first, last] = [sorted[0], sorted.at(-1)]
+  if (first === undefined || last === undefined || last.width === first.width) return 0
+  return (last.cost - first.cost) / (last.width - first.width)
 }
 
 function neighbour(row: CompareRow, own: CompareRow, side: Neighbour['side']): Neighbour {

@@ -1,0 +1,38 @@
+import type { Estimate } from '../../estimate-types.ts'
+import type { LineGroup } from '../../pricing/index.ts'
+import { printMoney } from '../../units/index.ts'
+import type { PaperTable } from '../types.ts'
+import { quantity, tableOf } from './table.ts'
+
+const groups: readonly LineGroup[] = ['hardware', 'fasteners', 'concrete', 'other material']
+
+/** Goods that are bought by count, box, bag or roll: what is needed, what is bought in whole packs, what is left. */
+export function hardwareTable({ pricing, takeoff }: Pick<Estimate, 'pricing' | 'takeoff'>): PaperTable {
+  const needed = new Map(takeoff.goods.map((good) => [good.id, good.thousandths]))
+  const lines = pricing?.lines.filter((line) => groups.includes(line.group)) ?? []
+  return tableOf(
+    'hardware',
+    'Hardware, fasteners and concrete',
+    [
+      ['code', 'Code', 'left'],
+      ['label', 'Goods', 'left'],
+      ['needed', 'Needed', 'right'],
+      ['bought', 'Bought', 'right'],
+      ['unit', 'Unit', 'left'],
+      ['over', 'Left over', 'right'],
+      ['amount', 'Amount', 'right'],
+    ],
+    lines.map((line) => {
+      const need = line.cause.ids.reduce((sum, id) => sum + (needed.get(id) ?? 0), 0)
+      return {
+        code: line.code,
+        label: line.label,
+        needed: quantity(need),
+        bought: quantity(line.thousandths),
+        unit: line.unit,
+        over: line.thousandths === need ? '' : quantity(line.thousandths - need),
+        amount: printMoney(line.amount),
+      }
+    }),
+  )
+}

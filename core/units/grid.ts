@@ -10,6 +10,8 @@ import { MAX_TICKS, type Ticks, ticks } from './ticks.ts'
  */
 const DECIMAL_SLACK: Ratio = ratio(32n, 2000n)
 
+const TOO_LONG: TextFault = { message: 'this is more than 4,000 ft', fix: 'give a length within 4,000 ft' }
+
 /**
  * Brings exact inches to the 1/32 in grid.
  * @param decimal whether it was written with a decimal point: then a rounding of its last place is forgiven
@@ -17,9 +19,8 @@ const DECIMAL_SLACK: Ratio = ratio(32n, 2000n)
 export function toGrid(inches: Ratio, decimal: boolean): Result<Ticks, TextFault> {
   const exact = timesWhole(inches, 32n)
   const below = floorOf(exact)
-  if (below >= BigInt(MAX_TICKS) + (isWhole(exact) ? 1n : 0n) || below < -BigInt(MAX_TICKS)) {
-    return fail({ message: 'this is more than 4,000 ft', fix: 'give a length within 4,000 ft' })
-  }
+  if (below < -BigInt(MAX_TICKS) || below + (isWhole(exact) ? 0n : 1n) > BigInt(MAX_TICKS))
+    return fail(TOO_LONG)
   if (isWhole(exact)) return ok(ticks(Number(below)))
   if (decimal) {
     if (notAbove(addRatios(exact, ratio(-below)), DECIMAL_SLACK)) return ok(ticks(Number(below)))
@@ -36,7 +37,7 @@ export function lengthFromInches(inches: number): Result<Ticks, TextFault> {
     return fail({ message: 'this is not a number', fix: 'give inches, such as 150.5' })
   // a factor of a power of two is exact in a double
   const exact = inches * 32
-  if (Math.abs(exact) > MAX_TICKS) return toGrid(ratio(BigInt(Math.trunc(inches))), true)
+  if (Math.abs(exact) > MAX_TICKS) return fail(TOO_LONG)
   const nearest = Math.round(exact)
   if (Math.abs(exact - nearest) <= Number(DECIMAL_SLACK.numerator) / Number(DECIMAL_SLACK.denominator)) {
     return ok(ticks(nearest))

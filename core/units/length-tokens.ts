@@ -74,13 +74,23 @@ export function lengthTokens(text: string): Result<readonly LengthToken[], TextF
       const kind = FEET.has(unit) ? 'foot' : INCHES.has(unit) ? 'inch' : 'word'
       tokens.push({ kind, text: word, at })
       at += word.length
+      if (text.charAt(at) !== '.' || kind === 'word') continue
+      if (/^\.\d/.test(text.slice(at))) return fail(doubtfulPoint(word, at))
       // an abbreviation's full stop, as in "12 ft. 6 in."
-      if (text.charAt(at) === '.' && kind !== 'word' && !/^\.\d/.test(text.slice(at))) at += 1
+      at += 1
     } else {
       return fail(foreignSign(text, at))
     }
   }
   return ok(tokens)
+}
+
+function doubtfulPoint(unit: string, at: number): TextFault {
+  return {
+    message: `the point after "${unit}" may end the word or begin a decimal`,
+    fix: `put a space after it (${unit}. 6) or before it (${unit} .6)`,
+    at,
+  }
 }
 
 function foreignSign(text: string, at: number): TextFault {

@@ -4,7 +4,7 @@ import { TICKS_PER_FOOT, TICKS_PER_INCH, type Ticks } from './ticks.ts'
 export function printLength(length: Ticks): string {
   const size = Math.abs(length)
   const feet = Math.floor(size / TICKS_PER_FOOT)
-  const rest = printMixed(size % TICKS_PER_FOOT)
+  const rest = printMixed(size % TICKS_PER_FOOT, feet > 0)
   return `${length < 0 ? '-' : ''}${feet > 0 ? `${feet}'-` : ''}${rest}"`
 }
 
@@ -13,8 +13,8 @@ export function printInches(length: Ticks): string {
   return `${length < 0 ? '-' : ''}${printMixed(Math.abs(length))} in`
 }
 
-/** A count of 1/32 in, not negative, as whole inches and a fraction in lowest terms. */
-function printMixed(size: number): string {
+/** A count of 1/32 in, not negative, as whole inches and a fraction in lowest terms; after feet, 0 is written too. */
+function printMixed(size: number, afterFeet = false): string {
   const whole = Math.floor(size / TICKS_PER_INCH)
   let numerator = size % TICKS_PER_INCH
   let denominator = TICKS_PER_INCH
@@ -23,5 +23,5 @@ function printMixed(size: number): string {
     numerator /= 2
     denominator /= 2
   }
-  return `${whole > 0 ? `${whole} ` : ''}${numerator}/${denominator}`
+  return `${whole > 0 || afterFeet ? `${whole} ` : ''}${numerator}/${denominator}`
 }

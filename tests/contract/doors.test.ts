@@ -1,0 +1,164 @@
+import { mkdtempSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { DEMO_JOB } from '../../core/job/index.ts'
+import { ticks } from '../../core/units/index.ts'
+import { placesFrom } from '../../main/app/places.ts'
+import type { Emit, Services } from '../../main/app/service-types.ts'
+import { createServices } from '../../main/app/services.ts'
+import { answerCall } from '../../main/desktop/answer-call.ts'
+import { createEventStream } from '../../main/host/event-stream.ts'
+import { type Host, openHost } from '../../main/host/server.ts'
+import { createLog } from '../../main/log/index.ts'
+import { desktopClient } from '../../renderer/client/desktop-client.ts'
+import { httpClient } from '../../renderer/client/http-client.ts'
+import type { Client, Events, MethodName } from '../../shared/contract/index.ts'
+
+/** One program behind two doors, called by the window's own clients, and once directly. */
+let services: Services
+let host: Host
+const events = createEventStream()
+const rows: Events['compare.row'][] = []
+const clients: Record<'direct' | 'browser' | 'desktop', Client['call'] | null> = {
+  direct: null,
+  browser: null,
+  desktop: null,
+}
+
+beforeAll(async () => {
+  const storeFolder = mkdtempSync(join(tmpdir(), 'kerfwright-contract-'))
+  const log = createLog(storeFolder)
+  const { workerPath, windowFolder } = placesFrom(join(import.meta.dirname, '../../main/host/index.ts'))
+  const emit: Emit = (event, data) => {
+    if (event === 'compare.row') rows.push(data as Events['compare.row'])
+    events.emit(event, data)
+  }
+  services = await createServices({ storeFolder, workerPath, door: 'browser', version: '1.2.3', emit })
+  host = await openHost({ port: 0, windowFolder, services, events, log })
+
+  const entry = await fetch(host.link, { redirect: 'manual' })
+  const cookie = entry.headers.getSetCookie()[0]?.split(';', 1)[0] ?? ''
+  const { origin } = new URL(host.link)
+  const plainFetch = globalThis.fetch
+  // The page's address and cookie, which a browser adds by itself.
+  globalThis.fetch = (path, options) =>
+    plainFetch(`${origin}${String(path)}`, {
+      ...options,
+      headers: { ...(options?.headers as Record<string, string>), origin, cookie },
+    })
+  clients.direct = services.call as Client['call']
+  clients.browser = httpClient().call
+  const ownPage = { senderFrame: { url: 'kerfwright://window/', parent: null } }
+  clients.desktop = desktopClient({
+    call: (method, input) => answerCall(ownPage, method, input, services, log),
+    on: () => () => {},
+  }).call
+})
+
+afterAll(async () => {
+  await host.close()
+  await services.close()
+})
+
+/** The three answers to one call: each a result, or a code and a sentence. */
+async function through(method: string, input: unknown): Promise<unknown[]> {
+  const answers: unknown[] = []
+  for (const call of Object.values(clients)) {
+    const answer = await (call as (method: string, input: unknown) => Promise<unknown>)(method, input).then(
+      (result) => ({ result: JSON.parse(JSON.stringify(result)) as unknown }),
+      (fault: Error & { code?: string }) => ({ code: fault.code, message: fault.message }),
+    )
+    answers.push(answer)
+  }
+  return answers
+}
+
+const statement = DEMO_JOB
+const answered = new Set<MethodName>()
+
+/** Asserts that all three answers are equal, and gives the one. */
+async function same(method: MethodName, input: unknown): Promise<unknown> {
+  const [direct, browser, desktop] = await through(method, input)
+  expect(browser).toEqual(direct)
+  expect(desktop).toEqual(direct)
+  expect(direct).toHaveProperty('result')
+  answered.add(method)
+  return (direct as { result: unknown }).result
+}
+
+describe('through every door the same answer comes to', () => {
+  test('app.info', async () => {
+    expect(await same('app.info', {})).toMatchObject({ version: '1.2.3', door: 'browser' })
+  })
+  test('jobs.last, which is the demo on first start, and jobs.list and jobs.open of it', async () => {
+    const demo = (await same('jobs.last', {})) as { id: string }
+    expect(await same('jobs.list', {})).toMatchObject([{ id: demo.id }])
+    expect(await same('jobs.open', { id: demo.id })).toMatchObject({ id: demo.id })
+  })
+  test('prices.current', async () => {
+    expect(await same('prices.current', {})).toHaveProperty('date')
+  })
+  test('estimate.run, number by number', async () => {
+    expect(await same('estimate.run', { edit: 7, statement })).toMatchObject({
+      edit: 7,
+      result: { ok: true },
+    })
+  })
+  test('workbook.make, byte by byte', async () => {
+    expect(await same('workbook.make', { statement })).toHaveProperty('base64')
+  })
+  test('compare.run, with the same rows', async () => {
+    rows.length = 0
+    const range = { from: ticks(20 * 384), to: ticks(20 * 384 + 192), step: ticks(192) }
+    expect(await same('compare.run', { edit: 8, statement, ...range })).toEqual({
+      edit: 8,
+      complete: true,
+      rows: 2,
+    })
+    const seen = rows.map(({ row }) => JSON.stringify(row)).sort()
+    expect(seen.length).toBe(6)
+    expect(new Set(seen).size).toBe(2)
+  })
+  test('jobs.create and jobs.save, but for ids and times', async () => {
+    const created = await through('jobs.create', { statement })
+    const [first] = created as { result: { id: string; revision: number } }[]
+    for (const one of created)
+      expect(one).toMatchObject({ result: { statement, revision: first?.result.revision } })
+    for (const one of created as { result: { id: string; revision: number } }[]) {
+      const { id, revision } = one.result
+      const saved = { id, revision, statement: { ...statement, name: 'Changed' }, label: 'Name' }
+      // The first of the three saves; the other two come to a stored revision that is newer.
+      const [direct, browser, desktop] = await through('jobs.save', saved)
+      expect(direct).toMatchObject({ result: { revision: revision + 1 } })
+      expect(browser).toMatchObject({ code: 'conflict' })
+      expect(desktop).toEqual(browser)
+    }
+    answered.add('jobs.create').add('jobs.save')
+  })
+})
+
+describe('through every door the same refusal comes to', () => {
+  test.each([
+    ['no.such.method', {}, 'unknown-method'],
+    ['__proto__', {}, 'unknown-method'],
+    ['jobs.open', { id: 'nothing' }, 'not-found'],
+    ['jobs.open', {}, 'bad-input'],
+    ['jobs.open', { id: 7 }, 'bad-input'],
+    ['jobs.list', { extra: 1 }, 'bad-input'],
+    ['estimate.run', { edit: -1, statement: {} }, 'bad-input'],
+    ['estimate.run', 'a text', 'bad-input'],
+    ['compare.run', { edit: 1, statement: {}, from: 0, to: -5, step: 0 }, 'bad-input'],
+  ])('%s of %j', async (method, input, code) => {
+    const [direct, browser, desktop] = await through(method, input)
+    expect(direct).toMatchObject({ code })
+    expect((direct as { message: string }).message).toMatch(/^[A-Za-z].*\.$/s)
+    expect(browser).toEqual(direct)
+    expect(desktop).toEqual(direct)
+  })
+})
+
+test('every method of the contract was called above', async () => {
+  const { INPUTS } = await import('../../main/app/inputs.ts')
+  expect([...answered].sort()).toEqual(Object.keys(INPUTS).sort())
+})

@@ -26,8 +26,9 @@ export function courseWidths(cover: Ticks, board: Ticks, gap: Ticks): Courses {
   const full = Array.from({ length: count - 1 }, () => board)
   if (last < LEAST_COURSE) return { widths: full, short: ticks(Math.max(0, last + gap)) }
   if (last >= board / 2) return { widths: [...full, ticks(last)], short: ticks(0) }
+  // an odd tick goes to the overhang: two rips that differ by 1/32 in are not equal
   const equal = ticks(Math.floor((board + last) / 2))
-  return { widths: [equal, ...full.slice(1), equal], short: ticks(board + last - 2 * equal) }
+  return { widths: [equal, ...full.slice(1), equal], short: ticks(0) }
 }
 
 /** The stretch that decking covers: past the rim by the overhang on open sides, short of a wall by its gap. */

@@ -34,7 +34,9 @@ export function layoutNotes(
       ),
     ),
     ...(deckingShort > 0
-      ? [`A course narrower than 1/4 in is left out: the overhang is ${printLength(deckingShort)} short.`]
+      ? [
+          `The last course ends ${printLength(deckingShort)} short of the overhang: one narrower than 1/4 in is left out.`,
+        ]
       : []),
   ]
 }

@@ -47,9 +47,9 @@ export default {
     ),
     rule(
       'core-takeoff-and-checks-are-apart',
-      'Quantities do not depend on whether a check passes: takeoff may import the stages up to frame.',
+      'Quantities do not depend on whether a check passes: takeoff may import rules and the stages up to frame.',
       { path: '^core/takeoff/' },
-      { path: '^core/(rules|checks)/' },
+      { path: '^core/checks/' },
     ),
     rule(
       'core-rules-see-units-and-data',

@@ -6,13 +6,12 @@ import {
   INCISING,
   type LumberSize,
   REPETITIVE,
-  SIZE_FACTOR,
   type Source,
-  type Species,
   type TabledSpecies,
   TIMBERS,
-  WET_SERVICE,
 } from '../data/index.ts'
+import { type SizeFactors, sizeFactors } from './size-factor.ts'
+import { type WetFactors, wetDimension, wetTimber } from './wet-service.ts'
 
 export interface Service {
   readonly wet: boolean
@@ -27,8 +26,10 @@ export interface Service {
 /** Design values after every factor but CL, CP and Cb; psi. */
 export interface AdjustedValues extends DesignValues {
   readonly source: Source
-  /** factors used, as a person would write them */
-  readonly steps: readonly string[]
+  /** the factors on each, as a person would write them */
+  readonly steps: {
+    readonly [value in 'bending' | 'shear' | 'modulus' | 'compression' | 'compressionAcross']: string
+  }
 }
 
 /** Species that take treatment only when incised; the code's tables assume it for all of them. */
@@ -44,9 +45,8 @@ export function repetitiveFactor(members: number, spacing: number): number {
 }
 
 /**
- * Reference values of No.2 times CD, CM, CF, Ci and Cr. NDS 2018 Table 4.3.1.
- * Posts and timbers (5x5 and larger) have values and wet factors of their own and take no size factor here, being
- * under 12 in deep.
+ * Reference values of No.2 times CD, CM, CF, Ci and Cr. NDS 2018 Table 4.3.1. Posts and timbers, 5x5 and larger, have
+ * values and wet factors of their own and, under 12 in deep, no size factor.
  */
 export function adjustedValues(size: LumberSize, species: TabledSpecies, service: Service): AdjustedValues {
   return dressedSizes[size].nominalThickness >= 5
@@ -59,90 +59,90 @@ function dimension(size: LumberSize, species: TabledSpecies, service: Service): 
   const { nominalThickness, nominalDepth } = dressedSizes[size]
   const base = entry.byDepth[String(nominalDepth)] ?? entry.byDepth.any
   if (base === undefined) throw new Error(`no design value of ${species} for ${size}`)
-  const cf =
-    species === 'SP'
-      ? { bending: 1, compression: 1, tension: 1 }
-      : sizeFactors(nominalThickness, nominalDepth)
-  const wet = service.wet ? WET_SERVICE.dimension : DRY
-  // NDS Supplement Table 4A: strength too low to be lowered further by wet service
-  const cmBending = base.bending * cf.bending <= WET_SERVICE.bendingFreeTo ? 1 : wet.bending
-  const cmCompression =
-    base.compression * cf.compression <= WET_SERVICE.compressionFreeTo ? 1 : wet.compression
-  return apply(
-    { ...entry.common, ...base },
+  const cf = sizeFactors(species === 'SP', nominalThickness, nominalDepth)
+  const wet = wetDimension(service.wet, base.bending * cf.bending, base.compression * cf.compression)
+  return adjust({ ...entry.common, ...base }, entry.source, wet, cf, service)
+}
+
+function timber(species: TabledSpecies, service: Service): AdjustedValues {
+  // open-grain redwood and northern species have no tabled timbers, and no job can ask for them
+  if (species === 'RWO' || species === 'NS') throw new Error(`no design values for timbers of ${species}`)
+  const entry = TIMBERS[species]
+  return adjust(
+    entry.values,
     entry.source,
-    { ...wet, bending: cmBending, compression: cmCompression },
-    cf,
+    wetTimber(service.wet),
+    { bending: 1, compression: 1, tension: 1 },
     service,
   )
 }
 
-function timber(species: TabledSpecies, service: Service): AdjustedValues {
-  const entry = TIMBERS[timberSpecies(species)]
-  const wet = service.wet ? WET_SERVICE.timber : DRY
-  return apply(entry.values, entry.source, wet, { bending: 1, compression: 1, tension: 1 }, service)
+/** One design value and its factors, by the symbols of the NDS. */
+interface Product {
+  readonly value: number
+  readonly step: string
 }
 
-/** Open-grain redwood and northern species have no tabled timbers, and no job can ask for them. */
-function timberSpecies(species: TabledSpecies): Species {
-  if (species === 'RWO' || species === 'NS') throw new Error(`no design values for timbers of ${species}`)
-  return species
-}
-
-const DRY = { bending: 1, tension: 1, shear: 1, compressionAcross: 1, compression: 1, modulus: 1 } as const
-
-type SizeFactors = { readonly bending: number; readonly compression: number; readonly tension: number }
-
-function sizeFactors(thickness: number, depth: number): SizeFactors {
-  const of = (row: { readonly [depth: string]: number }) => row[String(depth)] ?? 1
+function product(symbol: string, base: number, factors: readonly (readonly [string, number])[]): Product {
+  const value = factors.reduce((so, [, factor]) => so * factor, base)
+  const written = factors.map(([name, factor]) => ` × ${name} ${Number(factor.toFixed(3))}`).join('')
   return {
-    bending: of(thickness >= 4 ? SIZE_FACTOR.bendingFour : SIZE_FACTOR.bendingThin),
-    tension: of(SIZE_FACTOR.tension),
-    compression: of(SIZE_FACTOR.compression),
+    value,
+    step: `${symbol}' = ${base.toLocaleString('en-US')}${written} = ${Math.round(value).toLocaleString('en-US')} psi`,
   }
 }
 
-type WetFactors = {
-  readonly [value in
-    | 'bending'
-    | 'tension'
-    | 'shear'
-    | 'compressionAcross'
-    | 'compression'
-    | 'modulus']: number
-}
-
-function apply(
+/** NDS 2018 Table 4.3.1: which factor applies to which value. */
+export function adjust(
   base: DesignValues,
   source: Source,
-  wet: WetFactors,
+  cm: WetFactors,
   cf: SizeFactors,
   { duration, repetitive, incised }: Service,
 ): AdjustedValues {
   const ci = incised ? INCISING.strength : 1
   const ciModulus = incised ? INCISING.modulus : 1
-  const bending = base.bending * duration * wet.bending * cf.bending * ci * repetitive
-  const shear = base.shear * duration * wet.shear * ci
-  const modulus = base.modulus * wet.modulus * ciModulus
+  const cd = ['CD', duration] as const
+  const bending = product('Fb', base.bending, [
+    cd,
+    ['CM', cm.bending],
+    ['CF', cf.bending],
+    ['Ci', ci],
+    ['Cr', repetitive],
+  ])
+  const shear = product('Fv', base.shear, [cd, ['CM', cm.shear], ['Ci', ci]])
+  const modulus = product('E', base.modulus, [
+    ['CM', cm.modulus],
+    ['Ci', ciModulus],
+  ])
+  const compression = product('Fc', base.compression, [
+    cd,
+    ['CM', cm.compression],
+    ['CF', cf.compression],
+    ['Ci', ci],
+  ])
+  const across = product('Fc⊥', base.compressionAcross, [['CM', cm.compressionAcross]])
   return {
-    bending,
-    tension: base.tension * duration * wet.tension * cf.tension * ci,
-    shear,
-    compressionAcross: base.compressionAcross * wet.compressionAcross,
-    compression: base.compression * duration * wet.compression * cf.compression * ci,
-    modulus,
-    leastModulus: base.leastModulus * wet.modulus * ciModulus,
+    bending: bending.value,
+    tension: base.tension * duration * cm.tension * cf.tension * ci,
+    shear: shear.value,
+    compressionAcross: across.value,
+    compression: compression.value,
+    modulus: modulus.value,
+    leastModulus: base.leastModulus * cm.modulus * ciModulus,
     gravity: base.gravity,
     source,
-    steps: [
-      `Fb' = ${base.bending} × CD ${duration} × CM ${wet.bending} × CF ${cf.bending} × Ci ${ci} × Cr ${repetitive} = ${Math.round(bending)} psi`,
-      `Fv' = ${base.shear} × CD ${duration} × CM ${wet.shear} × Ci ${ci} = ${Math.round(shear)} psi`,
-      `E' = ${base.modulus} × CM ${wet.modulus} × Ci ${ciModulus} = ${Math.round(modulus)} psi`,
-    ],
+    steps: {
+      bending: bending.step,
+      shear: shear.step,
+      modulus: modulus.step,
+      compression: compression.step,
+      compressionAcross: across.step,
+    },
   }
 }
 
-/** Confidence of a calculation that rests on a source: a calculation is never better than its values. */
+/** Confidence of a calculation: never better than that of the values it rests on. */
 export function calculationConfidence(source: Source): Confidence {
   return source.confidence === 'verified' ? 'computed only' : source.confidence
 }

@@ -1,5 +1,6 @@
 export {
   type AdjustedValues,
+  adjust,
   adjustedValues,
   calculationConfidence,
   isIncised,
@@ -35,16 +36,23 @@ export {
 } from './continuous-beam.ts'
 export { cantileverByTip, deflectionSpan, tipDeflection } from './deflection.ts'
 export { governingLoad, spanTableLoad } from './design-load.ts'
+export { type DowelMember, dowelBearing, singleShearYield, type YieldMode } from './dowel-yield.ts'
 export { effectiveJoistSpan, joistSpanFactor } from './effective-joist-span.ts'
 export { CONCRETE_WEIGHT, footingDiameter, footingSide, footingThickness, soilPressure } from './footing.ts'
 export { tabledFootingDiameter, tabledFootingThickness } from './footing-tables.ts'
+export { guardPostMoment, guardPostPull } from './guard-post.ts'
 export { tabledCantilever, tabledJoistSpan } from './joist-tables.ts'
 export { calculatedLedgerSpacing, impliedFastenerLoad } from './ledger-capacity.ts'
 export { type LedgerFastener, type LedgerSheathing, ledgerSpacing } from './ledger-spacing.ts'
 export { loadDuration } from './load-duration.ts'
 export { liveLoadPatterns } from './load-patterns.ts'
+export { type Notch, notchFaults } from './notches.ts'
 export { tabledPostHeight } from './post-table.ts'
 export { areaOf, momentOfInertia, type Rectangle, rectangleOf, sectionModulus } from './section.ts'
 export { shearSpan, shearStress } from './shear.ts'
+export { sizeFactors } from './size-factor.ts'
+export { type Flight, layOutFlight, stringerLine } from './stairs.ts'
 export { lookUpRow, type TableLookup, type TableQuery } from './table-lookup.ts'
 export { squareFeet, tributaryLengths } from './tributary.ts'
+export { wetDimension, wetTimber } from './wet-service.ts'
+export { lagWithdrawal, nailWithdrawal } from './withdrawal.ts'

@@ -24,8 +24,14 @@ export function kindOf(value: unknown): string {
   }
 }
 
-/** Foreign text, cut short for a sentence. */
+/** Foreign text, cut short and without control characters, for a sentence. */
 export function excerpt(text: string): string {
-  const plain = text.replace(/\p{C}/gu, ' ')
-  return plain.length > 40 ? `${plain.slice(0, 40).trimEnd()}…` : plain
+  // cut by code points, so that no half of one is left
+  const letters = [
+    ...text
+      .slice(0, 200)
+      .replace(/\p{C}+/gu, ' ')
+      .trim(),
+  ]
+  return letters.length > 40 ? `${letters.slice(0, 40).join('').trimEnd()}…` : letters.join('')
 }

@@ -3,17 +3,16 @@ import { printBounds } from './print-field.ts'
 import type { FieldPath, FieldSpec } from './types.ts'
 import { JOB_VERSION } from './upgrade.ts'
 
-const OPENING = [
-  'A deck, as its builder states it. Every field below is at its default: to change one, take the // off its line',
-  'and put your own value in. Lengths are written as "12 ft 6 1/2 in" or as a number of inches, sums as "$450",',
-  'shares as "30 %". Local code and the building official decide; frost depth, snow and soil are local facts.',
-]
+const OPENING =
+  'A deck, as its builder states it. Every field below is at its default: to change one, take the // off its line ' +
+  'and put your own value in. Lengths are written as "12 ft 6 1/2 in" or as a number of inches, sums as "$450", ' +
+  'shares as "30 %". Local code and the building official decide; frost depth, snow and soil are local facts.'
 
 const WIDTH = 110
 
 /** The text of a starting job: every field with its help, its bounds and its default, the fields commented out. */
 export function newJobText(): string {
-  const lines = [...OPENING.map((line) => `// ${line}`), '{', `  "version": ${JOB_VERSION},`]
+  const lines = [...commented(OPENING, ''), '{', `  "version": ${JOB_VERSION},`]
   let open: readonly string[] = []
   for (const field of FIELDS) {
     const keys = field.path.split('.')
@@ -33,9 +32,13 @@ export function newJobText(): string {
 function fieldLines(field: FieldSpec, key: string, margin: string): readonly string[] {
   const prose = `${field.label}. ${field.help} ${rangeOf(field)}Default: ${field.basis}.`
   return [
-    ...wrapped(prose, WIDTH - margin.length - 3).map((line) => `${margin}// ${line}`),
+    ...commented(prose, margin),
     `${margin}// ${JSON.stringify(key)}: ${JSON.stringify(field.default)},`,
   ]
+}
+
+function commented(prose: string, margin: string): readonly string[] {
+  return wrapped(prose, WIDTH - margin.length - 3).map((line) => `${margin}// ${line}`)
 }
 
 function rangeOf(field: FieldSpec): string {

@@ -28,7 +28,7 @@ export function frameLedger(job: Job, d: Dimensions): readonly Member[] {
       bearings: [HOUSE_WALL],
       cause: {
         fields: ['size.width', 'site.attachment', 'frame.joists.size'],
-        ids: ['end-joist-left', 'end-joist-right'],
+        ids: [],
         rule: 'Length = width − two end joists, which lap its ends (common practice, no source)',
       },
     },
@@ -61,7 +61,7 @@ export function frameRims(job: Job, d: Dimensions, joists: readonly string[]): r
         bearings: joists,
         cause: {
           fields: ['size.width', 'frame.rimPlies', 'frame.joists.size'],
-          ids: ['end-joist-left', 'end-joist-right'],
+          ids: [],
           rule: 'Length = width: it covers the end joists’ ends (common practice, no source)',
         },
       }

@@ -141,6 +141,22 @@ describe('framing any deck', () => {
     })
   })
 
+  it('has no circle of causes: every why ends at fields of the job', () => {
+    holds((_job, frame) => {
+      const causes = new Map(
+        [...frame.members, ...frame.footings, ...frame.runs].map((one) => [one.id, one.cause]),
+      )
+      const done = new Set<string>()
+      const walk = (id: string, above: readonly string[]) => {
+        if (above.includes(id)) throw new Error(`${[...above, id].join(' because of ')}`)
+        if (done.has(id)) return
+        for (const next of causes.get(id)?.ids ?? []) walk(next, [...above, id])
+        done.add(id)
+      }
+      for (const id of causes.keys()) walk(id, [])
+    })
+  })
+
   it('keeps joist ids, places and lengths when only the height changes', () => {
     holds((job, frame) => {
       const higher = frameOf({ ...job, size: { ...job.size, height: ticks(job.size.height + 40) } })

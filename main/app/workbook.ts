@@ -1,0 +1,1 @@
+export { makeWorkbook, type PricedEstimate } from '../exports/workbook/index.ts'

@@ -1,0 +1,150 @@
+import type { WidthRange } from '../../core/compare/index.ts'
+import { nearestName } from '../../core/job/index.ts'
+import { fail, inches, ok, parseLength, type Result, type Ticks } from '../../core/units/index.ts'
+
+/** What a command line asks for. */
+export type Command =
+  | {
+      readonly kind: 'estimate'
+      readonly job: string
+      readonly prices: string | null
+      readonly json: boolean
+      readonly xlsx: string | null
+    }
+  | {
+      readonly kind: 'compare'
+      readonly job: string
+      readonly prices: string | null
+      readonly json: boolean
+      readonly range: WidthRange
+    }
+  | { readonly kind: 'check'; readonly job: string; readonly json: boolean }
+  | { readonly kind: 'new'; readonly file: string }
+  | { readonly kind: 'help' }
+  | { readonly kind: 'version' }
+
+type Option = 'prices' | 'xlsx' | 'width' | 'step' | 'json'
+
+const OPTIONS: { readonly [command: string]: readonly Option[] } = {
+  estimate: ['prices', 'json', 'xlsx'],
+  compare: ['width', 'step', 'prices', 'json'],
+  check: ['json'],
+  new: [],
+}
+
+const SWITCHES: readonly Option[] = ['json']
+
+/** Most widths that one comparison is asked for. */
+const MOST_WIDTHS = 1000
+
+/** Reads the words after the program's name; a fault is one sentence. */
+export function readArguments(words: readonly string[]): Result<Command, string> {
+  const [name = '', ...rest] = words
+  if (name === '' || name === 'help' || words.includes('--help') || words.includes('-h'))
+    return ok({ kind: 'help' })
+  if (name === '--version') return ok({ kind: 'version' })
+  const allowed = Object.hasOwn(OPTIONS, name) ? OPTIONS[name] : undefined
+  if (allowed === undefined)
+    return fail(`There is no command "${name}"${suggestion(name, Object.keys(OPTIONS))}`)
+  const sorted = sortWords(rest, name, allowed)
+  if (!sorted.ok) return sorted
+  const { files, values } = sorted.value
+  const [file] = files
+  if (file === undefined)
+    return fail(`"${name}" needs a file: kerfwright ${name} ${name === 'new' ? 'FILE' : 'JOB.json'}.`)
+  if (files.length > 1)
+    return fail(`"${name}" takes one file, and here are ${files.length}: ${files.join(', ')}.`)
+  return commandOf(name, file, values)
+}
+
+function commandOf(name: string, file: string, values: ReadonlyMap<Option, string>): Result<Command, string> {
+  const prices = values.get('prices') ?? null
+  const json = values.has('json')
+  switch (name) {
+    case 'estimate':
+      return ok({ kind: 'estimate', job: file, prices, json, xlsx: values.get('xlsx') ?? null })
+    case 'check':
+      return ok({ kind: 'check', job: file, json })
+    case 'new':
+      return ok({ kind: 'new', file })
+    default: {
+      const range = readRange(values.get('width'), values.get('step'))
+      return range.ok ? ok({ kind: 'compare', job: file, prices, json, range: range.value }) : range
+    }
+  }
+}
+
+interface SortedWords {
+  readonly files: readonly string[]
+  readonly values: ReadonlyMap<Option, string>
+}
+
+function sortWords(
+  words: readonly string[],
+  command: string,
+  allowed: readonly Option[],
+): Result<SortedWords, string> {
+  const files: string[] = []
+  const values = new Map<Option, string>()
+  let onlyFiles = false
+  for (let at = 0; at < words.length; at += 1) {
+    const word = words[at] ?? ''
+    if (onlyFiles || !word.startsWith('--')) {
+      files.push(word)
+      continue
+    }
+    if (word === '--') {
+      onlyFiles = true
+      continue
+    }
+    const [, key = '', , inline] = /^--([^=]*)(=(.*))?$/s.exec(word) ?? []
+    const option = allowed.find((one) => one === key)
+    if (option === undefined) {
+      return fail(`"${command}" has no option --${key}${suggestion(key, allowed, '--')}`)
+    }
+    if (values.has(option)) return fail(`--${option} is given twice.`)
+    if (SWITCHES.includes(option)) {
+      if (inline !== undefined) return fail(`--${option} takes no value.`)
+      values.set(option, '')
+      continue
+    }
+    const value = inline ?? words[at + 1]
+    if (value === undefined || value === '') return fail(`--${option} needs a value after it.`)
+    if (inline === undefined) at += 1
+    values.set(option, value)
+  }
+  return ok({ files, values })
+}
+
+function suggestion(word: string, names: readonly string[], before = ''): string {
+  const near = nearestName(word, names)
+  if (near !== null && near !== undefined) return `; did you mean ${before}${near}?`
+  if (names.length === 0) return '.'
+  return `; there ${names.length === 1 ? 'is' : 'are'} ${names.map((name) => before + name).join(', ')}.`
+}
+
+function readRange(width: string | undefined, step: string | undefined): Result<WidthRange, string> {
+  if (width === undefined) return fail('"compare" needs the widths: --width 18ft..26ft.')
+  const ends = width.split('..')
+  if (ends.length !== 2)
+    return fail(`--width takes two lengths with .. between them, such as 18ft..26ft; this is ${width}.`)
+  const from = readLength('--width', ends[0] ?? '')
+  if (!from.ok) return from
+  const to = readLength('--width', ends[1] ?? '')
+  if (!to.ok) return to
+  const by = step === undefined ? ok(inches(6)) : readLength('--step', step)
+  if (!by.ok) return by
+  if (from.value > to.value)
+    return fail(`--width goes from the narrower to the wider; ${ends[0]} is wider than ${ends[1]}.`)
+  if ((to.value - from.value) / by.value >= MOST_WIDTHS) {
+    return fail(`--step makes more than ${MOST_WIDTHS} widths; give a larger one.`)
+  }
+  return ok({ from: from.value, to: to.value, step: by.value })
+}
+
+function readLength(option: string, text: string): Result<Ticks, string> {
+  const read = parseLength(text)
+  if (!read.ok) return fail(`${option}: "${text}": ${read.error.message}; ${read.error.fix}.`)
+  if (read.value <= 0) return fail(`${option}: "${text}" is not longer than nothing.`)
+  return read
+}

@@ -1,0 +1,38 @@
+import { bestNeighbours, explainRows } from '../../../core/compare/index.ts'
+import { design } from '../../../core/design.ts'
+import { compareTable } from '../../../core/papers/index.ts'
+import type { Command } from '../arguments.ts'
+import { pricesUsed, readJobFile, readPriceFile } from '../inputs.ts'
+import { type ExitCode, faultLines, type Output } from '../output.ts'
+import { headOf } from '../report.ts'
+import { textTable, wrap } from '../text-table.ts'
+
+/** The same deck at each width of a range, narrowest first, and the best bargains near its own. */
+export async function runCompare(
+  { job, prices, json, range }: Extract<Command, { kind: 'compare' }>,
+  output: Output,
+): Promise<ExitCode> {
+  const engine = import('../../app/calculations.ts').then(({ loadCalculations }) => loadCalculations())
+  const statement = readJobFile(job, output)
+  const book = await readPriceFile(prices, output)
+  if (statement === null || book === null) return 2
+  const designed = design(statement)
+  if (!designed.ok) {
+    output.warn(faultLines(job, designed.error))
+    return 2
+  }
+  const rows = explainRows([...(await engine).compareWidths(statement, book, range)])
+  if (rows.every((row) => row.fault !== null)) {
+    for (const row of new Set(rows.map(({ fault }) => fault))) output.warn(`${job}: ${row}\n`)
+    return 2
+  }
+  if (json) output.say(`${JSON.stringify({ prices: pricesUsed(book), rows }, null, 2)}\n`)
+  else {
+    const { size } = designed.value.job
+    const advice = bestNeighbours(rows, size.width).flatMap(({ message }) => wrap(message, 106))
+    output.say(`${headOf(designed.value.job, book)}\n${textTable(compareTable(rows))}`)
+    if (advice.length > 0)
+      output.say(`\nNear the width of the job\n${advice.map((line) => `  ${line}\n`).join('')}`)
+  }
+  return rows.some((row) => row.fault !== null || row.failing > 0) ? 1 : 0
+}

@@ -1,0 +1,44 @@
+import { isPriced, needsAttention, reasonsForNoPrice } from '../../app/estimate-outcome.ts'
+import { writeWhole } from '../../app/files.ts'
+import type { Command } from '../arguments.ts'
+import { pricesUsed, readJobFile, readPriceFile } from '../inputs.ts'
+import { type ExitCode, faultLines, type Output } from '../output.ts'
+import { estimateReport } from '../report.ts'
+import { printable } from '../text-table.ts'
+
+/** The whole estimate of a job file, as text or JSON, and as a workbook where one is asked for. */
+export async function runEstimate(
+  { job, prices, json, xlsx }: Extract<Command, { kind: 'estimate' }>,
+  output: Output,
+): Promise<ExitCode> {
+  const engine = import('../../app/calculations.ts').then(({ loadCalculations }) => loadCalculations())
+  const statement = readJobFile(job, output)
+  const book = await readPriceFile(prices, output)
+  if (statement === null || book === null) return 2
+  const result = (await engine).estimate(statement, book)
+  if (!result.ok) {
+    output.warn(faultLines(job, result.faults))
+    return 2
+  }
+  const { estimate } = result
+  if (!isPriced(estimate)) {
+    const file = prices ?? `${job}, with the sample prices`
+    for (const reason of reasonsForNoPrice(estimate)) output.warn(`${printable(`${file}: ${reason}`)}\n`)
+    return 2
+  }
+  if (xlsx !== null) {
+    const { makeWorkbook } = await import('../../app/workbook.ts')
+    const written = writeWhole(xlsx, await makeWorkbook(estimate, book), 'replace')
+    if (!written.ok) {
+      output.warn(`${written.error}\n`)
+      return 2
+    }
+  }
+  output.say(
+    json
+      ? `${JSON.stringify({ prices: pricesUsed(book), estimate }, null, 2)}\n`
+      : estimateReport(estimate, book),
+  )
+  if (xlsx !== null) output.warn(`Workbook: ${xlsx}\n`)
+  return estimate.checks.some(needsAttention) ? 1 : 0
+}

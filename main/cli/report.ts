@@ -1,0 +1,83 @@
+import type { Job } from '../../core/job/index.ts'
+import {
+  costTable,
+  cuttingTable,
+  hardwareTable,
+  hoursTable,
+  orderTable,
+  type PaperTable,
+  summaryTable,
+} from '../../core/papers/index.ts'
+import type { PriceBook } from '../../core/pricing/index.ts'
+import { printLength, printMoney } from '../../core/units/index.ts'
+import type { PricedEstimate } from '../app/workbook.ts'
+import { checksReport } from './checks-report.ts'
+import { printable, textTable, wrap } from './text-table.ts'
+
+export const CAUTIONS = [
+  'Local code and the building official govern; frost depth, snow and soil are local facts.',
+  'Have utilities marked before digging. What lies outside the tables needs a licensed professional.',
+  '',
+].join('\n')
+
+/** Everything about an estimate that a builder reads, as plain text. */
+export function estimateReport(estimate: PricedEstimate, book: PriceBook): string {
+  const sections = [
+    headOf(estimate.job, book),
+    textTable(summaryTable(estimate), false),
+    textTable(orderTable(estimate)),
+    textTable(hardwareTable(estimate)),
+    textTable(cuttingTable(estimate)),
+    proofs(estimate),
+    checksReport(estimate.checks),
+    textTable(hoursTable(estimate)),
+    textTable(costTable(estimate)),
+    textTable(leftOutTable(estimate)),
+    nearMisses(estimate),
+    CAUTIONS,
+  ]
+  return sections.filter((section) => section !== '').join('\n')
+}
+
+/** Name and size of a job, and the prices that are used with their date. */
+export function headOf(job: Job, book: PriceBook): string {
+  const invented = book.invented
+    ? '\nThese prices are invented: put in your yard’s before anyone relies on a figure.'
+    : ''
+  return `${sizeOf(job)}Prices: ${printable(`${book.name}, ${book.date}, ${book.supplier}`)}${invented}\n`
+}
+
+export function sizeOf({ name, size, site, builder }: Job): string {
+  const title = name === '' ? 'Deck' : printable(name)
+  const stands = site.attachment === 'ledger' ? 'on a ledger' : 'freestanding'
+  const by = builder === 'owner' ? 'its owner' : 'a contractor'
+  return `${title}: ${printLength(size.width)} wide, ${printLength(size.depth)} deep, ${printLength(size.height)} high, ${stands}, built by ${by}\n`
+}
+
+function proofs({ plans }: PricedEstimate): string {
+  const lines = plans.flatMap(({ product, plan }) => wrap(`${product.size}: ${plan.why}`, 106))
+  return `How good the cutting plan is\n${lines.map((line) => `  ${line}\n`).join('')}`
+}
+
+function nearMisses({ nearMisses: missed }: PricedEstimate): string {
+  if (missed.length === 0) return ''
+  const lines = missed.flatMap(({ message }) => wrap(message, 106))
+  return `Just over a stock length\n${lines.map((line) => `  ${line}\n`).join('')}`
+}
+
+function leftOutTable({ scope }: PricedEstimate): PaperTable {
+  return {
+    id: 'scope',
+    title: 'Is it in the price?',
+    columns: [
+      { key: 'topic', label: 'Topic', align: 'left' },
+      { key: 'amount', label: 'Amount', align: 'right' },
+      { key: 'message', label: '', align: 'left' },
+    ],
+    rows: scope.map(({ topic, state, amount, message }) => ({
+      topic,
+      amount: state === 'priced' ? printMoney(amount) : 'not included',
+      message,
+    })),
+  }
+}

@@ -1,0 +1,38 @@
+import { readArguments } from './arguments.ts'
+import type { ExitCode, Output } from './output.ts'
+
+/** Runs one command line and answers its exit code. Commands are loaded when they are asked for. */
+export async function run(words: readonly string[], version: string, output: Output): Promise<ExitCode> {
+  const read = readArguments(words)
+  if (!read.ok) {
+    output.warn(`${read.error}\nkerfwright --help says what there is.\n`)
+    return 2
+  }
+  const command = read.value
+  switch (command.kind) {
+    case 'help': {
+      const { HELP } = await import('./help.ts')
+      output.say(HELP)
+      return 0
+    }
+    case 'version':
+      output.say(`${version}\n`)
+      return 0
+    case 'estimate': {
+      const { runEstimate } = await import('./commands/estimate.ts')
+      return runEstimate(command, output)
+    }
+    case 'compare': {
+      const { runCompare } = await import('./commands/compare.ts')
+      return runCompare(command, output)
+    }
+    case 'check': {
+      const { runCheck } = await import('./commands/check.ts')
+      return runCheck(command, output)
+    }
+    case 'new': {
+      const { runNew } = await import('./commands/new.ts')
+      return runNew(command, output)
+    }
+  }
+}

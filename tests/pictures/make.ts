@@ -22,8 +22,7 @@ try {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, colorScheme })
     await page.goto(program.link)
     await page.getByRole('slider').first().waitFor()
-    await page.waitForLoadState('networkidle').catch(() => {})
-    await page.waitForTimeout(6000)
+    await page.getByText('filling in').waitFor({ state: 'hidden', timeout: 120_000 })
     const name = colorScheme === 'light' ? 'window.png' : 'window-dark.png'
     await page.screenshot({ path: join(folder, name), animations: 'disabled' })
     process.stdout.write(`docs/${name}\n`)

@@ -1,0 +1,204 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { type PriceBook, SAMPLE_BOOK } from '../../../core/pricing/index.ts'
+import { unitPrice } from '../../../core/units/index.ts'
+import { makeWorkbook, type PricedEstimate } from '../../../main/exports/workbook/index.ts'
+import { priced } from './priced.ts'
+import { type Figures, figuresOf, readBook, recalculated } from './recalculate.ts'
+
+const folder = mkdtempSync(join(tmpdir(), 'kerfwright-workbook-'))
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+/** Every good at a price that ends in half a cent, so that odd quantities end in half a cent too. */
+const HALF_CENTS: PriceBook = {
+  ...SAMPLE_BOOK,
+  goods: SAMPLE_BOOK.goods.map((good, index) => ({
+    ...good,
+    price: unitPrice(good.price - (good.price % 100) + 50 + 100 * index),
+  })),
+}
+
+const HOSTILE = '=HYPERLINK("http://x","y") & _x0041_ \u0007 <b>½ " \' łódź'
+
+const CASES: { readonly [name: string]: () => Promise<readonly [PricedEstimate, PriceBook]> } = {
+  margin: async () => [await priced(), SAMPLE_BOOK],
+  markup: async () => [
+    await priced({
+      pricing: { method: 'markup', markup: '42.5 %', salesTax: '8.87 %', priceTax: '4.45 %' },
+    }),
+    SAMPLE_BOOK,
+  ],
+  owner: async () => [await priced({ builder: 'owner' }), SAMPLE_BOOK],
+  halves: async () => [await priced({}, HALF_CENTS), HALF_CENTS],
+  hostile: async () => [await priced({ name: HOSTILE }), SAMPLE_BOOK],
+}
+
+const made: { [name: string]: { estimate: PricedEstimate; file: Uint8Array; stored: Figures } } = {}
+let worked: { readonly [name: string]: Figures } = {}
+
+beforeAll(async () => {
+  for (const [name, make] of Object.entries(CASES)) {
+    const [estimate, book] = await make()
+    const file = await makeWorkbook(estimate, book)
+    made[name] = { estimate, file, stored: await figuresOf(file) }
+  }
+  worked = await recalculated(
+    folder,
+    Object.fromEntries(Object.entries(made).map(([name, { file }]) => [name, file])),
+  )
+}, 240_000)
+
+function caseOf(name: string) {
+  const found = made[name]
+  const figures = worked[name]
+  if (found === undefined || figures === undefined) throw new Error(`${name} was not made`)
+  return { ...found, worked: figures }
+}
+
+/** A money cell as cents; more than a millionth of a cent off is no rounding noise. */
+function centsOf(value: unknown): number {
+  const cents = Number(value) * 100
+  expect(Math.abs(cents - Math.round(cents))).toBeLessThan(1e-6)
+  return Math.round(cents)
+}
+
+describe.each(Object.keys(CASES))('the workbook of the demo (%s), worked out by LibreOffice', (name) => {
+  test('gives every total to the cent as the core does', () => {
+    const { estimate, worked: figures } = caseOf(name)
+    const { totals } = estimate.pricing
+    const expected = {
+      material: totals.material,
+      tax: totals.tax,
+      labour: totals.labour,
+      other: totals.other,
+      direct: totals.direct,
+      contingency: totals.contingency,
+      ...(totals.method === 'none' ? {} : { overhead: totals.overhead, price: totals.price }),
+      ...(totals.priceTax === 0 ? {} : { price_tax: totals.priceTax, price_with_tax: totals.priceWithTax }),
+      cost: totals.cost,
+      per_square_foot: totals.perSquareFoot,
+      worker_hours: totals.workerHours,
+      crew_hours: totals.crewHours,
+    }
+    const found = Object.fromEntries(
+      Object.keys(expected).map((key) => [key, centsOf(figures.names.get(key))]),
+    )
+    expect(found).toEqual(expected)
+  })
+
+  test('gives in every cell what is stored for readers that do not calculate', () => {
+    const { stored, worked: figures } = caseOf(name)
+    expect(stored.cells.size).toBeGreaterThan(250)
+    expect([...figures.cells.keys()].sort()).toEqual([...stored.cells.keys()].sort())
+    const differing = [...stored.cells].filter(
+      ([address, value]) => Math.abs(Number(value) - Number(figures.cells.get(address))) > 1e-9,
+    )
+    expect(differing).toEqual([])
+  })
+})
+
+describe('prices changed in the workbook', () => {
+  test('change the total as the core would', async () => {
+    const dearer = {
+      ...SAMPLE_BOOK,
+      goods: SAMPLE_BOOK.goods.map((good) =>
+        good.sku === 'joist-hanger-2x10' ? { ...good, price: unitPrice(99_990) } : good,
+      ),
+    }
+    const book = await readBook(caseOf('margin').file)
+    const order = book.getWorksheet('Order')
+    order?.eachRow((row) => {
+      if (String(row.getCell(1).value).startsWith('Joist hanger for a 2x10')) row.getCell(5).value = 9.999
+    })
+    const changed = new Uint8Array(await book.xlsx.writeBuffer())
+    const { changed: figures } = await recalculated(join(folder, 'dearer'), { changed })
+    const expected = (await priced({}, dearer)).pricing.totals
+    expect(expected.price).toBeGreaterThan(caseOf('margin').estimate.pricing.totals.price)
+    expect(centsOf(figures?.names.get('material'))).toBe(expected.material)
+    expect(centsOf(figures?.names.get('price'))).toBe(expected.price)
+  }, 120_000)
+
+  test('a changed labour rate and a changed production rate change labour', async () => {
+    const rates = SAMPLE_BOOK.rates.map((rate) =>
+      rate.id === 'joist' ? { ...rate, crewHours: rate.crewHours * 2 } : rate,
+    )
+    const slower = { ...SAMPLE_BOOK, rates, labourRate: 7333 as PriceBook['labourRate'] }
+    const book = await readBook(caseOf('margin').file)
+    const hours = book.getWorksheet('Hours')
+    hours?.eachRow((row) => {
+      if (row.getCell(1).value === 'Loaded labour rate per worker hour') row.getCell(5).value = 73.33
+      if (String(row.getCell(1).value).startsWith('Crown, cut, set'))
+        row.getCell(5).value = Number(row.getCell(5).value) * 2
+    })
+    const changed = new Uint8Array(await book.xlsx.writeBuffer())
+    const { changed: figures } = await recalculated(join(folder, 'slower'), { changed })
+    const { totals } = (await priced({}, slower)).pricing
+    expect(centsOf(figures?.names.get('labour'))).toBe(totals.labour)
+    expect(centsOf(figures?.names.get('worker_hours'))).toBe(totals.workerHours)
+  }, 120_000)
+})
+
+describe('the workbook as a file', () => {
+  test('has the eight sheets, each with its page set up', async () => {
+    const book = await readBook(caseOf('margin').file)
+    expect(book.worksheets.map((sheet) => sheet.name)).toEqual([
+      'Summary',
+      'Order',
+      'Cutting plan',
+      'Members',
+      'Hardware and concrete',
+      'Hours',
+      'Cost',
+      'Checks',
+    ])
+    for (const sheet of book.worksheets) {
+      expect(sheet.pageSetup).toMatchObject({ paperSize: 1, fitToPage: true, fitToWidth: 1, fitToHeight: 0 })
+      expect(sheet.pageSetup.printArea).toMatch(/^A\$?1:/)
+      expect(sheet.headerFooter.oddFooter).toMatch(/Page &P of &N/)
+    }
+  })
+
+  test('is the same bytes each time', async () => {
+    const [estimate, book] = await (CASES.margin as NonNullable<typeof CASES.margin>)()
+    const again = await makeWorkbook(estimate, book)
+    expect(Buffer.from(again).equals(Buffer.from(caseOf('margin').file))).toBe(true)
+  }, 60_000)
+
+  test('keeps text that looks like a formula, a code or markup as text', async () => {
+    const { file, worked: figures } = caseOf('hostile')
+    const book = await readBook(file)
+    const title = book.getWorksheet('Summary')?.getCell('A1')
+    expect(title?.formula).toBeUndefined()
+    expect(String(title?.value)).toContain('=HYPERLINK("http://x","y")')
+    expect(String(title?.value)).not.toContain('\u0007')
+    expect(figures.cells.has('Summary!A1')).toBe(false)
+    expect(book.getWorksheet('Summary')?.headerFooter.oddFooter).toContain('&&')
+  })
+
+  test('names every mark of the frame in the member schedule and every piece in the cutting plan', async () => {
+    const { file, estimate } = caseOf('margin')
+    const book = await readBook(file)
+    const words: string[] = []
+    book.getWorksheet('Cutting plan')?.eachRow((row) => words.push(String(row.getCell(3).value ?? '')))
+    const said = words.join(' · ')
+    for (const { plan } of estimate.plans) {
+      for (const cut of plan.boards.flatMap((board) => board.cuts)) expect(said).toContain(`${cut.mark}  `)
+    }
+    let members = 0
+    book.getWorksheet('Members')?.eachRow((row) => {
+      if (row.getCell(1).value === 'All') members = Number(row.getCell(4).result)
+    })
+    expect(members).toBe(estimate.frame.members.length)
+  })
+
+  test('says where it rests on invented prices, and cautions', async () => {
+    const book = await readBook(caseOf('margin').file)
+    const words: string[] = []
+    book.getWorksheet('Summary')?.eachRow((row) => row.eachCell((cell) => words.push(String(cell.value))))
+    expect(words.join('\n')).toMatch(/These prices are invented/)
+    expect(words.join('\n')).toMatch(/the building official govern/)
+    expect(words.join('\n')).toMatch(/utilities marked before digging/)
+  })
+})

@@ -1,3 +1,4 @@
+export { cite } from './cite.ts'
 export type { CodeLimit } from './code-limit.ts'
 export type { CodeTable, SafeSide, TableAxis, TableBlock, TableEntry } from './code-table.ts'
 export { BAG_YIELD_THOUSANDTHS, bagYieldSource } from './concrete/bags.ts'

@@ -1,3 +1,3 @@
 export { frameDeck } from './frame-deck.ts'
-export { type HoleSetOut, holeSetOut } from './set-out.ts'
+export { holeSetOut } from './set-out.ts'
 export type * from './types.ts'

@@ -1,4 +1,4 @@
-import { nailing, sectionOf } from '../data/index.ts'
+import { cite, nailing, nailingSources, sectionOf } from '../data/index.ts'
 import type { Frame } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import { inches } from '../units/index.ts'
@@ -19,7 +19,7 @@ export function deckScrews(job: Job, frame: Frame): readonly GoodShare[] {
       cause: {
         fields: ['decking.size', 'frame.joists.spacing'],
         ids: ['run-decking'],
-        rule: `${courses.length} courses × ${frame.joistCentres.length} joists × 2 (AWC DCA 6), ${SCREW_WASTE} % more for loss`,
+        rule: `${courses.length} courses × ${frame.joistCentres.length} joists × 2 (${cite(nailingSources.deckScrewsPerJoist)}), ${SCREW_WASTE} % more for loss`,
       },
     },
   ]

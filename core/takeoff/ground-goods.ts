@@ -1,3 +1,4 @@
+import { bagYieldSource, cite } from '../data/index.ts'
 import type { Frame } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import { printShare, toFeet, toInches } from '../units/index.ts'
@@ -30,7 +31,7 @@ export function groundGoods(job: Job, frame: Frame, volumes: Volumes): readonly 
           'ground.concreteWaste',
         ],
         ids,
-        rule: `${volumes.concrete.toFixed(2)} cu ft + ${printShare(job.ground.concreteWaste)} ÷ 0.6 cu ft a bag, rounded up once`,
+        rule: `${volumes.concrete.toFixed(2)} cu ft + ${printShare(job.ground.concreteWaste)} ÷ 0.6 cu ft a bag (${cite(bagYieldSource)}), rounded up once`,
       },
     },
   ]

@@ -1,5 +1,16 @@
-import { GALVANISED_FEWER, hangerNails, type NailName, nailing, nailsPerPound } from '../data/index.ts'
+import {
+  cite,
+  GALVANISED_FEWER,
+  hangerNails,
+  hangerNailsSource,
+  type NailName,
+  nailing,
+  nailingSources,
+  nailsPerPound,
+  nailsPerPoundSource,
+} from '../data/index.ts'
 import type { Connector, Frame, Member } from '../frame/index.ts'
+import type { FieldPath } from '../job/index.ts'
 import { TICKS_PER_INCH } from '../units/index.ts'
 import type { GoodShare } from './tally.ts'
 
@@ -13,71 +24,90 @@ const skuOf: { readonly [nail in NailName]: string } = {
   '16d common': 'nail-16d-common',
 }
 
-/** Nails by joint type, in pounds; a galvanised pound holds fewer, and some are lost. */
-export function nailsOf(frame: Frame): readonly GoodShare[] {
-  return [...frame.connectors.flatMap(connectorNails), ...framingNails(frame)]
+/** Nails that one kind of joint takes: how many, where, and who says so. */
+interface Nailed {
+  readonly nail: NailName
+  readonly count: number
+  readonly joint: string
+  readonly says: string
+  readonly fields: readonly FieldPath[]
+  readonly ids: readonly string[]
 }
 
-function connectorNails(connector: Connector): readonly GoodShare[] {
-  const at = (nail: NailName, each: number) =>
-    pounds(nail, connector.count * each, [], connector.at, connector.kind)
+/** Nails by joint type, in pounds; a galvanised pound holds fewer, and some are lost. */
+export function nailsOf(frame: Frame): readonly GoodShare[] {
+  return [...frame.connectors.flatMap(connectorNails), ...framingNails(frame)].map(pounds)
+}
+
+function connectorNails(connector: Connector): readonly Nailed[] {
+  const at = (nail: NailName, each: number, says: string): Nailed => ({
+    nail,
+    count: connector.count * each,
+    joint: connector.kind,
+    says,
+    fields: [],
+    ids: connector.at,
+  })
   switch (connector.kind) {
     case 'joist hanger': {
       const nails = hangerNails[connector.size]
       if (nails === undefined) throw new Error(`no nails are known for a hanger of a ${connector.size}`)
-      return [at('10d common', nails.face), at('10d × 1-1/2', nails.joist)]
+      const says = cite(hangerNailsSource)
+      return [at('10d common', nails.face, says), at('10d × 1-1/2', nails.joist, says)]
     }
     case 'uplift tie':
-      return [at('10d × 1-1/2', nailing.upliftTie)]
+      return [at('10d × 1-1/2', nailing.upliftTie, cite(nailingSources.upliftTie))]
     case 'end joist angle':
-      return [at('10d × 1-1/2', nailing.endJoistAngle)]
+      return [at('10d × 1-1/2', nailing.endJoistAngle, cite(nailingSources.endJoistAngle))]
     case 'post base':
-      return [at('16d common', nailing.postBase)]
+      return [at('16d common', nailing.postBase, cite(nailingSources.postBase))]
     case 'post cap':
-      return [at('16d common', nailing.postCap)]
+      return [at('16d common', nailing.postCap, cite(nailingSources.postCap))]
     case 'hold-down':
       return []
   }
 }
 
-function framingNails(frame: Frame): readonly GoodShare[] {
+function framingNails(frame: Frame): readonly Nailed[] {
   const ofRole = (role: Member['role']) => frame.members.filter((member) => member.role === role)
   const blocks = ofRole('blocking')
-  const ledger = ofRole('ledger')
+  const laps = ofRole('ledger').length > 0 ? ofRole('end joist') : []
   const rims = frame.runs.filter((run) => run.kind === 'rim')
   const plied = frame.runs.filter((run) => run.kind === 'rim' || run.kind === 'beam ply')
-  const joistEnds = rims.length * frame.joistCentres.length
-  const endLaps = ledger.length > 0 ? 2 : 0
   return [
-    pounds(
-      '16d common',
-      joistEnds * nailing.rimToJoistEnd,
-      ['frame.rimPlies'],
-      rims.map((run) => run.id),
-      'rim into joist end',
-    ),
-    pounds(
-      '16d common',
-      endLaps * nailing.endJoistToLedger,
-      [],
-      ['end-joist-left', 'end-joist-right'],
-      'end joist into ledger',
-    ),
-    pounds(
-      '16d common',
-      2 * blocks.length * nailing.blockEnd,
-      ['frame.blocking'],
-      blocks.map((block) => block.id),
-      'block',
-    ),
-    ...plied.map((run) =>
-      pounds(
-        '10d box',
-        (run.memberIds.length - 1) * nailsBetweenPlies(run.length),
-        [],
-        run.memberIds,
-        'plies, two rows at 16 in',
-      ),
+    {
+      nail: '16d common',
+      count: rims.length * frame.joistCentres.length * nailing.rimToJoistEnd,
+      joint: 'rim into joist end',
+      says: cite(nailingSources.rimToJoistEnd),
+      fields: ['frame.joists.spacing'],
+      ids: rims.map((run) => run.id),
+    },
+    {
+      nail: '16d common',
+      count: laps.length * nailing.endJoistToLedger,
+      joint: 'end joist into ledger',
+      says: cite(nailingSources.endJoistToLedger),
+      fields: ['site.attachment'],
+      ids: laps.map((joist) => joist.id),
+    },
+    {
+      nail: '16d common',
+      count: 2 * blocks.length * nailing.blockEnd,
+      joint: 'block',
+      says: cite(nailingSources.blockEnd),
+      fields: ['frame.blocking'],
+      ids: blocks.map((block) => block.id),
+    },
+    ...plied.map(
+      (run): Nailed => ({
+        nail: '10d box',
+        count: (run.memberIds.length - 1) * nailsBetweenPlies(run.length),
+        joint: `${run.label}, ply to ply, two rows at 16 in`,
+        says: cite(nailingSources.plyRows),
+        fields: [],
+        ids: run.memberIds,
+      }),
     ),
   ]
 }
@@ -88,17 +118,19 @@ function nailsBetweenPlies(length: number): number {
   return nailing.plyRows * (spaces + 1)
 }
 
-function pounds(
-  nail: NailName,
-  count: number,
-  fields: readonly string[],
-  ids: readonly string[],
-  joint: string,
-): GoodShare {
+function pounds({ nail, count, joint, says, fields, ids }: Nailed): GoodShare {
   const perPound = (nailsPerPound[nail] * (100 - GALVANISED_FEWER)) / 100
   return {
     sku: skuOf[nail],
     quantity: ((count / perPound) * (100 + NAIL_WASTE)) / 100,
-    cause: { fields, ids, rule: `${joint}: ${count} nails, ${NAIL_WASTE} % more for loss` },
+    cause: {
+      fields,
+      ids,
+      rule: `${joint}: ${count} nails (${says})`,
+    },
+    shared: [
+      `${perPound.toFixed(1)} galvanised nails a pound (${cite(nailsPerPoundSource)})`,
+      `${NAIL_WASTE} % more for loss`,
+    ],
   }
 }

@@ -5,6 +5,7 @@ import { deckScrews } from './deck-screws.ts'
 import { groundGoods } from './ground-goods.ts'
 import { hardwareOf } from './hardware.ts'
 import { ledgerFasteners } from './ledger-fasteners.ts'
+import { lumberWeight } from './lumber-weight.ts'
 import { nailsOf } from './nails.ts'
 import { otherGoods } from './other-goods.ts'
 import { piecesOf } from './pieces.ts'
@@ -30,5 +31,6 @@ export function takeOff(job: Job, frame: Frame): Takeoff {
     tasks: tallyTasks(tasksOf(job, frame, volumes)),
     volumes,
     boardFeet: boardFeetOf(frame.members),
+    weight: lumberWeight(frame.members),
   }
 }

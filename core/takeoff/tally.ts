@@ -7,6 +7,8 @@ import type { Good, Task } from './types.ts'
 export interface Share {
   readonly quantity: number
   readonly cause: Cause
+  /** what the shares of one good have in common, said once after what each says for itself */
+  readonly shared?: readonly string[]
 }
 export interface GoodShare extends Share {
   readonly sku: string
@@ -57,7 +59,10 @@ function gather<S extends Share>(
       {
         fields: unique(own.flatMap((share) => share.cause.fields)),
         ids: unique(own.flatMap((share) => share.cause.ids)),
-        rule: unique(own.map((share) => share.cause.rule)).join('; '),
+        rule: unique([
+          ...own.map((share) => share.cause.rule),
+          ...own.flatMap((share) => share.shared ?? []),
+        ]).join('; '),
       },
     ]
   })

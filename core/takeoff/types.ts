@@ -56,6 +56,14 @@ export interface BoardFeet {
   readonly thousandths: number
 }
 
+/** Weight of all lumber in pounds, rounded up; laps counted, order allowances not. */
+export interface LumberWeight {
+  readonly seasoned: number
+  /** an upper estimate for wood fresh from the treater */
+  readonly freshlyTreated: number
+  readonly cause: Cause
+}
+
 export interface Takeoff {
   readonly pieces: readonly Piece[]
   readonly runs: readonly FrameRun[]
@@ -63,4 +71,5 @@ export interface Takeoff {
   readonly tasks: readonly Task[]
   readonly volumes: Volumes
   readonly boardFeet: readonly BoardFeet[]
+  readonly weight: LumberWeight
 }

@@ -4,9 +4,9 @@ import type { Source } from '../types.ts'
 export const BAG_YIELD_THOUSANDTHS = 600
 
 export const bagYieldSource: Source = {
-  document: 'Published bag yields',
-  edition: 'none',
-  clause: 'none',
+  document: 'published bag yields',
+  edition: '',
+  clause: '',
   confidence: 'verified',
   note: '0.15 cu ft per 20 lb, read on two public pages; real yield varies by a few percent.',
 }

@@ -11,9 +11,9 @@ export const hangerNails: {
 }
 
 export const hangerNailsSource: Source = {
-  document: 'Typical hanger schedules',
-  edition: 'none',
-  clause: 'none',
+  document: 'typical hanger schedules',
+  edition: '',
+  clause: '',
   confidence: 'from memory',
   note: 'Face nails 10d common, joist nails 10d × 1-1/2 in. Use the listing of the hanger actually bought.',
 }
@@ -71,9 +71,9 @@ export const nailingSources: { readonly [joint in keyof typeof nailing]: Source 
 
 function commonPractice(): Source {
   return {
-    document: 'Common practice',
-    edition: 'none',
-    clause: 'none',
+    document: '',
+    edition: '',
+    clause: '',
     confidence: 'common practice, no source',
     note: 'The listing of the connector bought governs.',
   }

@@ -14,9 +14,9 @@ export const nailsPerPound: { readonly [nail in NailName]: number } = {
 export const GALVANISED_FEWER = 8
 
 export const nailsPerPoundSource: Source = {
-  document: 'Published nail tables, and steel volume of ASTM F1667 nails + 6 % for the head',
-  edition: 'F1667-21',
-  clause: 'common nails',
+  document: 'ASTM F1667',
+  edition: '2021',
+  clause: 'nails by dimensions',
   confidence: 'from memory; reproduced',
-  note: '10d common 65 read in a public nail table; 16d 45 from memory (46 computed); box and hanger nails computed.',
+  note: 'Steel volume and 6 % for the head; edition year from memory. 10d common 65 read in a public nail table; 16d 45 from memory (46 computed); box and hanger nails computed.',
 }

@@ -150,6 +150,17 @@ describe('work', () => {
   })
 })
 
+describe('the weight of the lumber', () => {
+  // 319.875 ft of 2x10, 47 of 2x12, 6.875 of 6x6 and 686 1/3 of 5/4x6; pounds a foot as lumber-sizes.test.ts reads them
+  it('is that of every member by its section, seasoned and fresh from the treater', () => {
+    const { weight } = takeoffOf(heronLane)
+    expect(weight.seasoned).toBeGreaterThan(319.875 * 3.595 + 47 * 4.365 + 6.875 * 7.835 + 686.33 * 1.42)
+    expect(weight.seasoned).toBeLessThan(319.875 * 3.605 + 47 * 4.375 + 6.875 * 7.845 + 686.34 * 1.43)
+    expect(weight.freshlyTreated / weight.seasoned).toBeCloseTo(42.3 / 37.3, 2)
+    expect(weight.cause.rule).toContain('from memory')
+  })
+})
+
 describe('pieces', () => {
   it('lead back to their member and say where they go', () => {
     const piece = takeoffOf(heronLane).pieces.find((one) => one.mark === 'J7')

@@ -1,4 +1,4 @@
-export { beamThickness, postFootprint } from './beam-on-post.ts'
+export { beamThickness, type PostFootprint, postFootprint } from './beam-on-post.ts'
 export { groundAt } from './ground.ts'
 export { layOut } from './lay-out.ts'
 export type * from './types.ts'

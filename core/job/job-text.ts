@@ -1,10 +1,17 @@
 import { fail, ok, type Result } from '../units/index.ts'
 import { isObject } from './json-shape.ts'
-import { keyNodeAt, nodeAt, readJsonTree, valueOfTree } from './json-tree.ts'
+import type { ExpectedText } from './json-tree.ts'
+import { readPlacedJson } from './placed-json.ts'
 import { readJob } from './read-job.ts'
-import { placeOf } from './text-place.ts'
 import type { Fault, JobStatement, ReadJob } from './types.ts'
 import { JOB_VERSION } from './upgrade.ts'
+
+/** A job with every field stated has a hundredth of this length. */
+const JOB_TEXT: ExpectedText = {
+  name: 'job',
+  sample: '{ "size": { "width": "20 ft", "depth": "12 ft" } }',
+  longest: 1_000_000,
+}
 
 /**
  * Reads a job file's text: JSON, with comments and trailing commas allowed.
@@ -13,20 +20,11 @@ import { JOB_VERSION } from './upgrade.ts'
 export function readJobText(
   text: string,
 ): Result<{ readonly statement: JobStatement; readonly read: ReadJob }, readonly Fault[]> {
-  // an editor's byte order mark is no part of the job; a space keeps every place where it was
-  const plain = text.startsWith('\uFEFF') ? ` ${text.slice(1)}` : text
-  const tree = readJsonTree(plain)
-  if (!tree.ok) return tree
-  const statement = valueOfTree(tree.value)
+  const json = readPlacedJson(text, JOB_TEXT)
+  if (!json.ok) return json
+  const statement = json.value.value
   const read = readJob(statement)
-  if (!read.ok) {
-    return fail(
-      read.error.map((fault) => {
-        const node = keyNodeAt(tree.value, fault.path) ?? nodeAt(tree.value, fault.path)
-        return { ...fault, ...placeOf(plain, node.offset) }
-      }),
-    )
-  }
+  if (!read.ok) return fail(read.error.map((fault) => ({ ...fault, ...json.value.placeOf(fault.path) })))
   if (!isObject(statement)) throw new Error('only an object is read as a job')
   return ok({ statement, read: read.value })
 }

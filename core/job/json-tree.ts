@@ -4,11 +4,17 @@ import { excerpt } from './json-shape.ts'
 import { placeOf } from './text-place.ts'
 import type { Fault, FieldPath, JsonValue } from './types.ts'
 
-/** Deepest nesting that is parsed: a job has four levels, and the parser recurses once per level. */
+/** Deepest nesting that is parsed: our files have some six levels, and the parser recurses once per level. */
 const DEEPEST = 32
 
-/** Longest text that is parsed, in UTF-16 units: a job with every field stated has a hundredth of it. */
-const LONGEST = 1_000_000
+/** What a text should be, for the sentences about it. */
+export interface ExpectedText {
+  /** e.g. "job" */
+  readonly name: string
+  readonly sample: string
+  /** longest text that is parsed, in UTF-16 units */
+  readonly longest: number
+}
 
 /** Scanner's numbers of the tokens that open and close an object or a list (`SyntaxKind` of jsonc-parser). */
 const OPENING = [1, 3]
@@ -16,32 +22,21 @@ const CLOSING = [2, 4]
 const END_OF_TEXT = 17
 
 /** Parses JSON with comments and trailing commas; refuses what a plain parse would pass over in silence. */
-export function readJsonTree(text: string): Result<Node, readonly Fault[]> {
-  if (text.length > LONGEST)
-    return fail([at(text, 0, 'the file is too long to be a job', `keep it under ${LONGEST} characters`)])
+export function readJsonTree(text: string, expected: ExpectedText): Result<Node, readonly Fault[]> {
+  if (text.length > expected.longest) {
+    const fix = `keep it under ${expected.longest} characters`
+    return fail([at(text, 0, `the file is too long to be a ${expected.name}`, fix)])
+  }
   const tooDeep = firstTooDeep(text)
   if (tooDeep !== null) {
-    return fail([
-      at(
-        text,
-        tooDeep,
-        `brackets are nested more than ${DEEPEST} deep here`,
-        'a job needs no more than four levels',
-      ),
-    ])
+    const fix = `a ${expected.name} needs far fewer levels`
+    return fail([at(text, tooDeep, `brackets are nested more than ${DEEPEST} deep here`, fix)])
   }
   const errors: ParseError[] = []
   const tree = parseTree(text, errors, { allowTrailingComma: true, disallowComments: false })
   const first = errors[0]
   if (tree === undefined && first?.offset === text.length) {
-    return fail([
-      at(
-        text,
-        0,
-        'the file is empty',
-        'write a job, such as { "size": { "width": "20 ft", "depth": "12 ft" } }',
-      ),
-    ])
+    return fail([at(text, 0, 'the file is empty', `write a ${expected.name}, such as ${expected.sample}`)])
   }
   // what follows the first error is mostly its echo
   if (tree === undefined || first !== undefined) return fail([syntaxFault(text, first)])
@@ -143,7 +138,7 @@ const SYNTAX: ReadonlyMap<string, readonly [message: string, fix: string]> = new
   ['CommaExpected', ['a comma is missing before this', 'put a comma between two fields or entries']],
   ['CloseBraceExpected', ['a } is missing before the end', 'close every { with a }']],
   ['CloseBracketExpected', ['a ] is missing', 'close every [ with a ]']],
-  ['EndOfFileExpected', ['the job has ended before this', 'leave out what follows the last }']],
+  ['EndOfFileExpected', ['the file should have ended before this', 'leave out what follows the last }']],
   ['UnexpectedEndOfComment', ['this comment has no end', 'end it with */']],
   ['InvalidCommentToken', ['this comment has no end', 'end it with */']],
   [

@@ -164,7 +164,7 @@ describe('what cannot be read is told with its line and column', () => {
       '{}\n{}',
       {
         path: '',
-        message: 'the job has ended before this: {',
+        message: 'the file should have ended before this: {',
         fix: 'leave out what follows the last }',
         line: 2,
         column: 1,
@@ -323,7 +323,7 @@ describe('what cannot be read is told with its line and column', () => {
       {
         path: '',
         message: 'brackets are nested more than 32 deep here',
-        fix: 'a job needs no more than four levels',
+        fix: 'a job needs far fewer levels',
         line: 1,
         column: 33,
       },

@@ -1,11 +1,16 @@
 import { IRC_LIMITS } from '../data/index.ts'
 import { beamThickness, postFootprint } from '../layout/index.ts'
-import { inches, ticks } from '../units/index.ts'
-import type { BeamFacts, CheckContext } from './context.ts'
+import { bearingStress } from '../rules/index.ts'
+import { inches, ticks, toInches } from '../units/index.ts'
+import { byCalculation } from './calculated.ts'
+import type { CheckContext } from './context.ts'
 import { byLimit, length } from './finding.ts'
 import { judge } from './judge.ts'
-import type { Check } from './types.ts'
+import type { BeamFacts } from './measures.ts'
+import type { Check, Finding } from './types.ts'
 import { feetInches } from './words.ts'
+
+type Footprint = NonNullable<ReturnType<typeof postFootprint>>
 
 /**
  * Bearing of each ply on its posts: 1-1/2 in for each end where a ply is jointed over a post, IRC 2021 R507.5.1,
@@ -15,8 +20,9 @@ export function checkBeamBearings(context: CheckContext): readonly Check[] {
   return context.beams.map((facts) => checkOne(context, facts))
 }
 
-function checkOne(context: CheckContext, { beam, posts }: BeamFacts): Check {
+function checkOne(context: CheckContext, facts: BeamFacts): Check {
   const { job } = context
+  const { beam, posts } = facts
   const spec = job.frame.beams[beam.beam]
   const footprint = postFootprint(job, spec)
   const each = ticks(Math.floor((footprint?.along ?? 0) / 2))
@@ -32,7 +38,7 @@ function checkOne(context: CheckContext, { beam, posts }: BeamFacts): Check {
     subjects: [beam.id, ...posts.map((post) => post.id)],
     fields: ['frame.postSize', `frame.beams.${beam.beam}.plies`],
     prescriptive: byLimit(IRC_LIMITS.bearingOnWood, length(least), length(each), steps),
-    calculated: null,
+    calculated: footprint === null ? null : calculate(context, facts, footprint),
     good: () => `The ${beam.beam} beam bears fully; a jointed ply has ${feetInches(each)} for each end.`,
     bad:
       footprint === null
@@ -42,4 +48,32 @@ function checkOne(context: CheckContext, { beam, posts }: BeamFacts): Check {
     remedy: 'Use larger posts.',
     caution: '',
   })
+}
+
+/**
+ * Stress across the grain where the beam stands on the most loaded post: on the lesser of beam and post width, over the
+ * post's length. Cb is 1, for a ply may end there. NDS 2018 3.10.2.
+ */
+function calculate(context: CheckContext, facts: BeamFacts, footprint: Footprint): Finding | null {
+  const reckoned = context.path.beams.find((one) => one.facts === facts)
+  if (reckoned === undefined) return null
+  const load = Math.max(...reckoned.envelope.supports.map((one) => one.greatest))
+  const breadth = Math.min(reckoned.section.breadth, toInches(footprint.across))
+  const along = toInches(footprint.along)
+  const { values } = reckoned
+  return byCalculation(
+    [
+      {
+        name: 'Bearing across the grain',
+        clause: '3.10.2',
+        demand: { value: bearingStress(load, breadth, along), unit: 'psi' },
+        capacity: { value: values.compressionAcross, unit: 'psi' },
+        steps: [
+          values.steps.compressionAcross,
+          `${load.toFixed(0)} lb on ${breadth} × ${along} in; Cb 1, for a ply may end over the post`,
+        ],
+      },
+    ],
+    values.source,
+  )
 }

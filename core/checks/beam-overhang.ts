@@ -1,8 +1,11 @@
 import { IRC_LIMITS } from '../data/index.ts'
 import { type Ticks, ticks } from '../units/index.ts'
-import type { BeamFacts, CheckContext } from './context.ts'
+import { bendingLimits, loadSteps } from './bending-limits.ts'
+import { byCalculation } from './calculated.ts'
+import type { CheckContext } from './context.ts'
 import { byLimit, length, worse } from './finding.ts'
 import { judge } from './judge.ts'
+import type { BeamFacts } from './measures.ts'
 import type { Check, Finding } from './types.ts'
 import { feetInches } from './words.ts'
 
@@ -21,7 +24,7 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     subjects: [beam.id, ...beam.plyIds],
     fields: [`frame.beams.${beam.beam}.inset`, `frame.beams.${beam.beam}.posts`],
     prescriptive: ends.reduce<Finding | null>(worse, null),
-    calculated: null,
+    calculated: calculate(context, facts),
     good: (share) => `The ${beam.beam} beam uses ${share} of its overhang.`,
     bad: `The ${beam.beam} beam overhangs its end post by ${feetInches(ticks(Math.max(left, right)))}; that is too far.`,
     uncovered: `No rule covers the overhang of the ${beam.beam} beam`,
@@ -36,4 +39,12 @@ function atEnd(overhang: Ticks, span: Ticks): Finding {
     `Overhang, beam's end to the centre of the end post: ${feetInches(overhang)}`,
     `A quarter of the adjacent span of ${feetInches(span)}: ${feetInches(ticks(quarter))}`,
   ])
+}
+
+/** Bending and shear at the end posts and deflection of the ends. NDS 2018 3.3 to 3.5. */
+function calculate(context: CheckContext, facts: BeamFacts): Finding | null {
+  const reckoned = context.path.beams.find((one) => one.facts === facts)
+  const limits = reckoned === undefined ? null : bendingLimits(reckoned, 'overhang')
+  if (reckoned === undefined || limits === null) return null
+  return byCalculation(limits, reckoned.values.source, loadSteps(reckoned))
 }

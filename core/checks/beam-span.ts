@@ -1,11 +1,15 @@
 import type { LumberSize } from '../data/index.ts'
 import { effectiveJoistSpan, joistSpanFactor, type TableLookup, tabledBeamSpan } from '../rules/index.ts'
 import { inches, ticks } from '../units/index.ts'
-import type { BeamFacts, CheckContext } from './context.ts'
+import { bendingLimits, loadSteps, upright } from './bending-limits.ts'
+import { byCalculation } from './calculated.ts'
+import type { CheckContext } from './context.ts'
 import { atMost } from './finding.ts'
 import { judge } from './judge.ts'
+import { nominalSlenderness } from './load-path.ts'
+import type { BeamFacts } from './measures.ts'
 import { underTables } from './tables.ts'
-import type { Check } from './types.ts'
+import type { Check, Finding } from './types.ts'
 import { either, feetInches, SPECIES_NAME } from './words.ts'
 
 /** Span of each beam, centre to centre of its posts, against IRC 2021 Table R507.5(1). */
@@ -37,7 +41,7 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
       'size.depth',
     ],
     prescriptive,
-    calculated: null,
+    calculated: calculate(context, facts),
     good: (share) => `The ${beam.beam} beam uses ${share} of its span.`,
     bad: `The ${beam.beam} beam spans ${feetInches(longest)} between posts; ${name} may not.`,
     uncovered: facts.bothSides
@@ -46,6 +50,19 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     remedy: remedy(context, facts, longest),
     caution: '',
   })
+}
+
+/** Bending, shear and live load deflection between posts, the worse of continuous and jointed plies. NDS 2018 3.3 to 3.5. */
+function calculate(context: CheckContext, facts: BeamFacts): Finding | null {
+  const reckoned = context.path.beams.find((one) => one.facts === facts)
+  const limits = reckoned === undefined ? null : bendingLimits(reckoned, 'span')
+  const { size, plies } = facts.beam
+  if (reckoned === undefined || limits === null || !upright(nominalSlenderness(size, plies))) return null
+  return byCalculation(limits, reckoned.values.source, [
+    ...loadSteps(reckoned),
+    'The worse of plies continuous over the posts and plies jointed over all of them',
+    'CL 1: joists hold the upper edge, the posts the ends (NDS 4.4.1)',
+  ])
 }
 
 function allowed(context: CheckContext, facts: BeamFacts, size: LumberSize, plies: number): TableLookup {

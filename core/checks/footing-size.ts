@@ -1,80 +1,74 @@
-import type { Footing } from '../frame/index.ts'
-import { tabledFootingDiameter, tabledFootingThickness } from '../rules/index.ts'
-import { inches, ticks } from '../units/index.ts'
-import type { BeamFacts, CheckContext } from './context.ts'
+import { tabledFootingDiameter } from '../rules/index.ts'
+import { type Ticks, ticks } from '../units/index.ts'
+import type { CheckContext } from './context.ts'
 import { atLeast } from './finding.ts'
+import { byReaction, byTributaryArea, type LoadedFooting, loadedFootings, widthOf } from './footing-load.ts'
 import { judge } from './judge.ts'
 import { bearingOf } from './soil.ts'
 import { underTables } from './tables.ts'
-import type { Check } from './types.ts'
+import type { Check, Finding } from './types.ts'
 import { feetInches, squareFeetText } from './words.ts'
 
-interface Loaded {
-  readonly footing: Footing
-  readonly area: number
-}
-
-/** Diameter of each footing by its tributary area and the soil, IRC 2021 Table R507.3.1. */
+/**
+ * Diameter of each footing by the load on it and the soil, IRC 2021 Table R507.3.1.
+ * The table is made with tributary areas, so a calculation with them stands beside it. A continuous beam can load an
+ * inner post more than its area says: that is shown as well, and decides where the job goes by calculation.
+ */
 export function checkFootingSizes(context: CheckContext): readonly Check[] {
-  return loadedFootings(context).map(({ footing, area }) => {
-    const bearing = bearingOf(context.job)
-    const across = ticks(Math.max(footing.base, footing.tube))
-    const lookup = underTables(context, tabledFootingDiameter(area, bearing.psf, context.load))
-    const prescriptive = atLeast(lookup, across, [
-      `Tributary area: ${squareFeetText(area)}`,
-      bearing.says,
-      lookup.sentence,
-    ])
-    const needed = lookup.kind === 'row' && lookup.value !== null ? feetInches(inches(lookup.value)) : ''
-    return judge(context.job, {
-      id: `footing-size-${footing.id}`,
-      title: 'Footing size',
-      subjects: [footing.id],
-      fields: ['ground.base', 'ground.tube', 'site.soil', 'site.soilBearing', 'frame.beams.front.posts'],
-      prescriptive,
-      calculated: null,
-      good: () => `Footing ${footing.number} is ${feetInches(across)} across; ${needed} is needed.`,
-      bad: `Footing ${footing.number} is ${feetInches(across)} across; ${needed} is needed.`,
-      uncovered: `No table row covers a footing under ${squareFeetText(area)} at ${context.load} psf on ${bearing.psf} psf`,
-      remedy: `Make the base at least ${needed} across, or use more posts.`,
-      caution: bearing.caution,
-    })
+  return loadedFootings(context).map((one) => checkOne(context, one))
+}
+
+function checkOne(context: CheckContext, one: LoadedFooting): Check {
+  const { job } = context
+  const { footing, area } = one
+  const bearing = bearingOf(job)
+  const width = widthOf(footing)
+  const lookup = underTables(context, tabledFootingDiameter(area, bearing.psf, context.load))
+  const prescriptive = atLeast(lookup, width, [
+    `Tributary area: ${squareFeetText(area)}`,
+    bearing.says,
+    lookup.sentence,
+  ])
+  const byArea = byTributaryArea(context, one, bearing)
+  const worst = byReaction(one, bearing)
+  const engineered = job.code.governs === 'calculated' || prescriptive === null
+  const calculated = engineered ? (worst ?? byArea) : byArea
+  const needed = feetInches(neededBy(prescriptive, calculated))
+  return judge(job, {
+    id: `footing-size-${footing.id}`,
+    title: 'Footing size',
+    subjects: [footing.id],
+    fields: [
+      'ground.base',
+      'ground.tube',
+      'site.soil',
+      'site.soilBearing',
+      `frame.beams.${beamOf(footing.postId)}.posts`,
+    ],
+    prescriptive,
+    calculated,
+    beside: worst !== null && calculated !== worst ? [worst] : [byArea],
+    good: () => `Footing ${footing.number} is ${feetInches(width)} across; ${needed} is needed.`,
+    bad: `Footing ${footing.number} is ${feetInches(width)} across; ${needed} is needed.`,
+    uncovered: `No table row covers a footing under ${squareFeetText(area)} at ${context.load} psf on ${bearing.psf} psf`,
+    remedy: `Make the base at least ${needed} across, or use more posts.`,
+    caution: [bearing.caution, engineered ? '' : beyondTable(worst, width)]
+      .filter((text) => text !== '')
+      .join(' '),
   })
 }
 
-/** Thickness of each footing, IRC 2021 Table R507.3.1; a tube without a base is as thick as it is long. */
-export function checkFootingThicknesses(context: CheckContext): readonly Check[] {
-  return loadedFootings(context).map(({ footing, area }) => {
-    const bearing = bearingOf(context.job)
-    const thickness = footing.base > 0 ? footing.baseThickness : footing.tubeLength
-    const lookup = underTables(context, tabledFootingThickness(area, bearing.psf, context.load))
-    const prescriptive = atLeast(lookup, thickness, [
-      `Tributary area: ${squareFeetText(area)}`,
-      bearing.says,
-      `${lookup.sentence}; the table assumes a 6x6 post standing on the footing`,
-    ])
-    const needed = lookup.kind === 'row' && lookup.value !== null ? feetInches(inches(lookup.value)) : ''
-    return judge(context.job, {
-      id: `footing-thickness-${footing.id}`,
-      title: 'Footing thickness',
-      subjects: [footing.id],
-      fields: ['ground.baseThickness', 'ground.base', 'site.soilBearing'],
-      prescriptive,
-      calculated: null,
-      good: () => `Footing ${footing.number} is ${feetInches(thickness)} thick; ${needed} is needed.`,
-      bad: `Footing ${footing.number} is ${feetInches(thickness)} thick; ${needed} is needed.`,
-      uncovered: `No table row covers the thickness of a footing under ${squareFeetText(area)} at ${context.load} psf`,
-      remedy: `Make the base at least ${needed} thick.`,
-      caution: '',
-    })
-  })
+function neededBy(prescriptive: Finding | null, calculated: Finding): Ticks {
+  return ticks(Math.max(prescriptive?.demand.value ?? 0, calculated.demand.value))
 }
 
-function loadedFootings(context: CheckContext): readonly Loaded[] {
-  return context.beams.flatMap((facts: BeamFacts) =>
-    facts.posts.flatMap((post, i) => {
-      const footing = context.frame.footings.find((one) => one.postId === post.id)
-      return footing === undefined ? [] : [{ footing, area: facts.areas[i] ?? 0 }]
-    }),
-  )
+/** What to say where the table is met and the worst reaction is not. */
+function beyondTable(worst: Finding | null, width: Ticks): string {
+  if (worst === null || worst.demand.value <= width) return ''
+  const needed = ticks(worst.demand.value)
+  return `With the live load placed worst on a continuous beam ${feetInches(needed)} would be needed: a larger base is safer.`
+}
+
+function beamOf(postId: string): string {
+  return postId.split('-')[1] ?? 'front'
 }

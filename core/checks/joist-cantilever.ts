@@ -1,9 +1,12 @@
 import { IRC_LIMITS } from '../data/index.ts'
-import { tabledCantilever } from '../rules/index.ts'
+import { momentOfInertia, tabledCantilever, tipDeflection } from '../rules/index.ts'
 import { toInches } from '../units/index.ts'
-import type { CheckContext, JoistCantilever } from './context.ts'
+import { bendingLimits, loadSteps } from './bending-limits.ts'
+import { byCalculation, type Limit } from './calculated.ts'
+import type { CheckContext } from './context.ts'
 import { atMost, byLimit, length, worse } from './finding.ts'
 import { judge } from './judge.ts'
+import type { JoistCantilever } from './measures.ts'
 import { joistIds } from './members.ts'
 import { underTables } from './tables.ts'
 import type { Check, Finding } from './types.ts'
@@ -39,11 +42,39 @@ function checkOne(context: CheckContext, { beam, length: reach, adjacent }: Jois
     subjects: joistIds(context.frame),
     fields: [`frame.beams.${beam}.setback`, 'frame.joists.size', 'size.depth'],
     prescriptive,
-    calculated: null,
+    calculated: calculate(context, beam),
     good: (used) => `Joists use ${used} of their cantilever beyond the ${beam} beam.`,
     bad: `Joists reach ${feetInches(reach)} beyond the ${beam} beam; that is too far.`,
     uncovered: `No table row covers a cantilever of ${size} joists of ${SPECIES_NAME[job.frame.species]} at ${context.load} psf`,
     remedy: `Set the ${beam} beam nearer the rim, or use deeper joists.`,
     caution: '',
   })
+}
+
+/** Load at the tip of a cantilever, lb: IRC 2021 Table R507.6, footnotes, from memory; AWC DCA 6 names it too. */
+const TIP_LOAD = 220
+
+/** Bending and shear at the beam, and the tip's deflection under live load and, alone, under 220 lb. NDS 2018 3.3 to 3.5. */
+function calculate(context: CheckContext, beam: JoistCantilever['beam']): Finding | null {
+  const { joist } = context.path
+  const overhangs = joist?.envelope.stretches.filter((one) => one.kind === 'overhang') ?? []
+  const overhang = beam === 'rear' ? overhangs[0] : overhangs.at(-1)
+  const spans = joist?.envelope.stretches.filter((one) => one.kind === 'span') ?? []
+  const span = beam === 'rear' ? spans[0] : spans.at(-1)
+  if (joist === null || overhang === undefined || span === undefined) return null
+  const limits = bendingLimits({ ...joist, envelope: { stretches: [overhang], supports: [] } }, 'overhang')
+  if (limits === null) return null
+  const reach = overhang.to - overhang.from
+  const stiffness = joist.values.modulus * momentOfInertia(joist.section)
+  const tip = tipDeflection(TIP_LOAD, reach, span.to - span.from, stiffness)
+  const underMan: Limit = {
+    name: `Deflection under ${TIP_LOAD} lb at the tip`,
+    clause: '3.5',
+    demand: { value: tip, unit: 'in' },
+    capacity: { value: reach / 180, unit: 'in' },
+    steps: [
+      `P a² (L + a) / (3 E' I), a ${reach} in, L ${span.to - span.from} in; a 180th of the cantilever is allowed`,
+    ],
+  }
+  return byCalculation([...limits, underMan], joist.values.source, loadSteps(joist))
 }

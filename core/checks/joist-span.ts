@@ -1,12 +1,15 @@
 import type { LumberSize } from '../data/index.ts'
 import { type TableLookup, tabledJoistSpan } from '../rules/index.ts'
 import { inches, type Ticks } from '../units/index.ts'
+import { bendingLimits, loadSteps, upright } from './bending-limits.ts'
+import { byCalculation } from './calculated.ts'
 import type { CheckContext } from './context.ts'
 import { atMost } from './finding.ts'
 import { judge } from './judge.ts'
+import { nominalSlenderness } from './load-path.ts'
 import { joistIds } from './members.ts'
 import { underTables } from './tables.ts'
-import type { Check } from './types.ts'
+import type { Check, Finding } from './types.ts'
 import { either, feetInches, SPECIES_NAME, spacingText } from './words.ts'
 
 /** Clear span of the joists against IRC 2021 Table R507.6. */
@@ -25,13 +28,25 @@ export function checkJoistSpan(context: CheckContext): Check {
     subjects: joistIds(context.frame),
     fields: ['size.depth', 'frame.joists.size', 'frame.joists.spacing', 'frame.beams.front.setback'],
     prescriptive,
-    calculated: null,
+    calculated: calculate(context),
     good: (share) => `Joists use ${share} of their span.`,
     bad: `Joists span ${feetInches(longest.clear)}; ${size} at ${spacingText(spacing)} may not.`,
     uncovered: `No table row covers ${size} joists of ${SPECIES_NAME[job.frame.species]} at ${spacingText(spacing)} and ${context.load} psf`,
     remedy: remedy(context, longest.clear),
     caution: '',
   })
+}
+
+/** Bending, shear and live load deflection of the joists' spans, by exact analysis. NDS 2018 3.3 to 3.5. */
+function calculate(context: CheckContext): Finding | null {
+  const { joist } = context.path
+  const limits = joist === null ? null : bendingLimits(joist, 'span')
+  if (joist === null || limits === null || !upright(nominalSlenderness(context.job.frame.joists.size, 1)))
+    return null
+  return byCalculation(limits, joist.values.source, [
+    ...loadSteps(joist),
+    'CL 1: decking holds the upper edge (NDS 4.4.1)',
+  ])
 }
 
 function allowed(context: CheckContext, size: LumberSize, spacing: Ticks): TableLookup {

@@ -16,6 +16,8 @@ export interface Question {
   /** by table or clause; null: none covers it */
   readonly prescriptive: Finding | null
   readonly calculated: Finding | null
+  /** shown with the others, deciding nothing */
+  readonly beside?: readonly Finding[]
   /** one line for a ratio within the limit */
   readonly good: (share: string) => string
   /** one line for a ratio over the limit */
@@ -50,9 +52,9 @@ export function judge(job: Job, question: Question): Check {
     subjects: question.subjects,
     status,
     governing,
-    findings: [prescriptive, calculated].filter((finding) => finding !== null),
+    findings: [prescriptive, calculated, ...(question.beside ?? [])].filter((finding) => finding !== null),
     message: messageFor(status, governing, question),
-    remedy: remedyFor(status, question),
+    remedy: remedyFor(status, question, row === null ? '' : disagreement(row, calculated)),
     fields: question.fields,
   }
 }
@@ -79,14 +81,25 @@ function messageFor(status: CheckStatus, governing: Finding | null, question: Qu
     : question.good(share)
 }
 
-function remedyFor(status: CheckStatus, question: Question): string {
+function remedyFor(status: CheckStatus, question: Question, disagreement: string): string {
   const parts = [
     status === 'fails' ? question.remedy : '',
     status === 'outside scope' ? (question.whenUncovered ?? LICENSED) : '',
     status === 'calculated only' ? OFFICIAL : '',
+    disagreement,
     question.caution,
   ]
   return parts.filter((part) => part !== '').join(' ')
+}
+
+/** Table and calculation part where one allows what the other does not. */
+function disagreement(row: Finding, calculated: Finding | null): string {
+  if (calculated === null || calculated.ratio === null || row.ratio === null) return ''
+  const allows = row.ratio <= 1 + NOISE
+  if (allows === calculated.ratio <= 1 + NOISE) return ''
+  return allows
+    ? `The table allows it; the calculation does not (${percent(calculated.ratio)}).`
+    : `The calculation would allow it (${percent(calculated.ratio)}); the table does not.`
 }
 
 /** A share of a limit in whole percent. */

@@ -1,9 +1,12 @@
-import { IRC_LIMITS, type LumberSize } from '../data/index.ts'
-import { type TableLookup, tabledPostHeight } from '../rules/index.ts'
-import { inches, type Ticks, ticks } from '../units/index.ts'
-import type { BeamFacts, CheckContext } from './context.ts'
+import { dressedSizes, IRC_LIMITS, type LumberSize } from '../data/index.ts'
+import { areaOf, columnStability, rectangleOf, type TableLookup, tabledPostHeight } from '../rules/index.ts'
+import { inches, type Ticks, ticks, toInches } from '../units/index.ts'
+import { byCalculation } from './calculated.ts'
+import type { CheckContext } from './context.ts'
 import { atMost, byLimit, length, worse } from './finding.ts'
 import { judge } from './judge.ts'
+import { valuesOf } from './load-path.ts'
+import type { BeamFacts } from './measures.ts'
 import { underTables } from './tables.ts'
 import type { Check, Finding } from './types.ts'
 import { feetInches, SPECIES_NAME, squareFeetText } from './words.ts'
@@ -13,53 +16,81 @@ export function checkPostHeights(context: CheckContext): readonly Check[] {
   return context.beams.filter((facts) => facts.posts.length > 0).map((facts) => checkOne(context, facts))
 }
 
-interface Standing {
-  readonly height: Ticks
-  readonly area: number
-  readonly finding: Finding | null
-}
-
 function checkOne(context: CheckContext, facts: BeamFacts): Check {
   const { job } = context
   const { postSize, species } = job.frame
-  const standing = facts.posts.map((post, i): Standing => {
-    const height = ticks(post.length + job.ground.standoff)
-    const area = facts.areas[i] ?? 0
-    const lookup = allowed(context, postSize, area)
-    const finding = atMost(lookup, height, [
-      `Height of post ${post.number}, top of the footing to the underside of the beam: ${feetInches(height)}`,
-      `Tributary area: ${squareFeetText(area)}`,
-      lookup.sentence,
-    ])
-    return { height, area, finding }
-  })
-  const tallest = standing.reduce((a, b) => (b.height > a.height ? b : a))
-  const covered = standing.every((one) => one.finding !== null)
-  const cap = inches(IRC_LIMITS.postHeightCap.value)
-  const tooTall = byLimit(IRC_LIMITS.postHeightCap, length(tallest.height), length(cap), [
-    `Tallest post: ${feetInches(tallest.height)}`,
-  ])
-  const prescriptive = covered
-    ? standing.reduce<Finding | null>((worst, one) => worse(worst, one.finding), null)
-    : tallest.height > cap
-      ? tooTall
-      : null
+  const tallest = ticks(Math.max(...facts.posts.map((post) => post.length)) + job.ground.standoff)
   const { beam } = facts.beam
   return judge(job, {
     id: `post-height-${beam}`,
     title: 'Post height',
     subjects: facts.posts.map((post) => post.id),
     fields: ['size.height', 'site.ground', 'frame.postSize', `frame.beams.${beam}.posts`],
-    prescriptive,
-    calculated: null,
-    good: (share) => `Posts under the ${beam} beam use ${share} of their height.`,
-    bad: `A post under the ${beam} beam stands ${feetInches(tallest.height)}; ${postSize} may not.`,
+    prescriptive: byTable(context, facts, tallest),
+    calculated: calculate(context, facts),
+    good: (share) => `Posts under the ${beam} beam use ${share} of what they may.`,
+    bad: `A post under the ${beam} beam stands ${feetInches(tallest)}; ${postSize} may not.`,
     uncovered: `No table row covers ${postSize} posts of ${SPECIES_NAME[species]} at ${context.load} psf and up to ${squareFeetText(Math.max(...facts.areas))}`,
     remedy: postSize === '8x8' ? 'Use more posts, or a lower deck.' : 'Use larger posts, or more of them.',
     caution: '',
   })
 }
 
+/** The worst post by the table; where a post has no row, only the 14 ft that no post may pass. */
+function byTable(context: CheckContext, facts: BeamFacts, tallest: Ticks): Finding | null {
+  const { postSize } = context.job.frame
+  const findings = facts.posts.map((post, i) => {
+    const height = ticks(post.length + context.job.ground.standoff)
+    const area = facts.areas[i] ?? 0
+    const lookup = allowed(context, postSize, area)
+    return atMost(lookup, height, [
+      `Height of post ${post.number}, top of the footing to the underside of the beam: ${feetInches(height)}`,
+      `Tributary area: ${squareFeetText(area)}`,
+      lookup.sentence,
+    ])
+  })
+  if (findings.every((one) => one !== null)) return findings.reduce<Finding | null>(worse, null)
+  const cap = inches(IRC_LIMITS.postHeightCap.value)
+  if (tallest <= cap) return null
+  return byLimit(IRC_LIMITS.postHeightCap, length(tallest), length(cap), [
+    `Tallest post: ${feetInches(tallest)}`,
+  ])
+}
+
 function allowed(context: CheckContext, size: LumberSize, area: number): TableLookup {
   return underTables(context, tabledPostHeight(size, area, context.job.frame.species, context.spanLoad))
+}
+
+/** Each post as a column, pinned at both ends, under its beam's greatest reaction. NDS 2018 3.6 and 3.7. */
+function calculate(context: CheckContext, facts: BeamFacts): Finding | null {
+  const reckoned = context.path.beams.find((one) => one.facts === facts)
+  if (reckoned === undefined) return null
+  const { postSize } = context.job.frame
+  const values = valuesOf(context, postSize, 1)
+  const section = rectangleOf(postSize)
+  const least = toInches(dressedSizes[postSize].thickness)
+  return facts.posts
+    .map((post, i) => {
+      const load = reckoned.envelope.supports[i]?.greatest ?? 0
+      const slenderness = Math.max(0, toInches(post.length)) / least
+      const stability = columnStability(slenderness, values.leastModulus, values.compression)
+      const capacity = stability * values.compression * areaOf(section)
+      return byCalculation(
+        [
+          {
+            name: 'Column',
+            clause: '3.7.1',
+            demand: { value: load, unit: 'lb' },
+            capacity: { value: capacity, unit: 'lb' },
+            steps: [
+              values.steps.compression,
+              `Post ${post.number}: ${load.toFixed(0)} lb, the beam's greatest reaction`,
+              `le/d = ${slenderness.toFixed(1)}, CP = ${stability.toFixed(3)}`,
+            ],
+          },
+        ],
+        values.source,
+      )
+    })
+    .reduce<Finding | null>(worse, null)
 }

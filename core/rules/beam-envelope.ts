@@ -16,7 +16,7 @@ export interface StretchDemand {
   readonly moment: number
   /** lb */
   readonly shear: number
-  /** greatest deflection under live load alone, in: down or up between supports, at the tip of an overhang */
+  /** greatest deflection under live load alone, in: down or up between supports, down at the tip of an overhang */
   readonly deflection: number
 }
 
@@ -66,7 +66,8 @@ export function continuousEnvelope(model: BeamModel, { dead, live }: LineLoad): 
         deflection: Math.max(
           ...liveOnly.map((result) => {
             const { down, up } = deflectionExtremes(result, from, to)
-            return Math.max(down.value, -up.value)
+            // an overhang's tip rises as the span beside it sags: only its own sag is limited
+            return kind === 'overhang' ? Math.max(0, down.value) : Math.max(down.value, -up.value)
           }),
         ),
       }

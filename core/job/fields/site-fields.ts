@@ -27,7 +27,7 @@ export const SITE_FIELDS: readonly FieldSpec[] = [
     boundsReason: 'deeper frost is ground for a local engineer',
     default: '36 in',
     help: 'How deep the ground freezes. Footings go at least this deep, and never less than 12 in.',
-    basis: `no source; ${LOCAL} (IRC 2021, R301.2 leaves frost depth to it)`,
+    basis: `no source; ${LOCAL} (IRC 2021, R301.2 leaves frost depth to it; clause from memory)`,
   },
   {
     path: 'site.frostSource',
@@ -59,7 +59,7 @@ export const SITE_FIELDS: readonly FieldSpec[] = [
     boundsReason:
       'below 500 psf an engineer must look; 12,000 psf is sound bedrock (IRC 2021, Table R401.4.1)',
     default: 1500,
-    help: 'What the ground under a footing carries, in pounds per square foot.',
+    help: 'What the ground under a footing carries, in pounds per square foot. More than 1,500 wants a reason: gravel seen in the hole, or a soil report.',
     basis: `IRC 2021, Table R401.4.1: the least of its soils; ${LOCAL}`,
   },
   {
@@ -83,7 +83,7 @@ export const SITE_FIELDS: readonly FieldSpec[] = [
     max: 200,
     boundsReason: 'a deck must carry at least 40 psf (IRC 2021, Table R301.5)',
     default: 40,
-    help: 'People and furniture, in pounds per square foot. A hot tub is far more: it needs an engineer.',
+    help: 'People and furniture, in pounds per square foot. Some towns ask 60. A hot tub is far more: it needs an engineer.',
     basis: 'IRC 2021, Table R301.5',
   },
   {

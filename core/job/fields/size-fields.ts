@@ -34,7 +34,7 @@ export const SIZE_FIELDS: readonly FieldSpec[] = [
     min: feet(1),
     max: feet(14),
     boundsReason:
-      'lower, no post fits under the beam; higher, the deck tables of the code end (IRC 2021, Table R507.4)',
+      'lower, no post fits under the beam; higher, the deck tables of the code end (IRC 2021, Table R507.4; its cap from memory)',
     default: '42 in',
     help: 'Top of the decking above the ground at the deck’s left corner at the wall, left as you look at the house.',
     basis: 'a common height, to be replaced by yours',

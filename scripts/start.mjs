@@ -50,7 +50,7 @@ function findElectron() {
 /** Tries once to fetch the runtime, under a time limit: a network that never answers must not hold the program up. */
 function fetchElectron() {
   process.stderr.write(
-    'Fetching the Electron runtime (at most five minutes; without it the browser is used)…\n',
+    'Fetching the Electron runtime (at most five minutes; --host does without it and uses the browser)…\n',
   )
   spawnSync(modernNode(), [join(electronFolder, 'install.js')], {
     stdio: ['ignore', 2, 'ignore'],

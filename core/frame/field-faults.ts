@@ -15,8 +15,8 @@ export function postLengthFaults(
   return [
     {
       path: 'size.height',
-      message: `With the decking at ${printLength(job.size.height)}, post ${post?.number ?? 1} would have no length: the beam would lie in or under its base.`,
-      fix: `Raise the deck by at least ${printLength(missing)}, or take shallower joists, a shallower beam or less concrete above the ground.`,
+      message: `with the decking at ${printLength(job.size.height)}, post ${post?.number ?? 1} would have no length, for the beam would lie in or under its base`,
+      fix: `raise the deck by at least ${printLength(missing)}, or take shallower joists, a shallower beam or less concrete above the ground`,
     },
   ]
 }
@@ -28,29 +28,29 @@ export function footingFaults(job: Job): readonly Fault[] {
   if (base > 0 && base < tube) {
     faults.push({
       path: 'ground.base',
-      message: `A base ${printLength(base)} across is narrower than its tube of ${printLength(tube)}.`,
-      fix: 'Make it as wide as the tube at least, or 0 for none.',
+      message: `a base ${printLength(base)} across is narrower than its tube of ${printLength(tube)}`,
+      fix: 'make it as wide as the tube at least, or 0 for none',
     })
   }
   if (base > 0 && baseThickness <= 0) {
     faults.push({
       path: 'ground.baseThickness',
-      message: 'A base needs a thickness.',
-      fix: 'State it, 6 in at least (IRC 2021 Table R507.3.1), or set the base to 0.',
+      message: 'a base needs a thickness',
+      fix: 'state it, 6 in at least (IRC 2021 Table R507.3.1), or set the base to 0',
     })
   }
   if (base > 0 && baseThickness >= footingDepth(job)) {
     faults.push({
       path: 'ground.baseThickness',
-      message: `A base ${printLength(baseThickness)} thick does not lie under the ground in a hole ${printLength(footingDepth(job))} deep.`,
-      fix: 'Make it thinner than the hole is deep.',
+      message: `a base ${printLength(baseThickness)} thick does not lie under the ground in a hole ${printLength(footingDepth(job))} deep`,
+      fix: 'make it thinner than the hole is deep',
     })
   }
   if (base === 0 && footingDepth(job) + projection <= 0) {
     faults.push({
       path: 'ground.projection',
-      message: 'The tube comes out at no length.',
-      fix: 'State how far the concrete stands out of the ground, 0 or more.',
+      message: 'the tube comes out at no length',
+      fix: 'state how far the concrete stands out of the ground, 0 or more',
     })
   }
   return faults

@@ -25,8 +25,8 @@ function groundFaults(job: Job): readonly Fault[] {
     return [
       {
         path: 'site.ground.spots',
-        message: 'The ground is given by spot heights, but there is none.',
-        fix: 'Give one spot at least, or state the ground as a plane.',
+        message: 'the ground is given by spot heights, but there is none',
+        fix: 'give one spot at least, or state the ground as a plane',
       },
     ]
   }
@@ -34,8 +34,8 @@ function groundFaults(job: Job): readonly Fault[] {
     .filter((direction) => ground[direction].over <= 0)
     .map((direction) => ({
       path: `site.ground.${direction}.over`,
-      message: `A fall needs a length to fall over; it is ${printLength(ground[direction].over)}.`,
-      fix: 'State a length over 0 in, e.g. the depth of the deck.',
+      message: `a fall needs a length to fall over, and it is ${printLength(ground[direction].over)}`,
+      fix: 'state a length over 0 in, e.g. the depth of the deck',
     }))
 }
 
@@ -45,8 +45,8 @@ function widthFaults(job: Job): readonly Fault[] {
   return [
     {
       path: 'size.width',
-      message: `A frame ${printLength(job.size.width)} wide has no bay as wide as the joist spacing.`,
-      fix: `Make it at least ${printLength(least)} wide, or the spacing less.`,
+      message: `a frame ${printLength(job.size.width)} wide has no bay as wide as the joist spacing`,
+      fix: `make it at least ${printLength(least)} wide, or the spacing less`,
     },
   ]
 }
@@ -55,18 +55,17 @@ function beamFaults(job: Job, beam: 'front' | 'rear', spec: BeamSpec, rim: Ticks
   const path = `frame.beams.${beam}`
   const faults: Fault[] = []
   const thickness = beamThickness(spec)
-  const deckEdge = `the ${beam} rim's outer face`
-  if (spec.setback < thickness / 2) {
+  const deckEdge = `the ${beam} rim’s outer face`
+  const standsOut = spec.setback < thickness / 2
+  const bearing = spec.setback + thickness / 2 - rim
+  if (standsOut || bearing < LEAST_BEARING) {
+    const least = Math.ceil(Math.max(thickness / 2, rim + LEAST_BEARING - thickness / 2))
     faults.push({
       path: `${path}.setback`,
-      message: `A beam ${printLength(thickness)} thick, centred ${printLength(spec.setback)} from ${deckEdge}, stands out of the frame.`,
-      fix: `Centre it at least ${printLength(ticks(Math.ceil(thickness / 2)))} from ${deckEdge}.`,
-    })
-  } else if (spec.setback + thickness / 2 - rim < LEAST_BEARING) {
-    faults.push({
-      path: `${path}.setback`,
-      message: `The joists end at the rim and would bear less than 1-1/2 in on the beam (IRC 2021 R507.6.1).`,
-      fix: `Centre the beam at least ${printLength(ticks(Math.ceil(rim + LEAST_BEARING - thickness / 2)))} from ${deckEdge}.`,
+      message: standsOut
+        ? `a beam ${printLength(thickness)} thick, centred ${printLength(spec.setback)} from ${deckEdge}, stands out of the frame`
+        : 'the joists end at the rim and would bear less than 1-1/2 in on the beam (IRC 2021 R507.6.1)',
+      fix: `centre it at least ${printLength(ticks(least))} from ${deckEdge}`,
     })
   }
   return [...faults, ...postFaults(job, path, spec)]
@@ -78,8 +77,8 @@ function postFaults(job: Job, path: string, spec: BeamSpec): readonly Fault[] {
     return [
       {
         path: `${path}.posts`,
-        message: `A beam needs two posts at least; it has ${spec.posts}.`,
-        fix: 'State 2 or more.',
+        message: `a beam needs two posts at least, and it has ${spec.posts}`,
+        fix: 'state 2 or more',
       },
     ]
   }
@@ -88,23 +87,23 @@ function postFaults(job: Job, path: string, spec: BeamSpec): readonly Fault[] {
     return [
       {
         path: 'frame.postSize',
-        message: `A beam of ${spec.plies} plies is ${printLength(beamThickness(spec))} thick and stands over a ${job.frame.postSize} post on both sides.`,
-        fix: 'Choose a post as wide as the beam, e.g. 6x6, or fewer plies.',
+        message: `a beam of ${spec.plies} plies is ${printLength(beamThickness(spec))} thick and stands over a ${job.frame.postSize} post on both sides`,
+        fix: 'choose a post as wide as the beam, e.g. 6x6, or fewer plies',
       },
     ]
   }
   if (spec.inset < post.along / 2) {
     faults.push({
       path: `${path}.inset`,
-      message: `With an inset of ${printLength(spec.inset)} an end post stands out past the beam's end.`,
-      fix: `State at least ${printLength(ticks(Math.ceil(post.along / 2)))}, half of the post's width.`,
+      message: `with an inset of ${printLength(spec.inset)} an end post stands out past the beam’s end`,
+      fix: `state at least ${printLength(ticks(Math.ceil(post.along / 2)))}, half of the post’s width`,
     })
   }
   if (path.endsWith('rear') && spec.setback < post.across / 2) {
     faults.push({
       path: `${path}.setback`,
-      message: `Centred ${printLength(spec.setback)} from the rear rim's outer face, the posts would stand in the house wall.`,
-      fix: `State at least ${printLength(ticks(Math.ceil(post.across / 2)))}, half of the post's width.`,
+      message: `centred ${printLength(spec.setback)} from the rear rim’s outer face, the posts would stand in the house wall`,
+      fix: `state at least ${printLength(ticks(Math.ceil(post.across / 2)))}, half of the post’s width`,
     })
   }
   const between = job.size.width - 2 * spec.inset
@@ -113,8 +112,11 @@ function postFaults(job: Job, path: string, spec: BeamSpec): readonly Fault[] {
   if (between < least * (spec.posts - 1)) {
     faults.push({
       path: between < least ? `${path}.inset` : `${path}.posts`,
-      message: `${spec.posts} posts on ${printLength(ticks(Math.max(0, between)))} between the end posts' centres would run their footings into each other.`,
-      fix: 'Take fewer posts or a smaller inset, or make the deck wider.',
+      message: `${spec.posts} posts on ${printLength(ticks(Math.max(0, between)))} between the end posts’ centres would run their footings into each other`,
+      fix:
+        between < least
+          ? `inset them by at most ${printLength(ticks(Math.max(0, Math.floor((job.size.width - least) / 2))))}, or make the deck wider`
+          : `take ${Math.floor(between / least) + 1} posts or fewer, or make the deck wider`,
     })
   }
   return faults
@@ -131,7 +133,7 @@ function depthFaults(job: Job): readonly Fault[] {
     return [
       {
         path: 'frame.beams.front.setback',
-        message: `A beam ${printLength(front.setback)} behind the rim's face of a deck ${printLength(depth)} deep would lie ${behind ? 'behind the wall' : 'in or behind the ledger'}.`,
+        message: `a beam ${printLength(front.setback)} behind the rim’s face of a deck ${printLength(depth)} deep would lie ${behind ? 'behind the wall' : 'in or behind the ledger'}`,
         fix: setbackFix(depth - ledgerFace - beamThickness(front) / 2),
       },
     ]
@@ -144,7 +146,7 @@ function depthFaults(job: Job): readonly Fault[] {
   return [
     {
       path: 'frame.beams.rear.setback',
-      message: `The two beams' centre lines are ${apart < 0 ? 'crossed' : `${printLength(ticks(apart))} apart`}: the beams or their footings meet.`,
+      message: `the two beams’ centre lines are ${apart < 0 ? 'crossed' : `${printLength(ticks(apart))} apart`}, so the beams or their footings meet`,
       fix: setbackFix(
         depth - front.setback - Math.max(footing, (beamThickness(front) + beamThickness(rear)) / 2),
       ),
@@ -154,6 +156,6 @@ function depthFaults(job: Job): readonly Fault[] {
 
 function setbackFix(most: number): string {
   return most > 0
-    ? `Set it back at most ${printLength(ticks(Math.floor(most)))}, or make the deck deeper.`
-    : 'Make the deck deeper.'
+    ? `set it back at most ${printLength(ticks(Math.floor(most)))}, or make the deck deeper`
+    : 'make the deck deeper'
 }

@@ -128,7 +128,7 @@ describe('posts', () => {
   it('that would have no length are a fault of the height, which says how much is missing', () => {
     const result = tryFrame(sized({ height: inches(20) }))
     expect(result.ok ? [] : result.error).toMatchObject([
-      { path: 'size.height', fix: expect.stringContaining('Raise the deck by at least 1 13/32"') },
+      { path: 'size.height', fix: expect.stringContaining('raise the deck by at least 1 13/32"') },
     ])
   })
 })

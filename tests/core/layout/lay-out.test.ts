@@ -99,8 +99,22 @@ describe('what cannot be laid out is a fault at its field', () => {
     expect(pathsOf(withFront(frameWith({ postSize: '4x6' }), { plies: 3 }))).toEqual([])
   })
 
+  it('is mended by the setback that the fault names, not only for the beam but for the joists on it', () => {
+    const double = frameWith({ rimPlies: 2 })
+    const laid = layOut(withFront(double, { setback: inches(1) }))
+    expect(laid.ok ? '' : laid.error[0]?.fix).toBe('centre it at least 3" from the front rim’s outer face')
+    expect(pathsOf(withFront(double, { setback: inches(3) }))).toEqual([])
+  })
+
+  it('is mended by the number of posts that the fault names', () => {
+    const laid = layOut(withFront(heronLane, { posts: 20 }))
+    expect(laid.ok ? '' : laid.error[0]?.fix).toBe('take 13 posts or fewer, or make the deck wider')
+    expect(pathsOf(withFront(heronLane, { posts: 13 }))).toEqual([])
+    expect(pathsOf(withFront(heronLane, { posts: 14 }))).toEqual(['frame.beams.front.posts'])
+  })
+
   it('names the place that would be right', () => {
     const laid = layOut(withFront(heronLane, { setback: inches(160) }))
-    expect(laid.ok ? '' : laid.error[0]?.fix).toBe(`Set it back at most 13'-3", or make the deck deeper.`)
+    expect(laid.ok ? '' : laid.error[0]?.fix).toBe(`set it back at most 13'-3", or make the deck deeper`)
   })
 })

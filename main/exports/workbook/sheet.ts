@@ -110,7 +110,7 @@ export class SheetBuilder {
 }
 
 /** A column's width counts figures; letters of running text are narrower by about this much. */
-const LETTERS_PER_FIGURE = 1.1
+const LETTERS_PER_FIGURE = 1.2
 
 /** Lines that a text takes when wrapped at words; a spreadsheet does not grow merged rows by itself. */
 function linesOf(words: string, figures: number): number {

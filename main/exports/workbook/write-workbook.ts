@@ -88,11 +88,13 @@ const EXTRA_HEIGHT: { readonly [kind in Row['kind']]: number } = {
 function writeRow(sheet: ExcelJs.Worksheet, row: Row, number: number, columns: number): void {
   const target = sheet.getRow(number)
   target.height = row.lines * LINE + EXTRA_HEIGHT[row.kind]
+  let covered = 0
   row.cells.forEach((cell, index) => {
-    const place = target.getCell(index + 1)
-    writeCell(place, cell, row.kind, index)
-    if (cell.span !== undefined && cell.span > 1)
-      sheet.mergeCells(number, index + 1, number, index + cell.span)
+    // a merged cell shares its style with those it covers
+    if (index < covered) return
+    writeCell(target.getCell(index + 1), cell, row.kind, index)
+    covered = index + (cell.span ?? 1)
+    if (covered > index + 1) sheet.mergeCells(number, index + 1, number, covered)
   })
   if (row.kind !== 'header' && row.kind !== 'body') return
   const ruled = row.cells.find((cell) => cell.rule !== undefined)?.rule

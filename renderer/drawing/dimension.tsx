@@ -1,0 +1,70 @@
+import type { Primitive } from '../../core/papers/index.ts'
+import { type Fit, toX, toY } from './fit.ts'
+
+type DimensionPrimitive = Extract<Primitive, { kind: 'dimension' }>
+
+/** half of an architectural tick, px */
+const TICK = 4.5
+/** a witness line passes the dimension line by so much and starts so far off the thing measured, px */
+const PAST = 5
+const OFF = 4
+
+/** A dimension line with architectural ticks, its text above it or, on an upright one, to its left and turned. */
+export function Dimension({ p, fit }: { readonly p: DimensionPrimitive; readonly fit: Fit }) {
+  const upright = Math.abs(p.x2 - p.x1) < Math.abs(p.y2 - p.y1)
+  const dx = upright ? p.offset : 0
+  const dy = upright ? 0 : p.offset
+  const ax = toX(fit, p.x1 + dx)
+  const ay = toY(fit, p.y1 + dy)
+  const bx = toX(fit, p.x2 + dx)
+  const by = toY(fit, p.y2 + dy)
+  const way = Math.sign(p.offset) || 1
+  const mx = (ax + bx) / 2
+  const my = (ay + by) / 2
+  return (
+    <g className="dimension">
+      {p.offset !== 0 && (
+        <>
+          <Witness from={[toX(fit, p.x1), toY(fit, p.y1)]} to={[ax, ay]} way={way} upright={upright} />
+          <Witness from={[toX(fit, p.x2), toY(fit, p.y2)]} to={[bx, by]} way={way} upright={upright} />
+        </>
+      )}
+      <line className="dimension-line" x1={ax} y1={ay} x2={bx} y2={by} />
+      <line className="dimension-tick" x1={ax - TICK} y1={ay + TICK} x2={ax + TICK} y2={ay - TICK} />
+      <line className="dimension-tick" x1={bx - TICK} y1={by + TICK} x2={bx + TICK} y2={by - TICK} />
+      {upright ? (
+        <text
+          className="dimension-text"
+          textAnchor="middle"
+          transform={`translate(${mx - 5} ${my}) rotate(-90)`}
+        >
+          {p.text}
+        </text>
+      ) : (
+        <text className="dimension-text" textAnchor="middle" x={mx} y={my - 5}>
+          {p.text}
+        </text>
+      )}
+    </g>
+  )
+}
+
+function Witness({
+  from,
+  to,
+  way,
+  upright,
+}: {
+  readonly from: readonly [number, number]
+  readonly to: readonly [number, number]
+  readonly way: number
+  readonly upright: boolean
+}) {
+  const off = way * OFF
+  const past = way * PAST
+  return upright ? (
+    <line className="dimension-witness" x1={from[0] + off} y1={from[1]} x2={to[0] + past} y2={to[1]} />
+  ) : (
+    <line className="dimension-witness" x1={from[0]} y1={from[1] + off} x2={to[0]} y2={to[1] + past} />
+  )
+}

@@ -1,0 +1,92 @@
+import { useMantineColorScheme } from '@mantine/core'
+import { spotlight } from '@mantine/spotlight'
+import { useEffect, useMemo, useState } from 'react'
+import { useStore } from 'zustand'
+import type { PriceBook } from '../../core/pricing/index.ts'
+import type { Client } from '../../shared/contract/index.ts'
+import { sentenceOf } from '../client/call-error.ts'
+import type { Session } from '../state/session.ts'
+import { SessionContext } from '../state/session-context.ts'
+import { Bench } from '../views/bench/bench.tsx'
+import { Centre } from '../views/centre.tsx'
+import { Sill } from '../views/sill/sill.tsx'
+import { Banner } from './banner.tsx'
+import { commandsFor, findable } from './commands.ts'
+import { FindAnything } from './find-anything.tsx'
+import { KeySheet } from './key-sheet.tsx'
+import { PrintHead } from './print-head.tsx'
+import { TopBar } from './top-bar.tsx'
+import { useShortcuts } from './use-shortcuts.ts'
+
+/** The window: top bar, drawing with the tape under it, bench at the right, sill at the bottom. */
+export function App({ session, client }: { readonly session: Session; readonly client: Client }) {
+  const { setColorScheme } = useMantineColorScheme()
+  const [keysOpen, setKeysOpen] = useState(false)
+  const [book, setBook] = useState<PriceBook | null>(null)
+  const history = useStore(session.store, (state) => state.history)
+  const making = useStore(session.store, (state) => state.making)
+  const design = useStore(session.store, (state) => state.design)
+  const typing = useStore(
+    session.store,
+    (state) =>
+      Object.values(state.drafts).some((draft) => draft.fault === null) && state.history.gesture !== null,
+  )
+  const notice = useStore(session.store, (state) => state.notice)
+  const opened = useStore(session.store, (state) => state.open !== null)
+  const openFailure = useStore(session.store, (state) => state.openFailure)
+
+  useEffect(() => {
+    void session.openLast()
+    client.call('prices.current', {}).then(setBook, (error: unknown) => session.say(sentenceOf(error)))
+  }, [session, client])
+
+  const commands = useMemo(() => {
+    const state = { ...session.store.getState(), history, making }
+    return commandsFor(
+      session,
+      { openFind: spotlight.open, openKeys: () => setKeysOpen(true), setTheme: setColorScheme },
+      state,
+    )
+  }, [session, history, making, setColorScheme])
+  const all = useMemo(
+    () => [...commands, ...(design ? findable(session, session.store.getState()) : [])],
+    [commands, design, session],
+  )
+  useShortcuts(commands, typing)
+
+  if (openFailure !== null && !opened)
+    return <NoJob message={openFailure} retry={() => void session.openLast()} />
+  return (
+    <SessionContext value={session}>
+      <div className="window">
+        <PrintHead />
+        <TopBar commands={commands} />
+        <Banner />
+        <main className="centre" aria-label="Drawing">
+          <h1 className="unseen">Kerfwright</h1>
+          <Centre book={book} />
+        </main>
+        <Bench />
+        <Sill />
+        <p className={notice === null ? 'notice' : 'notice is-shown'} role="status">
+          {notice}
+        </p>
+      </div>
+      <FindAnything commands={all} />
+      <KeySheet commands={commands} opened={keysOpen} onClose={() => setKeysOpen(false)} />
+    </SessionContext>
+  )
+}
+
+function NoJob({ message, retry }: { readonly message: string; retry(): void }) {
+  return (
+    <main className="no-job">
+      <h1>No job could be opened</h1>
+      <p>{message}</p>
+      <p>Nothing was changed on disk.</p>
+      <button type="button" className="button button-main" onClick={retry}>
+        Try again
+      </button>
+    </main>
+  )
+}

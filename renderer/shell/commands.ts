@@ -1,0 +1,132 @@
+import { DEMO_JOB, FIELDS, JOB_VERSION } from '../../core/job/index.ts'
+import { isRelevant } from '../state/relevant-fields.ts'
+import type { Session } from '../state/session.ts'
+import { PLACES, type Place, type SessionState } from '../state/session-types.ts'
+import { capital, thingsOf } from '../state/things.ts'
+import { saveWorkbook } from '../views/papers/save-workbook.ts'
+
+/** Something that can be done, from the command menu, by a shortcut or by a button: one list for all of them. */
+export interface Command {
+  readonly id: string
+  readonly label: string
+  readonly group: 'Work places' | 'Job' | 'Edit' | 'View' | 'Papers' | 'Fields' | 'Members'
+  /** keys as written, `Ctrl` standing for the command key on a Mac; the first is shown */
+  readonly keys: readonly string[]
+  readonly enabled: boolean
+  run(): void
+}
+
+/** What commands need of the shell itself. */
+export interface ShellActions {
+  openFind(): void
+  openKeys(): void
+  setTheme(theme: 'auto' | 'light' | 'dark'): void
+}
+
+export const PLACE_NAMES: { readonly [place in Place]: string } = {
+  site: 'Site',
+  frame: 'Frame',
+  ground: 'Ground',
+  boards: 'Boards',
+  price: 'Price',
+  papers: 'Papers',
+}
+
+/** Every command but those of fields and members, in the order of the shortcut sheet. */
+export function commandsFor(session: Session, shell: ShellActions, state: SessionState): readonly Command[] {
+  const { past, future, gesture } = state.history
+  const last = gesture?.label ?? past.at(-1)?.label
+  const command = (
+    id: string,
+    group: Command['group'],
+    label: string,
+    keys: readonly string[],
+    run: () => void,
+    enabled = true,
+  ): Command => ({
+    id,
+    group,
+    label,
+    keys,
+    enabled,
+    run,
+  })
+  return [
+    ...PLACES.map((place, index) =>
+      command(`go-${place}`, 'Work places', PLACE_NAMES[place], [`Ctrl+Alt+${index + 1}`], () =>
+        session.go(place),
+      ),
+    ),
+    command(
+      'undo',
+      'Edit',
+      last === undefined ? 'Undo' : `Undo “${last}”`,
+      ['Ctrl+Z'],
+      session.undo,
+      last !== undefined,
+    ),
+    command(
+      'redo',
+      'Edit',
+      future[0] ? `Redo “${future[0].label}”` : 'Redo',
+      ['Ctrl+Shift+Z', 'Ctrl+Y'],
+      session.redo,
+      future.length > 0,
+    ),
+    command('width', 'Edit', 'Change the width', ['Ctrl+Alt+W'], () => session.seek('size.width')),
+    command('choose-nothing', 'Edit', 'Choose nothing', ['Escape'], () =>
+      session.store.getState().why ? session.explain(null) : session.select(null),
+    ),
+    command('save', 'Job', 'Save now', ['Ctrl+S'], session.saveNow),
+    command('new-job', 'Job', 'New job', ['Ctrl+Alt+N'], () => startJob(session)),
+    command('new-demo', 'Job', 'New job from the demonstration', [], () => session.createJob(DEMO_JOB)),
+    command('find', 'View', 'Find anything', ['Ctrl+K'], shell.openFind),
+    command('keys', 'View', 'Shortcuts', ['Ctrl+/'], shell.openKeys),
+    command('checks', 'View', 'Show all checks', ['Ctrl+Alt+C'], () => session.explain('checks')),
+    command('light', 'View', 'Light', [], () => shell.setTheme('light')),
+    command('dark', 'View', 'Dark', [], () => shell.setTheme('dark')),
+    command('system', 'View', 'Light or dark as the system has it', [], () => shell.setTheme('auto')),
+    command(
+      'workbook',
+      'Papers',
+      'Save the workbook',
+      ['Ctrl+Alt+S'],
+      () => saveWorkbook(session),
+      !state.making,
+    ),
+    command('print', 'Papers', 'Print the framing plan', ['Ctrl+P'], () => window.print()),
+  ]
+}
+
+/** Fields and members, for the command menu only: there are too many to press keys for. */
+export function findable(session: Session, state: SessionState): readonly Command[] {
+  const { design } = state
+  if (!design) return []
+  const fields = FIELDS.filter(({ path }) => isRelevant(path, design.job)).map(
+    ({ path, label, section }): Command => ({
+      id: `field-${path}`,
+      label: `${label} (${section})`,
+      group: 'Fields',
+      keys: [],
+      enabled: true,
+      run: () => session.seek(path),
+    }),
+  )
+  const members = thingsOf(design).map(
+    ({ id, label }): Command => ({
+      id: `thing-${id}`,
+      label: capital(label),
+      group: 'Members',
+      keys: [],
+      enabled: true,
+      run: () => session.select(id),
+    }),
+  )
+  return [...fields, ...members]
+}
+
+/** A new job with every default, at the place where its size is set. */
+export async function startJob(session: Session): Promise<void> {
+  await session.createJob({ version: JOB_VERSION, name: 'New deck' })
+  session.go('site')
+}

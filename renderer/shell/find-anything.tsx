@@ -1,0 +1,37 @@
+import { Spotlight, type SpotlightActionGroupData } from '@mantine/spotlight'
+import type { Command } from './commands.ts'
+import { shown } from './keys.ts'
+import { MAC } from './platform.ts'
+
+const MOST = 60
+
+/** The command menu: every command, field and member by its name. Its shortcut is one of the commands. */
+export function FindAnything({ commands }: { readonly commands: readonly Command[] }) {
+  const groups: SpotlightActionGroupData[] = [...Map.groupBy(commands, (command) => command.group)].map(
+    ([group, list]) => ({
+      group,
+      actions: list
+        .filter((command) => command.id !== 'find')
+        .map((command) => ({
+          id: command.id,
+          label: command.label,
+          disabled: !command.enabled,
+          onClick: () => command.run(),
+          ...(command.keys[0]
+            ? { rightSection: <kbd className="keys">{shown(command.keys[0], MAC)}</kbd> }
+            : {}),
+        })),
+    }),
+  )
+  return (
+    <Spotlight
+      actions={groups}
+      shortcut={null}
+      limit={MOST}
+      scrollable
+      maxHeight={460}
+      nothingFound="Nothing has that name."
+      searchProps={{ placeholder: 'A command, a field, a member', 'aria-label': 'Find anything' }}
+    />
+  )
+}

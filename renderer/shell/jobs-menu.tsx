@@ -1,0 +1,46 @@
+import { Menu } from '@mantine/core'
+import { ChevronDown } from 'lucide-react'
+import { DEMO_JOB } from '../../core/job/index.ts'
+import { printClock } from '../state/print.ts'
+import { useJob, useSession } from '../state/session-context.ts'
+import { startJob } from './commands.ts'
+
+/** The open job's name, and behind it the others. */
+export function JobsMenu({ name }: { readonly name: string }) {
+  const session = useSession()
+  const jobs = useJob((state) => state.jobs)
+  const open = useJob((state) => state.open?.id)
+  return (
+    <Menu position="bottom-start" width={300} onOpen={() => void session.listJobs()}>
+      <Menu.Target>
+        <button type="button" className="job-name" aria-label={`Job ${name}: other jobs`}>
+          <span>{name}</span>
+          <ChevronDown size={15} aria-hidden="true" />
+        </button>
+      </Menu.Target>
+      <Menu.Dropdown>
+        <Menu.Item onClick={() => void startJob(session)}>New job</Menu.Item>
+        <Menu.Item onClick={() => void session.createJob(DEMO_JOB)}>New job from the demonstration</Menu.Item>
+        <Menu.Divider />
+        <Menu.Label>Jobs</Menu.Label>
+        <div className="jobs-list">
+          {jobs === null && <Menu.Label>Reading the list</Menu.Label>}
+          {jobs?.map((job) => (
+            <Menu.Item
+              key={job.id}
+              onClick={() => void session.openJob(job.id)}
+              disabled={job.id === open}
+              rightSection={
+                <span className="soft">
+                  {job.id === open ? 'open' : `${job.savedAt.slice(0, 10)} ${printClock(job.savedAt)}`}
+                </span>
+              }
+            >
+              {job.name}
+            </Menu.Item>
+          ))}
+        </div>
+      </Menu.Dropdown>
+    </Menu>
+  )
+}

@@ -1,0 +1,71 @@
+import { Modal } from '@mantine/core'
+import type { Command } from './commands.ts'
+import { shown } from './keys.ts'
+import { MAC } from './platform.ts'
+
+const ENTRY = [
+  ['Arrow up, arrow down in a field', 'one step of the trade'],
+  ['Shift with an arrow', 'four steps'],
+  ['Enter or Tab', 'take the value'],
+  ['Escape', 'give it up: the value before stays'],
+] as const
+
+/** Every shortcut, from the one list of commands. */
+export function KeySheet({
+  commands,
+  opened,
+  onClose,
+}: {
+  readonly commands: readonly Command[]
+  readonly opened: boolean
+  onClose(): void
+}) {
+  const groups = [
+    ...Map.groupBy(
+      commands.filter((command) => command.keys.length > 0),
+      (command) => command.group,
+    ),
+  ]
+  return (
+    <Modal
+      opened={opened}
+      onClose={onClose}
+      title="Shortcuts"
+      size="lg"
+      closeButtonProps={{ 'aria-label': 'Close the shortcuts' }}
+    >
+      <div className="key-sheet">
+        {groups.map(([group, list]) => (
+          <section key={group}>
+            <h3>{group}</h3>
+            <dl>
+              {list.map((command) => (
+                <div key={command.id}>
+                  <dt>{command.label.replace(/ “.*”$/, '')}</dt>
+                  <dd>
+                    {command.keys.map((keys) => (
+                      <kbd key={keys} className="keys">
+                        {shown(keys, MAC)}
+                      </kbd>
+                    ))}
+                  </dd>
+                </div>
+              ))}
+            </dl>
+          </section>
+        ))}
+        <section>
+          <h3>In a field</h3>
+          <dl>
+            {ENTRY.map(([keys, what]) => (
+              <div key={keys}>
+                <dt>{keys}</dt>
+                <dd>{what}</dd>
+              </div>
+            ))}
+          </dl>
+        </section>
+      </div>
+    </Modal>
+  )
+}

@@ -1,0 +1,24 @@
+import { useJob } from '../state/session-context.ts'
+
+/** What stands over a printed plan: the job, the code it was checked by, the caution. Unseen on the screen. */
+export function PrintHead() {
+  const job = useJob((state) => state.design?.job ?? null)
+  const marks = useJob(
+    (state) =>
+      state.design?.checks.filter((check) => check.status !== 'passes' && check.status !== 'near').length ??
+      0,
+  )
+  if (!job) return null
+  return (
+    <div className="print-head">
+      <p>
+        <strong>{job.name}</strong> · Framing plan · checked by {job.code.edition}
+        {marks > 0 && ` · ${marks} not passed`}
+      </p>
+      <p>
+        Local code and the building official govern. Have utilities marked before digging. What lies outside
+        the tables needs a licensed professional.
+      </p>
+    </div>
+  )
+}

@@ -1,0 +1,84 @@
+import {
+  type FieldSpec,
+  type FieldValue,
+  type Job,
+  type JsonValue,
+  printFieldValue,
+  readValue,
+} from '../../core/job/index.ts'
+import { fail, inches, ok, type Result } from '../../core/units/index.ts'
+
+/** Value of a field in its own unit, out of a complete job. */
+export function valueAt(job: Job, path: string): FieldValue | undefined {
+  let value: unknown = job
+  for (const key of path.split('.')) {
+    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) return undefined
+    value = (value as { readonly [key: string]: unknown })[key]
+  }
+  return value as FieldValue | undefined
+}
+
+/** A value as it stands in its field; what a choice is called belongs to the list of choices. */
+export function fieldText(spec: FieldSpec, value: FieldValue | undefined): string {
+  if (value === undefined) return ''
+  if (spec.kind === 'choice' || spec.kind === 'flag') return String(value)
+  return printFieldValue(spec, value)
+}
+
+/** A stated value that may be anything, as text for its field. */
+export function statedText(value: JsonValue): string {
+  return typeof value === 'string' ? value : JSON.stringify(value)
+}
+
+/** A typed text as its value in the field's own unit; else one sentence on what is wrong and what would be right. */
+export function readText(spec: FieldSpec, text: string): Result<FieldValue, string> {
+  const read = readValue(spec, text)
+  if (read.ok) return ok(read.value)
+  const [first] = read.error
+  return fail(first ? faultSentence(first) : `${spec.label} cannot be read.`)
+}
+
+/** A value as it is written into the statement: quantities as a person writes them, counts as numbers. */
+export function statedForm(spec: FieldSpec, value: FieldValue): JsonValue {
+  if (typeof value === 'number' && spec.kind !== 'count' && spec.kind !== 'psf')
+    return printFieldValue(spec, value)
+  return typeof value === 'object' ? value.map(({ x, y, z }) => ({ x, y, z })) : value
+}
+
+/** One sentence for a fault, ending in what would be right. */
+export function faultSentence(fault: { readonly message: string; readonly fix: string }): string {
+  const bare = (text: string) => text.replace(/[.\s]+$/, '')
+  const message = fault.message.charAt(0).toUpperCase() + bare(fault.message).slice(1)
+  return fault.fix === '' ? `${message}.` : `${message}: ${bare(fault.fix)}.`
+}
+
+/** What one press of an arrow key adds: a step of the trade for a field of this reach, in the field's own unit. */
+export function nudgeStep(spec: FieldSpec): number {
+  switch (spec.kind) {
+    case 'count':
+      return 1
+    case 'psf':
+      return (spec.max ?? 0) > 500 ? 250 : 5
+    case 'share':
+      return 100
+    case 'money':
+      return (spec.max ?? 0) > 1_000_000 ? 1_000 : 100
+    default:
+      return lengthStep(spec)
+  }
+}
+
+function lengthStep(spec: FieldSpec): number {
+  const most = spec.max ?? inches(12)
+  if (spec.section === 'size') return inches(spec.path === 'size.height' ? 1 : 6)
+  if (most <= inches(3)) return inches(1 / 16)
+  return most <= inches(13) ? inches(1 / 2) : inches(1)
+}
+
+/** The value one or more steps on, on the step's own grid and within bounds. */
+export function nudged(spec: FieldSpec, value: number, steps: number): number {
+  const step = nudgeStep(spec)
+  const grid = steps > 0 ? Math.floor(value / step) : Math.ceil(value / step)
+  const next = (grid + steps) * step
+  return Math.min(spec.max ?? next, Math.max(spec.min ?? next, next))
+}

@@ -1,0 +1,42 @@
+import { cents, divideRounded, printMoney } from '../../core/units/index.ts'
+
+/** Cents as whole dollars, `$1,214`: where cents would only be noise. */
+export function printDollars(amount: number): string {
+  return printMoney(cents(divideRounded(BigInt(amount), 100n) * 100)).replace(/\.00$/, '')
+}
+
+export function printDifference(amount: number, print: (size: number) => string): string {
+  return `${amount < 0 ? '−' : '+'}${print(Math.abs(amount))}`
+}
+
+/** 1/100 % with one decimal, `3.4 %`. */
+export function printPercent(hundredths: number): string {
+  return `${(hundredths / 100).toFixed(1)} %`
+}
+
+/** A ratio of demand to capacity as `94 %`, rounded up so that more than the limit never reads 100 %. */
+export function printRatio(ratio: number): string {
+  return `${Math.ceil(ratio * 100 - 1e-9)} %`
+}
+
+/** Hours in 1/100 as `47` or `47.5`. */
+export function printHours(hundredths: number): string {
+  return `${Math.round(hundredths / 10) / 10}`
+}
+
+/** Whole 1/1000 of a unit as `12`, `3.55`. */
+export function printThousandths(thousandths: number): string {
+  return (thousandths / 1000).toLocaleString('en-US', { maximumFractionDigits: 3 })
+}
+
+/** The clock time of an ISO moment, `10:42`, in the reader's own zone. */
+export function printClock(iso: string): string {
+  const moment = new Date(iso)
+  return Number.isNaN(moment.getTime())
+    ? ''
+    : moment.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' })
+}
+
+export function plural(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`
+}

@@ -1,0 +1,22 @@
+import { FIELDS, type FieldSpec, type Job } from '../../core/job/index.ts'
+
+type Section = FieldSpec['section']
+
+/** Fields of some sections that mean something for this job: a ledger deck has no rear beam, a markup no margin. */
+export function relevantFields(job: Job, sections: readonly Section[]): readonly FieldSpec[] {
+  return FIELDS.filter((field) => sections.includes(field.section) && isRelevant(field.path, job))
+}
+
+export function isRelevant(path: string, job: Job): boolean {
+  if (path.startsWith('frame.beams.rear.')) return job.site.attachment === 'freestanding'
+  if (path === 'site.ledgerFastener' || path === 'site.sheathing') return job.site.attachment === 'ledger'
+  if (path.startsWith('site.ground.along.') || path.startsWith('site.ground.away.'))
+    return job.site.ground.kind === 'plane'
+  if (path === 'site.ground.spots') return job.site.ground.kind === 'spots'
+  if (path === 'ground.baseThickness') return job.ground.base > 0
+  if (path === 'pricing.margin') return job.builder === 'contractor' && job.pricing.method === 'margin'
+  if (path === 'pricing.markup') return job.builder === 'contractor' && job.pricing.method === 'markup'
+  if (path === 'pricing.method' || path === 'pricing.overhead' || path === 'pricing.priceTax')
+    return job.builder === 'contractor'
+  return true
+}

@@ -1,0 +1,83 @@
+import type { CompareRow } from '../../core/compare/index.ts'
+import type { Design, Estimate } from '../../core/estimate-types.ts'
+import type { Fault, FieldPath } from '../../core/job/index.ts'
+import type { Drawing } from '../../core/papers/index.ts'
+import type { Ticks } from '../../core/units/index.ts'
+import type { JobSummary } from '../../shared/contract/index.ts'
+import type { History } from './history.ts'
+import type { News } from './news.ts'
+
+/** The work places, in the order a job goes. */
+export const PLACES = ['site', 'frame', 'ground', 'boards', 'price', 'papers'] as const
+export type Place = (typeof PLACES)[number]
+
+/** What the bench explains in place of the fields; null: the fields. */
+export type Why = 'cost' | 'price' | 'per square foot' | 'order' | 'joints' | 'waste' | 'checks' | 'hours'
+
+export type Saving =
+  | { readonly state: 'saved'; readonly at: string }
+  | { readonly state: 'unsaved' }
+  | { readonly state: 'failed'; readonly message: string }
+  | { readonly state: 'conflict'; readonly message: string }
+
+/** Text in a field that is not (yet) its value. */
+export interface Draft {
+  readonly text: string
+  /** what is wrong with it and what would be right; null while it reads well */
+  readonly fault: string | null
+}
+
+export interface TapeState {
+  /** everything of the statement but the width: rows of another key do not belong to this tape */
+  readonly key: string
+  readonly from: Ticks
+  readonly to: Ticks
+  readonly rows: readonly CompareRow[]
+  readonly running: boolean
+  readonly failed: string | null
+}
+
+export interface OpenJob {
+  readonly id: string
+  readonly revision: number
+  readonly recovered: boolean
+}
+
+export interface SessionState {
+  /** null until the first job is there */
+  readonly open: OpenJob | null
+  /** why no job could be opened at all */
+  readonly openFailure: string | null
+  readonly jobs: readonly JobSummary[] | null
+  readonly history: History
+  /** counts changes of the present statement */
+  readonly edit: number
+  readonly saving: Saving
+
+  /** the newest good design, and the edit it belongs to */
+  readonly design: Design | null
+  readonly drawing: Drawing | null
+  readonly designEdit: number
+  /** faults of the present statement; the design shown is then an older one */
+  readonly faults: readonly Fault[]
+  readonly designFailure: string | null
+
+  readonly estimate: Estimate | null
+  readonly estimateEdit: number
+  readonly estimateFailure: string | null
+  /** differences the last step made, while they are news */
+  readonly news: News | null
+
+  readonly tape: TapeState
+  readonly drafts: { readonly [path: FieldPath]: Draft }
+
+  readonly place: Place
+  readonly selected: string | null
+  readonly hovered: string | null
+  readonly why: Why | null
+  /** field to be brought into view and focused */
+  readonly sought: string | null
+  /** a sentence for the status line and for screen readers */
+  readonly notice: string | null
+  readonly making: boolean
+}

@@ -1,0 +1,84 @@
+import { useEffect, useRef } from 'react'
+import { Message } from '../../parts/message.tsx'
+import { faultSentence } from '../../state/field-value.ts'
+import { useJob, useSession } from '../../state/session-context.ts'
+import { BoardsBench } from '../boards/boards-bench.tsx'
+import { FrameBench } from '../frame/frame-bench.tsx'
+import { GroundBench } from '../ground/ground-bench.tsx'
+import { PapersBench } from '../papers/papers-bench.tsx'
+import { PriceBench } from '../price/price-bench.tsx'
+import { WhyPanel } from '../sill/why-panel.tsx'
+import { SiteBench } from '../site/site-bench.tsx'
+import { fieldId } from './job-field.tsx'
+import { MemberList } from './member-list.tsx'
+import { SelectionSlot } from './selection-slot.tsx'
+import './bench.css'
+
+/** At the right: the fields of the work place, then what is chosen; or the why of a figure of the sill. */
+export function Bench() {
+  const session = useSession()
+  const place = useJob((state) => state.place)
+  const why = useJob((state) => state.why)
+  const job = useJob((state) => state.design?.job ?? null)
+  const faults = useJob((state) => state.faults)
+  const failure = useJob((state) => state.designFailure)
+  const sought = useJob((state) => state.sought)
+  const bench = useRef<HTMLElement>(null)
+
+  useEffect(() => {
+    bench.current?.scrollTo(0, 0)
+  }, [])
+
+  useEffect(() => {
+    if (sought === null) return
+    const control = document.getElementById(fieldId(sought))
+    control?.scrollIntoView({ block: 'center' })
+    control?.focus()
+    session.seek(null)
+  }, [sought, session])
+
+  return (
+    <aside className="bench" aria-label={why === null ? 'Fields' : 'Why'} ref={bench}>
+      {failure !== null && <Message tone="fails">The deck could not be drawn: {failure}</Message>}
+      {faults.length > 0 && (
+        <div role="status">
+          {faults.map((fault) => (
+            <Message
+              key={`${fault.path} ${fault.message}`}
+              tone="fails"
+              action={{ label: 'Go there', run: () => session.seek(fault.path) }}
+            >
+              {faultSentence(fault)} The drawing shows the last deck that could be built.
+            </Message>
+          ))}
+        </div>
+      )}
+      {why !== null ? (
+        <WhyPanel why={why} />
+      ) : job === null ? (
+        <Waiting />
+      ) : (
+        <>
+          {place === 'site' && <SiteBench job={job} />}
+          {place === 'frame' && <FrameBench job={job} />}
+          {place === 'ground' && <GroundBench job={job} />}
+          {place === 'boards' && <BoardsBench job={job} />}
+          {place === 'price' && <PriceBench job={job} />}
+          {place === 'papers' && <PapersBench />}
+          {(place === 'site' || place === 'price' || place === 'papers') && <SelectionSlot />}
+          <MemberList />
+        </>
+      )}
+    </aside>
+  )
+}
+
+function Waiting() {
+  return (
+    <div aria-busy="true">
+      {['a', 'b', 'c', 'd', 'e', 'f'].map((key) => (
+        <div key={key} className="field-waiting" />
+      ))}
+    </div>
+  )
+}

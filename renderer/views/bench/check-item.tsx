@@ -1,0 +1,65 @@
+import type { Check, Finding, Quantity } from '../../../core/checks/index.ts'
+import { printLength, ticks } from '../../../core/units/index.ts'
+import { Bar } from '../../parts/bar.tsx'
+import { MarkSign } from '../../parts/mark-sign.tsx'
+import { markOf } from '../../state/figures.ts'
+import { printRatio } from '../../state/print.ts'
+import './checks.css'
+
+/** One check: its mark, what it uses of its limit, and behind a click the clause, the figures and the steps. */
+export function CheckItem({ check }: { readonly check: Check }) {
+  const mark = markOf(check.status)
+  const ratio = check.governing?.ratio ?? null
+  const judged = check.status === 'calculated only' || check.status === 'outside scope' ? check.status : null
+  return (
+    <li className="check">
+      <details>
+        <summary>
+          <MarkSign mark={mark} />
+          <span className="check-title">{check.title}</span>
+          <span className="check-ratio">{ratio === null ? '' : printRatio(ratio)}</span>
+          {ratio !== null && <Bar ratio={ratio} mark={mark} />}
+        </summary>
+        <p>{check.message}</p>
+        {check.findings.map((finding) => (
+          <FindingText key={`${finding.method} ${finding.clause}`} finding={finding} />
+        ))}
+      </details>
+      {judged && (
+        <p className="check-judged">{judged}: needs the building official’s word or a licensed designer</p>
+      )}
+      {mark !== 'passes' && check.remedy !== '' && <p className="check-remedy">{check.remedy}</p>}
+    </li>
+  )
+}
+
+function FindingText({ finding }: { readonly finding: Finding }) {
+  const { demand, capacity, ratio } = finding
+  return (
+    <div className="finding">
+      <p>
+        <strong>{finding.method === 'prescriptive' ? 'By the table' : 'Calculated'}</strong>:{' '}
+        {printQuantity(demand)}
+        {capacity && ` of ${printQuantity(capacity)}`}
+        {ratio !== null && ` (${printRatio(ratio)})`}
+      </p>
+      <p className="soft">
+        {finding.document} {finding.edition}, {finding.clause}
+        {finding.lookup !== '' && `: ${finding.lookup}`}. Figure: {finding.confidence}.
+      </p>
+      {finding.steps.length > 0 && (
+        <ol>
+          {finding.steps.map((step) => (
+            <li key={step}>{step}</li>
+          ))}
+        </ol>
+      )}
+    </div>
+  )
+}
+
+export function printQuantity({ value, unit }: Quantity): string {
+  if (unit === 'ticks') return printLength(ticks(Math.round(value)))
+  const shown = value.toLocaleString('en-US', { maximumFractionDigits: Math.abs(value) < 100 ? 2 : 0 })
+  return unit === 'count' ? shown : `${shown} ${unit}`
+}

@@ -1,0 +1,38 @@
+import type { Check } from '../../../core/checks/index.ts'
+import { bySeverity, markOf } from '../../state/figures.ts'
+import { CheckItem } from './check-item.tsx'
+
+/** Checks, worst first. What passes is folded away where there is much of it. */
+export function CheckList({
+  checks,
+  fold = false,
+}: {
+  readonly checks: readonly Check[]
+  readonly fold?: boolean
+}) {
+  const sorted = bySeverity(checks)
+  const open = fold ? sorted.filter((check) => markOf(check.status) !== 'passes') : sorted
+  const folded = fold ? sorted.filter((check) => markOf(check.status) === 'passes') : []
+  return (
+    <>
+      {open.length > 0 && (
+        <ul className="checks">
+          {open.map((check) => (
+            <CheckItem key={check.id} check={check} />
+          ))}
+        </ul>
+      )}
+      {fold && open.length === 0 && <p className="soft">Nothing fails, and nothing is near its limit.</p>}
+      {folded.length > 0 && (
+        <details className="checks-folded">
+          <summary>{folded.length} that pass</summary>
+          <ul className="checks">
+            {folded.map((check) => (
+              <CheckItem key={check.id} check={check} />
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
+  )
+}

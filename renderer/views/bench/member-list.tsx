@@ -1,0 +1,62 @@
+import { type KeyboardEvent, useEffect, useRef } from 'react'
+import { useJob, useSession } from '../../state/session-context.ts'
+import { useThings } from '../../state/use-derived.ts'
+import './member-list.css'
+
+/** The drawing as a list: what can be chosen there can be chosen here, by keyboard too; the choice is shared. */
+export function MemberList() {
+  const session = useSession()
+  const things = useThings()
+  const selected = useJob((state) => state.selected)
+  const list = useRef<HTMLUListElement>(null)
+  const at = things.findIndex((thing) => thing.id === selected)
+
+  useEffect(() => {
+    list.current?.querySelector('[aria-selected="true"]')?.scrollIntoView({ block: 'nearest' })
+  }, [selected])
+
+  function onKeyDown(event: KeyboardEvent) {
+    const last = things.length - 1
+    const next = {
+      ArrowDown: Math.min(last, at + 1),
+      ArrowUp: Math.max(0, at - 1),
+      PageDown: Math.min(last, at + 10),
+      PageUp: Math.max(0, at - 10),
+      Home: 0,
+      End: last,
+    }[event.key]
+    const thing = next === undefined ? undefined : things[next]
+    if (!thing) return
+    event.preventDefault()
+    session.select(thing.id)
+  }
+
+  return (
+    <details className="folded">
+      <summary>Members, posts and footings ({things.length})</summary>
+      <ul
+        ref={list}
+        className="member-list"
+        role="listbox"
+        tabIndex={0}
+        aria-label="Members, posts and footings"
+        aria-activedescendant={at === -1 ? undefined : `thing-${selected}`}
+        onKeyDown={onKeyDown}
+      >
+        {things.map((thing) => (
+          <li
+            key={thing.id}
+            id={`thing-${thing.id}`}
+            role="option"
+            aria-selected={thing.id === selected}
+            onClick={() => session.select(thing.id)}
+            onPointerEnter={() => session.hover(thing.id)}
+            onPointerLeave={() => session.hover(null)}
+          >
+            {thing.label}
+          </li>
+        ))}
+      </ul>
+    </details>
+  )
+}

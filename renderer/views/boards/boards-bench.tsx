@@ -1,0 +1,21 @@
+import type { Job } from '../../../core/job/index.ts'
+import { relevantFields } from '../../state/relevant-fields.ts'
+import { useJob } from '../../state/session-context.ts'
+import { FieldGroup } from '../bench/field-group.tsx'
+import { NearMisses } from '../bench/near-misses.tsx'
+import { SelectionSlot } from '../bench/selection-slot.tsx'
+
+/** How boards are cut, and what just misses a stock length. */
+export function BoardsBench({ job }: { readonly job: Job }) {
+  const fit = useJob((state) => state.estimate?.fit)
+  const stagger = relevantFields(job, ['frame']).filter(({ path }) => path === 'frame.stagger')
+  return (
+    <>
+      <FieldGroup title="Cutting" fields={[...relevantFields(job, ['cutting']), ...stagger]}>
+        {fit && <p className="soft">{fit.message}</p>}
+        <NearMisses />
+      </FieldGroup>
+      <SelectionSlot />
+    </>
+  )
+}

@@ -1,0 +1,93 @@
+import { cents, printMoney, TICKS_PER_FOOT } from '../../../core/units/index.ts'
+import { useSize } from '../../drawing/use-size.ts'
+import { Message } from '../../parts/message.tsx'
+import { plural } from '../../state/print.ts'
+import { useJob } from '../../state/session-context.ts'
+import { useBoardIndex } from '../../state/use-derived.ts'
+import { groupBoards } from './board-groups.ts'
+import { BoardStrip } from './board-strip.tsx'
+import { proofOf } from './proof.ts'
+import './boards.css'
+
+const NUMBERS = 104
+
+/** The order and its cutting plan: each product with what to buy, then every board to scale. */
+export function BoardsSheet() {
+  const estimate = useJob((state) => state.estimate)
+  const fresh = useJob((state) => state.estimateEdit === state.edit)
+  const failure = useJob((state) => state.estimateFailure)
+  const index = useBoardIndex()
+  const [room, size] = useSize<HTMLDivElement>({ width: 540, height: 400 })
+  if (!estimate || !index) {
+    return (
+      <section className="sheet-pane" aria-label="Boards" aria-busy={failure === null}>
+        <h2>Boards</h2>
+        {failure === null ? (
+          <p className="soft">Working out the order and the cuts.</p>
+        ) : (
+          <Message tone="fails">{failure}</Message>
+        )}
+      </section>
+    )
+  }
+  const longest = Math.max(
+    ...estimate.plans.flatMap(({ plan }) => plan.boards.map((board) => board.length as number)),
+    1,
+  )
+  return (
+    <section className={fresh ? 'sheet-pane' : 'sheet-pane is-stale'} aria-label="Boards" ref={room}>
+      {estimate.infeasible.map((each) => (
+        <Message key={`${each.jobId} ${each.subject}`} tone="fails">
+          {each.subject}: {each.message} {each.help}
+        </Message>
+      ))}
+      {estimate.plans.map(({ product, plan }) => (
+        <section key={plan.jobId} className="boards-product">
+          <h2>
+            {product.size} {product.species} {product.grade} <span className="soft">{product.treatment}</span>
+          </h2>
+          <ul className="boards-order">
+            {plan.order.map((line) => (
+              <li key={line.stockId}>
+                <strong>{line.count}</strong> × {line.length / TICKS_PER_FOOT}'{' '}
+                <span className="soft">{printMoney(line.amount)}</span>
+              </li>
+            ))}
+            <li className="boards-sum">{printMoney(cents(plan.stockCost))}</li>
+          </ul>
+          <p className="soft">{proofOf(plan)}</p>
+          <ul className="boards-list">
+            {groupBoards(plan).map((group) => (
+              <li key={group.key}>
+                <span className="boards-number">
+                  {group.boards.length > 1 && <strong>{group.boards.length} × </strong>}
+                  {group.length / TICKS_PER_FOOT}'{' '}
+                  <span className="soft">no. {numbers(group.boards.map((board) => board.number))}</span>
+                </span>
+                <BoardStrip
+                  group={group}
+                  longest={longest}
+                  width={Math.max(200, size.width - NUMBERS - 40)}
+                  memberOf={index.memberOf}
+                />
+              </li>
+            ))}
+          </ul>
+          <p className="soft">
+            {plural(plan.boards.length, 'board')}, {plural(plan.joints.length, 'joint')}
+            {plan.jointCost > 0 && ` (${printMoney(plan.jointCost)} in plates, nails and minutes)`}
+          </p>
+        </section>
+      ))}
+    </section>
+  )
+}
+
+/** Board numbers as a range where they follow each other. */
+export function numbers(of: readonly number[]): string {
+  const [first] = of
+  const last = of.at(-1)
+  if (first === undefined || last === undefined) return ''
+  if (of.length > 1 && last - first === of.length - 1) return `${first}–${last}`
+  return of.length > 3 ? `${first} …` : of.join(', ')
+}

@@ -1,0 +1,14 @@
+import type { CutPlan } from '../../../core/cutting/index.ts'
+import { cents, printMoney } from '../../../core/units/index.ts'
+
+/** How good a plan is, in one line. */
+export function proofOf(plan: CutPlan): string {
+  switch (plan.status) {
+    case 'proven optimal':
+      return 'Proven: no order of these lengths costs less.'
+    case 'feasible':
+      return `No order can cost more than ${printMoney(cents(plan.gap))} less than this one.`
+    case 'stopped':
+      return `Stopped before its proof: up to ${printMoney(cents(plan.gap))} might still be saved.`
+  }
+}

@@ -1,0 +1,36 @@
+import { fieldAt } from '../../core/job/index.ts'
+import type { PriceBook } from '../../core/pricing/index.ts'
+import { useJob } from '../state/session-context.ts'
+import { WIDTH } from '../state/tape-range.ts'
+import { BoardsSheet } from './boards/boards-sheet.tsx'
+import { GroundSheet } from './ground/ground-sheet.tsx'
+import { Plan } from './plan.tsx'
+import { PriceSheet } from './price/price-sheet.tsx'
+import { Tape } from './tape/tape.tsx'
+
+/** The plan, at some work places a table beside it, and the tape below. */
+export function Centre({ book }: { readonly book: PriceBook | null }) {
+  const place = useJob((state) => state.place)
+  const job = useJob((state) => state.design?.job ?? null)
+  const failed = useJob((state) => state.designFailure !== null || state.faults.length > 0)
+  if (!job) {
+    return (
+      <div className="centre-waiting" aria-busy={!failed}>
+        <p className="soft">
+          {failed ? 'There is no deck to draw yet: see the fields.' : 'Drawing the deck.'}
+        </p>
+      </div>
+    )
+  }
+  return (
+    <>
+      <div className={`centre-panes at-${place}`}>
+        <Plan />
+        {place === 'ground' && <GroundSheet />}
+        {place === 'boards' && <BoardsSheet />}
+        {place === 'price' && <PriceSheet />}
+      </div>
+      <Tape spec={fieldAt(WIDTH)} job={job} book={book} />
+    </>
+  )
+}

@@ -1,0 +1,42 @@
+import type { Frame } from '../../../core/frame/index.ts'
+import type { Job } from '../../../core/job/index.ts'
+import { nearestSixteenth, printLength, ticks } from '../../../core/units/index.ts'
+
+/** One hole as it is set out: offsets from the deck's left corner at the wall, and the diagonals that prove it. */
+export interface Hole {
+  readonly id: string
+  readonly postId: string
+  readonly number: number
+  readonly x: number
+  readonly y: number
+  readonly across: string
+  readonly away: string
+  /** from the deck's left and right corners at the wall, to the nearest 1/16 in */
+  readonly fromLeft: string
+  readonly fromRight: string
+  readonly depth: string
+  readonly hole: string
+  readonly tube: string
+  readonly tubeLength: string
+  readonly base: string
+}
+
+export function holesOf(frame: Frame, job: Job): readonly Hole[] {
+  return frame.footings.map((footing) => ({
+    id: footing.id,
+    postId: footing.postId,
+    number: footing.number,
+    x: footing.x,
+    y: footing.y,
+    across: printLength(footing.x),
+    away: printLength(footing.y),
+    fromLeft: printLength(nearestSixteenth(Math.hypot(footing.x, footing.y))),
+    fromRight: printLength(nearestSixteenth(Math.hypot(job.size.width - footing.x, footing.y))),
+    depth: printLength(footing.depth),
+    hole: printLength(footing.holeDiameter),
+    tube: printLength(footing.tube),
+    tubeLength: printLength(ticks(footing.tubeLength)),
+    base:
+      footing.base === 0 ? 'none' : `${printLength(footing.base)} × ${printLength(footing.baseThickness)}`,
+  }))
+}

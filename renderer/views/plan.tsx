@@ -1,0 +1,87 @@
+import { useCallback, useMemo } from 'react'
+import { type Drawing, framingPlan, type Layer } from '../../core/papers/index.ts'
+import { printLength } from '../../core/units/index.ts'
+import type { Emphasis } from '../drawing/primitive.tsx'
+import { Sheet } from '../drawing/sheet.tsx'
+import { markOf } from '../state/figures.ts'
+import { useJob, useSession } from '../state/session-context.ts'
+import type { Place } from '../state/session-types.ts'
+import { useThings } from '../state/use-derived.ts'
+import { StringLines } from './ground/string-lines.tsx'
+
+const ALL: readonly Layer[] = [
+  'house',
+  'decking',
+  'footings',
+  'posts',
+  'beams',
+  'joists',
+  'joints',
+  'dimensions',
+]
+
+/** What the plan shows at each work place, from the lowest layer up. */
+const LAYERS: { readonly [place in Place]: readonly Layer[] } = {
+  site: ALL,
+  frame: [...ALL, 'marks'],
+  ground: ['house', 'decking', 'beams', 'footings', 'posts', 'dimensions'],
+  boards: ['house', 'beams', 'joists', 'joints', 'marks'],
+  price: ALL,
+  papers: [...ALL, 'marks'],
+}
+
+/** The framing plan: the same deck at every work place, showing what matters there. */
+export function Plan() {
+  const session = useSession()
+  const place = useJob((state) => state.place)
+  const design = useJob((state) => state.design)
+  const bare = useJob((state) => state.drawing)
+  const estimate = useJob((state) => (state.estimateEdit === state.designEdit ? state.estimate : null))
+  const faulty = useJob((state) => state.faults.length > 0)
+  const selected = useJob((state) => state.selected)
+  const hovered = useJob((state) => state.hovered)
+  const things = useThings()
+
+  const drawing = useMemo<Drawing | null>(
+    () => (estimate ? framingPlan(estimate, estimate.plans) : bare),
+    [estimate, bare],
+  )
+  const known = useMemo(() => new Set(things.map((thing) => thing.id)), [things])
+  const worst = useMemo(() => {
+    const found = new Map<string, Emphasis>()
+    for (const check of design?.checks ?? []) {
+      const mark = markOf(check.status)
+      if (mark !== 'fails') continue
+      for (const id of check.subjects) found.set(id, 'fails')
+    }
+    return found
+  }, [design])
+  const emphasisOf = useCallback((id: string): Emphasis => worst.get(id) ?? 'none', [worst])
+  const canChoose = useCallback((id: string) => known.has(id), [known])
+
+  if (!drawing || !design) return null
+  const { size } = design.job
+  const label = `Framing plan to scale: ${printLength(size.width)} along the house, ${printLength(size.depth)} deep, ${design.frame.posts.length} posts. Its members are listed beside it.`
+  return (
+    <div className={faulty ? 'plan is-stale' : 'plan'}>
+      <Sheet
+        drawing={drawing}
+        layers={LAYERS[place]}
+        label={label}
+        selected={selected}
+        hovered={hovered}
+        emphasisOf={emphasisOf}
+        canChoose={canChoose}
+        onSelect={session.select}
+        onHover={session.hover}
+        {...(place === 'ground'
+          ? {
+              overlay: (fit) => (
+                <StringLines fit={fit} frame={design.frame} job={design.job} chosen={selected} />
+              ),
+            }
+          : {})}
+      />
+    </div>
+  )
+}

@@ -1,0 +1,18 @@
+import { fieldAt, type Job } from '../../../core/job/index.ts'
+import { relevantFields } from '../../state/relevant-fields.ts'
+import { FieldGroup } from '../bench/field-group.tsx'
+import { ScopeList } from './scope-list.tsx'
+
+/** How cost becomes price, and what is in it. */
+export function PriceBench({ job }: { readonly job: Job }) {
+  return (
+    <>
+      <FieldGroup title="Price" fields={[fieldAt('builder'), ...relevantFields(job, ['pricing'])]}>
+        {job.builder === 'owner' && (
+          <p className="soft">An owner builds: no wages, overhead or margin. Hours are shown.</p>
+        )}
+      </FieldGroup>
+      <ScopeList />
+    </>
+  )
+}

@@ -1,0 +1,216 @@
+import type { ReactNode } from 'react'
+import type { Estimate } from '../../../core/estimate-types.ts'
+import { cents, printMoney, TICKS_PER_FOOT } from '../../../core/units/index.ts'
+import { printHours, printPercent, printThousandths } from '../../state/print.ts'
+import { useJob, useSession } from '../../state/session-context.ts'
+import type { Why } from '../../state/session-types.ts'
+import { CheckList } from '../bench/check-list.tsx'
+import { proofOf } from '../boards/proof.ts'
+import { TotalsTable } from '../price/totals-table.tsx'
+import './why.css'
+
+const TITLES: { readonly [why in Why]: string } = {
+  cost: 'Why this cost',
+  price: 'Why this price',
+  'per square foot': 'Per square foot',
+  order: 'Why this order',
+  joints: 'Where the joints are',
+  waste: 'What becomes of the lumber',
+  checks: 'Checks',
+  hours: 'Where the hours go',
+}
+
+/** What a figure of the sill is made of. */
+export function WhyPanel({ why }: { readonly why: Why }) {
+  const session = useSession()
+  const estimate = useJob((state) => state.estimate)
+  const checks = useJob((state) => state.design?.checks) ?? []
+  return (
+    <section className="group why" aria-labelledby="why-title">
+      <h2 id="why-title">
+        {TITLES[why]}
+        <button
+          type="button"
+          className="quiet"
+          aria-label="Back to the fields"
+          onClick={() => session.explain(null)}
+        >
+          ✕
+        </button>
+      </h2>
+      {why === 'checks' ? (
+        <CheckList checks={checks} />
+      ) : estimate ? (
+        explain(why, estimate)
+      ) : (
+        <p className="soft">The estimate is not there yet.</p>
+      )}
+    </section>
+  )
+}
+
+function explain(why: Exclude<Why, 'checks'>, estimate: Estimate): ReactNode {
+  switch (why) {
+    case 'cost':
+    case 'price':
+    case 'per square foot':
+      return <Money estimate={estimate} />
+    case 'order':
+      return <Order estimate={estimate} />
+    case 'joints':
+      return <Joints estimate={estimate} />
+    case 'waste':
+      return <Waste estimate={estimate} />
+    case 'hours':
+      return <Hours estimate={estimate} />
+  }
+}
+
+function Money({ estimate }: { readonly estimate: Estimate }) {
+  const { pricing, layout } = estimate
+  if (!pricing) return <NoTotal estimate={estimate} />
+  const { totals } = pricing
+  return (
+    <>
+      <TotalsTable totals={totals} />
+      <p className="soft">
+        {printMoney(totals.perSquareFoot)} = {totals.perSquareFootOf} ÷ {layout.areaSquareFeet.toFixed(1)} sq
+        ft of outline.
+        {totals.method === 'margin' && ' Price = cost ÷ (1 − margin).'}
+        {totals.method === 'markup' && ' Price = cost × (1 + markup).'} Each line is rounded once, to the
+        cent.
+      </p>
+      <p className="soft">
+        Prices of {pricing.bookName}, {pricing.bookDate}. Every line stands under Price.
+      </p>
+    </>
+  )
+}
+
+function NoTotal({ estimate }: { readonly estimate: Estimate }) {
+  const said = [
+    ...estimate.infeasible.map((each) => `${each.subject}: ${each.message} ${each.help}`),
+    ...estimate.priceFaults.map((each) => `${each.subject}: ${each.message} ${each.fix}`),
+  ]
+  return (
+    <>
+      <p>No total can be trusted yet:</p>
+      <ul className="why-list">
+        {said.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </>
+  )
+}
+
+function Order({ estimate }: { readonly estimate: Estimate }) {
+  return estimate.plans.map(({ product, plan }) => (
+    <div key={plan.jobId} className="why-block">
+      <h3>
+        {product.size} {product.species}
+        <span>{printMoney(plan.stockCost)}</span>
+      </h3>
+      <p>{plan.order.map((line) => `${line.count} × ${line.length / TICKS_PER_FOOT}'`).join(', ')}</p>
+      <p className="soft">
+        {proofOf(plan)} {plan.why} Least possible by the bound: {printMoney(plan.bound)}.
+      </p>
+    </div>
+  ))
+}
+
+function Joints({ estimate }: { readonly estimate: Estimate }) {
+  const runs = new Map(estimate.takeoff.runs.map((run) => [run.id, run]))
+  const joints = estimate.plans.flatMap(({ plan }) => plan.joints)
+  const byRun = [...Map.groupBy(joints, (joint) => joint.runId)]
+  if (byRun.length === 0) return <p>There are none: every run comes whole from one board.</p>
+  return byRun.map(([id, list]) => {
+    const places = [...Map.groupBy(list, (joint) => joint.label)]
+    const refused = runs.get(id)?.refused ?? []
+    return (
+      <div key={id} className="why-block">
+        <h3>
+          {runs.get(id)?.label ?? id}
+          <span>{printMoney(cents(list.reduce((sum, joint) => sum + joint.cost, 0)))}</span>
+        </h3>
+        <p>{places.map(([label, at]) => (at.length > 1 ? `${label} (${at.length})` : label)).join(', ')}</p>
+        {refused.length > 0 && (
+          <details>
+            <summary className="soft">Where none is allowed</summary>
+            <ul className="why-list">
+              {refused.map((point) => (
+                <li key={`${point.at}`}>
+                  {point.label}: {point.why}
+                </li>
+              ))}
+            </ul>
+          </details>
+        )}
+      </div>
+    )
+  })
+}
+
+function Waste({ estimate }: { readonly estimate: Estimate }) {
+  const sum = (key: 'used' | 'kerf' | 'trim' | 'kept' | 'thrown') =>
+    estimate.plans.reduce((total, { plan }) => total + plan.waste[key], 0)
+  const all = sum('used') + sum('kerf') + sum('trim') + sum('kept') + sum('thrown')
+  const rows = [
+    ['In the deck', sum('used')],
+    ['Offcuts worth keeping', sum('kept')],
+    ['Offcuts thrown away', sum('thrown')],
+    ['Saw kerfs', sum('kerf')],
+    ['End trims', sum('trim')],
+  ] as const
+  return (
+    <table className="table">
+      <tbody>
+        {rows.map(([label, length]) => (
+          <tr key={label}>
+            <th scope="row">{label}</th>
+            <td>{(length / TICKS_PER_FOOT).toFixed(1)} ft</td>
+            <td>{printPercent(all === 0 ? 0 : (10_000 * length) / all)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+function Hours({ estimate }: { readonly estimate: Estimate }) {
+  const { pricing, takeoff } = estimate
+  const labour = pricing?.lines.filter((line) => line.part === 'labour') ?? []
+  return (
+    <>
+      {pricing && (
+        <p>
+          {printHours(pricing.totals.crewHours)} hours on the clock for the crew,{' '}
+          {printHours(pricing.totals.workerHours)} paid worker hours.
+        </p>
+      )}
+      <table className="table">
+        <tbody>
+          {labour.length > 0
+            ? labour.map((line) => (
+                <tr key={line.id}>
+                  <th scope="row">{line.label}</th>
+                  <td>{printThousandths(line.thousandths)} h</td>
+                  <td>{printMoney(line.amount)}</td>
+                </tr>
+              ))
+            : takeoff.tasks.map((task) => (
+                <tr key={task.id}>
+                  <th scope="row">{task.label}</th>
+                  <td>
+                    {printThousandths(task.thousandths)} {task.unit}
+                  </td>
+                </tr>
+              ))}
+        </tbody>
+      </table>
+      <p className="soft">
+        Rates are from the price book. A finished job’s real hours are the better source.
+      </p>
+    </>
+  )
+}

@@ -1,0 +1,33 @@
+import type { Job } from '../../../core/job/index.ts'
+import { relevantFields } from '../../state/relevant-fields.ts'
+import { FieldGroup, without } from '../bench/field-group.tsx'
+import { FoldedGroup } from '../bench/folded-group.tsx'
+import { NearMisses } from '../bench/near-misses.tsx'
+
+/** What the place and the customer set: size, how the deck is held, ground, loads, code. */
+export function SiteBench({ job }: { readonly job: Job }) {
+  const site = relevantFields(job, ['site'])
+  const pick = (...starts: readonly string[]) =>
+    site.filter(({ path }) => starts.some((start) => path.startsWith(start)))
+  return (
+    <>
+      <FieldGroup title="Size" fields={relevantFields(job, ['size'])}>
+        <NearMisses />
+      </FieldGroup>
+      <FieldGroup title="Site" fields={pick('site.attachment', 'site.frost', 'site.soil')} />
+      <p className="caution">
+        <span aria-hidden="true">▲</span> Frost depth, soil and snow are local facts. Ask the building
+        department; its code governs.
+      </p>
+      <FoldedGroup title="Slope of the ground" fields={pick('site.ground.')} />
+      <FoldedGroup title="Loads" fields={pick('site.liveLoad', 'site.deadLoad', 'site.snowLoad')} />
+      <FoldedGroup
+        title="Ledger"
+        fields={pick('site.ledgerFastener', 'site.sheathing')}
+        shorten={without('Ledger ')}
+      />
+      <FoldedGroup title="Code" fields={relevantFields(job, ['code'])} />
+      <FieldGroup title="Job" fields={relevantFields(job, ['job'])} />
+    </>
+  )
+}

@@ -1,0 +1,57 @@
+import type { CompareRow } from '../../../core/compare/index.ts'
+import { printDollars } from '../../state/print.ts'
+import { TAPE_STEP } from '../../state/tape-range.ts'
+import type { Neighbour } from './neighbours.ts'
+import { curveParts, type MoneyScale, type TapeScale, xOf } from './tape-scale.ts'
+
+const TOP = 30
+const BOTTOM = 88
+
+/** Price per square foot along the width, with the present width and its best neighbours marked on it. */
+export function Curve({
+  rows,
+  scale,
+  money,
+  here,
+  neighbours,
+}: {
+  readonly rows: readonly CompareRow[]
+  readonly scale: TapeScale
+  readonly money: MoneyScale
+  readonly here: { readonly width: number; readonly level: number | null }
+  readonly neighbours: readonly Neighbour[]
+}) {
+  const yOf = (amount: number) => BOTTOM - ((amount - money.low) / (money.high - money.low)) * (BOTTOM - TOP)
+  const lined = rows.filter((row) => row.width >= scale.from && row.width <= scale.to)
+  return (
+    <g>
+      {money.marks.map((mark) => (
+        <g key={mark}>
+          <line className="tape-level" x1={scale.left} x2={scale.right} y1={yOf(mark)} y2={yOf(mark)} />
+          <text className="tape-money" x={scale.left - 7} y={yOf(mark)} dy="0.35em" textAnchor="end">
+            {printDollars(mark)}
+          </text>
+        </g>
+      ))}
+      {curveParts(lined, TAPE_STEP).map((part) => (
+        <polyline
+          key={part[0]?.width}
+          className="tape-curve"
+          points={part.map((row) => `${xOf(scale, row.width)},${yOf(row.perSquareFoot)}`).join(' ')}
+        />
+      ))}
+      {neighbours.map((each) => (
+        <circle
+          key={each.width}
+          className={each.saves ? 'tape-best saves' : 'tape-best'}
+          cx={xOf(scale, each.width)}
+          cy={yOf(each.perSquareFoot)}
+          r={4.5}
+        />
+      ))}
+      {here.level !== null && (
+        <circle className="tape-here" cx={xOf(scale, here.width)} cy={yOf(here.level)} r={4.5} />
+      )}
+    </g>
+  )
+}

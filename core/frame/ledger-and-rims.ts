@@ -45,7 +45,7 @@ export function frameRims(job: Job, d: Dimensions, joists: readonly string[]): r
       const inner = ply * d.joist.thickness
       return {
         id: `rim-${side}-${ply}`,
-        mark: `${side === 'front' ? 'R1' : 'R2'}-${ply}`,
+        mark: `${side === 'front' ? 'R1' : 'R2'}${plies.length > 1 ? `-${ply}` : ''}`,
         role: 'rim',
         product: productOf(job, d.joist.size),
         length: d.width,

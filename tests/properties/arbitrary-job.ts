@@ -1,5 +1,14 @@
 import fc from 'fast-check'
-import type { BeamSpec, Ground, Job } from '../../core/job/index.ts'
+import {
+  type BeamSpec,
+  FIELDS,
+  type FieldSpec,
+  type Ground,
+  type Job,
+  type JobStatement,
+  type JsonValue,
+  setField,
+} from '../../core/job/index.ts'
 import { inches, type Ticks, ticks } from '../../core/units/index.ts'
 import { heronLane } from '../fixtures/heron-lane.ts'
 
@@ -30,6 +39,41 @@ const beam: fc.Arbitrary<BeamSpec> = fc.record({
   posts: fc.integer({ min: 2, max: 6 }),
   inset: lengthBetween(2, 36),
 })
+
+/** Any value that a field of the job allows by itself, however odd beside the others. */
+function anyValue(field: FieldSpec): fc.Arbitrary<JsonValue> | null {
+  if (field.choices !== undefined) return fc.constantFrom(...field.choices)
+  if (field.min === undefined || field.max === undefined) return null
+  const number = fc.oneof(
+    fc.integer({ min: field.min, max: field.max }),
+    fc.constantFrom(field.min, field.max),
+  )
+  if (field.kind === 'length') return number.map((n) => `${n / 32} in`)
+  return field.kind === 'count' || field.kind === 'psf' ? number : null
+}
+
+/**
+ * Statements whose every field is within its own bounds, at them as often as between. Most fields are left at their
+ * defaults each time, for a job that is odd everywhere seldom can be built.
+ */
+export const anyStatement: fc.Arbitrary<JobStatement> = fc
+  .tuple(
+    ...FIELDS.flatMap((field) => {
+      const value = anyValue(field)
+      if (value === null || field.path === 'site.ground.kind') return []
+      return [
+        fc
+          .oneof({ arbitrary: value, weight: 1 }, { arbitrary: fc.constant(null), weight: 4 })
+          .map((one) => [field.path, one] as const),
+      ]
+    }),
+  )
+  .map((values) =>
+    values.reduce<JobStatement>(
+      (job, [path, value]) => (value === null ? job : setField(job, path, value)),
+      {},
+    ),
+  )
 
 /** Jobs within the bounds of the fields; most can be framed, some have faults between fields. */
 export const anyJob: fc.Arbitrary<Job> = fc

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type Box, type Frame, frameDeck, holeSetOut } from '../../core/frame/index.ts'
-import { FIELDS, type Job } from '../../core/job/index.ts'
+import { FIELDS, type Job, readJob } from '../../core/job/index.ts'
 import { layOut } from '../../core/layout/index.ts'
 import { takeOff } from '../../core/takeoff/index.ts'
 import { ticks } from '../../core/units/index.ts'
-import { anyJob } from './arbitrary-job.ts'
+import { anyJob, anyStatement } from './arbitrary-job.ts'
 
 const paths = new Set(FIELDS.map((field) => field.path))
 
@@ -60,6 +60,30 @@ describe('framing any deck', () => {
         }
       }),
     )
+  })
+
+  it('does so for any statement whose fields are each within their bounds, and then takes it off', () => {
+    let built = 0
+    fc.assert(
+      fc.property(anyStatement, (statement) => {
+        const read = readJob(statement)
+        if (!read.ok) {
+          // only rules between fields can be broken here
+          for (const fault of read.error) expect(paths).toContain(fault.path)
+          return
+        }
+        const { job } = read.value
+        const layout = layOut(job)
+        const framed = layout.ok ? frameDeck(job, layout.value) : layout
+        if (!framed.ok) {
+          for (const fault of framed.error) expect(paths).toContain(fault.path)
+          return
+        }
+        expect(takeOff(job, framed.value).pieces.length).toBeGreaterThan(0)
+        built += 1
+      }),
+    )
+    expect(built, 'some of them can be built').toBeGreaterThan(0)
   })
 
   it('never puts two members in one place', () => {

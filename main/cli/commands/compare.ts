@@ -1,11 +1,11 @@
 import { bestNeighbours, explainRows } from '../../../core/compare/index.ts'
 import { design } from '../../../core/design.ts'
-import { compareTable } from '../../../core/papers/index.ts'
 import type { Command } from '../arguments.ts'
+import { compareReport } from '../compare-report.ts'
 import { pricesUsed, readJobFile, readPriceFile } from '../inputs.ts'
 import { type ExitCode, faultLines, type Output } from '../output.ts'
 import { headOf } from '../report.ts'
-import { textTable, wrap } from '../text-table.ts'
+import { wrap } from '../text-table.ts'
 
 /** The same deck at each width of a range, narrowest first, and the best bargains near its own. */
 export async function runCompare(
@@ -30,7 +30,7 @@ export async function runCompare(
   else {
     const { size } = designed.value.job
     const advice = bestNeighbours(rows, size.width).flatMap(({ message }) => wrap(message, 106))
-    output.say(`${headOf(designed.value.job, book)}\n${textTable(compareTable(rows))}`)
+    output.say(`${headOf(designed.value.job, book)}\n${compareReport(rows)}`)
     if (advice.length > 0)
       output.say(`\nNear the width of the job\n${advice.map((line) => `  ${line}\n`).join('')}`)
   }

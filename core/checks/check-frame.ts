@@ -5,11 +5,14 @@ import { checkBeamBearings } from './beam-bearing.ts'
 import { checkBeamOverhangs } from './beam-overhang.ts'
 import { checkBeamSpans } from './beam-span.ts'
 import { contextOf } from './context.ts'
+import { checkDeadLoad } from './dead-load.ts'
+import { checkDecay } from './decay.ts'
 import { checkDeckingSpan } from './decking-span.ts'
 import { checkFootingDepth } from './footing-depth.ts'
 import { checkFootingSizes } from './footing-size.ts'
 import { checkFootingThicknesses } from './footing-thickness.ts'
 import { checkGuard } from './guard.ts'
+import { checkJoistBearing } from './joist-bearing.ts'
 import { checkJoistCantilevers } from './joist-cantilever.ts'
 import { checkJoistSpan } from './joist-span.ts'
 import { checkLateralLoad, checkLedgerFasteners } from './ledger.ts'
@@ -20,9 +23,12 @@ import type { Check } from './types.ts'
 export function checkFrame(job: Job, layout: Layout, frame: Frame): readonly Check[] {
   const context = contextOf(job, layout, frame)
   return [
+    checkDeadLoad(context),
+    checkDecay(context),
     checkDeckingSpan(context),
     checkJoistSpan(context),
     ...checkJoistCantilevers(context),
+    checkJoistBearing(context),
     ...checkLedgerFasteners(context),
     checkLateralLoad(context),
     ...checkBeamSpans(context),

@@ -1,5 +1,5 @@
 import { tabledFootingDiameter } from '../rules/index.ts'
-import { type Ticks, ticks } from '../units/index.ts'
+import { inches, TICKS_PER_INCH, type Ticks, ticks } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { atLeast } from './finding.ts'
 import { byReaction, byTributaryArea, type LoadedFooting, loadedFootings, widthOf } from './footing-load.ts'
@@ -58,14 +58,19 @@ function checkOne(context: CheckContext, one: LoadedFooting): Check {
   })
 }
 
+/** Up to the next inch, as a base is formed. */
 function neededBy(prescriptive: Finding | null, calculated: Finding): Ticks {
-  return ticks(Math.max(prescriptive?.demand.value ?? 0, calculated.demand.value))
+  return wholeInch(ticks(Math.max(prescriptive?.demand.value ?? 0, calculated.demand.value)))
+}
+
+function wholeInch(size: Ticks): Ticks {
+  return inches(Math.ceil(size / TICKS_PER_INCH))
 }
 
 /** What to say where the table is met and the worst reaction is not. */
 function beyondTable(worst: Finding | null, width: Ticks): string {
   if (worst === null || worst.demand.value <= width) return ''
-  const needed = ticks(worst.demand.value)
+  const needed = wholeInch(ticks(worst.demand.value))
   return `With the live load placed worst on a continuous beam ${feetInches(needed)} would be needed: a larger base is safer.`
 }
 

@@ -11,10 +11,12 @@ import { feetInches } from './words.ts'
 export function checkGuard(context: CheckContext): Check {
   const { job, layout } = context
   const drop = ticks(Math.ceil(layout.deckTop - lowestGround(context)))
+  // told to the next 1/8 in; what decides is exact
+  const told = feetInches(ticks(Math.ceil(drop / 4) * 4))
   const limit = inches(IRC_LIMITS.guardDrop.value)
   const found = byLimit(IRC_LIMITS.guardDrop, length(drop), length(limit), [
     `Walking surface ${feetInches(layout.deckTop)} above the datum`,
-    `Greatest drop to the ground within ${IRC_LIMITS.guardReach.value} in of the edge: ${feetInches(drop)}`,
+    `Greatest drop to the ground within ${IRC_LIMITS.guardReach.value} in of the edge: ${told}`,
   ])
   const base = {
     id: 'guard',
@@ -29,7 +31,7 @@ export function checkGuard(context: CheckContext): Check {
     return judge(job, {
       ...base,
       prescriptive: { ...found, ratio: null },
-      good: () => `No guard is needed: the greatest drop is ${feetInches(drop)}.`,
+      good: () => `No guard is needed: the greatest drop is ${told}.`,
       uncovered: '',
       caution: '',
     })
@@ -38,8 +40,8 @@ export function checkGuard(context: CheckContext): Check {
   return judge(job, {
     ...base,
     prescriptive: job.scope.guard.included ? { ...found, ratio: null } : null,
-    good: () => `A guard is needed, for the drop is ${feetInches(drop)}; the job includes one.`,
-    uncovered: `A guard is needed, for the drop is ${feetInches(drop)}; the job does not include one`,
+    good: () => `A guard is needed, for the drop is ${told}; the job includes one.`,
+    uncovered: `A guard is needed, for the drop is ${told}; the job does not include one`,
     whenUncovered: 'Include the guard in the job, or have someone else build it before the deck is used.',
     caution: `The guard: ${height}. How its posts are fixed (R507.10) is not checked here.`,
   })

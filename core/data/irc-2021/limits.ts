@@ -63,6 +63,13 @@ export const IRC_LIMITS = {
     unit: 'in',
     source: irc('Table R507.4', 'from memory; reproduced', 'The cap of the recalled table.'),
   },
+  decay: {
+    id: 'irc-2021/decay',
+    says: 'supports of decks in the weather are treated or naturally durable',
+    value: 1,
+    unit: 'count',
+    source: irc('R317.1', 'verified', 'Read on a public page that quotes R317.1.'),
+  },
   guardDrop: {
     id: 'irc-2021/guard-drop',
     says: 'drop to the ground above which a guard is required',

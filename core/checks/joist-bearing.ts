@@ -1,0 +1,68 @@
+import { IRC_LIMITS } from '../data/index.ts'
+import { bearingStress } from '../rules/index.ts'
+import { inches, type Ticks, ticks, toInches } from '../units/index.ts'
+import { byCalculation, type Limit } from './calculated.ts'
+import type { CheckContext } from './context.ts'
+import { byLimit, length } from './finding.ts'
+import { judge } from './judge.ts'
+import { joistIds } from './members.ts'
+import type { Check, Finding } from './types.ts'
+import { feetInches } from './words.ts'
+
+/** Seat of a joist in its hanger at the ledger: the 1-1/2 in that IRC 2021 R507.6.1 asks for. */
+const HANGER_SEAT = inches(IRC_LIMITS.bearingOnWood.value)
+
+/** Bearing of the joists: 1-1/2 in on every support, IRC 2021 R507.6.1, and the stress across their grain there. */
+export function checkJoistBearing(context: CheckContext): Check {
+  const { job } = context
+  const least = inches(IRC_LIMITS.bearingOnWood.value)
+  const seats = seatsOf(context)
+  const shortest = ticks(Math.min(...seats))
+  const hanger = context.path.joist?.envelope.supports[0]
+  const attached = job.site.attachment === 'ledger'
+  const found = byLimit(IRC_LIMITS.bearingOnWood, length(least), length(shortest), [
+    `Shortest bearing of a joist: ${feetInches(shortest)}; ${feetInches(least)} is needed`,
+  ])
+  return judge(job, {
+    id: 'joist-bearing',
+    title: 'Joist bearing',
+    subjects: joistIds(context.frame),
+    fields: ['frame.beams.front.plies', 'frame.joists.size', 'frame.joists.spacing'],
+    // a hanger's seat is made to the rule: being at it is not being near a limit
+    prescriptive: found.ratio === 1 ? { ...found, ratio: null } : found,
+    calculated: calculate(context, seats),
+    good: () => `Joists bear ${feetInches(shortest)} or more.`,
+    bad: `Joists bear ${feetInches(shortest)} at the least; that is too little.`,
+    uncovered: 'No rule covers the bearing of the joists',
+    remedy: 'Use more plies under the joists, or set the joists closer.',
+    caution:
+      attached && hanger !== undefined
+        ? `Hangers: listed for at least ${Math.ceil(hanger.greatest / 10) * 10} lb each.`
+        : '',
+  })
+}
+
+/** Length of bearing on each support, in their order from the house. */
+function seatsOf(context: CheckContext): readonly Ticks[] {
+  const beams = context.beams.map(({ beam }) => ticks(beam.plies * inches(1.5)))
+  return context.job.site.attachment === 'ledger' ? [HANGER_SEAT, ...beams] : beams
+}
+
+/** Stress across the grain on each support, Cb 1. NDS 2018 3.10.2. */
+function calculate(context: CheckContext, seats: readonly Ticks[]): Finding | null {
+  const { joist } = context.path
+  if (joist === null) return null
+  const limits = joist.envelope.supports.map((support, i): Limit => {
+    const seat = toInches(seats[i] ?? HANGER_SEAT)
+    return {
+      name: `Bearing on support ${i + 1}`,
+      clause: '3.10.2',
+      demand: { value: bearingStress(support.greatest, joist.section.breadth, seat), unit: 'psi' },
+      capacity: { value: joist.values.compressionAcross, unit: 'psi' },
+      steps: [`${support.greatest.toFixed(0)} lb on ${joist.section.breadth} × ${seat} in`],
+    }
+  })
+  const [first, ...rest] = limits
+  if (first === undefined) return null
+  return byCalculation([first, ...rest], joist.values.source, [joist.values.steps.compressionAcross])
+}

@@ -1,8 +1,9 @@
+import { readDecimal } from './decimal.ts'
 import { printInches, printLength } from './print-length.ts'
 import { addRatios, floorOf, isWhole, type Ratio, ratio, timesWhole } from './ratio.ts'
 import { fail, ok, type Result } from './result.ts'
 import type { TextFault } from './text-fault.ts'
-import { MAX_TICKS, type Ticks, ticks } from './ticks.ts'
+import { MAX_TICKS, TICKS_PER_INCH, type Ticks, ticks } from './ticks.ts'
 
 /**
  * How far a decimal may lie off the 1/32 in grid and still mean the grid's value: 1/2000 in, a rounding in the
@@ -31,18 +32,14 @@ export function toGrid(inches: Ratio, decimal: boolean): Result<Ticks, TextFault
   return fail(offGrid(ticks(Number(below)), ticks(Number(below + 1n))))
 }
 
-/** Inches as a number, as in a job file; same rule as for a typed decimal. */
+/** Inches as a number, as in a job file: its shortest decimal is read by the same rule as a typed one. */
 export function lengthFromInches(inches: number): Result<Ticks, TextFault> {
   if (!Number.isFinite(inches))
     return fail({ message: 'this is not a number', fix: 'give inches, such as 150.5' })
-  // a factor of a power of two is exact in a double
-  const exact = inches * 32
-  if (Math.abs(exact) > MAX_TICKS) return fail(TOO_LONG)
-  const nearest = Math.round(exact)
-  if (Math.abs(exact - nearest) <= Number(DECIMAL_SLACK.numerator) / Number(DECIMAL_SLACK.denominator)) {
-    return ok(ticks(nearest))
-  }
-  return fail(offGrid(ticks(Math.floor(exact)), ticks(Math.floor(exact) + 1)))
+  if (Math.abs(inches) > MAX_TICKS / TICKS_PER_INCH) return fail(TOO_LONG)
+  // the only numbers within reach that are printed with an exponent are smaller than any rounding
+  const size = readDecimal(`${Math.abs(inches)}`) ?? ratio(0n)
+  return toGrid(timesWhole(size, inches < 0 ? -1n : 1n), true)
 }
 
 function notAbove(a: Ratio, b: Ratio): boolean {

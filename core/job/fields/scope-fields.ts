@@ -39,8 +39,6 @@ const TOPICS: readonly {
   { topic: 'clean-up', label: 'Clean-up', counted: false, what: 'leaving the place as it was found' },
 ]
 
-export const SCOPE_TOPICS: readonly ScopeTopic[] = TOPICS.map((topic) => topic.topic)
-
 export const SCOPE_FIELDS: readonly FieldSpec[] = TOPICS.flatMap(
   ({ topic, label, counted, what }): FieldSpec[] => [
     {

@@ -560,6 +560,15 @@ describe('faults between fields', () => {
       },
     ],
     [
+      'three posts where just two can stand',
+      { size: { width: '4 ft' }, frame: { beams: { front: { inset: '18 in', posts: 3 } } } },
+      {
+        path: 'frame.beams.front.posts',
+        message: '3 posts under a beam of 4\'-0" stand less than 1\'-0" apart',
+        fix: 'use 2 posts or fewer',
+      },
+    ],
+    [
       'as many posts as can stand',
       { size: { width: '8 ft' }, frame: { beams: { front: { posts: 7 } } } },
       null,

@@ -259,6 +259,12 @@ describe('a number of inches, as in a job file', () => {
     [-6, -192],
     [147.9996, 4736],
     [-0.0004, 0],
+    [0.0005, 0],
+    [1e-7, 0],
+    [-5e-324, 0],
+    [147.9995, 4736],
+    [-147.9995, -4736],
+    [0.03175, 1],
     [48_000, 1_536_000],
   ])('%d in is %d ticks', (inches, ticks) => {
     expect(lengthFromInches(inches)).toEqual({ ok: true, value: ticks })
@@ -267,6 +273,7 @@ describe('a number of inches, as in a job file', () => {
   test.each([
     [Number.NaN, 'this is not a number'],
     [Number.POSITIVE_INFINITY, 'this is not a number'],
+    [0.00051, 'lengths are kept to 1/32 in, and this lies between two of those marks'],
     [1 / 64, 'lengths are kept to 1/32 in, and this lies between two of those marks'],
     [120_000, 'this is more than 4,000 ft'],
     [-48_000.03125, 'this is more than 4,000 ft'],

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import {
+  lengthFromInches,
   MAX_TICKS,
   parseLength,
   printInches,
@@ -100,6 +101,16 @@ test('no text makes the reader throw, and every refusal says what is wrong and w
       expect(read.error.fix).not.toBe('')
       expect(read.error.at ?? 0).toBeGreaterThanOrEqual(0)
       expect(read.error.at ?? 0).toBeLessThanOrEqual(text.length)
+    }),
+  )
+})
+
+test('a number of inches is read as the same number typed', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: -500_000_000, max: 500_000_000 }), (tenThousandths) => {
+      const inches = tenThousandths / 10_000
+      const [typed, stated] = [parseLength(inches.toFixed(4)), lengthFromInches(inches)]
+      expect(stated.ok ? stated : stated.error.fix).toEqual(typed.ok ? typed : typed.error.fix)
     }),
   )
 })

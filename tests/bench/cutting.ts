@@ -11,6 +11,8 @@ interface Line {
   readonly proven: boolean
   readonly known: number | null
   readonly ms: number
+  /** processor time, which other programs on the machine disturb less */
+  readonly cpuMs: number
   readonly engine: string
   readonly status: string
   readonly faults: number
@@ -22,10 +24,13 @@ function flag(name: string, fallback: string): string {
 }
 
 function run(instance: Instance, engine: LpEngine, seconds: number): Line {
+  const before = process.cpuUsage()
   const started = performance.now()
   const result = planCuts(instance.job, engine, { stop: () => performance.now() - started > seconds * 1000 })
   const ms = Math.round((performance.now() - started) * 10) / 10
-  const shared = { name: instance.name, set: instance.set, known: instance.optimum, ms, engine: engine.name }
+  const used = process.cpuUsage(before)
+  const cpuMs = Math.round((used.user + used.system) / 100) / 10
+  const shared = { name: instance.name, set: instance.set, known: instance.optimum, ms, cpuMs, engine: engine.name }
   if (!result.ok) {
     return { ...shared, cost: null, bound: null, proven: false, status: result.error.message, faults: 0 }
   }
@@ -71,6 +76,7 @@ function summary(file: string, lines: readonly Line[], calibration: number): Rec
     equalToKnown: lines.filter(line => line.known !== null && line.cost === line.known).length,
     wrong: wrong.map(line => line.name),
     meanMs: Math.round(mean * 10) / 10,
+    meanCpuMs: Math.round((lines.reduce((total, line) => total + line.cpuMs, 0) / Math.max(1, lines.length)) * 10) / 10,
     medianMs: percentile(times, 0.5),
     p95Ms: percentile(times, 0.95),
     maxMs: times.at(-1) ?? 0,

@@ -1,8 +1,9 @@
-import type { LpColumn, LpEngine, LpRow } from '../lp-port.ts'
+import type { LpEngine } from '../lp-port.ts'
 import type { Costs } from '../model/costs.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
-import { fixedColumns, lpColumn, type MasterColumn, masterRows } from './master.ts'
-import { type Boards, type Solution, solutionOf } from './solution.ts'
+import { programOf, withCeiling } from './program.ts'
+import { rounded } from './rounded.ts'
+import type { Solution } from './solution.ts'
 import type { Work } from './work.ts'
 
 export interface IntegerQuestion {
@@ -30,53 +31,19 @@ export function bestOf(
   question: IntegerQuestion,
   work: Work,
 ): IntegerAnswer {
-  const rows = masterRows(problem)
-  const columns: MasterColumn[] = fixedColumns(problem, costs).filter(
-    column => column.kind !== 'arc' || question.arcs === undefined || question.arcs(column.run, column.arc),
-  )
-  for (const pattern of question.patterns) columns.push({ kind: 'pattern', pattern })
-  const budget = rows.rows.length
+  const plain = programOf(problem, costs, question)
   const limited = question.below < Number.POSITIVE_INFINITY
-  const programRows: LpRow[] = limited
-    ? [...rows.rows, { lower: Number.NEGATIVE_INFINITY, upper: question.below - 1 - costs.constant + 1e-4 }]
-    : [...rows.rows]
-  const program: LpColumn[] = columns.map(column => {
-    const entry = lpColumn(problem, costs, rows, column, 0)
-    if (!limited || entry.cost === 0) return entry
-    return { ...entry, rows: [...entry.rows, budget], values: [...entry.values, entry.cost] }
-  })
+  const program = limited ? withCeiling(problem, costs, plain, question.below - 1 - costs.constant + 1e-4) : plain
   const answer = engine.solveInteger({
-    rows: programRows,
-    columns: program,
+    rows: program.rows,
+    columns: program.lp,
     maxNodes: question.nodes,
     target: question.enough + 1e-4 - costs.constant,
     gap: 0.99,
     stop: () => work.stopped(),
   })
   work.nodes += 1
-  const solution = answer.x.length === 0 ? null : rounded(problem, costs, columns, answer.x)
+  const solution = answer.x.length === 0 ? null : rounded(problem, costs, program.columns, answer.x)
   if (answer.x.length > 0 && solution === null) return { solution: null, proven: false }
   return { solution, proven: answer.status === 'optimal' || answer.status === 'infeasible' }
-}
-
-/** A whole-numbered solution from the engine's nearly whole numbers; null where rounding breaks a rule. */
-export function rounded(
-  problem: Problem,
-  costs: Costs,
-  columns: readonly MasterColumn[],
-  x: ArrayLike<number>,
-): Solution | null {
-  const boards: Boards[] = []
-  const flows = problem.runs.map(run => new Array<number>(run.arcs.length).fill(0))
-  for (let c = 0; c < columns.length; c++) {
-    const column = columns[c]
-    const count = Math.round(x[c] ?? 0)
-    if (column === undefined || count === 0) continue
-    if (column.kind === 'pattern') boards.push({ pattern: column.pattern, count })
-    else if (column.kind === 'arc') {
-      const flow = flows[column.run]
-      if (flow !== undefined) flow[column.arc] = count
-    }
-  }
-  return solutionOf(problem, costs, boards, flows)
 }

@@ -1,15 +1,20 @@
 import type { DualBound } from '../bound/dual-bound.ts'
 import type { LpEngine } from '../lp-port.ts'
 import type { Costs } from '../model/costs.ts'
-import type { Pattern, Problem } from '../model/problem.ts'
-import { arcsWithin, patternsWithin } from './enumerate.ts'
+import type { Problem } from '../model/problem.ts'
+import { branch } from './branch.ts'
+import { deepen } from './deepen.ts'
 import { generate, tableFor } from './generate.ts'
-import { bestOf } from './integer.ts'
+import type { IntegerAnswer } from './integer.ts'
 import { Master } from './master.ts'
 import { firstPatterns } from './pool.ts'
+import { roundPlan } from './round-plan.ts'
 import type { Solution } from './solution.ts'
 import { startingPlans } from './start.ts'
 import type { Work } from './work.ts'
+
+/** Nodes of the first dive over the columns at hand. */
+const FIRST_NODES = 12
 
 export interface Outcome {
   /** null: nothing does the job */
@@ -43,37 +48,25 @@ export function search(problem: Problem, costs: Costs, engine: LpEngine, work: W
     if (lacking !== null && best === null) return { best, dual, bound, searched: null, lacking }
     const done = (): boolean => best !== null && best.cost <= bound
     if (done()) return { best, dual, bound, searched: null, lacking: null }
-    const first = bestOf(
-      problem,
-      costs,
-      engine,
-      { patterns: master.patterns(), below: best?.cost ?? Number.POSITIVE_INFINITY, enough: bound, nodes: options.quick ? 5 : 200 },
-      work,
-    )
-    if (first.solution !== null) best = first.solution
-    options.onProgress(bound, best?.cost ?? Number.POSITIVE_INFINITY)
+    const upper = (): number => best?.cost ?? Number.POSITIVE_INFINITY
+    const improve = (answer: IntegerAnswer): boolean => {
+      if (answer.solution !== null && answer.solution.cost < upper()) best = answer.solution
+      options.onProgress(bound, upper())
+      return answer.proven
+    }
+    const near = roundPlan(problem, costs, master.columns, root.solution.x)
+    if (near !== null && near.cost < upper()) best = near
+    const nodes = FIRST_NODES
+    if (!done()) improve(branch(problem, costs, engine, { patterns: master.patterns(), below: upper(), enough: bound, nodes }, work))
     if (done() || options.quick || best === null || work.spent()) return { best, dual, bound, searched: null, lacking: null }
-    const within: Pattern[] | null = patternsWithin(problem, costs, table, dual, best.cost, work.limits.patterns)
-    if (within === null) return { best, dual, bound, searched: null, lacking: null }
-    work.patterns += within.length
-    const arcs = arcsWithin(problem, costs, dual, best.cost)
-    const proof = bestOf(
-      problem,
-      costs,
-      engine,
-      {
-        patterns: within,
-        below: best.cost,
-        enough: bound,
-        nodes: work.limits.nodes,
-        arcs: (run, arc) => arcs[run]?.[arc] === true,
-      },
-      work,
-    )
-    if (proof.solution !== null) best = proof.solution
-    if (proof.proven) bound = best.cost
-    options.onProgress(bound, best.cost)
-    const searched = proof.proven && bound > dual.cents ? { nodes: work.nodes, patterns: within.length } : null
+    const proof = deepen(problem, costs, engine, table, dual, best, work, upTo => {
+      bound = Math.max(bound, upTo)
+      options.onProgress(bound, upper())
+    })
+    best = proof.best
+    bound = Math.max(bound, proof.bound)
+    options.onProgress(bound, upper())
+    const searched = bound > dual.cents ? { nodes: work.nodes, patterns: work.patterns } : null
     return { best, dual, bound, searched, lacking: null }
   } finally {
     master.dispose()

@@ -66,6 +66,7 @@ export function solutionOf(
   let cost = costs.constant
   const cut = problem.items.map(() => 0)
   for (const { pattern, count } of boards) {
+    if (count < 0 || pattern.counts.some(pieces => pieces < 0)) return null
     if (pattern.used > (problem.stocks[pattern.stock]?.capacity ?? 0)) return null
     cost += count * costIn(problem, costs, pattern)
     pattern.items.forEach((item, k) => {
@@ -107,6 +108,7 @@ function balanced(
   members: number,
   flow: readonly number[],
 ): boolean {
+  if (arcs.some((_, a) => (flow[a] ?? 0) < 0)) return false
   const balance = new Int32Array(nodes)
   arcs.forEach((arc, a) => {
     balance[arc.from] = (balance[arc.from] ?? 0) - (flow[a] ?? 0)

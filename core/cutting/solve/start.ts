@@ -49,9 +49,14 @@ function splitRun(run: RunModel, arcCost: (arc: number) => number): number[] {
 }
 
 /** Fills boards one after another: the widest piece left on the board that then costs least per width used. */
-export function pack(problem: Problem, costs: Costs, demand: readonly number[]): Boards[] | null {
+export function pack(
+  problem: Problem,
+  costs: Costs,
+  demand: readonly number[],
+  supplies: readonly number[] = problem.stocks.map(stock => stock.supply),
+): Boards[] | null {
   const left = [...demand]
-  const supply = problem.stocks.map(stock => stock.supply)
+  const supply = [...supplies]
   const boards: Boards[] = []
   for (let first = 0; first < left.length; ) {
     if ((left[first] ?? 0) <= 0) {
@@ -93,7 +98,7 @@ function firstFit(problem: Problem, stock: number, left: readonly number[], firs
   for (let i = first; i < problem.items.length; i++) {
     const width = problem.items[i]?.width ?? 1
     const count = Math.min(left[i] ?? 0, Math.floor(room / width))
-    if (count === 0) {
+    if (count <= 0) {
       if (i === first) return null
       continue
     }

@@ -9,6 +9,8 @@ export interface WidthRange {
   readonly step: Ticks
   /** also the widths between at which a run along the deck is exactly as long as a stock length */
   readonly exactFits?: boolean
+  /** widths already worked, which are passed over */
+  readonly except?: readonly Ticks[]
 }
 
 /** Widths of a range, nearest to `width` first, the narrower of two equally near ones first. */
@@ -20,6 +22,7 @@ export function widthsNearestFirst(
   if (range.step <= 0) throw new RangeError('a range of widths needs a step above 0')
   const widths = new Set<Ticks>(exact.filter((w) => w >= range.from && w <= range.to))
   for (let w: number = range.from; w <= range.to; w += range.step) widths.add(ticks(w))
+  for (const known of range.except ?? []) widths.delete(known)
   return [...widths].sort((a, b) => Math.abs(a - width) - Math.abs(b - width) || a - b)
 }
 

@@ -13,7 +13,14 @@ const revision = z.int().positive()
 const length = z.int().min(1).max(MAX_TICKS).transform(ticks)
 
 const widths = z
-  .strictObject({ edit, statement: statementInput, from: length, to: length, step: length })
+  .strictObject({
+    edit,
+    statement: statementInput,
+    from: length,
+    to: length,
+    step: length,
+    exactFits: z.boolean().optional(),
+  })
   .refine((range) => range.from <= range.to, { message: 'must not be greater than to', path: ['from'] })
   .refine((range) => range.step >= TICKS_PER_INCH / 2, { message: 'must be at least 1/2 in', path: ['step'] })
   .refine((range) => (range.to - range.from) / range.step < MOST_WIDTHS, {

@@ -44,8 +44,8 @@ export function methodTable({ info, jobs, pool, book, emit }: Parts): MethodTabl
     },
     'compare.run': {
       mutating: false,
-      run: async ({ edit, statement, from, to, step }) => {
-        const range = { from, to, step }
+      run: async ({ edit, statement, from, to, step, exactFits = false }) => {
+        const range = { from, to, step, exactFits }
         const onRow = (row: Parameters<Parameters<Pool['compare']>[0]['onRow']>[0]) =>
           emit('compare.row', { edit, row })
         return { edit, ...(await pool.compare({ statement, book, range, onRow })) }

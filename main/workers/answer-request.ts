@@ -1,13 +1,18 @@
-import type { CompareRow } from '../../core/compare/index.ts'
+import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { JobStatement } from '../../core/job/index.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
-import type { WidthRange, WorkAnswer, WorkRequest } from './messages.ts'
+import type { WorkAnswer, WorkRequest } from './messages.ts'
 
 /** The part of the core that a worker runs, its engine already inside. */
 export interface Work {
   estimate(statement: JobStatement, book: PriceBook): EstimateResult
-  compareWidths(statement: JobStatement, book: PriceBook, range: WidthRange): Iterable<CompareRow>
+  compareWidths(
+    statement: JobStatement,
+    book: PriceBook,
+    range: WidthRange,
+    stop: () => boolean,
+  ): Iterable<CompareRow>
 }
 
 /** Runs one request to its end, or until it is told to stop; a bug in it becomes an answer, not a dead worker. */
@@ -25,7 +30,7 @@ export function answerRequest(
     }
     let rows = 0
     if (!isStopped()) {
-      for (const row of work.compareWidths(request.statement, request.book, request.range)) {
+      for (const row of work.compareWidths(request.statement, request.book, request.range, isStopped)) {
         if (isStopped()) break
         post({ kind: 'row', id, row })
         rows += 1

@@ -1,7 +1,7 @@
-import type { CompareRow } from '../../core/compare/index.ts'
+import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
 import type { JobStatement } from '../../core/job/index.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
-import type { WidthRange, WorkAnswer } from './messages.ts'
+import type { WorkAnswer } from './messages.ts'
 import { type WorkerThread, workerThread } from './worker-thread.ts'
 
 /** A comparison that has not stopped at its next row within this time is ended with its worker, ms. */

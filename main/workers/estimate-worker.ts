@@ -1,9 +1,12 @@
 import { parentPort, workerData } from 'node:worker_threads'
 import { compareWidths } from '../../core/compare/index.ts'
-import { estimate } from '../../core/estimate.ts'
+import { type EstimateOptions, estimate } from '../../core/estimate.ts'
 import { answerRequest } from './answer-request.ts'
 import { loadEngine } from './lp/index.ts'
 import type { WorkAnswer, WorkerStart, WorkRequest } from './messages.ts'
+
+/** Cutting plans kept between requests; each is some tens of kilobytes. Most edits leave most products as they were. */
+const PLANS_KEPT = 300
 
 if (parentPort === null) throw new Error('estimate-worker.ts runs as a worker thread only')
 const port = parentPort
@@ -11,10 +14,12 @@ const stopBefore = new Int32Array((workerData as WorkerStart).stopBefore)
 
 // messages that come while the engine loads wait in the port
 const engine = await loadEngine()
-const work = {
-  estimate: (statement, book) => estimate(statement, book, engine),
-  compareWidths: (statement, book, range) => compareWidths(statement, book, engine, range),
-} satisfies Parameters<typeof answerRequest>[1]
+const known: NonNullable<EstimateOptions['known']> = new Map()
+const work: Parameters<typeof answerRequest>[1] = {
+  estimate: (statement, book) => estimate(statement, book, engine, { known }),
+  compareWidths: (statement, book, range, stop) =>
+    compareWidths(statement, book, engine, range, { known, stop }),
+}
 
 port.on('message', (request: WorkRequest) => {
   answerRequest(
@@ -23,4 +28,8 @@ port.on('message', (request: WorkRequest) => {
     (answer: WorkAnswer) => port.postMessage(answer),
     () => Atomics.load(stopBefore, 0) > request.id,
   )
+  for (const oldest of known.keys()) {
+    if (known.size <= PLANS_KEPT) break
+    known.delete(oldest)
+  }
 })

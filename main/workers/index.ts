@@ -1,2 +1,2 @@
-export { createPool, type Pool, type PoolOptions } from './pool.ts'
+export { createPool, type Pool } from './pool.ts'
 export { Stopped } from './stopped.ts'

@@ -1,15 +1,7 @@
-import type { CompareRow } from '../../core/compare/index.ts'
+import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { JobStatement } from '../../core/job/index.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
-import type { Ticks } from '../../core/units/index.ts'
-
-/** Widths to compare, both ends included. */
-export interface WidthRange {
-  readonly from: Ticks
-  readonly to: Ticks
-  readonly step: Ticks
-}
 
 /** What a worker is asked. `id` rises with every request to that worker. */
 export type WorkRequest =

@@ -1,31 +1,27 @@
-import type { CompareRow } from '../../core/compare/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
-import type { JobStatement } from '../../core/job/index.ts'
 import { type CompareEnd, CompareRuns, type CompareWanted } from './compare-runs.ts'
 import { contentKey } from './content-key.ts'
 import { EstimateQueue, type EstimateWanted } from './estimate-queue.ts'
+import { KeptRows, stepsOf } from './kept-rows.ts'
 import { Recent } from './recent.ts'
 
 /** The calculations, off the thread that serves the window: one worker for estimates, one for comparisons. */
 export interface Pool {
   estimate(wanted: EstimateWanted): Promise<EstimateResult>
-  /** Rows arrive by `onRow`, from the store of those already worked first. */
+  /** Rows arrive by `onRow`: those already worked at once, the others nearest to the deck's own width first. */
   compare(wanted: CompareWanted): Promise<CompareEnd>
   close(): Promise<void>
 }
 
-export interface PoolOptions {
-  readonly workerPath: string
-  /** how many estimates and how many comparisons are kept; an estimate is a few hundred kilobytes */
-  readonly kept?: { readonly estimates: number; readonly comparisons: number }
-}
+/** Answers kept: an estimate is a few hundred kilobytes, the rows of a deck somewhat less. */
+const ESTIMATES_KEPT = 8
+const DECKS_KEPT = 8
 
-export function createPool(options: PoolOptions): Pool {
-  const kept = options.kept ?? { estimates: 8, comparisons: 8 }
+export function createPool(options: { readonly workerPath: string }): Pool {
   const estimates = new EstimateQueue(options.workerPath)
   const comparisons = new CompareRuns(options.workerPath)
-  const results = new Recent<EstimateResult>(kept.estimates)
-  const rowsOf = new Recent<readonly CompareRow[]>(kept.comparisons)
+  const results = new Recent<EstimateResult>(ESTIMATES_KEPT)
+  const kept = new KeptRows(DECKS_KEPT)
 
   return {
     estimate: async (wanted) => {
@@ -37,34 +33,25 @@ export function createPool(options: PoolOptions): Pool {
       return result
     },
     compare: async (wanted) => {
-      const key = contentKey(withoutWidth(wanted.statement), wanted.book, wanted.range)
-      const known = rowsOf.get(key)
-      if (known !== undefined) {
-        comparisons.stop()
-        for (const row of known) wanted.onRow(row)
+      const { range } = wanted
+      const deck = kept.of(wanted.statement, wanted.book)
+      const known = deck.within(range)
+      comparisons.stop()
+      for (const row of known) wanted.onRow(row)
+      if (range.exactFits !== true && known.length === stepsOf(range))
         return { complete: true, rows: known.length }
-      }
-      const rows: CompareRow[] = []
       const end = await comparisons.run({
         ...wanted,
+        range: { ...range, except: known.map((row) => row.width) },
         onRow: (row) => {
-          rows.push(row)
+          deck.add(row, range)
           wanted.onRow(row)
         },
       })
-      if (end.complete) rowsOf.set(key, rows)
-      return end
+      return { complete: end.complete, rows: known.length + end.rows }
     },
     close: async () => {
       await Promise.all([estimates.close(), comparisons.close()])
     },
   }
-}
-
-/** A comparison over a range says the same of every width, so dragging the width needs no new one. */
-function withoutWidth(statement: JobStatement): unknown {
-  const { size, ...rest } = statement
-  if (size === null || typeof size !== 'object' || Array.isArray(size)) return { ...rest, size }
-  const { width: _set, ...others } = size as { readonly [key: string]: unknown }
-  return { ...rest, size: others }
 }

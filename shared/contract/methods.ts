@@ -49,7 +49,15 @@ export interface Methods {
   ]
   /** rows arrive as `compare.row` events, nearest to the job's width first; a new run stops the one before */
   'compare.run': [
-    { readonly edit: number; readonly statement: JobStatement; readonly from: Ticks; readonly to: Ticks; readonly step: Ticks },
+    {
+      readonly edit: number
+      readonly statement: JobStatement
+      readonly from: Ticks
+      readonly to: Ticks
+      readonly step: Ticks
+      /** also the widths between the steps that fit a stock length exactly */
+      readonly exactFits?: boolean | undefined
+    },
     { readonly edit: number; readonly complete: boolean; readonly rows: number },
   ]
   'workbook.make': [{ readonly statement: JobStatement }, { readonly fileName: string; readonly base64: string }]

@@ -5,7 +5,8 @@ import { answerRequest } from '../../../main/workers/answer-request.ts'
 import type { WorkerStart, WorkRequest } from '../../../main/workers/messages.ts'
 
 /**
- * A worker whose job says how it behaves: `busy` milliseconds per estimate or row, `throws`, `dies`.
+ * A worker whose job says how it behaves: `busy` milliseconds per estimate or row, `throws`, `dies`. A row's boards
+ * tell how many jobs had been worked when it was.
  * It stands in for the core, so that the queueing is tested by itself.
  */
 const port = parentPort as NonNullable<typeof parentPort>
@@ -31,10 +32,12 @@ port.on('message', (request: WorkRequest) => {
           faults: [{ path: String(statement.name), message: `${worked}`, fix: '' }],
         } as EstimateResult
       },
-      compareWidths: function* (statement, _book, { from, to, step }) {
-        for (let width = from as number; width <= to; width += step) {
+      compareWidths: function* (statement, _book, { from, to, step, exactFits, except = [] }) {
+        const widths: number[] = exactFits === true ? [from + 0.5] : []
+        for (let width: number = from; width <= to; width += step) widths.push(width)
+        for (const width of widths.filter((one) => !except.some((known) => known === one))) {
           keepBusy(statement)
-          yield { width } as never
+          yield { width, boards: worked } as never
         }
       },
     },

@@ -1,6 +1,6 @@
 import { join } from 'node:path'
 import { afterEach, describe, expect, test } from 'vitest'
-import type { CompareRow } from '../../../core/compare/index.ts'
+import type { CompareRow, WidthRange } from '../../../core/compare/index.ts'
 import type { EstimateResult } from '../../../core/estimate-types.ts'
 import type { JobStatement } from '../../../core/job/index.ts'
 import type { PriceBook } from '../../../core/pricing/index.ts'
@@ -127,31 +127,53 @@ describe('comparisons', () => {
     expect(late).toHaveLength(heard)
   })
 
-  test('another width of the same job gets the rows already worked, another depth does not', async () => {
-    const { compare } = pool()
-    const statement = (width: string, depth: string) => ({ busy: 10, size: { width, depth } })
-    const run = (job: JobStatement, onRow = (_: CompareRow): void => undefined) =>
-      compare({ statement: job, book: BOOK, range: TEN, onRow })
-    await run(statement('16 ft', '12 ft'))
-    const seen: number[] = []
-    const before = performance.now()
-    const again = await run(statement('18 ft', '12 ft'), (row) => seen.push(row.width))
-    expect(again).toEqual({ complete: true, rows: 10 })
-    expect(seen).toHaveLength(10)
-    expect(performance.now() - before).toBeLessThan(60)
-    const deeper = performance.now()
-    await run(statement('18 ft', '13 ft'))
-    expect(performance.now() - deeper).toBeGreaterThan(90)
+  /** Runs a comparison and answers its end, the widths told, and how much work the fake had done at the last row. */
+  async function watched(made: Pool, statement: JobStatement, range: WidthRange) {
+    const rows: CompareRow[] = []
+    const end = await made.compare({ statement, book: BOOK, range, onRow: (row) => rows.push(row) })
+    return { end, seen: rows.map((row) => row.width), worked: Math.max(...rows.map((row) => row.boards)) }
+  }
+  const deck = (width: string, depth: string) => ({ size: { width, depth } })
+
+  test('another width of the same deck gets the rows already worked, another depth does not', async () => {
+    const made = pool()
+    await watched(made, deck('16 ft', '12 ft'), TEN)
+    const again = await watched(made, deck('18 ft', '12 ft'), TEN)
+    expect(again.end).toEqual({ complete: true, rows: 10 })
+    expect(again.seen).toHaveLength(10)
+    expect(again.worked).toBe(10)
+    expect((await watched(made, deck('18 ft', '13 ft'), TEN)).worked).toBe(20)
   })
 
-  test('a stopped comparison is not kept as if it were complete', async () => {
-    const { compare } = pool()
-    const slow = { statement: { busy: 15 }, book: BOOK, range: TEN, onRow: () => undefined }
-    const stopped = compare(slow)
-    await new Promise((resolve) => setTimeout(resolve, 40))
-    await compare({ ...slow, statement: { name: 'other' } })
-    expect((await stopped).complete).toBe(false)
-    expect(await compare(slow)).toEqual({ complete: true, rows: 10 })
+  test('a range that moved works only the widths that are new', async () => {
+    const made = pool()
+    await watched(made, deck('16 ft', '12 ft'), TEN)
+    const moved = await watched(made, deck('16 ft', '12 ft'), { ...TEN, from: ticks(4), to: ticks(12) })
+    expect(moved.seen).toEqual([4, 5, 6, 7, 8, 9, 10, 11, 12])
+    expect(moved.end).toEqual({ complete: true, rows: 9 })
+    expect(moved.worked).toBe(12)
+  })
+
+  test('widths between the steps are told only where they are asked for', async () => {
+    const made = pool()
+    const exact = { ...TEN, exactFits: true }
+    expect((await watched(made, {}, exact)).seen).toContain(1.5)
+    expect((await watched(made, {}, TEN)).seen).not.toContain(1.5)
+    const again = await watched(made, {}, exact)
+    expect(again.seen.filter((width) => width === 1.5)).toHaveLength(1)
+    expect(again.end.rows).toBe(11)
+  })
+
+  test('after a comparison was stopped its rows are kept and the rest is worked', async () => {
+    const made = pool()
+    const statement = { busy: 20 }
+    const stopped = watched(made, statement, TEN)
+    await new Promise((resolve) => setTimeout(resolve, 300))
+    await watched(made, { name: 'other' }, TEN)
+    await stopped
+    const rest = await watched(made, statement, TEN)
+    expect(rest.end).toEqual({ complete: true, rows: 10 })
+    expect([...rest.seen].sort((a, b) => a - b)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10])
   })
 
   test('an estimate does not wait for a comparison', async () => {

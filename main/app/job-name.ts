@@ -12,9 +12,9 @@ export function jobName(statement: JobStatement): string {
 
 /** Name of a file for a job, safe on every file system: no path, no reserved name, no hidden file. */
 export function fileNameFor(statement: JobStatement, extension: string): string {
-  const stem = jobName(statement)
-    .replace(/[<>:"/\\|?*]/g, '-')
+  const stem = [...jobName(statement).replace(/[<>:"/\\|?*]/g, '-')]
     .slice(0, 80)
+    .join('')
     .replace(/^[. ]+|[. ]+$/g, '')
   const reserved = /^(con|prn|aux|nul|com\d|lpt\d)$/i.test(stem)
   return `${stem === '' || reserved ? 'Job' : stem}.${extension}`

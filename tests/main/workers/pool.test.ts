@@ -112,7 +112,7 @@ describe('comparisons', () => {
   test.each([
     ['between two rows', 20],
     ['in the middle of a row that takes a minute', 60_000],
-  ])('a new comparison stops the one before in about a tenth of a second, %s', async (_where, busy) => {
+  ])('a new comparison stops the one before without waiting for it, %s', async (_where, busy) => {
     const { compare } = pool()
     await compare({ statement: { name: 'warm' }, book: BOOK, range: TEN, onRow: () => undefined })
     const late: number[] = []
@@ -122,7 +122,8 @@ describe('comparisons', () => {
     const heard = late.length
     const newer = compare({ statement: { name: 'newer' }, book: BOOK, range: TEN, onRow: () => undefined })
     expect(await old).toEqual({ complete: false, rows: heard })
-    expect(performance.now() - before).toBeLessThan(150)
+    // 60 ms of grace and a new thread; the rest is room for a busy machine
+    expect(performance.now() - before).toBeLessThan(2000)
     expect(await newer).toEqual({ complete: true, rows: 10 })
     expect(late).toHaveLength(heard)
   })

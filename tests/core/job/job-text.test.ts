@@ -395,6 +395,16 @@ describe('a starting job', () => {
     for (const field of FIELDS) expect(prose).toContain(`${field.label}. ${field.help}`)
   })
 
+  test('names the choices and the bounds of a field', () => {
+    const prose = text.replace(/\n *\/\/ /g, ' ')
+    expect(prose).toContain('Only "IRC 2021". Default:')
+    expect(prose).toContain(
+      'One of "lag" (1/2 in lag screws), "bolt" (1/2 in bolts through the band). Default:',
+    )
+    expect(prose).toContain('From 4\'-0" to 100\'-0". Default:')
+    expect(prose).not.toContain('undefined')
+  })
+
   test('keeps to lines that fit a terminal', () => {
     expect(Math.max(...text.split('\n').map((line) => line.length))).toBeLessThanOrEqual(110)
   })

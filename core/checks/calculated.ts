@@ -1,5 +1,5 @@
 import type { Source } from '../data/index.ts'
-import { calculationConfidence } from '../rules/index.ts'
+import { calculationConfidence, figure } from '../rules/index.ts'
 import { over } from './finding.ts'
 import type { Finding, Quantity } from './types.ts'
 
@@ -46,5 +46,5 @@ function outcome({ demand, capacity }: Limit): string {
 
 function print({ value, unit }: Quantity): string {
   const digits = unit === 'in' ? 3 : unit === 'sq ft' ? 2 : 0
-  return `${value.toLocaleString('en-US', { maximumFractionDigits: digits })} ${unit}`
+  return `${figure(value, digits)} ${unit}`
 }

@@ -15,7 +15,9 @@ import { checkGuard } from './guard.ts'
 import { checkJoistBearing } from './joist-bearing.ts'
 import { checkJoistCantilevers } from './joist-cantilever.ts'
 import { checkJoistSpan } from './joist-span.ts'
-import { checkLateralLoad, checkLedgerFasteners } from './ledger.ts'
+import { checkLateralLoad } from './lateral-load.ts'
+import { checkLedgerFasteners } from './ledger-fasteners.ts'
+import { checkLedgerSize } from './ledger-size.ts'
 import { checkPostHeights } from './post-height.ts'
 import type { Check } from './types.ts'
 
@@ -30,6 +32,7 @@ export function checkFrame(job: Job, layout: Layout, frame: Frame): readonly Che
     ...checkJoistCantilevers(context),
     checkJoistBearing(context),
     ...checkLedgerFasteners(context),
+    ...checkLedgerSize(context),
     checkLateralLoad(context),
     ...checkBeamSpans(context),
     ...checkBeamOverhangs(context),

@@ -24,6 +24,8 @@ export interface Question {
   readonly bad: string
   /** one line where no table covers it, beginning with what is not covered */
   readonly uncovered: string
+  /** what the calculation says where it stands alone; else its share of the limit */
+  readonly byCalculation?: string
   /** what to do about a failure */
   readonly remedy: string
   /** what to do where nothing covers it, in place of asking for a licensed designer */
@@ -76,9 +78,8 @@ function messageFor(status: CheckStatus, governing: Finding | null, question: Qu
   if (status === 'fails') return question.bad
   if (status === 'outside scope') return `${question.uncovered}.`
   const share = percent(governing?.ratio ?? 0)
-  return status === 'calculated only'
-    ? `${question.uncovered}; by calculation ${share} is used.`
-    : question.good(share)
+  if (status !== 'calculated only') return question.good(share)
+  return `${question.uncovered}; by calculation ${question.byCalculation ?? `${share} is used`}.`
 }
 
 function remedyFor(status: CheckStatus, question: Question, disagreement: string): string {

@@ -10,6 +10,7 @@ import {
   type TabledSpecies,
   TIMBERS,
 } from '../data/index.ts'
+import { figure } from './figure.ts'
 import { type SizeFactors, sizeFactors } from './size-factor.ts'
 import { type WetFactors, wetDimension, wetTimber } from './wet-service.ts'
 
@@ -85,10 +86,10 @@ interface Product {
 
 function product(symbol: string, base: number, factors: readonly (readonly [string, number])[]): Product {
   const value = factors.reduce((so, [, factor]) => so * factor, base)
-  const written = factors.map(([name, factor]) => ` × ${name} ${Number(factor.toFixed(3))}`).join('')
+  const written = factors.map(([name, factor]) => ` × ${name} ${figure(factor, 3)}`).join('')
   return {
     value,
-    step: `${symbol}' = ${base.toLocaleString('en-US')}${written} = ${Math.round(value).toLocaleString('en-US')} psi`,
+    step: `${symbol}' = ${figure(base)}${written} = ${figure(value)} psi`,
   }
 }
 

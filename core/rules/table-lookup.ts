@@ -142,6 +142,8 @@ function outside(
   asked: TableEntry,
   block: TableBlock | null,
 ): TableLookup {
-  const sentence = `${table.title}: no entry for ${say(axis, asked)}`
+  const what =
+    typeof asked === 'number' && !Number.isFinite(asked) ? `so great a ${axis.name}` : say(axis, asked)
+  const sentence = `${table.title}: no entry for ${what}`
   return { kind: 'outside', source: block?.source ?? table.blocks[0]?.source ?? null, sentence }
 }

@@ -282,3 +282,23 @@ describe('checks of other decks', () => {
     expect([...seen].sort()).toEqual(['calculated only', 'fails', 'near', 'outside scope', 'passes'])
   })
 })
+
+describe('ledger fasteners', () => {
+  it('are spaced by the table, with the calculation beside it', () => {
+    const check = checkNamed(deckWith().checks, 'ledger-fasteners')
+    expect(check).toMatchObject({
+      status: 'passes',
+      message: 'The ledger takes 1/2 in lag screws at 15 in on centre.',
+    })
+    // 377 lb every 16 in: 282.6 plf; 367.5 / 23.55 = 15.6 in
+    expect(check.findings[1]).toMatchObject({ method: 'calculated', capacity: { value: inches(15) } })
+  })
+
+  it('are calculated only where the load has no page', () => {
+    const check = checkNamed(deckWith({ site: { snowLoad: 90 } }).checks, 'ledger-fasteners')
+    expect(check.status).toBe('calculated only')
+    expect(check.message).toMatch(
+      /^No table row covers 1\/2 in lag screws .* by calculation 7 in on centre\.$/,
+    )
+  })
+})

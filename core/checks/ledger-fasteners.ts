@@ -1,0 +1,87 @@
+import { calculatedLedgerSpacing, figure, impliedFastenerLoad, ledgerSpacing } from '../rules/index.ts'
+import { inches, toInches } from '../units/index.ts'
+import type { CheckContext } from './context.ts'
+import { length } from './finding.ts'
+import { judge } from './judge.ts'
+import { ledgerIds } from './members.ts'
+import { underTables } from './tables.ts'
+import type { Check, Finding } from './types.ts'
+import { feetInches, spacingText } from './words.ts'
+
+/**
+ * Fasteners of the ledger, IRC 2021 Table R507.9.1.3(1): the rule sets their spacing and the order follows it, so there
+ * is no ratio. Nothing to say of a freestanding deck.
+ */
+export function checkLedgerFasteners(context: CheckContext): readonly Check[] {
+  const { job } = context
+  const span = context.spans.find((one) => one.from.kind === 'ledger')
+  if (span === undefined) return []
+  const { ledgerFastener, sheathing } = job.site
+  const name = ledgerFastener === 'lag' ? '1/2 in lag screws' : '1/2 in bolts'
+  const lookup = underTables(context, ledgerSpacing(span.clear, ledgerFastener, sheathing, context.load))
+  const tabled = lookup.kind === 'row' && lookup.value !== null ? inches(lookup.value) : null
+  const prescriptive: Finding | null =
+    lookup.kind === 'row' && tabled !== null
+      ? {
+          method: 'prescriptive',
+          document: lookup.source.document,
+          edition: lookup.source.edition,
+          clause: lookup.source.clause,
+          demand: length(span.clear),
+          capacity: length(tabled),
+          ratio: null,
+          confidence: lookup.source.confidence,
+          lookup: lookup.sentence,
+          steps: [
+            `Joist span ${feetInches(span.clear)}: ${lookup.sentence}`,
+            `${name} at ${spacingText(tabled)} on centre or closer, staggered top and bottom`,
+          ],
+        }
+      : null
+  const calculated = calculate(context)
+  const reckoned = calculated?.capacity?.value ?? 0
+  return [
+    judge(job, {
+      id: 'ledger-fasteners',
+      title: 'Ledger fasteners',
+      subjects: ledgerIds(context.frame),
+      fields: ['site.ledgerFastener', 'site.sheathing', 'size.depth'],
+      prescriptive,
+      calculated,
+      good: () => `The ledger takes ${name} at ${toInches(tabled ?? reckoned)} in on centre.`,
+      bad: `The load on the ledger is more than ${name} can carry.`,
+      uncovered: `No table row covers ${name} through sheathing ${sheathing} at ${context.load} psf, ${job.site.deadLoad} psf dead, and a joist span of ${feetInches(span.clear)}`,
+      byCalculation: `${toInches(reckoned)} in on centre`,
+      remedy: 'Use bolts, or a beam nearer the house.',
+      caution: 'Flash the ledger. It may not hang on masonry veneer, and the band behind it must be sound.',
+    }),
+  ]
+}
+
+/** Spacing by the joists' greatest reaction at the ledger and the least load that the table implies for a fastener. */
+function calculate(context: CheckContext): Finding | null {
+  const { joist } = context.path
+  const { ledgerFastener, sheathing } = context.job.site
+  const each = impliedFastenerLoad(ledgerFastener, sheathing)
+  const reaction = joist?.envelope.supports[0]?.greatest
+  if (each === null || reaction === undefined) return null
+  const apart = toInches(context.job.frame.joists.spacing)
+  const spacing = calculatedLedgerSpacing(reaction / apart, each)
+  return {
+    method: 'calculated',
+    document: 'IRC',
+    edition: '2021',
+    clause: 'R507.9.1.3',
+    demand: { value: (reaction / apart) * 12, unit: 'plf' },
+    capacity: length(inches(spacing)),
+    // a spacing under an inch cannot be built
+    ratio: spacing >= 1 ? null : Number.MAX_VALUE,
+    confidence: 'computed only',
+    lookup: 'Least load per fastener that the table implies',
+    steps: [
+      `Each joist brings ${figure(reaction)} lb to the ledger: ${figure((reaction / apart) * 12)} plf`,
+      `A fastener carries ${figure(each, 1)} lb, the least that any cell of the 60 psf table implies (no published value)`,
+      `Spacing, rounded down: ${spacing} in`,
+    ],
+  }
+}

@@ -2,16 +2,19 @@ import type { DualBound } from '../bound/dual-bound.ts'
 import type { KnapsackTable } from '../bound/knapsack-table.ts'
 import type { LpEngine } from '../lp-port.ts'
 import type { Costs } from '../model/costs.ts'
-import type { Problem } from '../model/problem.ts'
+import type { Pattern, Problem } from '../model/problem.ts'
 import { branch } from './branch.ts'
 import { arcsWithin, patternsWithin } from './enumerate.ts'
 import { bestOf } from './integer.ts'
 import type { Solution } from './solution.ts'
 import type { Work } from './work.ts'
 
-/** First step above the bound, as a share of it, and how much wider each further step is. */
+/** First step above the bound, as a share of it. */
 const FIRST_STEP = 0.001
-const WIDENING = 2.5
+/** How much wider a further step is: the first of these that brings no flood of patterns. */
+const WIDENINGS = [2.5, 1.6, 1.3]
+const FLOOD = 3
+const FEW = 400
 /** Nodes of the own branch and bound before the engine's integer solver is asked, where the program is small. */
 const BRANCHES = 300
 const SMALL_ROWS = 45
@@ -38,10 +41,15 @@ export function deepen(
 ): Deepened {
   let best = start
   let bound = dual.cents
-  for (let step = Math.max(1, Math.round(bound * FIRST_STEP)); bound < best.cost; step = Math.ceil(step * WIDENING)) {
+  let step = Math.max(1, Math.round(bound * FIRST_STEP))
+  let asked = 0
+  while (bound < best.cost) {
+    const band = nextBand(step, asked, at => patternsWithin(problem, costs, table, dual, Math.min(best.cost, dual.cents + at), work.limits.patterns))
+    if (band === null || work.stopped()) break
+    step = band.step
+    const within = band.patterns
     const below = Math.min(best.cost, dual.cents + step)
-    const within = patternsWithin(problem, costs, table, dual, below, work.limits.patterns)
-    if (within === null || work.stopped()) break
+    asked = within.length
     work.patterns += within.length
     const kept = arcsWithin(problem, costs, dual, below)
     const question = {
@@ -63,4 +71,20 @@ export function deepen(
     raised(bound)
   }
   return { best, bound }
+}
+
+/** The widest next band whose patterns are not too many to ask about at once; null where even the narrowest has more than may be. */
+function nextBand(
+  step: number,
+  asked: number,
+  patternsAt: (step: number) => Pattern[] | null,
+): { step: number; patterns: Pattern[] } | null {
+  const widths = asked === 0 ? [step, Math.ceil(step / 4), 1] : WIDENINGS.map(wider => Math.ceil(step * wider))
+  for (const width of widths) {
+    const patterns = patternsAt(width)
+    if (patterns !== null && (patterns.length <= Math.max(FEW, FLOOD * asked) || width === widths.at(-1))) {
+      return { step: width, patterns }
+    }
+  }
+  return null
 }

@@ -1,5 +1,6 @@
 import { rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import Sqlite from 'better-sqlite3'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { DEMO_JOB } from '../../../core/job/index.ts'
 import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
@@ -79,6 +80,26 @@ describe('jobs', () => {
     expect(untitled?.name).toBe('Untitled job')
     expect(long?.name).toMatch(/^two lines x+$/)
     expect(long?.name).toHaveLength(200)
+  })
+})
+
+describe('after a crash', () => {
+  test('the job last worked on is there as it was saved, and is called recovered once', async () => {
+    const { id } = await services.call('jobs.last', {})
+    await services.call('jobs.save', { id, revision: 1, statement: { name: 'In the middle' }, label: '' })
+    const db = new Sqlite(join(services.folder, 'jobs.db'))
+    // what a killed program leaves behind: its session, of a process number that no process has
+    db.prepare("INSERT INTO sessions VALUES ('killed', 4194305, '2026-11-24T00:00:00Z')").run()
+    db.close()
+    const next = await openServices({ folder: services.folder, keep: true })
+    expect(await next.call('jobs.last', {})).toMatchObject({
+      id,
+      name: 'In the middle',
+      revision: 2,
+      recovered: true,
+    })
+    expect((await next.call('jobs.last', {})).recovered).toBe(false)
+    await next.close()
   })
 })
 

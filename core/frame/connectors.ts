@@ -1,9 +1,5 @@
 import type { FieldPath, Job } from '../job/index.ts'
-import { inches } from '../units/index.ts'
 import type { Beam, Connector, Member, Post } from './types.ts'
-
-/** Hold-downs stand within this of each end of the deck, IRC 2021 R507.9.2: 24 in. */
-const HOLD_DOWN_REACH = inches(24)
 
 /** Metal by joint type: how many, where, and by which rule. */
 export function connectorsOf(
@@ -90,19 +86,15 @@ function connector(
   return { kind, size, count: at.length, at, cause: { fields, ids: at, rule } }
 }
 
-/** The joist nearest each end that hangs in the ledger within reach of it; else the end joist. */
+/**
+ * The first and the last joist that hang in the ledger. Joists stand at most 24 in apart, so each is within the
+ * 24 in of the deck's end that the clause allows; a lone joist leaves the other hold-down to the end joist.
+ */
 function holdDownJoists(joists: readonly Member[]): readonly string[] {
-  const first = joists[0]
-  const last = joists.at(-1)
-  if (first === undefined || last === undefined) return []
-  const hung = joists.filter((joist) => joist.role === 'joist')
-  const left = hung.find((joist) => centreOf(joist) - first.box.x0 <= HOLD_DOWN_REACH)
-  const right = hung.findLast((joist) => joist !== left && last.box.x1 - centreOf(joist) <= HOLD_DOWN_REACH)
-  return [left?.id ?? first.id, right?.id ?? last.id]
-}
-
-function centreOf(member: Member): number {
-  return (member.box.x0 + member.box.x1) / 2
+  const hung = idsOf(joists.filter((joist) => joist.role === 'joist'))
+  const [left, right] = [hung[0], hung.at(-1)]
+  if (left === undefined || right === undefined) return idsOf(joists)
+  return left === right ? [left, ...idsOf(joists.slice(-1))] : [left, right]
 }
 
 function idsOf(things: readonly { readonly id: string }[]): readonly string[] {

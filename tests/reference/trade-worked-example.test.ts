@@ -98,6 +98,13 @@ describe('the frame worked by hand', () => {
       `19'-2"`,
       `25'-3 1/4"`,
     ])
+    // the posts stand in mirror image, so the right corner sees the same lengths the other way round
+    expect(holeSetOut(frame, heronLane).map((hole) => printLength(hole.fromRightCorner))).toEqual([
+      `25'-3 1/4"`,
+      `19'-2"`,
+      `14'-1 1/4"`,
+      `11'-6 1/2"`,
+    ])
     expect(printLength(frame.longDiagonal)).toBe(`27'-1 1/4"`)
   })
 })

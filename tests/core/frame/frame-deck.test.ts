@@ -125,6 +125,20 @@ describe('posts', () => {
     expect((post?.length ?? 0) / 32 - (20 + 11 / 18)).toBeLessThan(1 / 32)
   })
 
+  it('of 4x6 turn their wide side along the beam, across it under a beam of three plies', () => {
+    const sidesOf = (plies: number) => {
+      const post = frameOf(withFront({ plies }, framed({ postSize: '4x6' }))).members.find(
+        (one) => one.role === 'post',
+      )
+      return [
+        toInches((post?.box.x1 ?? 0) - (post?.box.x0 ?? 0)),
+        toInches((post?.box.y1 ?? 0) - (post?.box.y0 ?? 0)),
+      ]
+    }
+    expect(sidesOf(2)).toEqual([5.5, 3.5])
+    expect(sidesOf(3)).toEqual([3.5, 5.5])
+  })
+
   it('that would have no length are a fault of the height, which says how much is missing', () => {
     const result = tryFrame(sized({ height: inches(20) }))
     expect(result.ok ? [] : result.error).toMatchObject([

@@ -70,6 +70,35 @@ describe('goods', () => {
     )
   })
 
+  it.each<[string, string, number, number]>([
+    // 4 × 12 at bases, 4 × 16 at caps, 3 × 19 into the rim, 2 × 3 into the ledger, 4 × 18 in blocks
+    ['16d', 'nail-16d-common', 48 + 64 + 57 + 6 + 72, 45],
+    // 8 in the face of each of 17 hangers
+    ['10d', 'nail-10d-common', 136, 65],
+    // two rows along 282 in at 16 in: 2 × 18 between the two plies
+    ['10d box', 'nail-10d-box', 36, 86],
+  ])('take %s nails by joint', (_name, sku, count, perPound) => {
+    expect(goodOf(heronLane, sku)?.thousandths).toBe(Math.ceil((count / (perPound * 0.92)) * 1.05 * 1000))
+  })
+
+  it('nail two faces of a three-ply beam and one of a double rim', () => {
+    const pounds = (job: Job) => countOf(job, 'nail-10d-box')
+    const { front, rear } = heronLane.frame.beams
+    expect(pounds(framed({ beams: { front: { ...front, plies: 3 }, rear } }))).toBeCloseTo(
+      2 * pounds(heronLane),
+      2,
+    )
+    expect(pounds(framed({ rimPlies: 2 }))).toBeCloseTo(2 * pounds(heronLane), 2)
+  })
+
+  it('coat both ends of every member with preservative, 20 sq ft a quart', () => {
+    // 39 joists, blocks and so on of 2x10, two of 2x12, four 6x6, 28 whole boards and one ripped to 5 1/4 in
+    const squareInches = 2 * ((17 + 2 + 1 + 1 + 18) * 13.875 + 2 * 16.875 + 4 * 30.25 + 28 * 5.5 + 5.25)
+    expect(goodOf(heronLane, 'end-cut-preservative')?.thousandths).toBe(
+      Math.ceil((squareInches / 144 / 20) * 1000),
+    )
+  })
+
   it('put two screws in each course at each joist: 29 × 19 × 2, 5 % lost', () => {
     expect(countOf(heronLane, 'screw-deck-2-1/2')).toBe(1158)
   })

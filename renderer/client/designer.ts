@@ -1,13 +1,9 @@
 import type { JobStatement } from '../../core/job/index.ts'
+import type { Designer } from '../state/designer-port.ts'
 import type { DesignAnswer } from '../workers/design-answer.ts'
 
-/** Runs the cheap stages in the window's own worker. The only file that starts it. */
-export interface Designer {
-  design(edit: number, statement: JobStatement): void
-  dispose(): void
-}
-
 /**
+ * Runs the cheap stages in the window's own worker; the only file that starts it.
  * One statement is in work at a time and only the newest waits, so that fast typing never queues.
  * @param onAnswer gets each answer; answers come in the order of their edits
  */

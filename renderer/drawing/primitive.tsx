@@ -86,7 +86,7 @@ function House({ p, fit }: { readonly p: Extract<Primitive, { kind: 'rect' }>; r
     <g>
       <rect className="fill-house" x={x} y={y} width={w} height={h} />
       <line className="wall-face" x1={x} x2={x + w} y1={y + h} y2={y + h} />
-      <text className="text-small on-house" x={x + w / 2} y={y + h / 2} dy="0.35em" textAnchor="middle">
+      <text className="text-small on-house" x={x + w / 4} y={y + h / 2} dy="0.35em" textAnchor="middle">
         house
       </text>
     </g>

@@ -1,6 +1,7 @@
 import { memo, type PointerEvent, type ReactNode, useMemo } from 'react'
 import type { Drawing, Layer, Primitive } from '../../core/papers/index.ts'
 import { type Fit, fitInto, toX, toY } from './fit.ts'
+import { uncrowded } from './uncrowded.ts'
 import { type Emphasis, PrimitiveShape } from './primitive.tsx'
 import { useSize } from './use-size.ts'
 import './drawing.css'
@@ -32,8 +33,12 @@ export function Sheet(props: SheetProps) {
   const { drawing, layers } = props
   const fit = useMemo(() => fitInto(drawing, size.width, size.height, PAD), [drawing, size])
   const shown = useMemo(
-    () => layers.flatMap((layer) => drawing.primitives.filter((p) => p.layer === layer)),
-    [drawing, layers],
+    () =>
+      uncrowded(
+        layers.flatMap((layer) => drawing.primitives.filter((p) => p.layer === layer)),
+        fit.scale,
+      ),
+    [drawing, layers, fit.scale],
   )
   const at = (event: PointerEvent) =>
     event.target instanceof Element ? event.target.getAttribute('data-id') : null

@@ -35,6 +35,11 @@ export function App({ session, client }: { readonly session: Session; readonly c
   const opened = useStore(session.store, (state) => state.open !== null)
   const openFailure = useStore(session.store, (state) => state.openFailure)
 
+  const name = design?.job.name
+  useEffect(() => {
+    document.title = name === undefined ? 'Kerfwright' : `${name} · Kerfwright`
+  }, [name])
+
   useEffect(() => {
     void session.openLast()
     client.call('prices.current', {}).then(setBook, (error: unknown) => session.say(sentenceOf(error)))

@@ -27,6 +27,7 @@ export function FindAnything({ commands }: { readonly commands: readonly Command
     <Spotlight
       actions={groups}
       shortcut={null}
+      overlayProps={{ blur: 0, backgroundOpacity: 0.4 }}
       limit={MOST}
       scrollable
       maxHeight={460}

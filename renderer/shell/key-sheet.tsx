@@ -32,6 +32,7 @@ export function KeySheet({
       onClose={onClose}
       title="Shortcuts"
       size="lg"
+      overlayProps={{ backgroundOpacity: 0.4 }}
       closeButtonProps={{ 'aria-label': 'Close the shortcuts' }}
     >
       <div className="key-sheet">

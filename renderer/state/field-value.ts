@@ -6,7 +6,7 @@ import {
   printFieldValue,
   readValue,
 } from '../../core/job/index.ts'
-import { fail, inches, ok, type Result } from '../../core/units/index.ts'
+import { fail, feet, inches, ok, printInches, type Result, ticks } from '../../core/units/index.ts'
 
 /** Value of a field in its own unit, out of a complete job. */
 export function valueAt(job: Job, path: string): FieldValue | undefined {
@@ -22,7 +22,13 @@ export function valueAt(job: Job, path: string): FieldValue | undefined {
 export function fieldText(spec: FieldSpec, value: FieldValue | undefined): string {
   if (value === undefined) return ''
   if (spec.kind === 'choice' || spec.kind === 'flag') return String(value)
-  return printFieldValue(spec, value)
+  return printQuantity(spec, value)
+}
+
+/** Lengths that the trade says in inches (spacing, tube, kerf), read from how far their field goes. */
+export function printQuantity(spec: FieldSpec, value: FieldValue): string {
+  const short = spec.kind === 'length' && typeof value === 'number' && (spec.max ?? 0) <= feet(5)
+  return short ? printInches(ticks(value)) : printFieldValue(spec, value)
 }
 
 /** A stated value that may be anything, as text for its field. */
@@ -41,7 +47,7 @@ export function readText(spec: FieldSpec, text: string): Result<FieldValue, stri
 /** A value as it is written into the statement: quantities as a person writes them, counts as numbers. */
 export function statedForm(spec: FieldSpec, value: FieldValue): JsonValue {
   if (typeof value === 'number' && spec.kind !== 'count' && spec.kind !== 'psf')
-    return printFieldValue(spec, value)
+    return printQuantity(spec, value)
   return typeof value === 'object' ? value.map(({ x, y, z }) => ({ x, y, z })) : value
 }
 

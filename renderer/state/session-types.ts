@@ -33,6 +33,8 @@ export interface TapeState {
   readonly from: Ticks
   readonly to: Ticks
   readonly rows: readonly CompareRow[]
+  /** rows of the deck before the last edit: shown soft until its own are there */
+  readonly earlier: readonly CompareRow[]
   readonly running: boolean
   readonly failed: string | null
 }

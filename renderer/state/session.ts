@@ -11,9 +11,9 @@ import {
 import { type Ticks, ticks } from '../../core/units/index.ts'
 import type { Client, StoredJob } from '../../shared/contract/index.ts'
 import { codeOf, sentenceOf } from '../client/call-error.ts'
-import type { Designer } from '../client/designer.ts'
 import type { DesignAnswer } from '../workers/design-answer.ts'
 import { autosave } from './autosave.ts'
+import type { StartDesigner } from './designer-port.ts'
 import type { History } from './history.ts'
 import * as steps from './history.ts'
 import { latestOnly } from './latest.ts'
@@ -30,7 +30,15 @@ const RETRY_AFTER = 3_000
 /** the tape is filled once typing has paused for so long */
 const TAPE_AFTER = 250
 
-const EMPTY_TAPE = { key: '', from: ticks(0), to: ticks(0), rows: [], running: false, failed: null }
+const EMPTY_TAPE = {
+  key: '',
+  from: ticks(0),
+  to: ticks(0),
+  rows: [],
+  earlier: [],
+  running: false,
+  failed: null,
+}
 
 export const CLOSED: SessionState = {
   open: null,
@@ -58,11 +66,6 @@ export const CLOSED: SessionState = {
   notice: null,
   making: false,
 }
-
-export type StartDesigner = (
-  onAnswer: (answer: DesignAnswer) => void,
-  onFailure: (message: string) => void,
-) => Designer
 
 /** One open job and everything done to it. Views read its store and call its methods; nothing else changes it. */
 export interface Session {
@@ -194,7 +197,10 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     const from = held ? tape.from : tapeStart(width, tape.key === '' ? null : tape.from)
     if (key === tape.key && from === tape.from) return
     const kept = key === tape.key ? tape.rows : []
-    set({ tape: { key, from, to: ticks(from + TAPE_LENGTH), rows: kept, running: true, failed: null } })
+    const earlier = tape.rows.length > tape.earlier.length / 2 ? tape.rows : tape.earlier
+    set({
+      tape: { key, from, to: ticks(from + TAPE_LENGTH), rows: kept, earlier, running: true, failed: null },
+    })
     clearTimeout(tapeTimer)
     tapeTimer = setTimeout(fillTape, TAPE_AFTER)
   }
@@ -210,7 +216,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
         to: tape.to,
         step: TAPE_STEP,
       })
-      if (tapeEdit === edit && complete) set({ tape: { ...get().tape, running: false } })
+      if (tapeEdit === edit && complete) set({ tape: { ...get().tape, earlier: [], running: false } })
     } catch (error) {
       if (tapeEdit === edit) set({ tape: { ...get().tape, running: false, failed: sentenceOf(error) } })
     }

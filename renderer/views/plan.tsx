@@ -13,10 +13,10 @@ const ALL: readonly Layer[] = [
   'house',
   'decking',
   'footings',
-  'posts',
-  'beams',
   'joists',
+  'beams',
   'joints',
+  'posts',
   'dimensions',
 ]
 
@@ -25,7 +25,7 @@ const LAYERS: { readonly [place in Place]: readonly Layer[] } = {
   site: ALL,
   frame: [...ALL, 'marks'],
   ground: ['house', 'decking', 'beams', 'footings', 'posts', 'dimensions'],
-  boards: ['house', 'beams', 'joists', 'joints', 'marks'],
+  boards: ['house', 'joists', 'beams', 'joints', 'marks'],
   price: ALL,
   papers: [...ALL, 'marks'],
 }
@@ -76,9 +76,7 @@ export function Plan() {
         onHover={session.hover}
         {...(place === 'ground'
           ? {
-              overlay: (fit) => (
-                <StringLines fit={fit} frame={design.frame} job={design.job} chosen={selected} />
-              ),
+              overlay: (fit) => <StringLines fit={fit} design={design} chosen={selected} />,
             }
           : {})}
       />

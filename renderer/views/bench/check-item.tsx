@@ -4,10 +4,12 @@ import { Bar } from '../../parts/bar.tsx'
 import { MarkSign } from '../../parts/mark-sign.tsx'
 import { markOf } from '../../state/figures.ts'
 import { printRatio } from '../../state/print.ts'
+import { useThings } from '../../state/use-derived.ts'
 import './checks.css'
 
 /** One check: its mark, what it uses of its limit, and behind a click the clause, the figures and the steps. */
 export function CheckItem({ check }: { readonly check: Check }) {
+  const marks = useMarks(check.subjects)
   const mark = markOf(check.status)
   const ratio = check.governing?.ratio ?? null
   const judged = check.status === 'calculated only' || check.status === 'outside scope' ? check.status : null
@@ -16,21 +18,34 @@ export function CheckItem({ check }: { readonly check: Check }) {
       <details>
         <summary>
           <MarkSign mark={mark} />
-          <span className="check-title">{check.title}</span>
+          <span className="check-title">
+            {check.title} {marks !== '' && <span className="soft">{marks}</span>}
+          </span>
           <span className="check-ratio">{ratio === null ? '' : printRatio(ratio)}</span>
           {ratio !== null && <Bar ratio={ratio} mark={mark} />}
         </summary>
-        <p>{check.message}</p>
+        {mark === 'passes' && <p>{check.message}</p>}
         {check.findings.map((finding) => (
           <FindingText key={`${finding.method} ${finding.clause}`} finding={finding} />
         ))}
       </details>
-      {judged && (
-        <p className="check-judged">{judged}: needs the building official’s word or a licensed designer</p>
+      {mark !== 'passes' && (
+        <p className={`check-said said-${mark}`}>
+          {check.message} {check.remedy}
+          {judged && ` This is ${judged}: it needs the building official’s word or a licensed designer.`}
+        </p>
       )}
-      {mark !== 'passes' && check.remedy !== '' && <p className="check-remedy">{check.remedy}</p>}
     </li>
   )
+}
+
+const MANY = 4
+
+/** Marks of what a check speaks of, few of them. */
+function useMarks(subjects: readonly string[]): string {
+  const things = useThings()
+  const marks = things.filter((thing) => subjects.includes(thing.id)).map((thing) => thing.mark)
+  return marks.length > MANY ? `${marks[0]} … ${marks.at(-1)}` : marks.join(', ')
 }
 
 function FindingText({ finding }: { readonly finding: Finding }) {

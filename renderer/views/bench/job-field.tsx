@@ -1,6 +1,7 @@
 import type { FieldSpec } from '../../../core/job/index.ts'
 import { ChoiceField } from '../../parts/choice-field.tsx'
 import { TextField } from '../../parts/text-field.tsx'
+import { SpotsField } from './spots-field.tsx'
 import { useField } from './use-field.ts'
 
 /** Id of a field's control in the page, for commands that go there. */
@@ -26,6 +27,7 @@ export function JobField({
     basis: spec.basis,
     onReset: field.onReset,
   }
+  if (spec.kind === 'ground') return <SpotsField spec={spec} id={shared.id} />
   if (spec.kind === 'choice') {
     const choices = (spec.choices ?? []).map((value, index) => ({
       value,

@@ -66,5 +66,5 @@ export function Selection({ id }: { readonly id: string }) {
 function describeCut(cut: MemberCut): string {
   if (cut.sources.length === 1) return 'one piece'
   const joints = cut.joints.map((joint) => joint.label).filter((label) => label !== '')
-  return `${cut.sources.length} pieces, jointed ${joints.length > 0 ? joints.join(' and ') : `at ${cut.joints.map(({ at }) => printLength(ticks(at))).join(', ')}`}`
+  return `${cut.sources.length} pieces, jointed ${joints.length > 0 ? `at ${joints.join(' and ')}` : `at ${cut.joints.map(({ at }) => printLength(ticks(at))).join(', ')}`}`
 }

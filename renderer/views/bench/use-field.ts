@@ -1,8 +1,9 @@
-import { type FieldSpec, type JsonValue, printFieldValue, statedValue } from '../../../core/job/index.ts'
+import { type FieldSpec, type JsonValue, statedValue } from '../../../core/job/index.ts'
 import {
   faultSentence,
   fieldText,
   nudged,
+  printQuantity,
   readText,
   statedForm,
   statedText,
@@ -35,7 +36,7 @@ export function useField(spec: FieldSpec): FieldState {
 
   const settled = given !== undefined && !current ? statedText(given) : fieldText(spec, value)
   const text = draft?.text ?? settled
-  const kept = draft?.fault && value !== undefined ? ` ${printFieldValue(spec, value)} is still in use.` : ''
+  const kept = draft?.fault && value !== undefined ? ` ${printQuantity(spec, value)} is still in use.` : ''
   const fault = draft?.fault ? `${draft.fault}${kept}` : found ? faultSentence(found) : null
   const named = (shown: string) => `${spec.label} ${shown}`.trim()
 
@@ -46,7 +47,7 @@ export function useField(spec: FieldSpec): FieldState {
       return
     }
     session.draft(path, next, null)
-    session.stateLive(path, statedForm(spec, read.value), named(printFieldValue(spec, read.value)))
+    session.stateLive(path, statedForm(spec, read.value), named(printQuantity(spec, read.value)))
   }
 
   return {
@@ -70,7 +71,7 @@ export function useField(spec: FieldSpec): FieldState {
     onNudge(steps) {
       const read = readText(spec, text)
       const from = read.ok ? read.value : value
-      if (typeof from === 'number') onText(printFieldValue(spec, nudged(spec, from, steps)))
+      if (typeof from === 'number') onText(printQuantity(spec, nudged(spec, from, steps)))
     },
     onReset() {
       session.dropDraft(path)

@@ -54,7 +54,7 @@ export function BoardStrip({
           </g>
         )
       })}
-      {board.offcut * scale > 44 && (
+      {fitted([], printLength(ticks(board.offcut)), board.offcut * scale) !== '' && (
         <text
           className="board-left"
           x={1 + (end * scale + board.length * scale) / 2}
@@ -73,7 +73,7 @@ export function BoardStrip({
 export function fitted(marks: readonly string[], length: string, wide: number): string {
   const [first = ''] = marks
   const all = marks.length > 1 ? `${first} … ${marks.at(-1)}` : first
-  const choices = [`${all}  ${length}`, `${first}  ${length}`, all, first]
+  const choices = marks.length === 0 ? [length] : [`${all}  ${length}`, `${first}  ${length}`, all, first]
   return choices.find((text) => text.length * LETTER + 6 <= wide) ?? ''
 }
 

@@ -1,7 +1,6 @@
 import type { Job } from '../../../core/job/index.ts'
 import { relevantFields } from '../../state/relevant-fields.ts'
 import { useJob } from '../../state/session-context.ts'
-import { Alerts } from '../bench/alerts.tsx'
 import { CheckList } from '../bench/check-list.tsx'
 import { FieldGroup, without } from '../bench/field-group.tsx'
 import { FoldedGroup } from '../bench/folded-group.tsx'
@@ -13,7 +12,6 @@ export function FrameBench({ job }: { readonly job: Job }) {
   const pick = (...starts: readonly string[]) =>
     frame.filter(({ path }) => starts.some((start) => path.startsWith(start)))
   const checks = useJob((state) => state.design?.checks) ?? []
-  const selected = useJob((state) => state.selected)
   return (
     <>
       <FieldGroup
@@ -24,14 +22,11 @@ export function FrameBench({ job }: { readonly job: Job }) {
       <FieldGroup title="Front beam" fields={pick('frame.beams.front.')} shorten={without('Front beam: ')} />
       <FieldGroup title="Rear beam" fields={pick('frame.beams.rear.')} shorten={without('Rear beam: ')} />
       <FieldGroup title="Posts" fields={pick('frame.postSize')} shorten={without('Post ')} />
-      <Alerts />
       <SelectionSlot />
-      {selected === null && (
-        <section className="group">
-          <h2>Checks</h2>
-          <CheckList checks={checks} fold />
-        </section>
-      )}
+      <section className="group">
+        <h2>Checks</h2>
+        <CheckList checks={checks} fold />
+      </section>
       <FoldedGroup title="Lumber" fields={pick('frame.species', 'frame.grade', 'frame.treatment')} />
       <FoldedGroup
         title="Details of the frame"

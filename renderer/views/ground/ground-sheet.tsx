@@ -1,5 +1,6 @@
 import { printLength } from '../../../core/units/index.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
+import { holeColumns } from './hole-columns.ts'
 import { holesOf } from './holes.ts'
 
 /** The hole schedule: where each centre lies, what proves it, how deep, what goes in. */
@@ -8,9 +9,10 @@ export function GroundSheet() {
   const design = useJob((state) => state.design)
   const selected = useJob((state) => state.selected)
   if (!design) return null
-  const { frame, job, takeoff } = design
+  const { frame, takeoff } = design
   const { volumes } = takeoff
-  const each = new Map(volumes.concreteEach.map(({ footingId, cubicFeet }) => [footingId, cubicFeet]))
+  const holes = holesOf(design)
+  const { columns, same } = holeColumns(holes)
   return (
     <section className="sheet-pane" aria-labelledby="holes-title">
       <h2 id="holes-title">Holes</h2>
@@ -19,46 +21,40 @@ export function GroundSheet() {
           <thead>
             <tr>
               <th scope="col">Hole</th>
-              <th scope="col">Along wall</th>
-              <th scope="col">From wall</th>
-              <th scope="col">Diagonal, left corner</th>
-              <th scope="col">Right corner</th>
-              <th scope="col">Depth</th>
-              <th scope="col">Across</th>
-              <th scope="col">Tube</th>
-              <th scope="col">Base</th>
-              <th scope="col">Concrete</th>
+              {columns.map(({ label }) => (
+                <th key={label} scope="col">
+                  {label}
+                </th>
+              ))}
             </tr>
           </thead>
           <tbody>
-            {holesOf(frame, job).map((hole) => (
+            {holes.map((hole) => (
               <tr
                 key={hole.id}
-                aria-selected={hole.id === selected}
+                className={hole.id === selected ? 'is-chosen' : undefined}
                 onPointerEnter={() => session.hover(hole.id)}
                 onPointerLeave={() => session.hover(null)}
               >
                 <th scope="row">
-                  <button type="button" className="link" onClick={() => session.select(hole.id)}>
+                  <button
+                    type="button"
+                    className="link"
+                    aria-pressed={hole.id === selected}
+                    onClick={() => session.select(hole.id)}
+                  >
                     {hole.number}
                   </button>
                 </th>
-                <td>{hole.across}</td>
-                <td>{hole.away}</td>
-                <td>{hole.fromLeft}</td>
-                <td>{hole.fromRight}</td>
-                <td>{hole.depth}</td>
-                <td>{hole.hole}</td>
-                <td>
-                  {hole.tube} × {hole.tubeLength}
-                </td>
-                <td>{hole.base}</td>
-                <td>{(each.get(hole.id) ?? 0).toFixed(2)} cu ft</td>
+                {columns.map(({ label, read }) => (
+                  <td key={label}>{read(hole)}</td>
+                ))}
               </tr>
             ))}
           </tbody>
         </table>
       </div>
+      {same.length > 0 && <p>Every one: {same.join(', ')}.</p>}
       <p>
         <strong>{volumes.bags} bags</strong> of mix for {volumes.concrete.toFixed(2)} cu ft of concrete, waste
         counted once for all. Dug: {volumes.holes.toFixed(1)} cu ft; left over, loose:{' '}

@@ -1,6 +1,5 @@
-import type { Frame } from '../../../core/frame/index.ts'
-import type { Job } from '../../../core/job/index.ts'
-import { nearestSixteenth, printLength, ticks } from '../../../core/units/index.ts'
+import type { Design } from '../../../core/estimate-types.ts'
+import { nearestSixteenth, printInches, printLength } from '../../../core/units/index.ts'
 
 /** One hole as it is set out: offsets from the deck's left corner at the wall, and the diagonals that prove it. */
 export interface Hole {
@@ -19,9 +18,13 @@ export interface Hole {
   readonly tube: string
   readonly tubeLength: string
   readonly base: string
+  readonly concrete: string
 }
 
-export function holesOf(frame: Frame, job: Job): readonly Hole[] {
+export function holesOf({ frame, job, takeoff }: Design): readonly Hole[] {
+  const volume = new Map(
+    takeoff.volumes.concreteEach.map(({ footingId, cubicFeet }) => [footingId, cubicFeet]),
+  )
   return frame.footings.map((footing) => ({
     id: footing.id,
     postId: footing.postId,
@@ -32,11 +35,12 @@ export function holesOf(frame: Frame, job: Job): readonly Hole[] {
     away: printLength(footing.y),
     fromLeft: printLength(nearestSixteenth(Math.hypot(footing.x, footing.y))),
     fromRight: printLength(nearestSixteenth(Math.hypot(job.size.width - footing.x, footing.y))),
-    depth: printLength(footing.depth),
-    hole: printLength(footing.holeDiameter),
-    tube: printLength(footing.tube),
-    tubeLength: printLength(ticks(footing.tubeLength)),
+    depth: printInches(footing.depth),
+    hole: printInches(footing.holeDiameter),
+    tube: printInches(footing.tube),
+    tubeLength: printInches(footing.tubeLength),
     base:
-      footing.base === 0 ? 'none' : `${printLength(footing.base)} × ${printLength(footing.baseThickness)}`,
+      footing.base === 0 ? 'none' : `${printInches(footing.base)} × ${printInches(footing.baseThickness)}`,
+    concrete: `${(volume.get(footing.id) ?? 0).toFixed(2)} cu ft`,
   }))
 }

@@ -1,5 +1,4 @@
-import type { Frame } from '../../../core/frame/index.ts'
-import type { Job } from '../../../core/job/index.ts'
+import type { Design } from '../../../core/estimate-types.ts'
 import { type Fit, toX, toY } from '../../drawing/fit.ts'
 import { holesOf } from './holes.ts'
 
@@ -8,16 +7,15 @@ const CROSS = 5
 /** String lines to the holes: along each beam, and from both corners at the wall to the chosen hole, else to the first. */
 export function StringLines({
   fit,
-  frame,
-  job,
+  design,
   chosen,
 }: {
   readonly fit: Fit
-  readonly frame: Frame
-  readonly job: Job
+  readonly design: Design
   readonly chosen: string | null
 }) {
-  const holes = holesOf(frame, job)
+  const { frame, job } = design
+  const holes = holesOf(design)
   const proved = holes.find((hole) => hole.id === chosen || hole.postId === chosen) ?? holes[0]
   const x = (at: number) => toX(fit, at)
   const y = (at: number) => toY(fit, at)

@@ -1,10 +1,11 @@
 import type { Line, LineGroup } from '../../../core/pricing/index.ts'
-import { printMoney, sumCents, type UnitPrice } from '../../../core/units/index.ts'
+import { printMoney, sumCents } from '../../../core/units/index.ts'
 import { Message } from '../../parts/message.tsx'
 import { printThousandths } from '../../state/print.ts'
 import { useJob } from '../../state/session-context.ts'
 import { capital } from '../../state/things.ts'
 import { TotalsTable } from './totals-table.tsx'
+import { printUnitPrice } from './unit-price.ts'
 
 const GROUPS: readonly LineGroup[] = [
   'lumber',
@@ -96,10 +97,4 @@ function GroupRows({ group, lines }: { readonly group: LineGroup; readonly lines
       ))}
     </tbody>
   )
-}
-
-/** Unit prices carry 1/100 cent; shown only where they use it. */
-export function printUnitPrice(price: UnitPrice): string {
-  const text = (price / 10_000).toFixed(4).replace(/0{1,2}$/, '')
-  return `$${text}`
 }

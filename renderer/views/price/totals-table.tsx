@@ -19,7 +19,7 @@ export function TotalsTable({ totals }: { readonly totals: Totals }) {
       : ([
           [`Price${named}`, totals.price, true],
           ['Tax on the price', totals.priceTax, false],
-          ['Price with tax', totals.priceWithTax, true],
+          ['Price with tax', totals.priceWithTax, totals.priceTax !== 0],
         ] as const)),
   ]
   return (
@@ -27,7 +27,7 @@ export function TotalsTable({ totals }: { readonly totals: Totals }) {
       <caption className="unseen">From cost to price</caption>
       <tbody>
         {rows
-          .filter(([, amount, strong]) => strong || amount !== 0)
+          .filter(([label, amount, strong]) => strong || (amount !== 0 && label !== 'Price with tax'))
           .map(([label, amount, strong]) => (
             <tr key={label} className={strong ? 'is-sum' : undefined}>
               <th scope="row">{label}</th>

@@ -1,5 +1,7 @@
-import type { Job } from '../../../core/job/index.ts'
+import { fieldAt, type Job, statedValue } from '../../../core/job/index.ts'
 import { relevantFields } from '../../state/relevant-fields.ts'
+import { useJob } from '../../state/session-context.ts'
+import { Alerts } from '../bench/alerts.tsx'
 import { FieldGroup, without } from '../bench/field-group.tsx'
 import { FoldedGroup } from '../bench/folded-group.tsx'
 import { NearMisses } from '../bench/near-misses.tsx'
@@ -7,19 +9,25 @@ import { NearMisses } from '../bench/near-misses.tsx'
 /** What the place and the customer set: size, how the deck is held, ground, loads, code. */
 export function SiteBench({ job }: { readonly job: Job }) {
   const site = relevantFields(job, ['site'])
+  // spots are asked for as soon as they are chosen: until there is one, no deck can be drawn
+  const spots = useJob((state) => statedValue(state.history.present, 'site.ground.kind') === 'spots')
   const pick = (...starts: readonly string[]) =>
     site.filter(({ path }) => starts.some((start) => path.startsWith(start)))
   return (
     <>
       <FieldGroup title="Size" fields={relevantFields(job, ['size'])}>
         <NearMisses />
+        <Alerts />
       </FieldGroup>
       <FieldGroup title="Site" fields={pick('site.attachment', 'site.frost', 'site.soil')} />
       <p className="caution">
         <span aria-hidden="true">▲</span> Frost depth, soil and snow are local facts. Ask the building
         department; its code governs.
       </p>
-      <FoldedGroup title="Slope of the ground" fields={pick('site.ground.')} />
+      <FoldedGroup
+        title="Slope of the ground"
+        fields={spots ? [fieldAt('site.ground.kind'), fieldAt('site.ground.spots')] : pick('site.ground.')}
+      />
       <FoldedGroup title="Loads" fields={pick('site.liveLoad', 'site.deadLoad', 'site.snowLoad')} />
       <FoldedGroup
         title="Ledger"

@@ -14,15 +14,19 @@ export function Curve({
   money,
   here,
   neighbours,
+  earlier,
 }: {
   readonly rows: readonly CompareRow[]
   readonly scale: TapeScale
   readonly money: MoneyScale
   readonly here: { readonly width: number; readonly level: number | null }
   readonly neighbours: readonly Neighbour[]
+  /** the curve before the last edit, drawn soft where the new one is not there yet */
+  readonly earlier: readonly CompareRow[]
 }) {
   const yOf = (amount: number) => BOTTOM - ((amount - money.low) / (money.high - money.low)) * (BOTTOM - TOP)
-  const lined = rows.filter((row) => row.width >= scale.from && row.width <= scale.to)
+  const onTape = (row: CompareRow) => row.width >= scale.from && row.width <= scale.to
+  const lined = rows.filter(onTape)
   return (
     <g>
       {money.marks.map((mark) => (
@@ -32,6 +36,13 @@ export function Curve({
             {printDollars(mark)}
           </text>
         </g>
+      ))}
+      {curveParts(earlier.filter(onTape), TAPE_STEP).map((part) => (
+        <polyline
+          key={part[0]?.width}
+          className="tape-curve is-earlier"
+          points={part.map((row) => `${xOf(scale, row.width)},${yOf(row.perSquareFoot)}`).join(' ')}
+        />
       ))}
       {curveParts(lined, TAPE_STEP).map((part) => (
         <polyline

@@ -27,7 +27,7 @@ export interface MoneyScale {
   readonly marks: readonly number[]
 }
 
-const NICE = [50, 100, 200, 500, 1000, 2000, 5000, 10_000]
+const NICE = [100, 200, 500, 1000, 2000, 5000, 10_000]
 
 /** A range that holds every value, and at most four round marks within it; money in cents. */
 export function moneyScale(values: readonly number[]): MoneyScale | null {

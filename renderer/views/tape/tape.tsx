@@ -40,8 +40,13 @@ export function Tape({
   const { width, depth } = job.size
   const basis = job.builder === 'owner' ? 'cost' : 'price'
   const money = useMemo(
-    () => moneyScale(tape.rows.filter((row) => row.fault === null).map((row) => row.perSquareFoot)),
-    [tape.rows],
+    () =>
+      moneyScale(
+        [...tape.rows, ...(tape.running ? tape.earlier : [])]
+          .filter((row) => row.fault === null)
+          .map((row) => row.perSquareFoot),
+      ),
+    [tape],
   )
   const level = fresh && totals ? totals.perSquareFoot : curveAt(tape.rows, TAPE_STEP, width)
   const marks = useMemo(
@@ -111,7 +116,14 @@ export function Tape({
       </p>
       <svg width={wide} height={158} aria-hidden="true">
         {money && (
-          <Curve rows={tape.rows} scale={scale} money={money} here={{ width, level }} neighbours={named} />
+          <Curve
+            rows={tape.rows}
+            scale={scale}
+            money={money}
+            here={{ width, level }}
+            earlier={tape.running ? tape.earlier : []}
+            neighbours={named}
+          />
         )}
         <Ruler
           scale={scale}

@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest'
+import { unitPrice } from '../../../core/units/index.ts'
+import {
+  plural,
+  printDollars,
+  printHours,
+  printPercent,
+  printRatio,
+  printThousandths,
+} from '../../../renderer/state/print.ts'
+import { printUnitPrice } from '../../../renderer/views/price/unit-price.ts'
+
+test('whole dollars are rounded half away from zero, as every sum is', () => {
+  expect(printDollars(121_450)).toBe('$1,215')
+  expect(printDollars(-121_450)).toBe('-$1,215')
+})
+
+test('a ratio above its limit never reads 100 %', () => {
+  expect(printRatio(1.0001)).toBe('101 %')
+  expect(printRatio(1)).toBe('100 %')
+  expect(printRatio(0.931)).toBe('94 %')
+})
+
+test('unit prices show hundredths of a cent only where they have them', () => {
+  expect(printUnitPrice(unitPrice(234_900))).toBe('$23.49')
+  expect(printUnitPrice(unitPrice(1_234))).toBe('$0.1234')
+  expect(printUnitPrice(unitPrice(1_230))).toBe('$0.123')
+  expect(printUnitPrice(unitPrice(20_000))).toBe('$2.00')
+})
+
+test('hours, waste and quantities read as a person writes them', () => {
+  expect(printHours(3_340)).toBe('33.4')
+  expect(printHours(4_700)).toBe('47')
+  expect(printPercent(230)).toBe('2.3 %')
+  expect(printThousandths(3_550)).toBe('3.55')
+  expect(plural(1, 'board')).toBe('1 board')
+  expect(plural(61, 'board')).toBe('61 boards')
+})

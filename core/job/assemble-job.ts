@@ -73,6 +73,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
       priceTax: part('pricing.priceTax'),
       contingency: part('pricing.contingency'),
       overhead: part('pricing.overhead'),
+      book: text('pricing.book'),
     },
     scope: {
       stairs: topic('stairs'),

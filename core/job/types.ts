@@ -135,6 +135,8 @@ export interface Job {
     readonly priceTax: Share
     readonly contingency: Share
     readonly overhead: Share
+    /** file of the price book, from the job file's folder; '' for none. Only the command line opens it. */
+    readonly book: string
   }
   /** a stated sum, or null: not included. Flashing and fasteners are counted from the takeoff unless excluded here. */
   readonly scope: {

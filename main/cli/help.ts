@@ -16,7 +16,8 @@ export const HELP = `Kerfwright: estimates and cut plans for residential deck fr
   kerfwright --help, kerfwright --version
 
 Job files are JSON; comments are allowed. Lengths are written as people say them: 23 ft 6 in, 13-6, 42".
-Without --prices the sample price book is used, whose prices are invented.
+Prices come from --prices, else from the file that the job names (pricing.book, seen from the job file's folder), else
+from the sample price book, whose prices are invented. The result says which, with its date.
 
 The exit code says: 0 every check passes; 1 something fails, is calculated only or lies outside the tables, and the
 result is written all the same; 2 the input is not usable, and nothing is written.

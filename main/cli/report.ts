@@ -8,10 +8,10 @@ import {
   type PaperTable,
   summaryTable,
 } from '../../core/papers/index.ts'
-import type { PriceBook } from '../../core/pricing/index.ts'
 import { printLength, printMoney } from '../../core/units/index.ts'
 import type { PricedEstimate } from '../app/workbook.ts'
 import { checksReport } from './checks-report.ts'
+import type { PricesFile } from './inputs.ts'
 import { printable, textTable, wrap } from './text-table.ts'
 
 export const CAUTIONS = [
@@ -21,9 +21,9 @@ export const CAUTIONS = [
 ].join('\n')
 
 /** Everything about an estimate that a builder reads, as plain text. */
-export function estimateReport(estimate: PricedEstimate, book: PriceBook): string {
+export function estimateReport(estimate: PricedEstimate, used: PricesFile): string {
   const sections = [
-    headOf(estimate.job, book),
+    headOf(estimate.job, used),
     textTable(summaryTable(estimate), false),
     textTable(orderTable(estimate)),
     textTable(hardwareTable(estimate)),
@@ -40,11 +40,17 @@ export function estimateReport(estimate: PricedEstimate, book: PriceBook): strin
 }
 
 /** Name and size of a job, and the prices that are used with their date. */
-export function headOf(job: Job, book: PriceBook): string {
+export function headOf(job: Job, used: PricesFile): string {
+  return `${sizeOf(job)}${pricesHead(used)}`
+}
+
+/** The prices that are used, with their date and whence they come. */
+export function pricesHead({ book, source, path }: PricesFile): string {
   const invented = book.invented
     ? '\nThese prices are invented: put in your yard’s before anyone relies on a figure.'
     : ''
-  return `${sizeOf(job)}Prices: ${printable(`${book.name}, ${book.date}, ${book.supplier}`)}${invented}\n`
+  const whence = path === null ? '' : ` (${path}, named by ${source})`
+  return `Prices: ${printable(`${book.name}, ${book.date}, ${book.supplier}${whence}`)}${invented}\n`
 }
 
 export function sizeOf({ name, size, site, builder }: Job): string {

@@ -86,4 +86,14 @@ export const PRICING_FIELDS: readonly FieldSpec[] = [
     help: 'Office, truck, insurance and the like, as a share of the direct cost and contingency. At 0 the margin has to pay for them.',
     basis: 'none, until you state it',
   },
+  {
+    path: 'pricing.book',
+    label: 'Price book file',
+    section: 'pricing',
+    kind: 'text',
+    max: 1_000,
+    default: '',
+    help: 'The file with your yard’s prices, as seen from the job file’s folder. Only the command line opens it, where --prices names no other; the window uses the price book that it shows.',
+    basis: 'none: the sample price book is used',
+  },
 ]

@@ -8,9 +8,9 @@ import { CAUTIONS, sizeOf } from '../report.ts'
 
 /** The structural checks of a job file; needs no prices. */
 export function runCheck({ job, json }: Extract<Command, { kind: 'check' }>, output: Output): ExitCode {
-  const statement = readJobFile(job, output)
-  if (statement === null) return 2
-  const designed = design(statement)
+  const file = readJobFile(job, output)
+  if (file === null) return 2
+  const designed = design(file.statement)
   if (!designed.ok) {
     output.warn(faultLines(job, designed.error))
     return 2

@@ -2,7 +2,7 @@ import { bestNeighbours, explainRows } from '../../../core/compare/index.ts'
 import { design } from '../../../core/design.ts'
 import type { Command } from '../arguments.ts'
 import { compareReport } from '../compare-report.ts'
-import { pricesUsed, readJobFile, readPriceFile } from '../inputs.ts'
+import { pricesUsed, readJobFile, readPrices } from '../inputs.ts'
 import { type ExitCode, faultLines, type Output } from '../output.ts'
 import { headOf } from '../report.ts'
 import { wrap } from '../text-table.ts'
@@ -13,24 +13,25 @@ export async function runCompare(
   output: Output,
 ): Promise<ExitCode> {
   const engine = import('../../app/calculations.ts').then(({ loadCalculations }) => loadCalculations())
-  const statement = readJobFile(job, output)
-  const book = await readPriceFile(prices, output)
-  if (statement === null || book === null) return 2
+  const file = readJobFile(job, output)
+  const used = await readPrices(prices, file, output)
+  if (file === null || used === null) return 2
+  const { statement } = file
   const designed = design(statement)
   if (!designed.ok) {
     output.warn(faultLines(job, designed.error))
     return 2
   }
-  const rows = explainRows([...(await engine).compareWidths(statement, book, range)])
+  const rows = explainRows([...(await engine).compareWidths(statement, used.book, range)])
   if (rows.every((row) => row.fault !== null)) {
     for (const row of new Set(rows.map(({ fault }) => fault))) output.warn(`${job}: ${row}\n`)
     return 2
   }
-  if (json) output.say(`${JSON.stringify({ prices: pricesUsed(book), rows }, null, 2)}\n`)
+  if (json) output.say(`${JSON.stringify({ prices: pricesUsed(used), rows }, null, 2)}\n`)
   else {
     const { size } = designed.value.job
     const advice = bestNeighbours(rows, size.width).flatMap(({ message }) => wrap(message, 106))
-    output.say(`${headOf(designed.value.job, book)}\n${compareReport(rows)}`)
+    output.say(`${headOf(designed.value.job, used)}\n${compareReport(rows)}`)
     if (advice.length > 0)
       output.say(`\nNear the width of the job\n${advice.map((line) => `  ${line}\n`).join('')}`)
   }

@@ -1,7 +1,7 @@
 import { isPriced, needsAttention, reasonsForNoPrice } from '../../app/estimate-outcome.ts'
 import { writeWhole } from '../../app/files.ts'
 import type { Command } from '../arguments.ts'
-import { pricesUsed, readJobFile, readPriceFile } from '../inputs.ts'
+import { pricesUsed, readJobFile, readPrices } from '../inputs.ts'
 import { type ExitCode, faultLines, type Output } from '../output.ts'
 import { estimateReport } from '../report.ts'
 import { printable } from '../text-table.ts'
@@ -12,18 +12,19 @@ export async function runEstimate(
   output: Output,
 ): Promise<ExitCode> {
   const engine = import('../../app/calculations.ts').then(({ loadCalculations }) => loadCalculations())
-  const statement = readJobFile(job, output)
-  const book = await readPriceFile(prices, output)
-  if (statement === null || book === null) return 2
-  const result = (await engine).estimate(statement, book)
+  const file = readJobFile(job, output)
+  const used = await readPrices(prices, file, output)
+  if (file === null || used === null) return 2
+  const { book } = used
+  const result = (await engine).estimate(file.statement, book)
   if (!result.ok) {
     output.warn(faultLines(job, result.faults))
     return 2
   }
   const { estimate } = result
   if (!isPriced(estimate)) {
-    const file = prices ?? `${job}, with the sample prices`
-    for (const reason of reasonsForNoPrice(estimate)) output.warn(`${printable(`${file}: ${reason}`)}\n`)
+    const at = used.path ?? `${job}, with the sample prices`
+    for (const reason of reasonsForNoPrice(estimate)) output.warn(`${printable(`${at}: ${reason}`)}\n`)
     return 2
   }
   if (xlsx !== null) {
@@ -36,8 +37,8 @@ export async function runEstimate(
   }
   output.say(
     json
-      ? `${JSON.stringify({ prices: pricesUsed(book), estimate }, null, 2)}\n`
-      : estimateReport(estimate, book),
+      ? `${JSON.stringify({ prices: pricesUsed(used), estimate }, null, 2)}\n`
+      : estimateReport(estimate, used),
   )
   if (xlsx !== null) output.warn(`Workbook: ${xlsx}\n`)
   return estimate.checks.some(needsAttention) ? 1 : 0

@@ -69,8 +69,13 @@ describe('writing a file', () => {
 describe('a price file', () => {
   test.each([
     ['', 1, 1, 'the file is empty'],
-    ['\n  {"name": }', 2, 12, 'this is not JSON'],
-    ['{\n  "name": 7\n}', 2, 11, 'name'],
+    ['\n  {"name": }', 2, 12, 'a value is missing'],
+    ['{\n  "name": 7\n}', 2, 3, 'name'],
+    ['{\n  "lumber": [\n    { "size": "2x99" }\n  ]\n}', 3, 7, 'lumber[0].size'],
+    ['{\n  "name": "a",\n  "name": "b"\n}', 3, 3, 'stands here a second time, after line 2'],
+    ['{ "goods": [{ "sku": "a",\n "sku": "b" }] }', 2, 2, 'goods.0.sku "sku" stands here a second time'],
+    ['{\n  "__proto__": { "name": "b" }\n}', 2, 3, '"__proto__" is no name'],
+    ['[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[', 1, 33, 'nested more than'],
   ])('%j is refused at its place', (text, line, column, words) => {
     const read = readPriceText(text)
     if (read.ok) throw new Error('was read')

@@ -150,6 +150,34 @@ describe('prices that cannot be used', () => {
   })
 })
 
+describe('prices named by the job that cannot be used', () => {
+  const naming = (book: string) => ({ ...DEMO_JOB, pricing: { ...(DEMO_JOB.pricing as object), book } })
+
+  test('a file that is not there is a fault at the field, with what would be right', async () => {
+    const job = write('no-book.json', naming('yard/none.json'))
+    const { code, said, warned } = await runLine('estimate', job)
+    expect(warned).toMatch(/no-book\.json:\d+:\d+: pricing\.book: .*yard\/none\.json cannot be used/)
+    expect(warned).toContain('there is no such file')
+    const line = Number(/no-book\.json:(\d+):/.exec(warned)?.[1])
+    expect(readFileSync(job, 'utf8').split('\n')[line - 1]).toContain('"book"')
+    expect([code, said]).toEqual([2, ''])
+  })
+
+  test('a file that is no price book is a fault at the field and at its own place', async () => {
+    write('twice.json', '{ "name": "a",\n  "name": "b" }')
+    const job = write('bad-book.json', naming('twice.json'))
+    for (const words of [
+      ['estimate', job],
+      ['compare', job, '--width', '20ft..20ft'],
+    ]) {
+      const { code, said, warned } = await runLine(...words)
+      expect(warned).toMatch(/bad-book\.json:\d+:\d+: pricing\.book: /)
+      expect(warned).toMatch(/twice\.json:2:3: name: .*second time/)
+      expect([code, said]).toEqual([2, ''])
+    }
+  })
+})
+
 describe('a target that cannot be written', () => {
   test('a folder, a folder that is not there, a file for a folder', async () => {
     const cases: [string, string][] = [

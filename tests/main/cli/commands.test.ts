@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process'
-import { existsSync, lstatSync, readdirSync, readFileSync, symlinkSync } from 'node:fs'
+import { existsSync, lstatSync, mkdirSync, readdirSync, readFileSync, symlinkSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { DEMO_JOB } from '../../../core/job/index.ts'
@@ -85,6 +85,31 @@ describe('estimate', () => {
     const { said } = await runLine('estimate', low, '--prices', file)
     expect(said).toContain('Prices: Prices of spring, 2026-11-01')
     expect(said).not.toContain('invented:')
+  })
+
+  test('takes the prices that the job names, from the job’s folder; those of the command line come first', async () => {
+    mkdirSync(at('yard'), { recursive: true })
+    const spring = { ...SAMPLE_BOOK, name: 'Prices of spring', date: '2026-03-01', invented: false }
+    write('yard/spring.json', writePriceBook(spring) as object | string)
+    const autumn = write(
+      'autumn.json',
+      writePriceBook({ ...spring, name: 'Prices of autumn' }) as object | string,
+    )
+    const job = write('names-book.json', {
+      ...DEMO_JOB,
+      pricing: { ...(DEMO_JOB.pricing as object), book: 'yard/spring.json' },
+    })
+    expect((await runLine('estimate', job)).said).toMatch(
+      /Prices: Prices of spring, 2026-03-01, .*\(yard\/spring\.json, named by the job\)/,
+    )
+    const { prices } = JSON.parse((await runLine('estimate', job, '--json')).said)
+    expect(prices).toMatchObject({ name: 'Prices of spring', source: 'the job', path: 'yard/spring.json' })
+    const chosen = await runLine('estimate', job, '--prices', autumn, '--json')
+    expect(JSON.parse(chosen.said).prices).toMatchObject({
+      name: 'Prices of autumn',
+      source: 'the command line',
+    })
+    expect((await runLine('check', job)).code).toBe(1)
   })
 })
 

@@ -10,6 +10,7 @@ import { squareFeetText } from './words.ts'
 
 export interface LoadedFooting {
   readonly footing: Footing
+  readonly facts: BeamFacts
   /** tributary area, sq ft */
   readonly area: number
   /** greatest reaction of the beam on its post, lb; null where the beam was not reckoned */
@@ -24,7 +25,12 @@ export function loadedFootings(context: CheckContext): readonly LoadedFooting[] 
       const footing = context.frame.footings.find((one) => one.postId === post.id)
       if (footing === undefined) return []
       return [
-        { footing, area: facts.areas[i] ?? 0, reaction: reckoned?.envelope.supports[i]?.greatest ?? null },
+        {
+          footing,
+          facts,
+          area: facts.areas[i] ?? 0,
+          reaction: reckoned?.envelope.supports[i]?.greatest ?? null,
+        },
       ]
     })
   })

@@ -1,10 +1,11 @@
-import { tabledFootingDiameter } from '../rules/index.ts'
+import { guideFootingDiameter, tabledFootingDiameter } from '../rules/index.ts'
 import { inches, TICKS_PER_INCH, type Ticks, ticks } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
+import { beside } from './deck-guide.ts'
 import { atLeast } from './finding.ts'
 import { byReaction, byTributaryArea, type LoadedFooting, loadedFootings, widthOf } from './footing-load.ts'
 import { judge } from './judge.ts'
-import { bearingOf } from './soil.ts'
+import { type Bearing, bearingOf } from './soil.ts'
 import { underTables } from './tables.ts'
 import type { Check, Finding } from './types.ts'
 import { feetInches, squareFeetText } from './words.ts'
@@ -47,7 +48,10 @@ function checkOne(context: CheckContext, one: LoadedFooting): Check {
     ],
     prescriptive,
     calculated,
-    beside: worst !== null && calculated !== worst ? [worst] : [byArea],
+    beside: [
+      ...(worst !== null && calculated !== worst ? [worst] : [byArea]),
+      ...byGuide(context, one, bearing, width),
+    ],
     good: () => `Footing ${footing.number} is ${feetInches(width)} across; ${needed} is needed.`,
     bad: `Footing ${footing.number} is ${feetInches(width)} across; ${needed} is needed.`,
     uncovered: `No table row covers a footing under ${squareFeetText(area)} at ${context.load} psf on ${bearing.psf} psf`,
@@ -56,6 +60,19 @@ function checkOne(context: CheckContext, one: LoadedFooting): Check {
       .filter((text) => text !== '')
       .join(' '),
   })
+}
+
+/** AWC DCA 6 Table 4, which counts the concrete's weight and quarter-span overhangs. */
+function byGuide(
+  context: CheckContext,
+  { facts }: LoadedFooting,
+  bearing: Bearing,
+  width: Ticks,
+): readonly Finding[] {
+  const span = ticks(Math.max(0, ...facts.spans))
+  return beside(context, guideFootingDiameter(span, facts.joistSpan, bearing.psf), (found) =>
+    atLeast(found, width, [bearing.says, found.sentence]),
+  )
 }
 
 /** Up to the next inch, as a base is formed. */

@@ -1,9 +1,10 @@
 import { IRC_LIMITS } from '../data/index.ts'
-import { momentOfInertia, tabledCantilever, tipDeflection } from '../rules/index.ts'
+import { guideOverhang, momentOfInertia, tabledCantilever, tipDeflection } from '../rules/index.ts'
 import { toInches } from '../units/index.ts'
 import { bendingLimits, loadSteps } from './bending-limits.ts'
 import { byCalculation, type Limit } from './calculated.ts'
 import type { CheckContext } from './context.ts'
+import { beside, guideCaution } from './deck-guide.ts'
 import { atMost, byLimit, length, worse } from './finding.ts'
 import { judge } from './judge.ts'
 import type { JoistCantilever } from './measures.ts'
@@ -36,6 +37,9 @@ function checkOne(context: CheckContext, { beam, length: reach, adjacent }: Jois
   const tooLong = reach > quarter
   // a quarter of the span is a limit of its own: it can fail a cantilever that has no row, and passes none
   const prescriptive = table === null ? (tooLong ? share : null) : worse(table, share)
+  const guide = beside(context, guideOverhang(size, job.frame.joists.spacing, job.frame.species), (found) =>
+    atMost(found, reach, [`Cantilever: ${feetInches(reach)}`, found.sentence]),
+  )
   return judge(job, {
     id: `joist-cantilever-${beam}`,
     title: 'Joist cantilever',
@@ -43,11 +47,12 @@ function checkOne(context: CheckContext, { beam, length: reach, adjacent }: Jois
     fields: [`frame.beams.${beam}.setback`, 'frame.joists.size', 'size.depth'],
     prescriptive,
     calculated: calculate(context, beam),
+    beside: guide,
     good: (used) => `Joists use ${used} of their cantilever beyond the ${beam} beam.`,
     bad: `Joists reach ${feetInches(reach)} beyond the ${beam} beam; that is too far.`,
     uncovered: `No table row covers a cantilever of ${size} joists of ${SPECIES_NAME[job.frame.species]} at ${context.load} psf`,
     remedy: `Set the ${beam} beam nearer the rim, or use deeper joists.`,
-    caution: '',
+    caution: guideCaution(guide),
   })
 }
 

@@ -1,8 +1,16 @@
 import { dressedSizes, IRC_LIMITS, type LumberSize } from '../data/index.ts'
-import { areaOf, columnStability, rectangleOf, type TableLookup, tabledPostHeight } from '../rules/index.ts'
+import {
+  areaOf,
+  columnStability,
+  guidePostHeight,
+  rectangleOf,
+  type TableLookup,
+  tabledPostHeight,
+} from '../rules/index.ts'
 import { inches, type Ticks, ticks, toInches } from '../units/index.ts'
 import { byCalculation } from './calculated.ts'
 import type { CheckContext } from './context.ts'
+import { beside, guideCaution } from './deck-guide.ts'
 import { atMost, byLimit, length, worse } from './finding.ts'
 import { judge } from './judge.ts'
 import { valuesOf } from './load-path.ts'
@@ -21,6 +29,7 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
   const { postSize, species } = job.frame
   const tallest = ticks(Math.max(...facts.posts.map((post) => post.length)) + job.ground.standoff)
   const { beam } = facts.beam
+  const guide = postSize === '6x6' ? byGuide(context, facts, tallest) : []
   return judge(job, {
     id: `post-height-${beam}`,
     title: 'Post height',
@@ -28,11 +37,12 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     fields: ['size.height', 'site.ground', 'frame.postSize', `frame.beams.${beam}.posts`],
     prescriptive: byTable(context, facts, tallest),
     calculated: calculate(context, facts),
+    beside: guide,
     good: (share) => `Posts under the ${beam} beam use ${share} of what they may.`,
     bad: `A post under the ${beam} beam stands ${feetInches(tallest)}; ${postSize} may not.`,
     uncovered: `No table row covers ${postSize} posts of ${SPECIES_NAME[species]} at ${context.load} psf and up to ${squareFeetText(Math.max(...facts.areas))}`,
     remedy: postSize === '8x8' ? 'Use more posts, or a lower deck.' : 'Use larger posts, or more of them.',
-    caution: '',
+    caution: guideCaution(guide),
   })
 }
 
@@ -55,6 +65,14 @@ function byTable(context: CheckContext, facts: BeamFacts, tallest: Ticks): Findi
   return byLimit(IRC_LIMITS.postHeightCap, length(tallest), length(cap), [
     `Tallest post: ${feetInches(tallest)}`,
   ])
+}
+
+/** AWC DCA 6 Table 4, which knows 6x6 posts by beam and joist span. */
+function byGuide(context: CheckContext, facts: BeamFacts, tallest: Ticks): readonly Finding[] {
+  const span = ticks(Math.max(0, ...facts.spans))
+  return beside(context, guidePostHeight(span, facts.joistSpan, context.job.frame.species), (found) =>
+    atMost(found, tallest, [`Tallest post: ${feetInches(tallest)}`, found.sentence]),
+  )
 }
 
 function allowed(context: CheckContext, size: LumberSize, area: number): TableLookup {

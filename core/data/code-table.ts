@@ -15,6 +15,8 @@ export interface TableAxis {
   /** ascending where they are numbers */
   readonly entries: readonly TableEntry[]
   readonly safeSide: SafeSide
+  /** entries as they are read out, where they are short names */
+  readonly labels?: { readonly [entry: string]: string }
 }
 
 /** One page of a table, with its own source, for pages of one table were verified to different degrees. */

@@ -24,7 +24,6 @@ export { bendingSpan, bendingStress } from './bending.ts'
 export {
   columnStability,
   criticalBuckling,
-  GREATEST_SLENDERNESS,
   slendernessFor,
 } from './column-stability.ts'
 export {
@@ -34,6 +33,7 @@ export {
   type BeamModel,
   type BeamResult,
 } from './continuous-beam.ts'
+export { guideFootingDiameter, guideOverhang, guidePostHeight } from './deck-guide-tables.ts'
 export { cantileverByTip, deflectionSpan, tipDeflection } from './deflection.ts'
 export { governingLoad, spanTableLoad } from './design-load.ts'
 export { type DowelMember, dowelBearing, singleShearYield, type YieldMode } from './dowel-yield.ts'
@@ -55,5 +55,5 @@ export { sizeFactors } from './size-factor.ts'
 export { type Flight, layOutFlight, stringerLine } from './stairs.ts'
 export { lookUpRow, type TableLookup, type TableQuery } from './table-lookup.ts'
 export { squareFeet, tributaryLengths } from './tributary.ts'
-export { wetDimension, wetTimber } from './wet-service.ts'
+export { wetDimension } from './wet-service.ts'
 export { lagWithdrawal, nailWithdrawal } from './withdrawal.ts'

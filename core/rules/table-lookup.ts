@@ -114,7 +114,7 @@ function take(axis: TableAxis, asked: TableEntry): Taken | null {
 }
 
 function say(axis: TableAxis, entry: TableEntry): string {
-  if (typeof entry === 'string') return entry
+  if (typeof entry === 'string') return axis.labels?.[entry] ?? entry
   return `${axis.name} ${Number(entry.toFixed(2))}${axis.unit === '' ? '' : ` ${axis.unit}`}`
 }
 

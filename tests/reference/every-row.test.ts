@@ -126,6 +126,9 @@ describe('single limits', () => {
 describe('the data as a whole', () => {
   it('holds the tables that the checks look up', () => {
     expect(tables.map((table) => table.id).sort()).toEqual([
+      'dca-6/footing-rounds',
+      'dca-6/joist-overhangs',
+      'dca-6/post-heights',
       'irc-2021/beam-spans',
       'irc-2021/decking-spans',
       'irc-2021/footing-rounds',

@@ -1,4 +1,5 @@
 import type { CodeTable } from '../code-table.ts'
+import { SPECIES_GROUP_AXIS } from '../species-groups.ts'
 
 /** Deck beam spans, centre to centre of posts, by effective joist span; joists from one side, No.2, wet service, 10 psf dead load. */
 export const BEAM_SPANS: CodeTable = {
@@ -7,7 +8,7 @@ export const BEAM_SPANS: CodeTable = {
   unit: 'in',
   blockAxes: [
     { name: 'live or ground snow load', unit: 'psf', entries: [40], safeSide: 'up' },
-    { name: 'species group', unit: '', entries: ['SP'], safeSide: 'exact' },
+    SPECIES_GROUP_AXIS,
   ],
   rowAxis: {
     name: 'beam',

@@ -1,4 +1,5 @@
 import type { CodeTable } from '../code-table.ts'
+import { SPECIES_GROUP_AXIS } from '../species-groups.ts'
 import type { Source } from '../types.ts'
 
 const UNEXPLAINED: Source = {
@@ -16,7 +17,7 @@ export const JOIST_CANTILEVERS: CodeTable = {
   unit: 'in',
   blockAxes: [
     { name: 'live or ground snow load', unit: 'psf', entries: [40], safeSide: 'up' },
-    { name: 'species group', unit: '', entries: ['SP', 'DF_HF_SPF', 'RW_WC_PP_RP'], safeSide: 'exact' },
+    SPECIES_GROUP_AXIS,
   ],
   rowAxis: { name: 'joist size', unit: '', entries: ['2x6', '2x8', '2x10', '2x12'], safeSide: 'exact' },
   columnAxis: {

@@ -1,4 +1,5 @@
 import type { CodeTable } from '../code-table.ts'
+import { SPECIES_GROUP_AXIS } from '../species-groups.ts'
 
 /** Deck joist spans, clear between supports, No.2, wet service, 10 psf dead load, at most 18 ft. */
 export const JOIST_SPANS: CodeTable = {
@@ -7,7 +8,7 @@ export const JOIST_SPANS: CodeTable = {
   unit: 'in',
   blockAxes: [
     { name: 'live or ground snow load', unit: 'psf', entries: [40, 50, 60, 70], safeSide: 'up' },
-    { name: 'species group', unit: '', entries: ['SP', 'DF_HF_SPF', 'RW_WC_PP_RP'], safeSide: 'exact' },
+    SPECIES_GROUP_AXIS,
   ],
   rowAxis: { name: 'joist size', unit: '', entries: ['2x6', '2x8', '2x10', '2x12'], safeSide: 'exact' },
   columnAxis: { name: 'joist spacing', unit: 'in', entries: [12, 16, 24], safeSide: 'up' },

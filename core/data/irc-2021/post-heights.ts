@@ -1,4 +1,5 @@
 import type { CodeTable } from '../code-table.ts'
+import { SPECIES_GROUP_AXIS } from '../species-groups.ts'
 
 /** Deck post heights to the underside of the beam, by tributary area, at most 14 ft. */
 export const POST_HEIGHTS: CodeTable = {
@@ -7,7 +8,7 @@ export const POST_HEIGHTS: CodeTable = {
   unit: 'in',
   blockAxes: [
     { name: 'live or ground snow load', unit: 'psf', entries: [40], safeSide: 'up' },
-    { name: 'species group', unit: '', entries: ['SP'], safeSide: 'exact' },
+    SPECIES_GROUP_AXIS,
   ],
   rowAxis: { name: 'post size', unit: '', entries: ['4x4', '4x6', '6x6', '8x8'], safeSide: 'exact' },
   columnAxis: {

@@ -48,9 +48,9 @@ export function costDesign(
   const { classes, faults } = cutJobs(made, book)
   const plans: Planned[] = []
   const infeasible: Infeasible[] = []
-  for (const { product, code, cutJob } of classes) {
+  for (const { cutJob, ...named } of classes) {
     const planned = planOnce(cutJob, engine, options)
-    if (planned.ok) plans.push({ product, code, plan: planned.value })
+    if (planned.ok) plans.push({ ...named, plan: planned.value })
     else infeasible.push(planned.error)
   }
   const priced = priceJob(made, plans, book)

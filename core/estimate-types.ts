@@ -48,6 +48,9 @@ export interface Planned {
   readonly product: ProductClass
   /** yard code of the product */
   readonly code: string
+  /** what the yard may send instead, and the use the treatment is for */
+  readonly substitutes: readonly string[]
+  readonly useClass: string
   readonly plan: CutPlan
 }
 

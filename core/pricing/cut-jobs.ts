@@ -11,6 +11,9 @@ import type { LumberProduct, PriceBook, PriceFault } from './types.ts'
 export interface ClassToCut {
   readonly product: ProductClass
   readonly code: string
+  /** what the yard may send instead */
+  readonly substitutes: readonly string[]
+  readonly useClass: string
   readonly cutJob: CutJob
 }
 
@@ -61,6 +64,8 @@ export function cutJobs(needs: Needs, book: PriceBook): CutJobs {
     toCut.push({
       product,
       code: listed.code,
+      substitutes: listed.substitutes,
+      useClass: listed.useClass,
       cutJob: {
         id: key,
         label: productName(product),

@@ -1,4 +1,3 @@
-import type { Frame } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
 import type { Takeoff } from '../takeoff/index.ts'
@@ -16,8 +15,7 @@ import type { PriceBook, PriceFault, Pricing } from './types.ts'
 export interface Priceable {
   readonly job: Job
   readonly layout: Pick<Layout, 'outline'>
-  readonly frame: Pick<Frame, 'runs'>
-  readonly takeoff: Takeoff
+  readonly takeoff: Pick<Takeoff, 'pieces' | 'runs' | 'goods' | 'tasks'>
 }
 
 /** Lines, cost and price of a planned job; or every good and rate that the price book lacks. */

@@ -97,7 +97,8 @@ export const sampleLumber: readonly LumberProduct[] = lists.map((list) => ({
   product: { size: list.size, species: 'SP', grade: 'No.2', treatment: 'treated' },
   useClass: list.useClass,
   code: list.code,
-  substitutes: [],
+  // a better grade of the same wood is as strong or stronger
+  substitutes: [`${list.size} Southern Pine No.1, treated`],
   stock: Object.entries(list.prices).map(([length, price]) => ({
     length: feet(Number(length)),
     price: cents(price),

@@ -45,7 +45,10 @@ export function goodLineId(sku: string): string {
 }
 
 /** The goods and tasks without those whose topic the job does not include. */
-export function leaveOut(job: Job, takeoff: Takeoff): Pick<Takeoff, 'goods' | 'tasks'> {
+export function leaveOut(
+  job: Job,
+  takeoff: Pick<Takeoff, 'goods' | 'tasks'>,
+): Pick<Takeoff, 'goods' | 'tasks'> {
   const wanted = (topic: ScopeTopic | null) => topic === null || job.scope[topic].included
   return {
     goods: takeoff.goods.filter((good) => wanted(topicOfGood(good.sku, good.group))),

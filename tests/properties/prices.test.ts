@@ -1,19 +1,29 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type Job, readJob } from '../../core/job/index.ts'
-import { type PriceBook, priceJob, readPriceBook, SAMPLE_BOOK, writePriceBook } from '../../core/pricing/index.ts'
-import type { Takeoff } from '../../core/takeoff/index.ts'
+import {
+  type Priceable,
+  type PriceBook,
+  priceJob,
+  readPriceBook,
+  SAMPLE_BOOK,
+  writePriceBook,
+} from '../../core/pricing/index.ts'
 import { cents, divideRounded, feet, inches, ticks, unitPrice } from '../../core/units/index.ts'
 
 const cause = { fields: [], ids: [], rule: '' }
-const none = { concreteEach: [], concrete: 0, holes: 0, backfill: 0, spoilInPlace: 0, spoilLoose: 0, bags: 0 }
 
 const percent = fc.integer({ min: 0, max: 3000 }).map((hundredths) => `${hundredths / 100} %`)
 const anyJob: fc.Arbitrary<Job> = fc
   .record({
     builder: fc.constantFrom('contractor', 'owner'),
     method: fc.constantFrom('margin', 'markup'),
-    margin: percent, markup: percent, salesTax: percent, priceTax: percent, contingency: percent, overhead: percent,
+    margin: percent,
+    markup: percent,
+    salesTax: percent,
+    priceTax: percent,
+    contingency: percent,
+    overhead: percent,
     permit: fc.integer({ min: 0, max: 500_000 }),
   })
   .map(({ builder, permit, ...pricing }) => {
@@ -24,11 +34,19 @@ const anyJob: fc.Arbitrary<Job> = fc
   })
 
 const someGoods = fc.array(
-  fc.record({ price: fc.integer({ min: 0, max: 9_999_999 }), pack: fc.integer({ min: 1, max: 400_000 }), need: fc.integer({ min: 1, max: 5_000_000 }) }),
+  fc.record({
+    price: fc.integer({ min: 0, max: 9_999_999 }),
+    pack: fc.integer({ min: 1, max: 400_000 }),
+    need: fc.integer({ min: 1, max: 5_000_000 }),
+  }),
   { maxLength: 8 },
 )
 const someTasks = fc.array(
-  fc.record({ hours: fc.integer({ min: 0, max: 500_000 }), workers: fc.integer({ min: 1, max: 5 }), need: fc.integer({ min: 1, max: 5_000_000 }) }),
+  fc.record({
+    hours: fc.integer({ min: 0, max: 500_000 }),
+    workers: fc.integer({ min: 1, max: 5 }),
+    need: fc.integer({ min: 1, max: 5_000_000 }),
+  }),
   { maxLength: 8 },
 )
 const someRate = fc.integer({ min: 0, max: 30_000 })
@@ -38,24 +56,53 @@ const priced = fc.tuple(anyJob, someGoods, someTasks, someRate).map(([job, goods
     ...SAMPLE_BOOK,
     labourRate: cents(rate),
     goods: goods.map((good, i) => ({
-      sku: `g${i}`, label: `g${i}`, unit: 'each', code: '', price: unitPrice(good.price), pack: good.pack, note: '',
+      sku: `g${i}`,
+      label: `g${i}`,
+      unit: 'each',
+      code: '',
+      price: unitPrice(good.price),
+      pack: good.pack,
+      note: '',
     })),
     rates: tasks.map((task, i) => ({
-      id: `t${i}`, label: `t${i}`, unit: 'each', crewHours: task.hours, workers: task.workers, confidence: '',
+      id: `t${i}`,
+      label: `t${i}`,
+      unit: 'each',
+      crewHours: task.hours,
+      workers: task.workers,
+      confidence: '',
     })),
   }
-  const takeoff: Takeoff = {
-    pieces: [], runs: [], volumes: none, boardFeet: [],
+  const takeoff: Priceable['takeoff'] = {
+    pieces: [],
+    runs: [],
     goods: goods.map((good, i) => ({
-      id: `good-g${i}`, sku: `g${i}`, label: '', group: 'hardware', thousandths: good.need, unit: 'each', cause,
+      id: `good-g${i}`,
+      sku: `g${i}`,
+      label: '',
+      group: 'hardware',
+      thousandths: good.need,
+      unit: 'each',
+      cause,
     })),
     tasks: tasks.map((task, i) => ({
-      id: `task-t${i}`, rateId: `t${i}`, label: '', stage: 'frame', thousandths: task.need, unit: 'each', cause,
+      id: `task-t${i}`,
+      rateId: `t${i}`,
+      label: '',
+      stage: 'frame',
+      thousandths: task.need,
+      unit: 'each',
+      cause,
     })),
   }
   const corner = { x: inches(200), y: inches(120) }
-  const outline = [{ x: ticks(0), y: ticks(0) }, { ...corner, y: ticks(0) }, corner, { ...corner, x: ticks(0) }]
-  const made = priceJob({ job, layout: { outline }, frame: { runs: [] }, takeoff }, [], book)
+  const outline = [
+    { x: ticks(0), y: ticks(0) },
+    { ...corner, y: ticks(0) },
+    corner,
+    { ...corner, x: ticks(0) },
+  ]
+  const made = priceJob({ job, layout: { outline }, takeoff }, [], book)
   if (!made.ok) throw new Error(JSON.stringify(made.error))
   return { job, book, takeoff, ...made.value }
 })
@@ -66,11 +113,16 @@ describe('money', () => {
       fc.property(priced, ({ lines, totals, job }) => {
         const sum = (part: string) => lines.filter((l) => l.part === part).reduce((s, l) => s + l.amount, 0)
         expect(totals.material + totals.labour + totals.other).toBe(lines.reduce((s, l) => s + l.amount, 0))
-        expect([totals.material, totals.labour, totals.other]).toEqual([sum('material'), sum('labour'), sum('other')])
+        expect([totals.material, totals.labour, totals.other]).toEqual([
+          sum('material'),
+          sum('labour'),
+          sum('other'),
+        ])
         expect(totals.direct).toBe(totals.material + totals.tax + totals.labour + totals.other)
         expect(totals.cost).toBe(totals.direct + totals.contingency + totals.overhead)
         expect(totals.priceWithTax).toBe(totals.price + totals.priceTax)
-        if (job.builder === 'owner') expect([totals.labour, totals.overhead, totals.price]).toEqual([0, 0, totals.cost])
+        if (job.builder === 'owner')
+          expect([totals.labour, totals.overhead, totals.price]).toEqual([0, 0, totals.cost])
       }),
     )
   })
@@ -129,41 +181,56 @@ describe('price book files', () => {
       supply: fc.option(fc.integer({ min: 0, max: 99 }), { nil: undefined }),
       label: fc.string({ minLength: 1, maxLength: 60 }).filter((text) => text.trim() !== ''),
     })
-    .map(({ rate, crew, prices, unit, pack, hours, supply, label }): PriceBook => ({
-      ...SAMPLE_BOOK,
-      name: label,
-      labourRate: cents(rate),
-      crewSize: crew,
-      lumber: SAMPLE_BOOK.lumber.slice(0, 1).map((entry) => ({
-        ...entry,
-        stock: prices.map((length) => ({
-          length: ticks(feet(length) + 7), price: cents(length * 137), code: `c${length}`,
-          ...(supply === undefined ? {} : { supply }),
+    .map(
+      ({ rate, crew, prices, unit, pack, hours, supply, label }): PriceBook => ({
+        ...SAMPLE_BOOK,
+        name: label,
+        labourRate: cents(rate),
+        crewSize: crew,
+        lumber: SAMPLE_BOOK.lumber.slice(0, 1).map((entry) => ({
+          ...entry,
+          stock: prices.map((length) => ({
+            length: ticks(feet(length) + 7),
+            price: cents(length * 137),
+            code: `c${length}`,
+            ...(supply === undefined ? {} : { supply }),
+          })),
         })),
-      })),
-      goods: SAMPLE_BOOK.goods.slice(0, 1).map((good) => ({ ...good, label, price: unitPrice(unit), pack })),
-      rates: SAMPLE_BOOK.rates.slice(0, 1).map((entry) => ({ ...entry, crewHours: hours })),
-    }))
+        goods: SAMPLE_BOOK.goods
+          .slice(0, 1)
+          .map((good) => ({ ...good, label, price: unitPrice(unit), pack })),
+        rates: SAMPLE_BOOK.rates.slice(0, 1).map((entry) => ({ ...entry, crewHours: hours })),
+      }),
+    )
 
   it('give back every book that they hold', () => {
     fc.assert(
       fc.property(books, (book) => {
-        expect(readPriceBook(JSON.parse(JSON.stringify(writePriceBook(book))))).toEqual({ ok: true, value: book })
+        expect(readPriceBook(JSON.parse(JSON.stringify(writePriceBook(book))))).toEqual({
+          ok: true,
+          value: book,
+        })
       }),
     )
   })
 
   it('never throw, whatever they hold, and every fault has a path, a message and a fix', () => {
     fc.assert(
-      fc.property(fc.oneof(fc.jsonValue(), fc.object()), fc.jsonValue(), fc.integer({ min: 0, max: 9 }), (any, value, at) => {
-        const file: { [key: string]: unknown } = { ...writePriceBook(SAMPLE_BOOK) }
-        const key = Object.keys(file)[at] ?? 'name'
-        for (const broken of [any, { ...file, [key]: value }]) {
-          const read = readPriceBook(broken)
-          if (read.ok) continue
-          for (const fault of read.error) expect([fault.message === '', fault.fix === '']).toEqual([false, false])
-        }
-      }),
+      fc.property(
+        fc.oneof(fc.jsonValue(), fc.object()),
+        fc.jsonValue(),
+        fc.integer({ min: 0, max: 9 }),
+        (any, value, at) => {
+          const file: { [key: string]: unknown } = { ...writePriceBook(SAMPLE_BOOK) }
+          const key = Object.keys(file)[at] ?? 'name'
+          for (const broken of [any, { ...file, [key]: value }]) {
+            const read = readPriceBook(broken)
+            if (read.ok) continue
+            for (const fault of read.error)
+              expect([fault.message === '', fault.fix === '']).toEqual([false, false])
+          }
+        },
+      ),
     )
   })
 })

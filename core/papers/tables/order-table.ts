@@ -12,19 +12,23 @@ export function orderTable({ plans }: Pick<Estimate, 'plans'>): PaperTable {
     [
       ['code', 'Code', 'left'],
       ['product', 'Product', 'left'],
+      ['use', 'Treated for', 'left'],
       ['length', 'Length', 'right'],
       ['count', 'Count', 'right'],
       ['price', 'Each', 'right'],
       ['amount', 'Amount', 'right'],
+      ['instead', 'Or instead', 'left'],
     ],
-    plans.flatMap(({ product, plan }) =>
+    plans.flatMap(({ product, plan, substitutes, useClass }) =>
       plan.order.map((ordered) => ({
         code: ordered.stockId,
         product: productName(product),
+        use: useClass,
         length: `${toFeet(ordered.length)} ft`,
         count: `${ordered.count}`,
         price: printMoney(ordered.price),
         amount: printMoney(ordered.amount),
+        instead: substitutes.join(' or '),
       })),
     ),
   )

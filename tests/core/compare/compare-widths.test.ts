@@ -88,7 +88,7 @@ describe('widths that fit stock exactly', () => {
   })
 
   it('stand among the compared ones where asked for', () => {
-    const narrow = { from: feet(12) - inches(3), to: feet(12), step: inches(3), exactFits: true }
+    const narrow = { from: ticks(feet(12) - inches(3)), to: feet(12), step: inches(3), exactFits: true }
     const widths = [...compareWidths(smallJob('12 ft'), SAMPLE_BOOK, engine, narrow)].map((row) => row.width)
     expect(widths).toEqual([feet(12), feet(12) - inches(2), feet(12) - inches(3)])
   })

@@ -1,0 +1,56 @@
+import { compareWidths } from '../../core/compare/index.ts'
+import { auditPlan, planCuts } from '../../core/cutting/index.ts'
+import { design, estimate } from '../../core/estimate.ts'
+import { DEMO_JOB } from '../../core/job/index.ts'
+import { cutJobs, SAMPLE_BOOK } from '../../core/pricing/index.ts'
+import { feet, inches } from '../../core/units/index.ts'
+import { loadHighs } from '../../main/workers/lp/highs.ts'
+import { calibrate, medianTime, type Time } from './calibration.ts'
+
+/** Widths that the tape shows: 18 to 28 ft by 3 in. */
+const TAPE = { from: feet(18), to: feet(28), step: inches(3) }
+
+const engine = await loadHighs()
+const unit = calibrate()
+
+function print(what: string, time: Time, target: number): void {
+  const says = `${time.clock.toFixed(1)} ms`.padStart(12)
+  const worked = `${time.processor.toFixed(1)} ms`.padStart(12)
+  const ratio = `${(time.processor / unit.processor).toFixed(2)}`.padStart(9)
+  const missed = time.clock > target ? ', missed' : ''
+  process.stdout.write(`${what.padEnd(36)}${says}${worked}${ratio}   target ${target} ms${missed}\n`)
+}
+
+function designed() {
+  const made = design(DEMO_JOB)
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  return made.value
+}
+
+function firstPlans(): void {
+  for (const { cutJob } of cutJobs(designed(), SAMPLE_BOOK).classes) {
+    const plan = planCuts(cutJob, engine, { quick: true })
+    if (!plan.ok || auditPlan(cutJob, plan.value).length > 0)
+      throw new Error(`no sound plan of ${cutJob.label}`)
+  }
+}
+
+process.stdout.write(
+  `Demo job, ${engine.name}. Medians: clock, processor, processor ÷ calibration loop of ${unit.processor.toFixed(1)} ms\n`,
+)
+estimate(DEMO_JOB, SAMPLE_BOOK, engine)
+print('job to takeoff', medianTime(25, designed), 20)
+print('first audited plans, all products', medianTime(9, firstPlans), 60)
+print(
+  'whole estimate with its proof',
+  medianTime(9, () => estimate(DEMO_JOB, SAMPLE_BOOK, engine)),
+  300,
+)
+
+let proven = 0
+const rows = medianTime(3, () => {
+  const made = [...compareWidths(DEMO_JOB, SAMPLE_BOOK, engine, TAPE)]
+  proven = made.filter((row) => row.proven).length
+  return made
+})
+print(`41 widths, ${proven} proven`, rows, 4000)

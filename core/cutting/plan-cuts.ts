@@ -5,9 +5,8 @@ import { costsInCents } from './model/costs.ts'
 import { runCrowded, supplyTooSmall } from './model/infeasible.ts'
 import type { Problem } from './model/problem.ts'
 import { assemble } from './solve/assemble.ts'
-import { search, type Outcome } from './solve/search.ts'
-import { type MemberPath, orderApart, pathsOf } from './solve/plan-runs.ts'
-import type { Solution } from './solve/solution.ts'
+import type { Outcome } from './solve/search.ts'
+import { searchArranged } from './solve/search-arranged.ts'
 import { DEFAULT_LIMITS, Work } from './solve/work.ts'
 import type { CutJob, CutPlan, Infeasible, WorkLimits } from './types.ts'
 
@@ -30,14 +29,13 @@ export function planCuts(job: CutJob, engine: LpEngine, options: PlanOptions = {
   if (!built.ok) return built
   const problem = built.value
   const work = new Work({ ...DEFAULT_LIMITS, ...options.limits }, options.stop ?? (() => false))
-  const outcome = search(problem, costsInCents(problem), engine, work, {
+  const outcome = searchArranged(problem, costsInCents(problem), engine, work, {
     quick: options.quick ?? false,
     onProgress: options.onProgress ?? (() => undefined),
   })
   if (outcome.best === null) return fail(reason(problem, outcome))
-  const paths = orderedPaths(problem, outcome.best)
   return ok(
-    assemble(problem, outcome.best, paths, outcome.dual, {
+    assemble(problem, outcome.best, outcome.paths, outcome.dual, {
       status: work.stopped() ? 'stopped' : outcome.best.cost <= outcome.bound ? 'proven optimal' : 'feasible',
       bound: outcome.bound,
       why: whyOf(problem, outcome, work, options.quick ?? false),
@@ -45,13 +43,6 @@ export function planCuts(job: CutJob, engine: LpEngine, options: PlanOptions = {
       work: { columns: work.columns, nodes: work.nodes, patterns: work.patterns, engine: engine.name },
     }),
   )
-}
-
-function orderedPaths(problem: Problem, solution: Solution): MemberPath[][] {
-  return problem.runs.map((run, r) => {
-    const paths = pathsOf(run, solution.flows[r] ?? [])
-    return run.group.neighboursApart ? (orderApart(paths) ?? paths) : paths
-  })
 }
 
 function reason(problem: Problem, outcome: Outcome): Infeasible {

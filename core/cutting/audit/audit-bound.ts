@@ -1,8 +1,7 @@
-import { TICKS_PER_FOOT } from '../../units/index.ts'
 import type { AuditFault, CutJob, CutPlan } from '../types.ts'
 import { cheapestMember, lengthsOfRun } from './cheapest-member.ts'
 import { bestWorth, type Worth } from './knapsack.ts'
-import { type Allowed, allowedStock, longestUsable, unitPriceAt } from './stock-rules.ts'
+import { type Allowed, allowedStock, boughtByCount, longestUsable, offcutWorth, unitPriceAt } from './stock-rules.ts'
 
 /** Relative room for prices that are not whole: none. A certificate's prices must be whole numbers in range. */
 const MOST = Number.MAX_SAFE_INTEGER
@@ -143,11 +142,8 @@ function boardWorths(
 
 function spared(job: CutJob, stock: Allowed, width: number): number {
   const left = stock.usable - width
-  let cents = stock.trim === 0 && left === -job.kerf ? job.perCut : 0
-  if (job.keep !== null && left > 0 && left >= job.keep.from) {
-    cents += Math.min(Math.floor((left * job.keep.centsPerFoot) / TICKS_PER_FOOT), stock.option.price)
-  }
-  return cents
+  const whole = stock.trim === 0 && left === -job.kerf ? job.perCut : 0
+  return whole + offcutWorth(job, stock.option, left)
 }
 
 function commonDivisor(a: number, b: number): number {
@@ -158,8 +154,7 @@ function commonDivisor(a: number, b: number): number {
 function stockTerm(job: CutJob, stock: Allowed, worth: number, pieces: number, scale: number): bigint | null {
   const { option, most } = stock
   const own = (job.handling + (stock.trim > 0 ? job.perCut : 0)) * scale
-  const special = (option.pack ?? 1) > 1 || (option.minimum ?? 1) > 1 || (option.breaks ?? []).length > 0
-  if (!special) {
+  if (!boughtByCount(option)) {
     const gain = worth - own - option.price * scale
     if (gain <= 0) return 0n
     const count = own + option.price === 0 ? Math.min(most, pieces) : most

@@ -1,6 +1,5 @@
-import { TICKS_PER_FOOT } from '../../units/index.ts'
 import type { AuditFault, CutJob, CutPlan } from '../types.ts'
-import { allowedStock, unitPriceAt } from './stock-rules.ts'
+import { allowedStock, boughtByCount, offcutWorth, unitPriceAt } from './stock-rules.ts'
 
 /** Counts, prices, amounts and sums of the order; joints' cost; preferences; gap and status; waste. */
 export function auditMoney(job: CutJob, plan: CutPlan): AuditFault[] {
@@ -42,9 +41,8 @@ function auditOrder(job: CutJob, plan: CutPlan, faults: AuditFault[], expect: Ex
       continue
     }
     const { option } = stock
-    const special = option.pack !== undefined || option.minimum !== undefined || option.breaks !== undefined
     const needed = cut.get(line.stockId) ?? 0
-    if (special ? line.count < needed : line.count !== needed) {
+    if (boughtByCount(option) ? line.count < needed : line.count !== needed) {
       faults.push({ rule: 'order count', where, message: `${needed} boards are cut, ${line.count} ordered.` })
     }
     if (line.count > stock.most) {
@@ -89,10 +87,7 @@ function preference(job: CutJob, plan: CutPlan): number {
     const spared = trim === 0 && end === board.length ? 1 : 0
     const cuts = board.cuts.length + (trim > 0 ? 1 : 0) - spared
     sum += job.handling + cuts * job.perCut
-    if (job.keep !== null && board.offcut > 0 && board.offcut >= job.keep.from) {
-      const worth = Math.floor((board.offcut * job.keep.centsPerFoot) / TICKS_PER_FOOT)
-      sum -= Math.min(worth, stock?.option.price ?? 0)
-    }
+    if (stock !== undefined) sum -= offcutWorth(job, stock.option, board.offcut)
   }
   return sum
 }

@@ -1,3 +1,4 @@
+import { TICKS_PER_FOOT } from '../../units/index.ts'
 import type { CutJob, StockOption } from '../types.ts'
 
 /** What the job allows of one stock option: its usable length, how many at most. */
@@ -33,4 +34,15 @@ export function unitPriceAt(option: StockOption, count: number): number {
   const reached = (option.breaks ?? []).filter(step => step.from <= count)
   if (reached.length === 0) return option.price
   return reached.reduce((last, step) => (step.from >= last.from ? step : last)).price
+}
+
+/** Bought by the pack, from a minimum or with a price break: its price is that of a count, not of a board. */
+export function boughtByCount(option: StockOption): boolean {
+  return (option.pack ?? 1) > 1 || (option.minimum ?? 1) > 1 || (option.breaks ?? []).length > 0
+}
+
+/** What an offcut of this length is worth in cents: never more than its board cost, nothing where boards are bought by count. */
+export function offcutWorth(job: CutJob, option: StockOption, length: number): number {
+  if (job.keep === null || boughtByCount(option) || length <= 0 || length < job.keep.from) return 0
+  return Math.min(Math.floor((length * job.keep.centsPerFoot) / TICKS_PER_FOOT), option.price)
 }

@@ -3,16 +3,16 @@ import type { Pattern, Problem } from './problem.ts'
 
 /**
  * What is taken off a board's base cost when `used` of its capacity is cut: the value of an offcut worth keeping
- * (never more than the board's own price) and the saw cut that a board used to its end does not need.
+ * (never more than the board's own price; none for boards bought by the pack or at a break, whose price is no single board's) and the saw cut that a board used to its end does not need.
  */
 export function savingOf(problem: Problem, stock: number, used: number): number {
   const type = problem.stocks[stock]
   if (type === undefined) return 0
   const { job } = problem
   let saving = 0
-  if (job.perCut > 0 && trimOf(problem, stock) === 0 && used === type.capacity) saving += job.perCut
-  if (job.keep !== null) {
-    const left = (type.capacity - used) * problem.unit - job.kerf
+  if (job.perCut > 0 && trimOf(problem, stock) === 0 && used * problem.unit === type.usable + job.kerf) saving += job.perCut
+  if (job.keep !== null && type.counts === null) {
+    const left = type.usable - used * problem.unit
     if (left >= job.keep.from && left > 0) {
       saving += Math.min(Math.floor((left * job.keep.centsPerFoot) / TICKS_PER_FOOT), type.option.price)
     }

@@ -105,7 +105,7 @@ export function buildProblem(job: CutJob): Result<Problem, Infeasible> {
     const base = (counts === null ? option.price : 0) + job.handling + trimCut
     const supply = supplyOf(job, option)
     const capacity = Math.floor((usableLength(job, option) + job.kerf) / unit)
-    return { option, capacity, base, supply: base === 0 ? Math.min(supply, pieces) : supply, counts }
+    return { option, usable: usableLength(job, option), capacity, base, supply: base === 0 ? Math.min(supply, pieces) : supply, counts }
   })
   const runs: RunModel[] = graphs.map(({ group, graph }) => {
     const arcs: RunArc[] = graph.arcs.map(arc => ({
@@ -116,6 +116,7 @@ export function buildProblem(job: CutJob): Result<Problem, Infeasible> {
       item: itemOf.get(arc.length) ?? 0,
       cost: arc.jointCost,
       point: arc.point,
+      most: group.members.length,
     }))
     return { group, members: group.members.length, nodes: graph.nodes, arcs, caps: capsOf(group) }
   })

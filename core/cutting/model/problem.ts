@@ -20,7 +20,9 @@ export interface CountChoice {
 
 export interface StockType {
   readonly option: StockOption
-  /** usable length + kerf, in the problem's unit */
+  /** length without trims */
+  readonly usable: number
+  /** usable length + kerf, in whole units of the problem */
   readonly capacity: number
   /** what using one board costs before savings: price (0 where `counts` says it), handling, the cut of its trim */
   readonly base: number
@@ -40,6 +42,8 @@ export interface RunArc {
   readonly cost: number
   /** index of the joint point at its far end, −1 at the run's end */
   readonly point: number
+  /** most members that may have it */
+  readonly most: number
 }
 
 /** At most `cap` members jointed at `points`; more at `excess` each, or not at all where that is null. */

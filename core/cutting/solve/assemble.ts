@@ -6,7 +6,7 @@ import type { Problem } from '../model/problem.ts'
 import type { Board, Certificate, CutPlan, PlannedJoint, PlanStatus, RunPiece } from '../types.ts'
 import type { DualBound } from '../bound/dual-bound.ts'
 import { layOut, type ToCut } from './plan-boards.ts'
-import { type MemberPath, pathsOf } from './plan-runs.ts'
+import type { MemberPath } from './arrange.ts'
 import { boardsUsed, choiceFor, jointedAt, type Solution } from './solution.ts'
 
 export interface Verdict {
@@ -168,9 +168,4 @@ function wasteOf(problem: Problem, boards: readonly Board[]): CutPlan['waste'] {
     else waste.thrown += board.offcut
   }
   return waste as CutPlan['waste']
-}
-
-/** Members of every run in their own order, where no order is asked for. */
-export function pathsInOrder(problem: Problem, solution: Solution): MemberPath[][] {
-  return problem.runs.map((run, r) => pathsOf(run, solution.flows[r] ?? []))
 }

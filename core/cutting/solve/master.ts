@@ -95,7 +95,7 @@ export function lpColumn(problem: Problem, costs: Costs, rows: MasterRows, colum
           values.push(1)
         }
       })
-      return entry(costs.arcs[column.run]?.[column.arc] ?? 0, at, values, run.members)
+      return entry(costs.arcs[column.run]?.[column.arc] ?? 0, at, values, arc.most)
     }
     case 'excess':
       return entry(costs.excess[column.run]?.[column.cap] ?? 0, [rows.caps[column.run]?.[column.cap] ?? 0], [-1])

@@ -1,4 +1,5 @@
-import type { DualBound } from '../bound/dual-bound.ts'
+import { type DualBound, dualBound } from '../bound/dual-bound.ts'
+import type { KnapsackTable } from '../bound/knapsack-table.ts'
 import type { LpEngine } from '../lp-port.ts'
 import type { Costs } from '../model/costs.ts'
 import type { Problem } from '../model/problem.ts'
@@ -35,6 +36,7 @@ export interface SearchOptions {
 /** Least cost of a problem: start, column generation, integer program over the columns, proof by enumeration. */
 export function search(problem: Problem, costs: Costs, engine: LpEngine, work: Work, options: SearchOptions): Outcome {
   const table = tableFor(problem)
+  if (problem.items.length === 0) return nothingToDo(problem, costs, table)
   const plans = startingPlans(problem, costs)
   let best = plans.reduce<Solution | null>((least, plan) => (least === null || plan.cost < least.cost ? plan : least), null)
   const dear = 1000 * (1 + Math.max(...costs.board, ...problem.stocks.map(stock => stock.option.price)))
@@ -71,6 +73,11 @@ export function search(problem: Problem, costs: Costs, engine: LpEngine, work: W
   } finally {
     master.dispose()
   }
+}
+
+function nothingToDo(problem: Problem, costs: Costs, table: KnapsackTable): Outcome {
+  const dual = dualBound(problem, costs, table, { scale: 1, items: new Float64Array(0), caps: [] })
+  return { best: { boards: [], flows: [], cost: costs.constant }, dual, bound: dual.cents, searched: null, lacking: null }
 }
 
 function missing(master: Master, x: ArrayLike<number>): Outcome['lacking'] {

@@ -1,6 +1,6 @@
 import type { Costs } from '../model/costs.ts'
 import { costIn } from '../model/costs.ts'
-import type { Pattern, Problem } from '../model/problem.ts'
+import type { Pattern, Problem, RunArc } from '../model/problem.ts'
 
 export interface Boards {
   readonly pattern: Pattern
@@ -104,11 +104,11 @@ export function solutionOf(
 
 function balanced(
   nodes: number,
-  arcs: readonly { readonly from: number; readonly to: number }[],
+  arcs: readonly RunArc[],
   members: number,
   flow: readonly number[],
 ): boolean {
-  if (arcs.some((_, a) => (flow[a] ?? 0) < 0)) return false
+  if (arcs.some((arc, a) => (flow[a] ?? 0) < 0 || (flow[a] ?? 0) > arc.most)) return false
   const balance = new Int32Array(nodes)
   arcs.forEach((arc, a) => {
     balance[arc.from] = (balance[arc.from] ?? 0) - (flow[a] ?? 0)

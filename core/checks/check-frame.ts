@@ -20,6 +20,7 @@ import { checkLedgerFasteners } from './ledger-fasteners.ts'
 import { checkLedgerSize } from './ledger-size.ts'
 import { checkPostHeights } from './post-height.ts'
 import type { Check } from './types.ts'
+import { checkUplift } from './uplift.ts'
 
 /** Every rule applied to a frame, in the order that loads travel: decking, joists, ledger, beams, posts, footings. */
 export function checkFrame(job: Job, layout: Layout, frame: Frame): readonly Check[] {
@@ -38,6 +39,7 @@ export function checkFrame(job: Job, layout: Layout, frame: Frame): readonly Che
     ...checkBeamOverhangs(context),
     ...checkBeamBearings(context),
     ...checkPostHeights(context),
+    ...checkUplift(context),
     ...checkFootingSizes(context),
     ...checkFootingThicknesses(context),
     checkFootingDepth(context),

@@ -53,7 +53,7 @@ export function byReaction(one: LoadedFooting, bearing: Bearing): Finding | null
   return sizing(
     one,
     bearing,
-    one.reaction,
+    Math.max(0, one.reaction),
     ["The beam's greatest reaction, live load placed worst"],
     'Worst reaction',
   )

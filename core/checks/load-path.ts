@@ -64,8 +64,10 @@ export function loadPath(context: Measures): LoadPath {
     const index = supports.findIndex((one) => one.beam === facts.beam.beam)
     const reaction = envelope.supports[index]
     if (reaction === undefined || facts.posts.length < 2) return []
-    const live = reaction.greatestLive / spacing
-    return [reckonBeam(context, facts, { dead: reaction.greatest / spacing - live, live })]
+    // joists that lift off a beam do not load it: see the check of uplift
+    const live = Math.max(0, reaction.greatestLive / spacing)
+    const dead = Math.max(0, reaction.greatest / spacing - live)
+    return [reckonBeam(context, facts, { dead, live })]
   })
   return { joist: { section, values, line, envelope }, beams }
 }

@@ -89,7 +89,7 @@ function calculate(context: CheckContext, facts: BeamFacts): Finding | null {
   const least = toInches(dressedSizes[postSize].thickness)
   return facts.posts
     .map((post, i) => {
-      const load = reckoned.envelope.supports[i]?.greatest ?? 0
+      const load = Math.max(0, reckoned.envelope.supports[i]?.greatest ?? 0)
       const slenderness = Math.max(0, toInches(post.length)) / least
       const stability = columnStability(slenderness, values.leastModulus, values.compression)
       const capacity = stability * values.compression * areaOf(section)

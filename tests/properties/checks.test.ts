@@ -21,6 +21,14 @@ const inchesText = (min: number, max: number) =>
   fc.integer({ min: min * 32, max: max * 32 }).map((n) => `${n / 32} in`)
 const pick = <T>(...from: T[]) => fc.constantFrom(...from)
 
+const beam = fc.record({
+  size: pick(...SIZES),
+  plies: fc.integer({ min: 1, max: 3 }),
+  setback: inchesText(4, 40),
+  posts: fc.integer({ min: 2, max: 8 }),
+  inset: inchesText(3, 30),
+})
+
 /** Decks of every kind that can be stated, sensible or not. */
 const statements = fc.record({
   version: fc.constant(1),
@@ -40,15 +48,7 @@ const statements = fc.record({
     species: pick('SP', 'DFL', 'HF', 'SPF', 'RW', 'WC'),
     treatment: pick('treated', 'untreated'),
     joists: fc.record({ size: pick(...SIZES), spacing: pick('12 in', '16 in', '24 in', '13 in') }),
-    beams: fc.record({
-      front: fc.record({
-        size: pick(...SIZES),
-        plies: fc.integer({ min: 1, max: 3 }),
-        setback: inchesText(4, 40),
-        posts: fc.integer({ min: 2, max: 8 }),
-        inset: inchesText(3, 30),
-      }),
-    }),
+    beams: fc.record({ front: beam, rear: beam }),
     postSize: pick('4x4', '4x6', '6x6', '8x8'),
   }),
   ground: fc.record({ base: pick('0 in', '16 in', '24 in', '30 in') }),

@@ -283,6 +283,29 @@ describe('checks of other decks', () => {
   })
 })
 
+describe('uplift', () => {
+  it('is not spoken of where nothing lifts', () => {
+    expect(deckWith().checks.some((check) => check.id.includes('uplift'))).toBe(false)
+  })
+
+  it('is found where joists reach too far beyond a beam, and loads neither that beam nor its footings', () => {
+    const change = {
+      size: { depth: '70 in', height: '72 in' },
+      site: { attachment: 'freestanding' },
+      frame: { beams: { front: { setback: '40 in' }, rear: { setback: '4 in' } } },
+    }
+    const { checks } = deckWith(change)
+    expect(checkNamed(checks, 'joist-uplift')).toMatchObject({
+      status: 'outside scope',
+      message: expect.stringMatching(/^A joist lifts off a support by [\d,]+ lb/),
+    })
+    expect(checkNamed(checks, 'joist-cantilever-front').status).toBe('fails')
+    expect(
+      checkNamed(checks, 'footing-size-footing-rear-1').findings.every((one) => one.demand.value >= 0),
+    ).toBe(true)
+  })
+})
+
 describe('ledger fasteners', () => {
   it('are spaced by the table, with the calculation beside it', () => {
     const check = checkNamed(deckWith().checks, 'ledger-fasteners')

@@ -6,7 +6,7 @@ import { loadEngine } from './lp/index.ts'
 import type { WorkAnswer, WorkerStart, WorkRequest } from './messages.ts'
 
 /** Cutting plans kept between requests; each is some tens of kilobytes. Most edits leave most products as they were. */
-const PLANS_KEPT = 300
+const PLANS_KEPT = 200
 
 if (parentPort === null) throw new Error('estimate-worker.ts runs as a worker thread only')
 const port = parentPort

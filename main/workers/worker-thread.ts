@@ -1,6 +1,9 @@
 import { Worker } from 'node:worker_threads'
 import type { WorkAnswer, WorkerStart, WorkRequest } from './messages.ts'
 
+/** Two idle workers would hold 100 MB of emptied young heap without a limit; the old heap's is room for the largest deck. */
+const HEAP = { maxYoungGenerationSizeMb: 8, maxOldGenerationSizeMb: 192 }
+
 /** One worker thread that is there when needed: started at once, started anew after it was stopped or died. */
 export interface WorkerThread {
   post(request: WorkRequest): void
@@ -22,7 +25,10 @@ export function workerThread(
   let worker = start()
 
   function start(): Worker {
-    const started = new Worker(file, { workerData: { stopBefore: memory } satisfies WorkerStart })
+    const started = new Worker(file, {
+      resourceLimits: HEAP,
+      workerData: { stopBefore: memory } satisfies WorkerStart,
+    })
     let cause = 'The calculation stopped unexpectedly.'
     started.on('message', (answer: WorkAnswer) => {
       if (worker === started) onAnswer(answer)
@@ -35,8 +41,6 @@ export function workerThread(
       worker = start()
       onDeath(cause)
     })
-    // the doors decide when the program ends, not an idle worker
-    started.unref()
     return started
   }
 

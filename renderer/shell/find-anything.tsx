@@ -4,6 +4,8 @@ import { shown } from './keys.ts'
 import { MAC } from './platform.ts'
 
 const MOST = 60
+/** the closing menu gives the focus back to where it was; what a command focuses comes after that, ms */
+const FOCUS_BACK = 40
 
 /** The command menu: every command, field and member by its name. Its shortcut is one of the commands. */
 export function FindAnything({ commands }: { readonly commands: readonly Command[] }) {
@@ -16,7 +18,7 @@ export function FindAnything({ commands }: { readonly commands: readonly Command
           id: command.id,
           label: command.label,
           disabled: !command.enabled,
-          onClick: () => command.run(),
+          onClick: () => setTimeout(command.run, FOCUS_BACK),
           ...(command.keys[0]
             ? { rightSection: <kbd className="keys">{shown(command.keys[0], MAC)}</kbd> }
             : {}),

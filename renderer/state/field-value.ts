@@ -25,9 +25,12 @@ export function fieldText(spec: FieldSpec, value: FieldValue | undefined): strin
   return printQuantity(spec, value)
 }
 
-/** Lengths that the trade says in inches (spacing, tube, kerf), read from how far their field goes. */
+const IN_INCHES: readonly FieldSpec['section'][] = ['ground', 'decking', 'cutting']
+
+/** A value in words, lengths that the trade says in inches (spacing, tube, kerf, frost) in inches. */
 export function printQuantity(spec: FieldSpec, value: FieldValue): string {
-  const short = spec.kind === 'length' && typeof value === 'number' && (spec.max ?? 0) <= feet(5)
+  const told = IN_INCHES.includes(spec.section) || (spec.max ?? 0) <= feet(5) || spec.path === 'site.frostDepth'
+  const short = told && spec.kind === 'length' && typeof value === 'number'
   return short ? printInches(ticks(value)) : printFieldValue(spec, value)
 }
 

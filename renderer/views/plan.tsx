@@ -15,8 +15,8 @@ const ALL: readonly Layer[] = [
   'footings',
   'joists',
   'beams',
-  'joints',
   'posts',
+  'joints',
   'dimensions',
 ]
 

@@ -45,6 +45,7 @@ export {
   dressedSizesSource,
   poundsPerFoot,
   sectionOf,
+  woodDensity,
 } from './ps20/index.ts'
 export { SPECIES_GROUP } from './species-groups.ts'
 export type * from './types.ts'

@@ -1,5 +1,6 @@
 import { TICKS_PER_FOOT, TICKS_PER_INCH, type Ticks } from '../../units/index.ts'
 import type { LumberSize, Section, Species } from '../types.ts'
+import { woodDensity } from './density.ts'
 import { dressedSizes } from './dressed-sizes.ts'
 import { moistureContent, specificGravity } from './weights.ts'
 
@@ -26,9 +27,7 @@ export function poundsPerFoot(
   species: Species,
   state: keyof typeof moistureContent,
 ): number {
-  const gravity = specificGravity[species]
-  const moisture = moistureContent[state]
-  const density = ((62.4 * gravity) / (1 + 0.009 * gravity * moisture)) * (1 + moisture / 100)
+  const density = woodDensity(specificGravity[species], moistureContent[state])
   const section = sectionOf(size)
   return (density * squareInches(section.thickness, section.depth)) / 144
 }

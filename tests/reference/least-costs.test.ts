@@ -11,11 +11,36 @@ import { WORKED_PRICES } from '../fixtures/worked-prices.ts'
  * method (integer programs solved to a gap of 0), not by this program.
  */
 const leastCosts = [
-  { width: '19 ft 10 in', joints: 0, cost: { '2x10': 41_798, '2x12': 8_438, '6x6': 3_975, '5/4x6': 80_910 }, all: 135_121 },
-  { width: '20 ft', joints: 0, cost: { '2x10': 41_798, '2x12': 8_438, '6x6': 3_975, '5/4x6': 84_858 }, all: 139_069 },
-  { width: '22 ft', joints: 4, cost: { '2x10': 46_690, '2x12': 10_846, '6x6': 3_975, '5/4x6': 92_050 }, all: 153_561 },
-  { width: '23 ft 6 in', joints: 5, cost: { '2x10': 49_616, '2x12': 11_597, '6x6': 3_975, '5/4x6': 97_776 }, all: 162_964 },
-  { width: '24 ft', joints: 4, cost: { '2x10': 49_649, '2x12': 11_597, '6x6': 3_975, '5/4x6': 101_408 }, all: 166_629 },
+  {
+    width: '19 ft 10 in',
+    joints: 0,
+    cost: { '2x10': 41_798, '2x12': 8_438, '6x6': 3_975, '5/4x6': 80_910 },
+    all: 135_121,
+  },
+  {
+    width: '20 ft',
+    joints: 0,
+    cost: { '2x10': 41_798, '2x12': 8_438, '6x6': 3_975, '5/4x6': 84_858 },
+    all: 139_069,
+  },
+  {
+    width: '22 ft',
+    joints: 4,
+    cost: { '2x10': 46_690, '2x12': 10_846, '6x6': 3_975, '5/4x6': 92_050 },
+    all: 153_561,
+  },
+  {
+    width: '23 ft 6 in',
+    joints: 5,
+    cost: { '2x10': 49_616, '2x12': 11_597, '6x6': 3_975, '5/4x6': 97_776 },
+    all: 162_964,
+  },
+  {
+    width: '24 ft',
+    joints: 4,
+    cost: { '2x10': 49_649, '2x12': 11_597, '6x6': 3_975, '5/4x6': 101_408 },
+    all: 166_629,
+  },
 ] as const
 
 let engine: LpEngine

@@ -23,6 +23,8 @@ export interface EstimateOptions {
   readonly limits?: Partial<WorkLimits>
   /** asked now and then: true ends the search, and the plans say that they were stopped */
   readonly stop?: () => boolean
+  /** sound plans with their bound, without seeking the proof that no order is cheaper */
+  readonly quick?: boolean
   /** plans already made, by the content of their cutting job; shared by estimates of one deck in several sizes */
   readonly known?: Map<string, Result<CutPlan, Infeasible>>
 }
@@ -68,7 +70,7 @@ export function costDesign(
 /** A plan of the same pieces, runs and stock is made once; a stopped one is not kept. */
 function planOnce(cutJob: CutJob, engine: LpEngine, options: EstimateOptions): Result<CutPlan, Infeasible> {
   const { known, ...rest } = options
-  const key = known === undefined ? '' : JSON.stringify(cutJob)
+  const key = known === undefined ? '' : `${rest.quick ?? false} ${JSON.stringify(cutJob)}`
   const before = known?.get(key)
   if (before !== undefined) return before
   const planned = planCuts(cutJob, engine, rest)

@@ -8,6 +8,11 @@ import { costParts } from './cost-parts.ts'
 import type { CompareRow } from './types.ts'
 import { exactFitWidths, type WidthRange, widthsNearestFirst } from './widths.ts'
 
+export interface CompareOptions extends EstimateOptions {
+  /** every width first with sound plans and their bound, then those that are not proven once more, with the proof */
+  readonly quickFirst?: boolean
+}
+
 /**
  * The same deck at each width of a range, each planned, audited and priced in full, nearest to its own width first.
  * A width that cannot be framed or priced is a row that says why. Nothing for a job that is not valid itself.
@@ -17,19 +22,27 @@ export function* compareWidths(
   book: PriceBook,
   engine: LpEngine,
   range: WidthRange,
-  options: EstimateOptions = {},
+  { quickFirst = false, ...options }: CompareOptions = {},
 ): Iterable<CompareRow> {
   const base = design(statement)
   if (!base.ok) return
   const { job, given } = base.value
-  const exact = range.exactFits === true ? exactFitWidths(base.value, book) : []
   const shared = { ...options, known: options.known ?? new Map() }
-  for (const width of widthsNearestFirst(range, job.size.width, exact)) {
+  const rowAt = (width: Ticks, quick: boolean): CompareRow => {
     const made = designJob({ ...job, size: { ...job.size, width } }, given)
-    yield made.ok
-      ? rowOf(width, made.value, costDesign(made.value, book, engine, shared))
+    return made.ok
+      ? rowOf(width, made.value, costDesign(made.value, book, engine, { ...shared, quick }))
       : unpriced(width, made.error[0]?.message ?? 'It cannot be framed.')
   }
+
+  const exact = range.exactFits === true ? exactFitWidths(base.value, book) : []
+  const unproven: Ticks[] = []
+  for (const width of widthsNearestFirst(range, job.size.width, exact)) {
+    const row = rowAt(width, quickFirst)
+    yield row
+    if (quickFirst && row.fault === null && !row.proven) unproven.push(width)
+  }
+  for (const width of unproven) yield rowAt(width, false)
 }
 
 function rowOf(width: Ticks, made: Design, costed: Costed): CompareRow {

@@ -1,10 +1,13 @@
 import { changesBetween } from './cost-parts.ts'
 import type { CompareRow } from './types.ts'
 
-/** Rows by width, each with what changed against the next narrower one that has a price. */
+/**
+ * Rows by width, each with what changed against the next narrower one that has a price. Of several rows of one width
+ * the last counts: it is the one with the proof.
+ */
 export function explainRows(rows: readonly CompareRow[]): readonly CompareRow[] {
   let before: CompareRow | null = null
-  return [...rows]
+  return [...new Map(rows.map((row) => [row.width, row])).values()]
     .sort((a, b) => a.width - b.width)
     .map((row) => {
       if (row.fault !== null) return row

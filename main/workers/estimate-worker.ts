@@ -18,7 +18,7 @@ const known: NonNullable<EstimateOptions['known']> = new Map()
 const work: Parameters<typeof answerRequest>[1] = {
   estimate: (statement, book) => estimate(statement, book, engine, { known }),
   compareWidths: (statement, book, range, stop) =>
-    compareWidths(statement, book, engine, range, { known, stop }),
+    compareWidths(statement, book, engine, range, { known, stop, quickFirst: true }),
 }
 
 port.on('message', (request: WorkRequest) => {

@@ -66,6 +66,22 @@ describe('widths compared', () => {
     expect(explainRows(wide).map((row) => row.changes.length > 0)).toEqual([false, false, true])
   })
 
+  it('come quickly first where asked for, and once more with the proof where it was not there yet', () => {
+    const options = { quickFirst: true }
+    const twice = [...compareWidths(smallJob('12 ft'), SAMPLE_BOOK, engine, range, options)]
+    const first = twice.slice(0, rows.length)
+    expect(first.map((row) => row.width)).toEqual(rows.map((row) => row.width))
+    const open = first.filter((row) => !row.proven)
+    expect(twice.slice(rows.length).map((row) => row.width)).toEqual(open.map((row) => row.width))
+    for (const row of first) {
+      const least = rowAt(row.width)?.lumber ?? 0
+      expect(row.lumber).toBeGreaterThanOrEqual(least)
+      expect(row.bound).toBeLessThanOrEqual(least)
+    }
+    expect(explainRows(twice).map((row) => row.lumber)).toEqual(explainRows(rows).map((row) => row.lumber))
+    expect(twice.slice(rows.length).every((row) => row.proven)).toBe(true)
+  })
+
   it('are none for a job that is not valid', () => {
     expect([...compareWidths({ version: 1, size: 4 }, SAMPLE_BOOK, engine, range)]).toEqual([])
   })

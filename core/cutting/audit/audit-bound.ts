@@ -116,7 +116,7 @@ function boardWorths(
   const worths: Worth[] = []
   for (const [length, count] of most) {
     const price = (priceOf.get(length) ?? 0) - job.perCut * scale
-    if (price > 0) worths.push({ width: length + job.kerf, price, most: count })
+    if (savings || price > 0) worths.push({ width: length + job.kerf, price, most: count })
   }
   const unit = worths.reduce((divisor, { width }) => commonDivisor(divisor, width), 0) || 1
   const stocks = [...allowedStock(job)]

@@ -26,6 +26,7 @@ export class KnapsackTable {
   readonly #taken: Uint8Array
   readonly #widths: readonly number[]
   #profits: ArrayLike<number> = []
+  #exact = false
 
   /** @param widths descending @param limits most copies of each in one board */
   constructor(widths: readonly number[], limits: readonly number[], capacity: number) {
@@ -58,6 +59,7 @@ export class KnapsackTable {
   fill(profits: ArrayLike<number>, exact: boolean, visit?: (item: number) => void): void {
     const { capacity, value } = this
     this.#profits = profits
+    this.#exact = exact
     value.fill(exact ? Number.NEGATIVE_INFINITY : 0)
     value[0] = 0
     const size = capacity + 1
@@ -68,12 +70,17 @@ export class KnapsackTable {
       for (; row < this.#rows.length; row++) {
         const entry = this.#rows[row] as Row
         if (entry.item !== item) break
-        if (profit <= 0) continue
+        if (!this.#counts(item)) continue
         const base = row * size
         if (entry.endless) fillEndless(value, this.#taken, base, entry.width, profit, capacity)
         else fillOnce(value, this.#taken, base, entry.width, profit * entry.multiple, capacity)
       }
     }
+  }
+
+  /** An item worth nothing may still bring a board to the width at which it costs less; elsewhere it is left out. */
+  #counts(item: number): boolean {
+    return this.#exact || (this.#profits[item] ?? 0) > 0
   }
 
   /** The filling behind value[used] as it stood when `widest` was the last item applied. */
@@ -84,7 +91,7 @@ export class KnapsackTable {
     let row = (widest === 0 ? this.#rows.length : (this.#first[widest - 1] ?? 0)) - 1
     while (row >= 0 && at > 0) {
       const entry = this.#rows[row] as Row
-      if ((this.#profits[entry.item] ?? 0) > 0 && this.#taken[row * size + at] === 1) {
+      if (this.#counts(entry.item) && this.#taken[row * size + at] === 1) {
         counts.set(entry.item, (counts.get(entry.item) ?? 0) + entry.multiple)
         at -= entry.width
         if (entry.endless) continue

@@ -16,6 +16,8 @@ export interface BoardState {
   readonly whole: boolean
   /** lengths that can be cut from it, ends good: what is left past the saw, and pieces that came out wrong */
   readonly usable: readonly Ticks[]
+  /** the same once it is sawn as planned */
+  readonly leftAsPlanned: readonly Ticks[]
 }
 
 export interface BoardStates {
@@ -66,15 +68,19 @@ export function boardStates(job: CutJob, plan: CutPlan, day: DayState): BoardSta
         fix: 'Say of such a piece that it is lost; a stretch to leave out lies in what is left of the board.',
       })
     }
-    const touched = culls.some((cull) => cull.to > trim && cull.from < board.length - trim)
+    const end = board.length - trim
+    const touched = culls.some((cull) => cull.to > trim && cull.from < end)
+    const lacking = board.cuts.filter((cut) => !right(cut))
+    const last = board.cuts.at(-1)?.to ?? trim
     return {
       board,
       bought: sawn || touched || offcuts.has(board.stockId) || day.bought === 'all' || day.bought.includes(board.number),
       made,
-      lacking: board.cuts.filter((cut) => !right(cut)),
-      asPlanned: miscuts.size === 0 && !touched,
+      lacking,
+      asPlanned: miscuts.size === 0 && !culls.some((cull) => lacking.some((cut) => cull.from < cut.to && cull.to > cut.from)),
       whole: !sawn && !touched,
-      usable: [...spoilt, ...(sawn || touched ? goodLengths(free, board.length - trim, culls, job.kerf) : [])],
+      usable: [...spoilt, ...(sawn || touched ? goodLengths(free, end, culls, job.kerf) : [])],
+      leftAsPlanned: goodLengths(last + job.kerf, end, culls, job.kerf),
     }
   })
   return { states, faults }

@@ -41,6 +41,18 @@ export interface BoardsToBuy extends BoardCount {
   readonly amount: Cents
 }
 
+/** Stock of the rest: whole boards lying there, or what is left of boards. */
+export interface Lying {
+  readonly id: string
+  /** stock that a whole board was bought as; null: a part of a board */
+  readonly of: string | null
+  readonly length: Ticks
+  /** numbers of the boards in the old plan */
+  readonly boards: readonly number[]
+  /** whole boards beyond those of the plan */
+  readonly spares: number
+}
+
 /** The rest of a plan, planned again. */
 export interface Replan {
   /** boards as they were sawn: only pieces that exist and are right */
@@ -49,6 +61,8 @@ export interface Replan {
   readonly stays: readonly Board[]
   /** the pieces that had to be planned again and what they may be cut from; null: none */
   readonly rest: { readonly job: CutJob; readonly plan: CutPlan } | null
+  /** what lies there to cut from, by the stock ids of the rest */
+  readonly lying: readonly Lying[]
   /** numbers of the boards of the old plan that are not sawn as planned */
   readonly changed: readonly number[]
   /** pieces of the old plan that must be made again or elsewhere */

@@ -12,8 +12,8 @@ export interface Costs {
   readonly excess: readonly (readonly (number | null)[])[]
   /** per stock type, per count choice */
   readonly counts: readonly (readonly number[])[]
-  /** true where a board's cost depends on how much of it is used */
-  readonly savings: boolean
+  /** what a cent saved by a board's use counts for; 0: a board costs the same however it is cut */
+  readonly savings: number
   /** part that no choice changes */
   readonly constant: number
 }
@@ -25,13 +25,13 @@ export function costsInCents(problem: Problem): Costs {
     arcs: problem.runs.map(run => run.arcs.map(arc => arc.cost)),
     excess: problem.runs.map(run => run.caps.map(cap => cap.excess)),
     counts: problem.stocks.map(stock => (stock.counts ?? []).map(choice => choice.cost)),
-    savings: problem.savings,
+    savings: problem.savings ? 1 : 0,
     constant: 0,
   }
 }
 
 export function savingIn(problem: Problem, costs: Costs, stock: number, used: number): number {
-  return costs.savings ? savingOf(problem, stock, used) : 0
+  return costs.savings === 0 ? 0 : costs.savings * savingOf(problem, stock, used)
 }
 
 export function costIn(problem: Problem, costs: Costs, pattern: Pattern): number {

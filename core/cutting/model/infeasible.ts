@@ -58,12 +58,30 @@ export function runNeedsStock(job: CutJob, run: RunGroup, longest: Ticks): Infea
   }
 }
 
-export function supplyTooSmall(job: CutJob, subject: string, what: string): Infeasible {
+export function supplyTooSmall(job: CutJob, subject: string, length: number): Infeasible {
   return {
     jobId: job.id,
     subject,
-    message: `The boards to be had for ${job.label} do not suffice: ${what}.`,
-    help: 'Another stock length, or more boards of one that is limited, would help.',
+    message: `The boards to be had for ${job.label} do not suffice: ${subject} (${say(length)}) finds no board once the others are cut.`,
+    help: `More boards of ${stockFor(job, length)} or longer, or another stock length, would do.`,
+  }
+}
+
+export function lengthsTooFew(job: CutJob, most: number): Infeasible {
+  return {
+    jobId: job.id,
+    subject: job.label,
+    message: `${job.label} cannot be cut from ${most} different stock ${most === 1 ? 'length' : 'lengths'}.`,
+    help: 'One more stock length allowed would help.',
+  }
+}
+
+export function runUnordered(job: CutJob, run: RunGroup): Infeasible {
+  return {
+    jobId: job.id,
+    subject: run.label,
+    message: `${run.label}: no order of its ${run.members.length} members keeps neighbours from being jointed at one point.`,
+    help: 'One more place for a joint, or a longer stock length, would help.',
   }
 }
 

@@ -3,7 +3,7 @@ import { boardValues } from '../bound/dual-bound.ts'
 import type { KnapsackTable } from '../bound/knapsack-table.ts'
 import { capPricesByPoint } from '../bound/least-flow.ts'
 import { patternOf, savingOf } from '../model/board-cost.ts'
-import type { Costs } from '../model/costs.ts'
+import { type Costs, savingIn } from '../model/costs.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
 
 /** Most cells of the completion table kept at once: 8 bytes each. */
@@ -45,15 +45,15 @@ export function patternsWithin(
   for (let s = 0; s < problem.stocks.length && !full; s++) {
     const stock = problem.stocks[s]
     if (stock === undefined || stock.supply <= 0) continue
-    const greatest = costs.savings ? greatestSaving(problem, s) * prices.scale : 0
+    const greatest = costs.savings * greatestSaving(problem, s) * prices.scale
     const needed = Math.max(values[s] ?? 0, (costs.board[s] ?? 0) * prices.scale) - slack - greatest
     const descend = (item: number, room: number, earned: number): void => {
       if (full) return
       if (item === n || room < narrowest) {
         if (room === stock.capacity) return
-        const saving = costs.savings ? savingOf(problem, s, stock.capacity - room) * prices.scale - greatest : 0
+        const saving = savingIn(problem, costs, s, stock.capacity - room) * prices.scale - greatest
         if (earned + saving < needed) return
-        if (!costs.savings && !maximal(room)) return
+        if (costs.savings === 0 && !maximal(room)) return
         emit(s)
         return
       }

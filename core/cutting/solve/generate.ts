@@ -35,6 +35,7 @@ export function priceOut(master: Master, table: KnapsackTable, duals: ArrayLike<
   const settle = (): void => {
     if (pending < 0) return
     problem.stocks.forEach((stock, s) => {
+      if (stock.supply <= 0) return
       const now = table.value[stock.capacity] ?? 0
       if (now > (before[s] ?? 0) && now - (board[s] ?? 0) > least) {
         found.push({ stock: s, item: pending, used: stock.capacity, extra: -1 })
@@ -47,6 +48,7 @@ export function priceOut(master: Master, table: KnapsackTable, duals: ArrayLike<
     if ((profits[item] ?? 0) <= 0) return
     const width = problem.items[item]?.width ?? 0
     problem.stocks.forEach((stock, s) => {
+      if (stock.supply <= 0) return
       before[s] = table.value[stock.capacity] ?? 0
       if (width > stock.capacity) return
       const forced = (profits[item] ?? 0) + (table.value[stock.capacity - width] ?? 0)
@@ -65,7 +67,7 @@ export function priceOut(master: Master, table: KnapsackTable, duals: ArrayLike<
     }
     return patternOf(problem, stock, filling.items, filling.counts)
   })
-  if (patterns.length > 0 || !costs.savings) return patterns
+  if (patterns.length > 0 || costs.savings === 0) return patterns
   return priceByUse(master, table, profits, board, least)
 }
 

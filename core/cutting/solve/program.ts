@@ -50,12 +50,12 @@ export function withCeiling(problem: Problem, costs: Costs, program: Program, mo
   const row = program.rows.length
   const lp = program.lp.map((column, c): LpColumn => {
     const master = program.columns[c]
-    if (master?.kind === 'pattern' && !costs.savings) {
+    if (master?.kind === 'pattern' && costs.savings === 0) {
       const extra = column.cost - (costs.board[master.pattern.stock] ?? 0)
       return extra === 0 ? column : withEntry(column, row, extra)
     }
     const stock = c - program.sums
-    if (master === undefined && stock < problem.stocks.length && !costs.savings) {
+    if (master === undefined && stock < problem.stocks.length && costs.savings === 0) {
       const cost = costs.board[stock] ?? 0
       return cost === 0 ? column : withEntry(column, row, cost)
     }

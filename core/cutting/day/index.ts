@@ -1,0 +1,2 @@
+export { replan } from './replan.ts'
+export type * from './types.ts'

@@ -1,0 +1,127 @@
+import type { LpEngine } from '../lp-port.ts'
+import type { Costs } from '../model/costs.ts'
+import type { Problem, RunModel } from '../model/problem.ts'
+import { arrange, type MemberPath, pathsOf } from './arrange.ts'
+import { type Outcome, search, type SearchOptions } from './search.ts'
+import type { Solution } from './solution.ts'
+import type { Work } from './work.ts'
+
+/** Most times a plan that breaks a rule the master does not know is cut off. */
+const MOST_CUTS = 120
+
+export interface RuledOutcome extends Outcome {
+  /** per run, per member */
+  readonly paths: readonly (readonly MemberPath[])[]
+}
+
+/** Either members in order, or the smaller problems one of which holds every plan that keeps the rules. */
+type Judgement = { readonly paths: MemberPath[][] } | { readonly children: Problem[] }
+
+/** Different lengths bought; offcuts on hand do not count. */
+export function lengthsBought(problem: Problem, solution: Solution): number[] {
+  const bought = new Set<number>()
+  for (const { pattern } of solution.boards) {
+    const option = problem.stocks[pattern.stock]?.option
+    if (option !== undefined && !option.offcut) bought.add(option.length)
+  }
+  return [...bought].sort((a, b) => a - b)
+}
+
+/**
+ * Rules that the master does not know. Too many lengths: any plan within the limit does without one of those used.
+ * Neighbours jointed at one point in every order: any other flow uses some piece of this one less often, since flows
+ * of equal size in a graph without circles differ only if one arc carries less.
+ */
+function judge(problem: Problem, solution: Solution, maxLengths: number): Judgement {
+  const bought = lengthsBought(problem, solution)
+  if (bought.length > maxLengths) return { children: bought.map(length => withoutLength(problem, length)) }
+  const paths: MemberPath[][] = []
+  for (let r = 0; r < problem.runs.length; r++) {
+    const run = problem.runs[r] as RunModel
+    const flow = solution.flows[r] ?? []
+    if (!run.group.neighboursApart) {
+      paths.push(pathsOf(run, flow))
+      continue
+    }
+    const arrangement = arrange(run, flow)
+    if (arrangement.kind === 'arranged') paths.push(arrangement.paths)
+    else {
+      return { children: flow.flatMap((carried, a) => (carried === 0 ? [] : [withArcLimit(problem, r, a, carried - 1)])) }
+    }
+  }
+  return { paths }
+}
+
+function withArcLimit(problem: Problem, run: number, arc: number, most: number): Problem {
+  const runs = problem.runs.map((model, r) =>
+    r === run ? { ...model, arcs: model.arcs.map((entry, a) => (a === arc ? { ...entry, most } : entry)) } : model,
+  )
+  return { ...problem, runs }
+}
+
+/** A length that is not bought: its stock stays in the list, with none to be had. */
+function withoutLength(problem: Problem, length: number): Problem {
+  const stocks = problem.stocks.map(stock =>
+    stock.option.length === length && !stock.option.offcut ? { ...stock, supply: 0, counts: stock.counts === null ? null : [] } : stock,
+  )
+  return { ...problem, stocks }
+}
+
+function keyOf(problem: Problem): string {
+  return JSON.stringify([problem.stocks.map(stock => stock.supply), problem.runs.map(run => run.arcs.map(arc => arc.most))])
+}
+
+interface Open {
+  readonly problem: Problem
+  readonly bound: number
+  readonly outcome: Outcome
+}
+
+/** Least cost under all rules: the search, and where its plan breaks a rule, the search of each smaller problem. */
+export function searchRules(
+  problem: Problem,
+  costs: Costs,
+  engine: LpEngine,
+  work: Work,
+  options: SearchOptions,
+  maxLengths: number,
+): RuledOutcome {
+  const root = search(problem, costs, engine, work, options)
+  if (root.best === null) return { ...root, paths: [] }
+  const first = judge(problem, root.best, maxLengths)
+  if ('paths' in first) return { ...root, paths: first.paths }
+  let best: { solution: Solution; paths: MemberPath[][] } | null = null
+  /** least bound of a problem that was left with a gap */
+  let loose = Number.POSITIVE_INFINITY
+  const seen = new Set<string>()
+  const open: Open[] = [{ problem, bound: root.bound, outcome: root }]
+  for (let cuts = 0; open.length > 0; cuts++) {
+    open.sort((a, b) => b.bound - a.bound || (b.outcome.best?.cost ?? 0) - (a.outcome.best?.cost ?? 0))
+    const node = open.at(-1) as Open
+    if (best !== null && node.bound >= best.solution.cost) break
+    if (cuts >= MOST_CUTS || work.stopped()) break
+    open.pop()
+    const judgement = node.outcome.best === null ? { children: [] } : judge(node.problem, node.outcome.best, maxLengths)
+    const children = 'children' in judgement ? judgement.children : []
+    for (const child of children) {
+      const key = keyOf(child)
+      if (seen.has(key)) continue
+      seen.add(key)
+      const outcome = search(child, costs, engine, work, options)
+      if (outcome.best === null) continue
+      const bound = Math.max(node.bound, outcome.bound)
+      const ruled = judge(child, outcome.best, maxLengths)
+      if ('children' in ruled) open.push({ problem: child, bound, outcome })
+      else {
+        if (best === null || outcome.best.cost < best.solution.cost) best = { solution: outcome.best, paths: ruled.paths }
+        if (outcome.best.cost > bound) loose = Math.min(loose, bound)
+      }
+    }
+  }
+  if (best === null) return { ...root, best: null, lacking: null, paths: [] }
+  const least = open.reduce((bound, node) => Math.min(bound, node.bound), Math.min(loose, best.solution.cost))
+  const bound = Math.max(root.bound, least)
+  const searched = bound > root.dual.cents ? { nodes: work.nodes, patterns: work.patterns } : null
+  options.onProgress(bound, best.solution.cost)
+  return { ...root, best: best.solution, bound, searched, paths: best.paths }
+}

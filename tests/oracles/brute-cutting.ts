@@ -48,7 +48,7 @@ function splitsOf(run: RunGroup): Split[] {
 }
 
 /** Sets of points at which one member may be jointed. */
-function waysOf(run: RunGroup): number[][] {
+export function waysOf(run: RunGroup): number[][] {
   const ways: number[][] = []
   for (let mask = 0; mask < 1 << run.points.length; mask++) {
     const joints = run.points.map((_, point) => point).filter(point => (mask >> point) & 1)
@@ -65,7 +65,7 @@ function waysOf(run: RunGroup): number[][] {
   return ways
 }
 
-function piecesOf(run: RunGroup, joints: readonly number[]): number[] {
+export function piecesOf(run: RunGroup, joints: readonly number[]): number[] {
   const lengths: number[] = []
   let start = 0
   for (const point of joints) {
@@ -77,7 +77,7 @@ function piecesOf(run: RunGroup, joints: readonly number[]): number[] {
 }
 
 /** What the stagger costs, or null where a rule forbids it. */
-function staggerCost(run: RunGroup, chosen: readonly number[][]): number | null {
+export function staggerCost(run: RunGroup, chosen: readonly number[][]): number | null {
   const count = run.points.map((_, point) => chosen.filter(joints => joints.includes(point)).length)
   let cost = 0
   for (const [point, rule] of run.points.entries()) {
@@ -99,7 +99,7 @@ function orderExists(rest: readonly number[][], last: readonly number[] = []): b
 }
 
 /** Cheapest boards for pieces in descending length: each piece on an open board with room, or on a new one. */
-function cheapestBoards(job: CutJob, stock: readonly StockOption[], pieces: readonly number[]): number | null {
+export function cheapestBoards(job: CutJob, stock: readonly StockOption[], pieces: readonly number[]): number | null {
   const limits = stock.map(option =>
     Math.min(option.supply ?? Number.POSITIVE_INFINITY, ...(job.atMost ?? []).filter(m => m.stockId === option.id).map(m => m.count)),
   )

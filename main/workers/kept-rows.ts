@@ -4,11 +4,15 @@ import type { PriceBook } from '../../core/pricing/index.ts'
 import { contentKey } from './content-key.ts'
 import { Recent } from './recent.ts'
 
-/** Rows of one deck by width, and which of them lie between the steps of the range that brought them. */
-interface DeckRows {
-  readonly rows: Map<number, CompareRow>
-  readonly exact: Set<number>
+interface KeptRow {
+  readonly row: CompareRow
+  /** nothing better will come: proven, not to be priced, or left so at the end of a whole comparison */
+  readonly final: boolean
+  /** lay between the steps of the range that brought it */
+  readonly exact: boolean
 }
+
+type DeckRows = Map<number, KeptRow>
 
 /**
  * Rows already worked. A row says the same whatever width the deck itself has and whatever range it was asked in, so
@@ -23,19 +27,24 @@ export class KeptRows {
 
   of(statement: JobStatement, book: PriceBook) {
     const key = contentKey(withoutWidth(statement), book)
-    const deck = this.#decks.get(key) ?? { rows: new Map(), exact: new Set() }
+    const deck = this.#decks.get(key) ?? new Map<number, KeptRow>()
     this.#decks.set(key, deck)
+    const within = (range: WidthRange): readonly KeptRow[] =>
+      [...deck.values()].filter(
+        ({ row: { width }, exact }) =>
+          width >= range.from &&
+          width <= range.to &&
+          (isStep(width, range) || (range.exactFits === true && exact)),
+      )
     return {
-      within: (range: WidthRange): readonly CompareRow[] =>
-        [...deck.rows.values()].filter(
-          ({ width }) =>
-            width >= range.from &&
-            width <= range.to &&
-            (isStep(width, range) || (range.exactFits === true && deck.exact.has(width))),
-        ),
+      within,
       add: (row: CompareRow, range: WidthRange): void => {
-        deck.rows.set(row.width, row)
-        if (!isStep(row.width, range)) deck.exact.add(row.width)
+        const final = row.proven || row.fault !== null
+        deck.set(row.width, { row, final, exact: !isStep(row.width, range) })
+      },
+      /** A comparison over the range came to its end: its rows are as good as they get. */
+      settle: (range: WidthRange): void => {
+        for (const kept of within(range)) deck.set(kept.row.width, { ...kept, final: true })
       },
     }
   }

@@ -36,18 +36,21 @@ export function createPool(options: { readonly workerPath: string }): Pool {
       const { range } = wanted
       const deck = kept.of(wanted.statement, wanted.book)
       const known = deck.within(range)
+      const final = known.filter((kept) => kept.final).map(({ row }) => row.width)
       comparisons.stop()
-      for (const row of known) wanted.onRow(row)
-      if (range.exactFits !== true && known.length === stepsOf(range))
+      for (const { row } of known) wanted.onRow(row)
+      if (range.exactFits !== true && final.length === stepsOf(range)) {
         return { complete: true, rows: known.length }
+      }
       const end = await comparisons.run({
         ...wanted,
-        range: { ...range, except: known.map((row) => row.width) },
+        range: { ...range, except: final },
         onRow: (row) => {
           deck.add(row, range)
           wanted.onRow(row)
         },
       })
+      if (end.complete) deck.settle(range)
       return { complete: end.complete, rows: known.length + end.rows }
     },
     close: async () => {

@@ -12,7 +12,6 @@ export async function runCompare(
   { job, prices, json, range }: Extract<Command, { kind: 'compare' }>,
   output: Output,
 ): Promise<ExitCode> {
-  const engine = import('../../app/calculations.ts').then(({ loadCalculations }) => loadCalculations())
   const file = readJobFile(job, output)
   const used = await readPrices(prices, file, output)
   if (file === null || used === null) return 2
@@ -22,7 +21,8 @@ export async function runCompare(
     output.warn(faultLines(job, designed.error))
     return 2
   }
-  const rows = explainRows([...(await engine).compareWidths(statement, used.book, range)])
+  const { loadCalculations } = await import('../../app/calculations.ts')
+  const rows = explainRows([...(await loadCalculations()).compareWidths(statement, used.book, range)])
   if (rows.every((row) => row.fault !== null)) {
     for (const row of new Set(rows.map(({ fault }) => fault))) output.warn(`${job}: ${row}\n`)
     return 2

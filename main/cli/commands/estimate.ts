@@ -11,12 +11,12 @@ export async function runEstimate(
   { job, prices, json, xlsx }: Extract<Command, { kind: 'estimate' }>,
   output: Output,
 ): Promise<ExitCode> {
-  const engine = import('../../app/calculations.ts').then(({ loadCalculations }) => loadCalculations())
   const file = readJobFile(job, output)
   const used = await readPrices(prices, file, output)
   if (file === null || used === null) return 2
   const { book } = used
-  const result = (await engine).estimate(file.statement, book)
+  const { loadCalculations } = await import('../../app/calculations.ts')
+  const result = (await loadCalculations()).estimate(file.statement, book)
   if (!result.ok) {
     output.warn(faultLines(job, result.faults))
     return 2

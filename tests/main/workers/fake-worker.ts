@@ -5,7 +5,7 @@ import { answerRequest } from '../../../main/workers/answer-request.ts'
 import type { WorkerStart, WorkRequest } from '../../../main/workers/messages.ts'
 
 /**
- * A worker whose job says how it behaves: `busy` milliseconds per estimate or row, `throws`, `dies`. A row's boards
+ * A worker whose job says how it behaves: `busy` milliseconds per estimate or row, `throws`, `dies`, `unproven`. A row's boards
  * tell how many jobs had been worked when it was.
  * It stands in for the core, so that the queueing is tested by itself.
  */
@@ -37,7 +37,7 @@ port.on('message', (request: WorkRequest) => {
         for (let width: number = from; width <= to; width += step) widths.push(width)
         for (const width of widths.filter((one) => !except.some((known) => known === one))) {
           keepBusy(statement)
-          yield { width, boards: worked } as never
+          yield { width, boards: worked, proven: statement.unproven !== true, fault: null } as never
         }
       },
     },

@@ -177,6 +177,19 @@ describe('comparisons', () => {
     expect([...rest.seen].sort((a, b) => a - b)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10])
   })
 
+  test('rows that are not proven are told again and worked again, unless a whole comparison left them so', async () => {
+    const made = pool()
+    const statement = { busy: 20, unproven: true }
+    const stopped = watched(made, statement, TEN)
+    await new Promise((resolve) => setTimeout(resolve, 300))
+    await watched(made, { name: 'other' }, TEN)
+    const early = (await stopped).seen
+    const whole = await watched(made, statement, TEN)
+    expect(whole.seen.slice(0, early.length)).toEqual(early)
+    expect(whole.seen.slice(early.length)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10])
+    expect((await watched(made, statement, TEN)).seen).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10])
+  })
+
   test('an estimate does not wait for a comparison', async () => {
     const { compare, estimate } = pool()
     const comparing = compare({ statement: { busy: 100 }, book: BOOK, range: TEN, onRow: () => undefined })

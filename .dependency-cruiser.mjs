@@ -13,6 +13,7 @@ const stages = [
   'takeoff',
   'cutting',
   'pricing',
+  'cut-list',
   'compare',
   'papers',
 ]
@@ -43,7 +44,7 @@ export default {
       'core-estimate-sees-stages-up-to-pricing',
       'The files at the root of core may import the stages up to pricing and each other.',
       { path: '^core/[^/]+[.]ts$' },
-      { path: '^core/(compare|papers)/' },
+      { path: '^core/(cut-list|compare|papers)/' },
     ),
     rule(
       'core-takeoff-and-checks-are-apart',

@@ -3,6 +3,13 @@ export { deckingPlan, framingPlan } from './drawings/framing-plan.ts'
 export { checksTable } from './tables/checks-table.ts'
 export { compareTable } from './tables/compare-table.ts'
 export { costTable, printUnitPrice } from './tables/cost-table.ts'
+export {
+  cutListBoundTable,
+  cutListOrderTable,
+  cutListPiecesTable,
+  cutListSheetTable,
+  listCost,
+} from './tables/cut-list-tables.ts'
 export { cuttingTable } from './tables/cutting-table.ts'
 export { hardwareTable } from './tables/hardware-table.ts'
 export { hoursTable } from './tables/hours-table.ts'

@@ -1,4 +1,5 @@
 import { type CompareRow, compareWidths, type WidthRange } from '../../core/compare/index.ts'
+import { type CutListAnswer, type CutListRequest, runCutList } from '../../core/cut-list/index.ts'
 import { estimate } from '../../core/estimate.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { JobStatement } from '../../core/job/index.ts'
@@ -9,6 +10,7 @@ import { loadEngine } from '../workers/lp/index.ts'
 export interface Calculations {
   estimate(statement: JobStatement, book: PriceBook): EstimateResult
   compareWidths(statement: JobStatement, book: PriceBook, range: WidthRange): Iterable<CompareRow>
+  cutList(request: CutListRequest, book: PriceBook): CutListAnswer
 }
 
 export async function loadCalculations(): Promise<Calculations> {
@@ -16,5 +18,6 @@ export async function loadCalculations(): Promise<Calculations> {
   return {
     estimate: (statement, book) => estimate(statement, book, engine),
     compareWidths: (statement, book, range) => compareWidths(statement, book, engine, range),
+    cutList: (request, book) => runCutList(request, book, engine),
   }
 }

@@ -1,6 +1,7 @@
 import type { WidthRange } from '../../core/compare/index.ts'
-import { nearestName } from '../../core/job/index.ts'
-import { fail, inches, ok, parseLength, type Result, type Ticks } from '../../core/units/index.ts'
+import type { Meaning, SawSettings } from '../../core/cut-list/index.ts'
+import { fieldAt, nearestName, readValue } from '../../core/job/index.ts'
+import { fail, inches, ok, parseLength, type Result, type Ticks, ticks } from '../../core/units/index.ts'
 
 /** What a command line asks for. */
 export type Command =
@@ -18,19 +19,46 @@ export type Command =
       readonly json: boolean
       readonly range: WidthRange
     }
+  | {
+      readonly kind: 'cut'
+      readonly list: string
+      readonly stock: string | null
+      readonly saw: SawSettings
+      /** what each column of the list holds, where its headings do not say */
+      readonly columns: readonly Meaning[] | null
+      readonly prices: string | null
+      readonly json: boolean
+      readonly csv: string | null
+    }
   | { readonly kind: 'check'; readonly job: string; readonly json: boolean }
   | { readonly kind: 'new'; readonly file: string }
   | { readonly kind: 'help' }
   | { readonly kind: 'version' }
 
-type Option = 'prices' | 'xlsx' | 'width' | 'step' | 'json'
+type Option = 'prices' | 'xlsx' | 'width' | 'step' | 'json' | 'stock' | 'kerf' | 'trim' | 'columns' | 'csv'
 
 const OPTIONS: { readonly [command: string]: readonly Option[] } = {
   estimate: ['prices', 'json', 'xlsx'],
   compare: ['width', 'step', 'prices', 'json'],
+  cut: ['stock', 'kerf', 'trim', 'columns', 'prices', 'json', 'csv'],
   check: ['json'],
   new: [],
 }
+
+/** What the file of a command is called in its usage. */
+const FILES: { readonly [command: string]: string } = { new: 'FILE', cut: 'LIST.csv' }
+
+const MEANINGS: readonly Meaning[] = [
+  'quantity',
+  'length',
+  'mark',
+  'product',
+  'kind',
+  'price',
+  'supply',
+  'code',
+  'nothing',
+]
 
 const SWITCHES: readonly Option[] = ['json']
 
@@ -51,7 +79,7 @@ export function readArguments(words: readonly string[]): Result<Command, string>
   const { files, values } = sorted.value
   const [file] = files
   if (file === undefined)
-    return fail(`"${name}" needs a file: kerfwright ${name} ${name === 'new' ? 'FILE' : 'JOB.json'}.`)
+    return fail(`"${name}" needs a file: kerfwright ${name} ${FILES[name] ?? 'JOB.json'}.`)
   if (files.length > 1)
     return fail(`"${name}" takes one file, and here are ${files.length}: ${files.join(', ')}.`)
   return commandOf(name, file, values)
@@ -67,6 +95,15 @@ function commandOf(name: string, file: string, values: ReadonlyMap<Option, strin
       return ok({ kind: 'check', job: file, json })
     case 'new':
       return ok({ kind: 'new', file })
+    case 'cut': {
+      const saw = readSaw(values.get('kerf'), values.get('trim'))
+      const columns = readColumns(values.get('columns'))
+      if (!saw.ok) return saw
+      if (!columns.ok) return columns
+      const stock = values.get('stock') ?? null
+      const csv = values.get('csv') ?? null
+      return ok({ kind: 'cut', list: file, stock, saw: saw.value, columns: columns.value, prices, json, csv })
+    }
     default: {
       const range = readRange(values.get('width'), values.get('step'))
       return range.ok ? ok({ kind: 'compare', job: file, prices, json, range: range.value }) : range
@@ -140,6 +177,32 @@ function readRange(width: string | undefined, step: string | undefined): Result<
     return fail(`--step makes more than ${MOST_WIDTHS} widths; give a larger one.`)
   }
   return ok({ from: from.value, to: to.value, step: by.value })
+}
+
+/** Kerf and end trim within the bounds, and with the defaults, that a job has for them. */
+function readSaw(kerf: string | undefined, trim: string | undefined): Result<SawSettings, string> {
+  const read = (option: string, path: string, text: string | undefined): Result<Ticks, string> => {
+    const field = fieldAt(path)
+    const value = readValue(field, text ?? field.default)
+    if (value.ok) return ok(ticks(Number(value.value)))
+    const [fault] = value.error
+    return fail(`${option}: ${fault?.message}; ${fault?.fix}.`)
+  }
+  const cut = read('--kerf', 'cutting.kerf', kerf)
+  if (!cut.ok) return cut
+  const end = read('--trim', 'cutting.endTrim', trim)
+  return end.ok ? ok({ kerf: cut.value, endTrim: end.value }) : end
+}
+
+function readColumns(text: string | undefined): Result<readonly Meaning[] | null, string> {
+  if (text === undefined) return ok(null)
+  const columns: Meaning[] = []
+  for (const word of text.split(',').map((each) => each.trim())) {
+    const meaning = MEANINGS.find((one) => one === word)
+    if (meaning === undefined) return fail(`--columns: there is no "${word}"${suggestion(word, MEANINGS)}`)
+    columns.push(meaning)
+  }
+  return ok(columns)
 }
 
 function readLength(option: string, text: string): Result<Ticks, string> {

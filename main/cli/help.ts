@@ -7,6 +7,15 @@ export const HELP = `Kerfwright: estimates and cut plans for residential deck fr
   kerfwright compare JOB.json --width 18ft..26ft [--step 6in] [--prices FILE] [--json]
       The same deck at every width from one to the other: cost, price, joints, waste, and why each differs.
 
+  kerfwright cut LIST.csv [--stock FILE] [--kerf 1/8in] [--trim 1/2in] [--columns LIST] [--prices FILE] [--json]
+                          [--csv FILE]
+      Order and cutting sheet of any list of pieces, as CSV or pasted from a spreadsheet (tab, comma or semicolon).
+      The first row heads the columns: quantity, length, mark, product; --columns quantity,length,nothing,mark says
+      it instead, from the left. Stock is a second file, or rows under a row that says only Stock or Offcuts:
+      length, price, supply. Without stock the price book's is used; without prices the least length is bought. Bare
+      numbers are inches, or feet under "Length (ft)". --csv writes order and pieces for a spreadsheet; text that it
+      would take for a formula, starting with = + - or @, gets an apostrophe before it.
+
   kerfwright check JOB.json [--json]
       The structural checks alone.
 
@@ -21,6 +30,7 @@ from the sample price book, whose prices are invented. The result says which, wi
 
 The exit code says: 0 every check passes; 1 something fails, is calculated only or lies outside the tables, and the
 result is written all the same; 2 the input is not usable, and nothing is written.
+For cut: 0 every product is planned; 1 one cannot be, with the reason; 2 as above.
 
 Local code and the building official govern. Have utilities marked before digging.
 `

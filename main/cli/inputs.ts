@@ -1,8 +1,10 @@
 import { dirname, resolve } from 'node:path'
+import { faultWords, type RowFault, type Source } from '../../core/cut-list/index.ts'
 import { type Fault, type JobStatement, readJobText, readPlacedJson } from '../../core/job/index.ts'
 import { type PriceBook, SAMPLE_BOOK } from '../../core/pricing/index.ts'
 import { readTextFile } from '../app/files.ts'
 import { faultLines, type Output } from './output.ts'
+import { printable } from './text-table.ts'
 
 /** A job file as read: its statement, and the price book file that it names, '' for none. */
 export interface JobFile {
@@ -55,6 +57,16 @@ export async function readPrices(
   if (read.book !== null) return { book: read.book, source: 'the job', path: named }
   output.warn(faultLines(job.path, [bookFault(job, path)]) + read.faults)
   return null
+}
+
+/** Faults of a list, file:line first, then the row and column as a spreadsheet counts them. */
+export function listFaultLines(
+  files: { readonly [source in Source]: string },
+  faults: readonly RowFault[],
+): string {
+  return faults
+    .map((fault) => `${printable(`${files[fault.source]}:${fault.line}: ${faultWords(fault)}`)}\n`)
+    .join('')
 }
 
 /** Which price book an answer rests on, for readers of its JSON. */

@@ -26,6 +26,10 @@ export async function run(words: readonly string[], version: string, output: Out
       const { runCompare } = await import('./commands/compare.ts')
       return runCompare(command, output)
     }
+    case 'cut': {
+      const { runCut } = await import('./commands/cut.ts')
+      return runCut(command, output)
+    }
     case 'check': {
       const { runCheck } = await import('./commands/check.ts')
       return runCheck(command, output)

@@ -1,0 +1,8 @@
+export { readDelimited, type SheetRow } from './delimited.ts'
+export { faultPlace, faultWords } from './fault-words.ts'
+export { guessColumns, isHeading } from './find-columns.ts'
+export { columnLetters } from './headings.ts'
+export { type CutListRequest, runCutList } from './plan-cut-list.ts'
+export { readCutList } from './read-cut-list.ts'
+export type * from './types.ts'
+export { writeDelimited } from './write-delimited.ts'

@@ -1,0 +1,17 @@
+/**
+ * Rows as CSV (RFC 4180, lines ended by CR LF). Text that a spreadsheet would take for a formula, because it starts
+ * with = + - or @, gets an apostrophe before it; `unguarded` takes it off again.
+ */
+export function writeDelimited(rows: readonly (readonly string[])[]): string {
+  return rows.map((row) => `${row.map(cell).join(',')}\r\n`).join('')
+}
+
+/** A cell's text without the apostrophe that guards it. */
+export function unguarded(text: string): string {
+  return /^'+[=+\-@]/.test(text) ? text.slice(1) : text
+}
+
+function cell(text: string): string {
+  const guarded = /^\s*'*[=+\-@]/.test(text) ? `'${text.trimStart()}` : text
+  return /[",;\t\r\n]|^\s|\s$/.test(guarded) ? `"${guarded.replaceAll('"', '""')}"` : guarded
+}

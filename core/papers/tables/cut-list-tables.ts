@@ -1,0 +1,136 @@
+import type { CutListResult, ListPlan } from '../../cut-list/index.ts'
+import { cents, printLength, printMoney, type Ticks, ticks, toFeet } from '../../units/index.ts'
+import type { PaperTable } from '../types.ts'
+import { tableOf } from './table.ts'
+
+/** What to buy for a cut list, and what is taken from what is on hand. */
+export function cutListOrderTable({ plans }: Pick<CutListResult, 'plans'>): PaperTable {
+  return tableOf(
+    'cut-list-order',
+    'Order',
+    [
+      ['product', 'Product', 'left'],
+      ['code', 'Code', 'left'],
+      ['length', 'Length', 'right'],
+      ['count', 'Count', 'right'],
+      ['price', 'Each', 'right'],
+      ['amount', 'Amount', 'right'],
+      ['from', '', 'left'],
+    ],
+    plans.flatMap(({ product, stock, lengthUnit, plan }) =>
+      plan.order.map((ordered) => {
+        const named = stock.find(({ id }) => id === ordered.stockId)
+        const priced = lengthUnit === null && !(named?.offcut === true && ordered.price === 0)
+        return {
+          product,
+          code: named?.code ?? '',
+          length: stockLength(ordered.length),
+          count: `${ordered.count}`,
+          price: priced ? printMoney(ordered.price) : '',
+          amount: priced ? printMoney(ordered.amount) : '',
+          from: named?.offcut === true ? 'on hand' : '',
+        }
+      }),
+    ),
+  )
+}
+
+/** Every board of a cut list with its pieces in the order in which they are cut. */
+export function cutListSheetTable({ plans }: Pick<CutListResult, 'plans'>): PaperTable {
+  return tableOf(
+    'cut-list-sheet',
+    'Cutting sheet',
+    [
+      ['product', 'Product', 'left'],
+      ['board', 'Board', 'right'],
+      ['stock', 'Stock', 'right'],
+      ['pieces', 'Pieces', 'left'],
+      ['offcut', 'Left over', 'right'],
+    ],
+    plans.flatMap(({ product, plan }) =>
+      plan.boards.map((board) => ({
+        product,
+        board: `${board.number}`,
+        stock: stockLength(board.length),
+        pieces: board.cuts.map((cut) => `${cut.mark} ${printLength(cut.length)}`).join(' + '),
+        offcut: board.offcut === 0 ? '' : printLength(board.offcut),
+      })),
+    ),
+  )
+}
+
+/** One row a piece, for a spreadsheet: where on its board it is cut, in feet and inches. */
+export function cutListPiecesTable({ plans }: Pick<CutListResult, 'plans'>): PaperTable {
+  return tableOf(
+    'cut-list-pieces',
+    'Pieces by board',
+    [
+      ['product', 'Product', 'left'],
+      ['board', 'Board', 'right'],
+      ['stock', 'Stock', 'right'],
+      ['mark', 'Mark', 'left'],
+      ['length', 'Length', 'right'],
+      ['from', 'From', 'right'],
+      ['to', 'To', 'right'],
+    ],
+    plans.flatMap(({ product, plan }) =>
+      plan.boards.flatMap((board) =>
+        board.cuts.map((cut) => ({
+          product,
+          board: `${board.number}`,
+          stock: printLength(board.length),
+          mark: cut.mark,
+          length: printLength(cut.length),
+          from: printLength(cut.from),
+          to: printLength(cut.to),
+        })),
+      ),
+    ),
+  )
+}
+
+/** What the plan of each product costs, what none can go below, and whether that is proven. */
+export function cutListBoundTable({ plans }: Pick<CutListResult, 'plans'>): PaperTable {
+  return tableOf(
+    'cut-list-bound',
+    'How good the plan is',
+    [
+      ['product', 'Product', 'left'],
+      ['boards', 'Boards', 'right'],
+      ['cost', 'Cost', 'right'],
+      ['bound', 'No less than', 'right'],
+      ['used', 'Used', 'right'],
+      ['why', '', 'left'],
+    ],
+    plans.map((each) => {
+      const { product, plan } = each
+      const { used, kerf, trim, kept, thrown } = plan.waste
+      const whole = used + kerf + trim + kept + thrown
+      return {
+        product,
+        boards: `${plan.boards.length}`,
+        cost: listCost(each, plan.cost),
+        bound: listCost(each, plan.bound),
+        used: whole === 0 ? '' : `${Math.floor((used * 100) / whole)} %`,
+        why:
+          plan.status === 'proven optimal'
+            ? `Proven. ${plan.why}`
+            : `Within ${listCost(each, plan.gap)}. ${plan.why}`,
+      }
+    }),
+  )
+}
+
+/** A cost of a list's plan: money, or the length bought where its stock has no prices. */
+export function listCost({ lengthUnit }: Pick<ListPlan, 'lengthUnit'>, amount: number): string {
+  return lengthUnit === null ? printMoney(cents(amount)) : printFeet(amount * lengthUnit)
+}
+
+/** A long sum of lengths may go beyond the longest single one. */
+function printFeet(length: number): string {
+  return `${Math.round((toFeet(length) + Number.EPSILON) * 100) / 100} ft`
+}
+
+function stockLength(length: Ticks): string {
+  return length % ticks(384) === 0 ? `${toFeet(length)} ft` : printLength(length)
+}

@@ -63,8 +63,10 @@ function calculate(context: CheckContext): Finding | null {
   const { joist } = context.path
   const { ledgerFastener, sheathing } = context.job.site
   const each = impliedFastenerLoad(ledgerFastener, sheathing)
-  const reaction = joist?.envelope.supports[0]?.greatest
-  if (each === null || reaction === undefined) return null
+  const support = joist?.envelope.supports[0]
+  if (each === null || support === undefined) return null
+  // joists that lift off the ledger do not load it: see the check of uplift
+  const reaction = Math.max(0, support.greatest)
   const apart = toInches(context.job.frame.joists.spacing)
   const spacing = calculatedLedgerSpacing(reaction / apart, each)
   return {

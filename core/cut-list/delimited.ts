@@ -25,19 +25,22 @@ const SEPARATORS = ['\t', ';', ',']
  */
 export function readDelimited(text: string): Result<readonly SheetRow[], QuoteFault> {
   const plain = text.startsWith('\uFEFF') ? text.slice(1) : text
-  let best: Result<readonly SheetRow[], QuoteFault> | null = null
-  let most = -1
-  for (const separator of SEPARATORS) {
-    const read = readSeparated(plain, separator)
-    const split = read.ok ? read.value.filter(({ cells }) => cells.length > 1).length : -1
-    if (best === null || split > most || (split === -1 && most === -1)) best = read
-    most = Math.max(most, split)
-  }
-  if (best === null) throw new Error('there are separators to try')
-  return best
+  const tries = SEPARATORS.map((separator) => readSeparated(plain, separator))
+  const split = ({ rows }: Try) => rows.filter(({ cells }) => cells.length > 1).length
+  // among equals one that is read to its end, then the rarer separator
+  const better = (a: Try, b: Try) =>
+    split(b) > split(a) || (split(b) === split(a) && a.fault !== null && b.fault === null) ? b : a
+  const { rows, fault } = tries.reduce(better)
+  return fault === null ? ok(rows) : fail(fault)
 }
 
-function readSeparated(text: string, separator: string): Result<readonly SheetRow[], QuoteFault> {
+/** Rows up to the end, or up to a fault. */
+interface Try {
+  readonly rows: readonly SheetRow[]
+  readonly fault: QuoteFault | null
+}
+
+function readSeparated(text: string, separator: string): Try {
   const rows: SheetRow[] = []
   let at = 0
   let line = 1
@@ -47,22 +50,23 @@ function readSeparated(text: string, separator: string): Result<readonly SheetRo
     for (let open = true; open; ) {
       if (text[at] === '"') {
         const quoted = quotedCell(text, at)
-        const place = { row: rows.length + 1, line: begin, column: cells.length + 1 }
+        const stop = (message: string, fix: string): Try => ({
+          rows,
+          fault: { row: rows.length + 1, line: begin, column: cells.length + 1, message, fix },
+        })
         if (quoted === null) {
-          return fail({
-            ...place,
-            message: 'a quotation mark opens this cell and none closes it',
-            fix: 'close it; inside quotes an inch mark is written twice, as in "12\'-6"""',
-          })
+          return stop(
+            'a quotation mark opens this cell and none closes it',
+            'close it; inside quotes an inch mark is written twice, as in "12\'-6"""',
+          )
         }
         line += breaksIn(quoted.text)
         at = quoted.next
         if (at < text.length && text[at] !== separator && text[at] !== '\r' && text[at] !== '\n') {
-          return fail({
-            ...place,
-            message: 'text follows the quotation mark that closes this cell',
-            fix: 'put all of the cell between the marks; inside them an inch mark is written twice',
-          })
+          return stop(
+            'text follows the quotation mark that closes this cell',
+            'put all of the cell between the marks; inside them an inch mark is written twice',
+          )
         }
         cells.push(quoted.text)
       } else {
@@ -78,7 +82,7 @@ function readSeparated(text: string, separator: string): Result<readonly SheetRo
     line += 1
     rows.push({ number: rows.length + 1, line: begin, cells: cells.map((cell) => cell.trim()) })
   }
-  return ok(rows)
+  return { rows, fault: null }
 }
 
 function quotedCell(text: string, open: number): { readonly text: string; readonly next: number } | null {

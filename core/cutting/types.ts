@@ -161,7 +161,13 @@ export interface CutPlan {
   readonly joints: readonly PlannedJoint[]
   /** order in which members of a neighboursApart group are laid */
   readonly memberOrder: readonly { readonly runId: string; readonly memberIds: readonly string[] }[]
-  readonly order: readonly { readonly stockId: string; readonly length: Ticks; readonly count: number; readonly price: Cents; readonly amount: Cents }[]
+  readonly order: readonly {
+    readonly stockId: string
+    readonly length: Ticks
+    readonly count: number
+    readonly price: Cents
+    readonly amount: Cents
+  }[]
   readonly stockCost: Cents
   readonly jointCost: Cents
   /** stockCost + jointCost */
@@ -175,8 +181,19 @@ export interface CutPlan {
   readonly why: string
   readonly certificate: Certificate
   /** lengths of bought board by what became of it */
-  readonly waste: { readonly used: Ticks; readonly kerf: Ticks; readonly trim: Ticks; readonly kept: Ticks; readonly thrown: Ticks }
-  readonly work: { readonly columns: number; readonly nodes: number; readonly patterns: number; readonly engine: string }
+  readonly waste: {
+    readonly used: Ticks
+    readonly kerf: Ticks
+    readonly trim: Ticks
+    readonly kept: Ticks
+    readonly thrown: Ticks
+  }
+  readonly work: {
+    readonly columns: number
+    readonly nodes: number
+    readonly patterns: number
+    readonly engine: string
+  }
 }
 
 /** Why there is no plan, and the smallest change that would help. */

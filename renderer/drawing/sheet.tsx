@@ -1,8 +1,8 @@
 import { memo, type PointerEvent, type ReactNode, useMemo } from 'react'
 import type { Drawing, Layer, Primitive } from '../../core/papers/index.ts'
 import { type Fit, fitInto, toX, toY } from './fit.ts'
-import { uncrowded } from './uncrowded.ts'
 import { type Emphasis, PrimitiveShape } from './primitive.tsx'
+import { uncrowded } from './uncrowded.ts'
 import { useSize } from './use-size.ts'
 import './drawing.css'
 

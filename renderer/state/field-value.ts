@@ -29,7 +29,8 @@ const IN_INCHES: readonly FieldSpec['section'][] = ['ground', 'decking', 'cuttin
 
 /** A value in words, lengths that the trade says in inches (spacing, tube, kerf, frost) in inches. */
 export function printQuantity(spec: FieldSpec, value: FieldValue): string {
-  const told = IN_INCHES.includes(spec.section) || (spec.max ?? 0) <= feet(5) || spec.path === 'site.frostDepth'
+  const told =
+    IN_INCHES.includes(spec.section) || (spec.max ?? 0) <= feet(5) || spec.path === 'site.frostDepth'
   const short = told && spec.kind === 'length' && typeof value === 'number'
   return short ? printInches(ticks(value)) : printFieldValue(spec, value)
 }

@@ -38,7 +38,12 @@ export interface Methods {
   'jobs.create': [{ readonly statement: JobStatement }, StoredJob]
   /** refused with `conflict` where the stored revision is not the one the change was made on */
   'jobs.save': [
-    { readonly id: string; readonly revision: number; readonly statement: JobStatement; readonly label: string },
+    {
+      readonly id: string
+      readonly revision: number
+      readonly statement: JobStatement
+      readonly label: string
+    },
     { readonly revision: number; readonly savedAt: string },
   ]
   'prices.current': [Record<string, never>, PriceBook]
@@ -60,7 +65,10 @@ export interface Methods {
     },
     { readonly edit: number; readonly complete: boolean; readonly rows: number },
   ]
-  'workbook.make': [{ readonly statement: JobStatement }, { readonly fileName: string; readonly base64: string }]
+  'workbook.make': [
+    { readonly statement: JobStatement },
+    { readonly fileName: string; readonly base64: string },
+  ]
 }
 
 export interface Events {

@@ -14,7 +14,10 @@ function stock(id: string): fc.Arbitrary<StockOption> {
       offcut: fc.boolean(),
       pack: fc.option(fc.integer({ min: 1, max: 3 }), { nil: undefined, freq: 3 }),
       minimum: fc.option(fc.integer({ min: 1, max: 3 }), { nil: undefined, freq: 3 }),
-      step: fc.option(fc.record({ from: fc.integer({ min: 2, max: 4 }), price: fc.integer({ min: 0, max: 40 }) }), { nil: undefined, freq: 3 }),
+      step: fc.option(
+        fc.record({ from: fc.integer({ min: 2, max: 4 }), price: fc.integer({ min: 0, max: 40 }) }),
+        { nil: undefined, freq: 3 },
+      ),
     })
     .map(({ pack, minimum, step, ...rest }) => ({
       id,
@@ -44,9 +47,9 @@ function run(id: string): fc.Arbitrary<RunGroup> {
       neighboursApart: fc.boolean(),
       window: fc.option(fc.integer({ min: 0, max: 2 }), { nil: undefined, freq: 2 }),
     })
-    .map(raw => {
-      const at = raw.at.filter(x => x < raw.length - 1).sort((a, b) => a - b)
-      const points = at.map(x => ({
+    .map((raw) => {
+      const at = raw.at.filter((x) => x < raw.length - 1).sort((a, b) => a - b)
+      const points = at.map((x) => ({
         at: length(x),
         label: `at ${x}`,
         cost: money(raw.cost),
@@ -65,7 +68,9 @@ function run(id: string): fc.Arbitrary<RunGroup> {
         minPiece: length(raw.minPiece),
         maxJoints: raw.maxJoints,
         neighboursApart: raw.neighboursApart,
-        ...(raw.window === undefined || points.length < 2 ? {} : { windows: [{ points: [0, 1], cap: raw.window }] }),
+        ...(raw.window === undefined || points.length < 2
+          ? {}
+          : { windows: [{ points: [0, 1], cap: raw.window }] }),
       }
     })
 }
@@ -75,20 +80,25 @@ export const arbitraryCutJob: fc.Arbitrary<CutJob> = fc
   .record({
     kerf: fc.integer({ min: 0, max: 2 }),
     endTrim: fc.integer({ min: 0, max: 1 }),
-    stock: fc.tuple(stock('a'), stock('b'), stock('c')).chain(all => fc.integer({ min: 1, max: 3 }).map(n => all.slice(0, n))),
+    stock: fc
+      .tuple(stock('a'), stock('b'), stock('c'))
+      .chain((all) => fc.integer({ min: 1, max: 3 }).map((n) => all.slice(0, n))),
     pieces: fc.array(fc.integer({ min: 2, max: 20 }), { maxLength: 5 }),
     runs: fc.oneof(
       fc.constant([]),
-      run('r').map(r => [r]),
+      run('r').map((r) => [r]),
       fc.tuple(run('r'), run('q')).map(([r, q]) => [r, { ...q, members: q.members.slice(0, 1) }]),
     ),
     handling: fc.constantFrom(0, 0, 2),
     perCut: fc.constantFrom(0, 0, 1),
-    keep: fc.option(fc.record({ from: fc.integer({ min: 1, max: 8 }), rate: fc.integer({ min: 100, max: 900 }) }), { nil: null, freq: 2 }),
+    keep: fc.option(
+      fc.record({ from: fc.integer({ min: 1, max: 8 }), rate: fc.integer({ min: 100, max: 900 }) }),
+      { nil: null, freq: 2 },
+    ),
     maxLengths: fc.option(fc.integer({ min: 1, max: 2 }), { nil: undefined, freq: 3 }),
     atMost: fc.option(fc.integer({ min: 0, max: 3 }), { nil: undefined, freq: 3 }),
   })
-  .map(raw => ({
+  .map((raw) => ({
     id: 'job',
     label: 'job',
     kerf: length(raw.kerf),

@@ -44,7 +44,9 @@ describe('a plan of the rest of the day', () => {
             const there = joints.filter((joint) => joint.runId === run.id && joint.at === point.at).length
             return sum + point.excess * Math.max(0, there - point.cap)
           }, 0)
-        const offcuts = [...stays, ...(rest?.plan.boards ?? [])]
+        // an offcut that is begun or culled has lost its value already
+        const touched = new Set([...day.culls, ...day.sawn, ...day.miscuts].map((entry) => entry.board))
+        const offcuts = [...stays.filter((board) => !touched.has(board.number)), ...(rest?.plan.boards ?? [])]
           .map((board) => job.stock.find((option) => option.id === board.stockId))
           .reduce((sum, option) => sum + (option?.offcut === true ? option.price : 0), 0)
         const cost = money.now + offcuts + joints.reduce((sum, joint) => sum + joint.cost, 0) + stagger

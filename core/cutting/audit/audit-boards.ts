@@ -9,23 +9,39 @@ export function auditBoards(job: CutJob, plan: CutPlan): AuditFault[] {
   plan.boards.forEach((board, index) => {
     const where = `board ${board.number}`
     if (board.number !== index + 1) {
-      faults.push({ rule: 'board number', where, message: `Boards are numbered from 1 in order; this is number ${index + 1}.` })
+      faults.push({
+        rule: 'board number',
+        where,
+        message: `Boards are numbered from 1 in order; this is number ${index + 1}.`,
+      })
     }
     cut.set(board.stockId, (cut.get(board.stockId) ?? 0) + 1)
     const stock = allowed.get(board.stockId)
     if (stock === undefined) {
-      faults.push({ rule: 'unknown stock', where, message: `${board.stockId} is not among the stock the job allows.` })
+      faults.push({
+        rule: 'unknown stock',
+        where,
+        message: `${board.stockId} is not among the stock the job allows.`,
+      })
       return
     }
     if (stock.option.length !== board.length) {
-      faults.push({ rule: 'board length', where, message: `${board.stockId} is ${stock.option.length} long, not ${board.length}.` })
+      faults.push({
+        rule: 'board length',
+        where,
+        message: `${board.stockId} is ${stock.option.length} long, not ${board.length}.`,
+      })
     }
     faults.push(...auditCuts(board, job.kerf, stock.trim, where))
   })
   for (const [id, count] of cut) {
     const most = allowed.get(id)?.most ?? 0
     if (count > most) {
-      faults.push({ rule: 'more than there are', where: id, message: `${count} boards are cut where ${most} can be had.` })
+      faults.push({
+        rule: 'more than there are',
+        where: id,
+        message: `${count} boards are cut where ${most} can be had.`,
+      })
     }
   }
   faults.push(...auditLengths(job, plan))
@@ -38,7 +54,11 @@ function auditCuts(board: Board, kerf: number, trim: number, where: string): Aud
   let free = trim
   for (const cut of board.cuts) {
     if (cut.to - cut.from !== cut.length) {
-      faults.push({ rule: 'cut marks', where, message: `${cut.mark} runs from ${cut.from} to ${cut.to}, not over ${cut.length}.` })
+      faults.push({
+        rule: 'cut marks',
+        where,
+        message: `${cut.mark} runs from ${cut.from} to ${cut.to}, not over ${cut.length}.`,
+      })
     }
     if (cut.from < free) {
       const rule = free === trim ? 'end trim' : 'kerf'
@@ -48,7 +68,11 @@ function auditCuts(board: Board, kerf: number, trim: number, where: string): Aud
   }
   const end = board.cuts.at(-1)?.to ?? 0
   if (end > board.length - trim) {
-    faults.push({ rule: 'board too short', where, message: `The last piece ends at ${end}; the board is good to ${board.length - trim}.` })
+    faults.push({
+      rule: 'board too short',
+      where,
+      message: `The last piece ends at ${end}; the board is good to ${board.length - trim}.`,
+    })
   }
   const left = Math.max(0, board.length - trim - free)
   if (left !== board.offcut) {
@@ -59,8 +83,10 @@ function auditCuts(board: Board, kerf: number, trim: number, where: string): Aud
 
 function auditLengths(job: CutJob, plan: CutPlan): AuditFault[] {
   if (job.maxLengths === undefined) return []
-  const offcuts = new Set(job.stock.filter(option => option.offcut).map(option => option.id))
-  const bought = new Set(plan.order.filter(line => line.count > 0 && !offcuts.has(line.stockId)).map(line => line.length))
+  const offcuts = new Set(job.stock.filter((option) => option.offcut).map((option) => option.id))
+  const bought = new Set(
+    plan.order.filter((line) => line.count > 0 && !offcuts.has(line.stockId)).map((line) => line.length),
+  )
   if (bought.size <= job.maxLengths) return []
   return [
     {

@@ -9,16 +9,26 @@ export function auditMoney(job: CutJob, plan: CutPlan): AuditFault[] {
   }
   auditOrder(job, plan, faults, expect)
   const pointCost = (runId: string, at: number): number =>
-    job.runs.find(run => run.id === runId)?.points.find(point => point.at === at)?.cost ?? 0
-  for (const joint of plan.joints) expect('joint cost', `${joint.runId} at ${joint.label}`, pointCost(joint.runId, joint.at), joint.cost)
-  expect('stock cost', 'plan', total(plan.order.map(line => line.amount)), plan.stockCost)
-  expect('joint cost', 'plan', total(plan.joints.map(joint => pointCost(joint.runId, joint.at))), plan.jointCost)
+    job.runs.find((run) => run.id === runId)?.points.find((point) => point.at === at)?.cost ?? 0
+  for (const joint of plan.joints)
+    expect('joint cost', `${joint.runId} at ${joint.label}`, pointCost(joint.runId, joint.at), joint.cost)
+  expect('stock cost', 'plan', total(plan.order.map((line) => line.amount)), plan.stockCost)
+  expect(
+    'joint cost',
+    'plan',
+    total(plan.joints.map((joint) => pointCost(joint.runId, joint.at))),
+    plan.jointCost,
+  )
   expect('cost', 'plan', plan.stockCost + plan.jointCost, plan.cost)
   expect('preference', 'plan', preference(job, plan), plan.preference)
   expect('gap', 'plan', plan.cost + plan.preference - plan.bound, plan.gap)
   const proven = plan.gap === 0
   if (proven !== (plan.status === 'proven optimal')) {
-    faults.push({ rule: 'status', where: 'plan', message: `A gap of ${plan.gap} cents is not “${plan.status}”.` })
+    faults.push({
+      rule: 'status',
+      where: 'plan',
+      message: `A gap of ${plan.gap} cents is not “${plan.status}”.`,
+    })
   }
   auditWaste(job, plan, expect)
   return faults
@@ -33,7 +43,8 @@ function auditOrder(job: CutJob, plan: CutPlan, faults: AuditFault[], expect: Ex
   const ordered = new Set<string>()
   for (const line of plan.order) {
     const where = `order, ${line.stockId}`
-    if (ordered.has(line.stockId)) faults.push({ rule: 'order line', where, message: 'It is ordered on two lines.' })
+    if (ordered.has(line.stockId))
+      faults.push({ rule: 'order line', where, message: 'It is ordered on two lines.' })
     ordered.add(line.stockId)
     const stock = allowed.get(line.stockId)
     if (stock === undefined) {
@@ -46,7 +57,11 @@ function auditOrder(job: CutJob, plan: CutPlan, faults: AuditFault[], expect: Ex
       faults.push({ rule: 'order count', where, message: `${needed} boards are cut, ${line.count} ordered.` })
     }
     if (line.count > stock.most) {
-      faults.push({ rule: 'more than there are', where, message: `${line.count} are ordered where ${stock.most} can be had.` })
+      faults.push({
+        rule: 'more than there are',
+        where,
+        message: `${line.count} are ordered where ${stock.most} can be had.`,
+      })
     }
     if (line.count % (option.pack ?? 1) !== 0) {
       faults.push({ rule: 'pack', where, message: `It comes in packs of ${option.pack}.` })
@@ -59,7 +74,8 @@ function auditOrder(job: CutJob, plan: CutPlan, faults: AuditFault[], expect: Ex
     expect('amount', where, unitPriceAt(option, line.count) * line.count, line.amount)
   }
   for (const [id, count] of cut) {
-    if (!ordered.has(id)) faults.push({ rule: 'order count', where: id, message: `${count} boards are cut, none ordered.` })
+    if (!ordered.has(id))
+      faults.push({ rule: 'order count', where: id, message: `${count} boards are cut, none ordered.` })
   }
 }
 
@@ -75,7 +91,9 @@ function preference(job: CutJob, plan: CutPlan): number {
   for (const run of job.runs) {
     for (const point of run.points) {
       if (point.cap === null || point.excess === null) continue
-      const jointed = plan.runPieces.filter(piece => piece.runId === run.id && piece.from !== 0 && piece.from === point.at)
+      const jointed = plan.runPieces.filter(
+        (piece) => piece.runId === run.id && piece.from !== 0 && piece.from === point.at,
+      )
       sum += Math.max(0, jointed.length - point.cap) * point.excess
     }
   }
@@ -97,7 +115,7 @@ function auditWaste(job: CutJob, plan: CutPlan, expect: Expect): void {
   let [used, kerf, trim, kept, thrown] = [0, 0, 0, 0, 0]
   for (const board of plan.boards) {
     const trims = 2 * (allowed.get(board.stockId)?.trim ?? 0)
-    const pieces = total(board.cuts.map(cut => cut.length))
+    const pieces = total(board.cuts.map((cut) => cut.length))
     used += pieces
     trim += trims
     kerf += board.length - trims - pieces - board.offcut

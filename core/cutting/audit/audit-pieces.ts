@@ -6,7 +6,11 @@ export function auditPieces(job: CutJob, plan: CutPlan): AuditFault[] {
   const wanted = new Map<string, { mark: string; length: number; cut: number }>()
   for (const piece of [...job.pieces, ...plan.runPieces]) {
     if (wanted.has(piece.id)) {
-      faults.push({ rule: 'piece named twice', where: piece.mark, message: `Two pieces carry the id ${piece.id}.` })
+      faults.push({
+        rule: 'piece named twice',
+        where: piece.mark,
+        message: `Two pieces carry the id ${piece.id}.`,
+      })
     }
     wanted.set(piece.id, { mark: piece.mark, length: piece.length, cut: 0 })
   }
@@ -27,14 +31,27 @@ export function auditPieces(job: CutJob, plan: CutPlan): AuditFault[] {
         })
       }
       if (cut.mark !== piece.mark) {
-        faults.push({ rule: 'wrong mark', where, message: `${cut.mark} should carry the mark ${piece.mark}.` })
+        faults.push({
+          rule: 'wrong mark',
+          where,
+          message: `${cut.mark} should carry the mark ${piece.mark}.`,
+        })
       }
     }
   }
   for (const piece of wanted.values()) {
-    if (piece.cut === 0) faults.push({ rule: 'missing piece', where: piece.mark, message: `${piece.mark} is cut from no board.` })
+    if (piece.cut === 0)
+      faults.push({
+        rule: 'missing piece',
+        where: piece.mark,
+        message: `${piece.mark} is cut from no board.`,
+      })
     if (piece.cut > 1) {
-      faults.push({ rule: 'piece twice', where: piece.mark, message: `${piece.mark} is cut ${piece.cut} times.` })
+      faults.push({
+        rule: 'piece twice',
+        where: piece.mark,
+        message: `${piece.mark} is cut ${piece.cut} times.`,
+      })
     }
   }
   return faults

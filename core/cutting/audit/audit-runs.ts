@@ -9,19 +9,27 @@ export function auditRuns(job: CutJob, plan: CutPlan): AuditFault[] {
     for (const member of run.members) {
       known.add(`${run.id}|${member.id}`)
       const pieces = plan.runPieces
-        .filter(piece => piece.runId === run.id && piece.memberId === member.id)
+        .filter((piece) => piece.runId === run.id && piece.memberId === member.id)
         .sort((a, b) => a.from - b.from)
       faults.push(...auditMember(run, member.mark, pieces))
       jointed.set(
         member.id,
-        pieces.slice(1).map(piece => piece.from),
+        pieces.slice(1).map((piece) => piece.from),
       )
     }
-    faults.push(...auditCaps(run, jointed), ...auditJointList(run, jointed, plan), ...auditNeighbours(run, jointed, plan))
+    faults.push(
+      ...auditCaps(run, jointed),
+      ...auditJointList(run, jointed, plan),
+      ...auditNeighbours(run, jointed, plan),
+    )
   }
   for (const piece of plan.runPieces) {
     if (!known.has(`${piece.runId}|${piece.memberId}`)) {
-      faults.push({ rule: 'unknown member', where: piece.mark, message: `${piece.mark} belongs to no member of the job.` })
+      faults.push({
+        rule: 'unknown member',
+        where: piece.mark,
+        message: `${piece.mark} belongs to no member of the job.`,
+      })
     }
   }
   return faults
@@ -32,24 +40,32 @@ function auditMember(run: RunGroup, where: string, pieces: readonly RunPiece[]):
   const fault = (rule: string, message: string): void => {
     faults.push({ rule, where: `${run.label}, ${where}`, message })
   }
-  const lapAt = (at: number): number => run.points.find(point => point.at === at)?.lap ?? 0
+  const lapAt = (at: number): number => run.points.find((point) => point.at === at)?.lap ?? 0
   let reached = 0
   for (const piece of pieces) {
-    if (piece.from !== reached) fault('run not covered', `A piece begins at ${piece.from}, the one before ends at ${reached}.`)
+    if (piece.from !== reached)
+      fault('run not covered', `A piece begins at ${piece.from}, the one before ends at ${reached}.`)
     reached = piece.to
     const whole = piece.from === 0 && piece.to === run.length
     const laps = (piece.from === 0 ? 0 : lapAt(piece.from)) + (piece.to === run.length ? 0 : lapAt(piece.to))
     if (piece.length !== piece.to - piece.from + laps) {
-      fault('lap', `${piece.mark} is ${piece.length} long; its span and laps make ${piece.to - piece.from + laps}.`)
+      fault(
+        'lap',
+        `${piece.mark} is ${piece.length} long; its span and laps make ${piece.to - piece.from + laps}.`,
+      )
     }
-    if (piece.to !== run.length && !run.points.some(point => point.at === piece.to)) {
+    if (piece.to !== run.length && !run.points.some((point) => point.at === piece.to)) {
       fault('joint off its bearing', `A joint at ${piece.to} lies at no admissible point.`)
     }
     if (whole) continue
-    if (piece.length < run.minPiece) fault('piece too short', `${piece.mark} is ${piece.length} long; the least is ${run.minPiece}.`)
-    const supports = run.supports.filter(at => piece.from <= at && at <= piece.to).length
+    if (piece.length < run.minPiece)
+      fault('piece too short', `${piece.mark} is ${piece.length} long; the least is ${run.minPiece}.`)
+    const supports = run.supports.filter((at) => piece.from <= at && at <= piece.to).length
     if (supports < run.minSupports) {
-      fault('too few supports', `${piece.mark} lies on ${supports} supports; the least is ${run.minSupports}.`)
+      fault(
+        'too few supports',
+        `${piece.mark} lies on ${supports} supports; the least is ${run.minSupports}.`,
+      )
     }
   }
   if (reached !== run.length) fault('run not covered', `The pieces end at ${reached} of ${run.length}.`)
@@ -62,7 +78,7 @@ function auditMember(run: RunGroup, where: string, pieces: readonly RunPiece[]):
 function auditCaps(run: RunGroup, jointed: ReadonlyMap<string, readonly number[]>): AuditFault[] {
   const faults: AuditFault[] = []
   const all = [...jointed.values()].flat()
-  const count = (at: number): number => all.filter(joint => joint === at).length
+  const count = (at: number): number => all.filter((joint) => joint === at).length
   for (const point of run.points) {
     if (point.cap === null || point.excess !== null) continue
     if (count(point.at) > point.cap) {
@@ -74,12 +90,12 @@ function auditCaps(run: RunGroup, jointed: ReadonlyMap<string, readonly number[]
     }
   }
   for (const window of run.windows ?? []) {
-    const places = window.points.map(index => run.points[index])
+    const places = window.points.map((index) => run.points[index])
     const joints = places.reduce((sum, point) => sum + (point === undefined ? 0 : count(point.at)), 0)
     if (joints > window.cap) {
       faults.push({
         rule: 'stagger',
-        where: `${run.label}, ${places.map(point => point?.label).join(' and ')}`,
+        where: `${run.label}, ${places.map((point) => point?.label).join(' and ')}`,
         message: `${joints} joints lie close together; ${window.cap} may.`,
       })
     }
@@ -87,11 +103,17 @@ function auditCaps(run: RunGroup, jointed: ReadonlyMap<string, readonly number[]
   return faults
 }
 
-function auditJointList(run: RunGroup, jointed: ReadonlyMap<string, readonly number[]>, plan: CutPlan): AuditFault[] {
-  const listed = plan.joints.filter(joint => joint.runId === run.id).map(joint => `${joint.memberId} at ${joint.at}`)
-  const real = [...jointed].flatMap(([member, joints]) => joints.map(at => `${member} at ${at}`))
-  const extra = listed.filter(name => !real.includes(name))
-  const lacking = real.filter(name => !listed.includes(name))
+function auditJointList(
+  run: RunGroup,
+  jointed: ReadonlyMap<string, readonly number[]>,
+  plan: CutPlan,
+): AuditFault[] {
+  const listed = plan.joints
+    .filter((joint) => joint.runId === run.id)
+    .map((joint) => `${joint.memberId} at ${joint.at}`)
+  const real = [...jointed].flatMap(([member, joints]) => joints.map((at) => `${member} at ${at}`))
+  const extra = listed.filter((name) => !real.includes(name))
+  const lacking = real.filter((name) => !listed.includes(name))
   if (extra.length === 0 && lacking.length === 0 && listed.length === real.length) return []
   return [
     {
@@ -102,18 +124,31 @@ function auditJointList(run: RunGroup, jointed: ReadonlyMap<string, readonly num
   ]
 }
 
-function auditNeighbours(run: RunGroup, jointed: ReadonlyMap<string, readonly number[]>, plan: CutPlan): AuditFault[] {
+function auditNeighbours(
+  run: RunGroup,
+  jointed: ReadonlyMap<string, readonly number[]>,
+  plan: CutPlan,
+): AuditFault[] {
   if (!run.neighboursApart) return []
-  const order = plan.memberOrder.find(entry => entry.runId === run.id)?.memberIds ?? []
+  const order = plan.memberOrder.find((entry) => entry.runId === run.id)?.memberIds ?? []
   const complete =
-    order.length === run.members.length && run.members.every(member => order.filter(id => id === member.id).length === 1)
+    order.length === run.members.length &&
+    run.members.every((member) => order.filter((id) => id === member.id).length === 1)
   if (!complete) {
-    return [{ rule: 'member order', where: run.label, message: 'The order laid is not an order of all its members.' }]
+    return [
+      {
+        rule: 'member order',
+        where: run.label,
+        message: 'The order laid is not an order of all its members.',
+      },
+    ]
   }
   return order.slice(1).flatMap((id, index) => {
     const before = jointed.get(order[index] ?? '') ?? []
-    const shared = (jointed.get(id) ?? []).find(at => before.includes(at))
+    const shared = (jointed.get(id) ?? []).find((at) => before.includes(at))
     if (shared === undefined) return []
-    return [{ rule: 'neighbours', where: run.label, message: `Two neighbours are both jointed at ${shared}.` }]
+    return [
+      { rule: 'neighbours', where: run.label, message: `Two neighbours are both jointed at ${shared}.` },
+    ]
   })
 }

@@ -10,7 +10,12 @@ function places(run: RunGroup): { at: number; lap: number; cost: number; point: 
 }
 
 /** Cut length of the piece between two places, or null where the run's rules or the stock forbid it. */
-function pieceBetween(run: RunGroup, longest: number, from: { at: number; lap: number }, to: { at: number; lap: number }): number | null {
+function pieceBetween(
+  run: RunGroup,
+  longest: number,
+  from: { at: number; lap: number },
+  to: { at: number; lap: number },
+): number | null {
   const length = to.at - from.at + from.lap + to.lap
   if (length > longest) return null
   if (from.at === 0 && to.at === run.length) return length
@@ -56,12 +61,13 @@ export function cheapestMember(
 /** Most pieces of each length that one member can be made of: as many as fit its run with both laps taken off. */
 export function lengthsOfRun(run: RunGroup, longest: number): Map<number, number> {
   const list = places(run)
-  const lap = Math.max(0, ...run.points.map(point => point.lap))
+  const lap = Math.max(0, ...run.points.map((point) => point.lap))
   const most = new Map<number, number>()
   list.forEach((from, i) => {
     for (const to of list.slice(i + 1)) {
       const length = pieceBetween(run, longest, from, to)
-      if (length !== null) most.set(length, Math.max(1, Math.floor(run.length / Math.max(1, length - 2 * lap))))
+      if (length !== null)
+        most.set(length, Math.max(1, Math.floor(run.length / Math.max(1, length - 2 * lap))))
     }
   })
   return most

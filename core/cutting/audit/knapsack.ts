@@ -16,13 +16,21 @@ export function bestWorth(worths: readonly Worth[], capacity: number, exact: boo
   for (const { width, price, most } of worths) {
     if (most <= 0 || width > capacity) continue
     const next = Float64Array.from(best)
-    for (let rest = 0; rest < width && rest + width <= capacity; rest++) slide(best, next, rest, width, price, most)
+    for (let rest = 0; rest < width && rest + width <= capacity; rest++)
+      slide(best, next, rest, width, price, most)
     best = next
   }
   return best
 }
 
-function slide(best: Float64Array, next: Float64Array, rest: number, width: number, price: number, most: number): void {
+function slide(
+  best: Float64Array,
+  next: Float64Array,
+  rest: number,
+  width: number,
+  price: number,
+  most: number,
+): void {
   const queue: number[] = []
   let head = 0
   const level = (step: number): number => (best[rest + step * width] ?? 0) - step * price

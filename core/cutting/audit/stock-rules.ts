@@ -16,7 +16,8 @@ export function allowedStock(job: CutJob): ReadonlyMap<string, Allowed> {
     if (job.onlyStock !== undefined && !job.onlyStock.includes(option.id)) continue
     const trim = option.offcut ? 0 : job.endTrim
     let most = option.supply ?? Number.POSITIVE_INFINITY
-    for (const limit of job.atMost ?? []) if (limit.stockId === option.id && limit.count < most) most = limit.count
+    for (const limit of job.atMost ?? [])
+      if (limit.stockId === option.id && limit.count < most) most = limit.count
     const usable = option.length - 2 * trim
     if (usable > 0 && most > 0) allowed.set(option.id, { option, trim, usable, most })
   }
@@ -31,7 +32,7 @@ export function longestUsable(job: CutJob): number {
 
 /** Price in cents of one board when `count` are bought together. */
 export function unitPriceAt(option: StockOption, count: number): number {
-  const reached = (option.breaks ?? []).filter(step => step.from <= count)
+  const reached = (option.breaks ?? []).filter((step) => step.from <= count)
   if (reached.length === 0) return option.price
   return reached.reduce((last, step) => (step.from >= last.from ? step : last)).price
 }

@@ -2,7 +2,12 @@ import type { RunModel } from '../model/problem.ts'
 import type { Prices } from './dual-bound.ts'
 
 /** Cheapest way of one member through its run under the prices, in 1/scale cent; arcs go from lower to higher nodes. */
-export function leastFlow(run: RunModel, arcCosts: ArrayLike<number>, prices: Prices, caps: Float64Array): number {
+export function leastFlow(
+  run: RunModel,
+  arcCosts: ArrayLike<number>,
+  prices: Prices,
+  caps: Float64Array,
+): number {
   const capPrice = capPricesByPoint(run, caps)
   const distance = new Float64Array(run.nodes).fill(Number.POSITIVE_INFINITY)
   distance[0] = 0

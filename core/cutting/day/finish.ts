@@ -163,7 +163,8 @@ function moneyFromNow({ job, day, states }: Begun, staying: ReadonlySet<number>,
     if (!staying.has(board.number)) continue
     const option = job.stock.find((candidate) => candidate.id === board.stockId)
     if (option !== undefined) {
-      if (option.offcut || !bought) total += option.price
+      // an offcut on hand that is begun or culled has lost its value already
+      if (!bought || (option.offcut && whole)) total += option.price
       else if (whole) total += shareOf(option.price, day.refund)
     }
     total += preferenceOf(board, job)

@@ -10,7 +10,8 @@ export function savingOf(problem: Problem, stock: number, used: number): number 
   if (type === undefined) return 0
   const { job } = problem
   let saving = 0
-  if (job.perCut > 0 && trimOf(problem, stock) === 0 && used * problem.unit === type.usable + job.kerf) saving += job.perCut
+  if (job.perCut > 0 && trimOf(problem, stock) === 0 && used * problem.unit === type.usable + job.kerf)
+    saving += job.perCut
   if (job.keep !== null && type.counts === null) {
     const left = type.usable - used * problem.unit
     if (left >= job.keep.from && left > 0) {
@@ -25,7 +26,12 @@ export function trimOf(problem: Problem, stock: number): number {
   return problem.stocks[stock]?.option.offcut === true ? 0 : problem.job.endTrim
 }
 
-export function patternOf(problem: Problem, stock: number, items: readonly number[], counts: readonly number[]): Pattern {
+export function patternOf(
+  problem: Problem,
+  stock: number,
+  items: readonly number[],
+  counts: readonly number[],
+): Pattern {
   let used = 0
   let pieces = 0
   for (let k = 0; k < items.length; k++) {

@@ -13,14 +13,15 @@ export function usableLength(job: CutJob, option: StockOption): number {
 function stockToUse(job: CutJob): StockOption[] {
   const only = job.onlyStock === undefined ? null : new Set(job.onlyStock)
   return job.stock.filter(
-    option =>
+    (option) =>
       (only === null || only.has(option.id)) && usableLength(job, option) > 0 && supplyOf(job, option) > 0,
   )
 }
 
 function supplyOf(job: CutJob, option: StockOption): number {
   let supply = option.supply ?? Number.POSITIVE_INFINITY
-  for (const limit of job.atMost ?? []) if (limit.stockId === option.id) supply = Math.min(supply, limit.count)
+  for (const limit of job.atMost ?? [])
+    if (limit.stockId === option.id) supply = Math.min(supply, limit.count)
   return supply
 }
 
@@ -30,7 +31,8 @@ function capsOf(run: RunGroup): RunCap[] {
   const caps: RunCap[] = []
   run.points.forEach((point, index) => {
     const asked = point.cap ?? members
-    if (point.excess !== null && asked < apart) caps.push({ points: [index], cap: asked, excess: point.excess })
+    if (point.excess !== null && asked < apart)
+      caps.push({ points: [index], cap: asked, excess: point.excess })
     const hard = point.excess === null ? Math.min(asked, apart) : apart
     if (hard < members) caps.push({ points: [index], cap: hard, excess: null })
   })
@@ -65,7 +67,7 @@ function greatestDivisor(a: number, b: number): number {
 export function buildProblem(job: CutJob): Result<Problem, Infeasible> {
   const options = stockToUse(job)
   if (options.length === 0) {
-    if (job.pieces.length > 0 || job.runs.some(run => run.members.length > 0)) return fail(noStock(job))
+    if (job.pieces.length > 0 || job.runs.some((run) => run.members.length > 0)) return fail(noStock(job))
   }
   const longest = options.reduce((most, option) => Math.max(most, usableLength(job, option)), 0) as Ticks
   for (const piece of job.pieces) {
@@ -90,8 +92,11 @@ export function buildProblem(job: CutJob): Result<Problem, Infeasible> {
     }
   }
   const lengths = [...needed].sort((a, b) => b - a)
-  const unit = Math.max(1, lengths.reduce((g, length) => greatestDivisor(g, length + job.kerf), 0))
-  const items: Item[] = lengths.map(length => ({
+  const unit = Math.max(
+    1,
+    lengths.reduce((g, length) => greatestDivisor(g, length + job.kerf), 0),
+  )
+  const items: Item[] = lengths.map((length) => ({
     length,
     width: (length + job.kerf) / unit,
     demand: demand.get(length) ?? 0,
@@ -99,16 +104,23 @@ export function buildProblem(job: CutJob): Result<Problem, Infeasible> {
   }))
   const itemOf = new Map(lengths.map((length, index) => [length, index]))
   const pieces = [...limit.values()].reduce((sum, count) => sum + count, 0)
-  const stocks: StockType[] = options.map(option => {
+  const stocks: StockType[] = options.map((option) => {
     const counts = countChoices(option, supplyOf(job, option), pieces)
     const trimCut = !option.offcut && job.endTrim > 0 ? job.perCut : 0
     const base = (counts === null ? option.price : 0) + job.handling + trimCut
     const supply = supplyOf(job, option)
     const capacity = Math.floor((usableLength(job, option) + job.kerf) / unit)
-    return { option, usable: usableLength(job, option), capacity, base, supply: base === 0 ? Math.min(supply, pieces) : supply, counts }
+    return {
+      option,
+      usable: usableLength(job, option),
+      capacity,
+      base,
+      supply: base === 0 ? Math.min(supply, pieces) : supply,
+      counts,
+    }
   })
   const runs: RunModel[] = graphs.map(({ group, graph }) => {
-    const arcs: RunArc[] = graph.arcs.map(arc => ({
+    const arcs: RunArc[] = graph.arcs.map((arc) => ({
       from: arc.from,
       to: arc.to,
       start: arc.start,

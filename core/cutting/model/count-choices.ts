@@ -25,17 +25,17 @@ export function countChoices(option: StockOption, supply: number, pieces: number
   const pack = Math.max(1, option.pack ?? 1)
   const minimum = Math.max(1, option.minimum ?? 1)
   if (pack === 1 && minimum === 1 && (option.breaks ?? []).length === 0) return null
-  const turns = (option.breaks ?? []).map(step => step.from)
+  const turns = (option.breaks ?? []).map((step) => step.from)
   const most = Math.max(pieces, minimum, ...turns) + pack
   const counts = new Set<number>()
   const step = pack * Math.max(1, Math.ceil(most / pack / MOST_CHOICES))
   for (let count = Math.ceil(minimum / pack) * pack; count <= most; count += step) counts.add(count)
   for (const turn of turns) counts.add(Math.ceil(Math.max(turn, minimum) / pack) * pack)
-  const sorted = [...counts].filter(count => count <= supply).sort((a, b) => b - a)
+  const sorted = [...counts].filter((count) => count <= supply).sort((a, b) => b - a)
   const kept: CountChoice[] = []
   for (const count of sorted) {
     const cost = priceOfCount(option, count)
-    if (kept.every(choice => choice.cost > cost)) kept.push({ count, cost })
+    if (kept.every((choice) => choice.cost > cost)) kept.push({ count, cost })
   }
   return kept.reverse()
 }

@@ -32,7 +32,7 @@ function admissible(run: RunGroup, i: number, j: number, longest: Ticks): boolea
   if (length < run.minPiece) return false
   const start = run.points[i]?.at ?? 0
   const end = run.points[j]?.at ?? run.length
-  const covered = run.supports.filter(at => at >= start && at <= end).length
+  const covered = run.supports.filter((at) => at >= start && at <= end).length
   return covered >= run.minSupports
 }
 
@@ -103,7 +103,10 @@ function pruned(graph: RunGraph): RunGraph {
     }
     return seen
   }
-  const fromStart = reach(0, outgoing, arc => arc.to)
-  const toEnd = reach(1, incoming, arc => arc.from)
-  return { nodes: graph.nodes, arcs: graph.arcs.filter(arc => fromStart.has(arc.from) && toEnd.has(arc.to)) }
+  const fromStart = reach(0, outgoing, (arc) => arc.to)
+  const toEnd = reach(1, incoming, (arc) => arc.from)
+  return {
+    nodes: graph.nodes,
+    arcs: graph.arcs.filter((arc) => fromStart.has(arc.from) && toEnd.has(arc.to)),
+  }
 }

@@ -21,7 +21,7 @@ export function pathsOf(run: RunModel, flow: readonly number[]): MemberPath[] {
   return Array.from({ length: run.members }, () => {
     const arcs: RunArc[] = []
     for (let node = 0; node !== 1; ) {
-      const a = outgoing[node]?.find(index => (left[index] ?? 0) > 0) ?? -1
+      const a = outgoing[node]?.find((index) => (left[index] ?? 0) > 0) ?? -1
       const arc = run.arcs[a]
       if (arc === undefined) throw new RangeError('the flow does not reach the end of its run')
       left[a] = (left[a] ?? 0) - 1
@@ -61,7 +61,8 @@ export function arrange(run: RunModel, flow: readonly number[]): Arrangement {
     const rest = run.members - order.length
     if (rest === 0) return true
     const joints = jointsLeft()
-    if (joints.some((count, point) => count > (last.has(point) ? Math.floor(rest / 2) : Math.ceil(rest / 2)))) return false
+    if (joints.some((count, point) => count > (last.has(point) ? Math.floor(rest / 2) : Math.ceil(rest / 2))))
+      return false
     const key = `${[...last].join(',')}|${left.join(',')}`
     if (dead.has(key)) return false
     const ways = waysThrough(run, outgoing, left, last)
@@ -71,9 +72,9 @@ export function arrange(run: RunModel, flow: readonly number[]): Arrangement {
     for (const way of ways) {
       if (++steps > MOST_STEPS) return false
       for (const a of way) left[a] = (left[a] ?? 0) - 1
-      const arcs = way.map(a => run.arcs[a] as RunArc)
+      const arcs = way.map((a) => run.arcs[a] as RunArc)
       order.push({ arcs })
-      if (place(new Set(arcs.flatMap(arc => (arc.point < 0 ? [] : [arc.point]))))) return true
+      if (place(new Set(arcs.flatMap((arc) => (arc.point < 0 ? [] : [arc.point]))))) return true
       order.pop()
       for (const a of way) left[a] = (left[a] ?? 0) + 1
     }

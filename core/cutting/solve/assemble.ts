@@ -1,12 +1,12 @@
 import { type Cents, cents, type Ticks } from '../../units/index.ts'
+import type { DualBound } from '../bound/dual-bound.ts'
 import { savingOf, trimOf } from '../model/board-cost.ts'
 import { costsInCents } from '../model/costs.ts'
 import { priceOfCount } from '../model/count-choices.ts'
 import type { Problem } from '../model/problem.ts'
 import type { Board, Certificate, CutPlan, PlannedJoint, PlanStatus, RunPiece } from '../types.ts'
-import type { DualBound } from '../bound/dual-bound.ts'
-import { layOut, type ToCut } from './plan-boards.ts'
 import type { MemberPath } from './arrange.ts'
+import { layOut, type ToCut } from './plan-boards.ts'
 import { boardsUsed, choiceFor, jointedAt, type Solution } from './solution.ts'
 
 export interface Verdict {
@@ -34,8 +34,8 @@ export function assemble(
   const boards = layOut(problem, solution.boards, pieces)
   const joints = jointsOf(problem, paths)
   const order = orderOf(problem, solution, boards)
-  const stockCost = sum(order.map(line => line.amount))
-  const jointCost = sum(joints.map(joint => joint.cost))
+  const stockCost = sum(order.map((line) => line.amount))
+  const jointCost = sum(joints.map((joint) => joint.cost))
   const cost = stockCost + jointCost
   const preference = preferenceOf(problem, solution, boards)
   return {
@@ -44,8 +44,10 @@ export function assemble(
     boards,
     runPieces,
     joints,
-    memberOrder: problem.runs.flatMap(run =>
-      run.group.neighboursApart ? [{ runId: run.group.id, memberIds: run.group.members.map(member => member.id) }] : [],
+    memberOrder: problem.runs.flatMap((run) =>
+      run.group.neighboursApart
+        ? [{ runId: run.group.id, memberIds: run.group.members.map((member) => member.id) }]
+        : [],
     ),
     order,
     stockCost: cents(stockCost),
@@ -85,10 +87,12 @@ function runPiecesOf(problem: Problem, paths: readonly (readonly MemberPath[])[]
 function jointsOf(problem: Problem, paths: readonly (readonly MemberPath[])[]): PlannedJoint[] {
   return problem.runs.flatMap((run, r) =>
     run.group.members.flatMap((member, m) =>
-      (paths[r]?.[m]?.arcs ?? []).flatMap(arc => {
+      (paths[r]?.[m]?.arcs ?? []).flatMap((arc) => {
         const point = run.group.points[arc.point]
         if (point === undefined) return []
-        return [{ runId: run.group.id, memberId: member.id, at: point.at, label: point.label, cost: point.cost }]
+        return [
+          { runId: run.group.id, memberId: member.id, at: point.at, label: point.label, cost: point.cost },
+        ]
       }),
     ),
   )
@@ -127,7 +131,7 @@ function preferenceOf(problem: Problem, solution: Solution, boards: readonly Boa
     const s = indexOf.get(board.stockId) ?? 0
     const stock = problem.stocks[s]
     if (stock === undefined) continue
-    const used = sum(board.cuts.map(cut => (cut.length + job.kerf) / problem.unit))
+    const used = sum(board.cuts.map((cut) => (cut.length + job.kerf) / problem.unit))
     const trimCut = trimOf(problem, s) > 0 ? job.perCut : 0
     total += job.handling + trimCut + board.cuts.length * job.perCut - savingOf(problem, s, used)
   }
@@ -159,7 +163,7 @@ function wasteOf(problem: Problem, boards: readonly Board[]): CutPlan['waste'] {
   const waste = { used: 0, kerf: 0, trim: 0, kept: 0, thrown: 0 }
   for (const board of boards) {
     const trim = 2 * trimOf(problem, indexOf.get(board.stockId) ?? 0)
-    const used = sum(board.cuts.map(cut => cut.length))
+    const used = sum(board.cuts.map((cut) => cut.length))
     const sawn = Math.min(board.cuts.length * job.kerf, board.length - trim - used)
     waste.used += used
     waste.trim += trim

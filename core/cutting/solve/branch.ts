@@ -82,7 +82,10 @@ function descend(
       const value = solution.x[at] ?? 0
       const floor = Math.floor(value)
       const down = { bounds: tighten(node.bounds, at, 0, floor, program), depth: node.depth + 1 }
-      const up = { bounds: tighten(node.bounds, at, floor + 1, Number.POSITIVE_INFINITY, program), depth: node.depth + 1 }
+      const up = {
+        bounds: tighten(node.bounds, at, floor + 1, Number.POSITIVE_INFINITY, program),
+        depth: node.depth + 1,
+      }
       if (value - floor >= 0.5) open.push(down, up)
       else open.push(up, down)
     }
@@ -91,17 +94,27 @@ function descend(
   return { solution: best, proven: true }
 }
 
-function tighten(bounds: readonly Bounds[], column: number, lower: number, upper: number, program: Program): Bounds[] {
-  const old = bounds.find(bound => bound.column === column)
+function tighten(
+  bounds: readonly Bounds[],
+  column: number,
+  lower: number,
+  upper: number,
+  program: Program,
+): Bounds[] {
+  const old = bounds.find((bound) => bound.column === column)
   const low = Math.max(lower, old?.lower ?? program.lp[column]?.lower ?? 0)
   const high = Math.min(upper, old?.upper ?? program.lp[column]?.upper ?? Number.POSITIVE_INFINITY)
-  return [...bounds.filter(bound => bound.column !== column), { column, lower: low, upper: high }]
+  return [...bounds.filter((bound) => bound.column !== column), { column, lower: low, upper: high }]
 }
 
 function apply(model: LpModel, program: Program, old: readonly Bounds[], now: readonly Bounds[]): void {
   for (const { column } of old) {
-    if (now.some(bound => bound.column === column)) continue
-    model.setBounds(column, program.lp[column]?.lower ?? 0, program.lp[column]?.upper ?? Number.POSITIVE_INFINITY)
+    if (now.some((bound) => bound.column === column)) continue
+    model.setBounds(
+      column,
+      program.lp[column]?.lower ?? 0,
+      program.lp[column]?.upper ?? Number.POSITIVE_INFINITY,
+    )
   }
   for (const { column, lower, upper } of now) model.setBounds(column, lower, upper)
 }
@@ -120,7 +133,8 @@ function fractional(problem: Problem, program: Program, x: ArrayLike<number>): n
   }
   for (let k = 0; k < problem.stocks.length; k++) consider(program.sums + k, 1)
   if (best >= 0) return best
-  for (let k = problem.stocks.length; k < problem.stocks.length + problem.runs.length; k++) consider(program.sums + k, 1)
+  for (let k = problem.stocks.length; k < problem.stocks.length + problem.runs.length; k++)
+    consider(program.sums + k, 1)
   if (best >= 0) return best
   program.columns.forEach((column, c) => {
     if (column.kind !== 'pattern') consider(c, 1)
@@ -134,5 +148,5 @@ function fractional(problem: Problem, program: Program, x: ArrayLike<number>): n
 
 /** Patterns of a solution's boards, for programs that start from it. */
 export function patternsOf(solution: Solution | null): Pattern[] {
-  return solution === null ? [] : solution.boards.map(board => board.pattern)
+  return solution === null ? [] : solution.boards.map((board) => board.pattern)
 }

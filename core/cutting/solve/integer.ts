@@ -33,7 +33,9 @@ export function bestOf(
 ): IntegerAnswer {
   const plain = programOf(problem, costs, question)
   const limited = question.below < Number.POSITIVE_INFINITY
-  const program = limited ? withCeiling(problem, costs, plain, question.below - 1 - costs.constant + 1e-4) : plain
+  const program = limited
+    ? withCeiling(problem, costs, plain, question.below - 1 - costs.constant + 1e-4)
+    : plain
   const answer = engine.solveInteger({
     rows: program.rows,
     columns: program.lp,

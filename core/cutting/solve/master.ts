@@ -27,7 +27,7 @@ export interface MasterRows {
 }
 
 export function masterRows(problem: Problem): MasterRows {
-  const rows: LpRow[] = problem.items.map(item => ({ lower: item.demand, upper: ENDLESS }))
+  const rows: LpRow[] = problem.items.map((item) => ({ lower: item.demand, upper: ENDLESS }))
   const flow: number[] = []
   const caps: number[][] = []
   for (const run of problem.runs) {
@@ -35,7 +35,7 @@ export function masterRows(problem: Problem): MasterRows {
     rows.push({ lower: run.members, upper: run.members })
     for (let node = 2; node < run.nodes; node++) rows.push({ lower: 0, upper: 0 })
     caps.push(
-      run.caps.map(cap => {
+      run.caps.map((cap) => {
         rows.push({ lower: -ENDLESS, upper: cap.cap })
         return rows.length - 1
       }),
@@ -59,7 +59,13 @@ function nodeRow(rows: MasterRows, run: number, node: number): number {
   return node === 0 ? first : first + node - 1
 }
 
-export function lpColumn(problem: Problem, costs: Costs, rows: MasterRows, column: MasterColumn, dear: number): LpColumn {
+export function lpColumn(
+  problem: Problem,
+  costs: Costs,
+  rows: MasterRows,
+  column: MasterColumn,
+  dear: number,
+): LpColumn {
   const entry = (cost: number, at: number[], values: number[], upper: number = ENDLESS): LpColumn => ({
     cost,
     lower: 0,
@@ -98,7 +104,11 @@ export function lpColumn(problem: Problem, costs: Costs, rows: MasterRows, colum
       return entry(costs.arcs[column.run]?.[column.arc] ?? 0, at, values, arc.most)
     }
     case 'excess':
-      return entry(costs.excess[column.run]?.[column.cap] ?? 0, [rows.caps[column.run]?.[column.cap] ?? 0], [-1])
+      return entry(
+        costs.excess[column.run]?.[column.cap] ?? 0,
+        [rows.caps[column.run]?.[column.cap] ?? 0],
+        [-1],
+      )
     case 'count': {
       const count = problem.stocks[column.stock]?.counts?.[column.choice]?.count ?? 0
       const at = [rows.supply[column.stock] ?? 0, rows.chosen[column.stock] ?? 0]
@@ -133,13 +143,13 @@ export function fixedColumns(problem: Problem, costs: Costs): MasterColumn[] {
 export function waysOut(problem: Problem): MasterColumn[] {
   const columns: MasterColumn[] = []
   const endless = problem.stocks
-    .filter(stock => stock.counts === null && stock.supply === ENDLESS)
+    .filter((stock) => stock.counts === null && stock.supply === ENDLESS)
     .reduce((most, stock) => Math.max(most, stock.capacity), 0)
   problem.items.forEach((item, i) => {
     if (item.width > endless) columns.push({ kind: 'missing item', item: i })
   })
   problem.runs.forEach((run, r) => {
-    if (run.caps.some(cap => cap.excess === null)) columns.push({ kind: 'missing run', run: r })
+    if (run.caps.some((cap) => cap.excess === null)) columns.push({ kind: 'missing run', run: r })
   })
   return columns
 }
@@ -170,7 +180,7 @@ export class Master {
   }
 
   lpColumns(): LpColumn[] {
-    return this.columns.map(column => lpColumn(this.problem, this.costs, this.rows, column, this.#dear))
+    return this.columns.map((column) => lpColumn(this.problem, this.costs, this.rows, column, this.#dear))
   }
 
   /** Adds the patterns that are new; says how many were. */
@@ -184,7 +194,9 @@ export class Master {
     }
     if (added.length === 0) return 0
     this.columns.push(...added)
-    this.#model.addColumns(added.map(column => lpColumn(this.problem, this.costs, this.rows, column, this.#dear)))
+    this.#model.addColumns(
+      added.map((column) => lpColumn(this.problem, this.costs, this.rows, column, this.#dear)),
+    )
     return added.length
   }
 
@@ -201,7 +213,7 @@ export class Master {
   }
 
   patterns(): Pattern[] {
-    return this.columns.flatMap(column => (column.kind === 'pattern' ? [column.pattern] : []))
+    return this.columns.flatMap((column) => (column.kind === 'pattern' ? [column.pattern] : []))
   }
 
   dispose(): void {
@@ -210,7 +222,13 @@ export class Master {
 }
 
 /** Prices of items and caps from the duals, on the 1/scale-cent grid, rounded towards the safe side. */
-export function pricesFrom(problem: Problem, costs: Costs, rows: MasterRows, duals: ArrayLike<number>, scale: number): Prices {
+export function pricesFrom(
+  problem: Problem,
+  costs: Costs,
+  rows: MasterRows,
+  duals: ArrayLike<number>,
+  scale: number,
+): Prices {
   const items = new Float64Array(problem.items.length)
   for (let i = 0; i < items.length; i++) items[i] = Math.max(0, Math.floor((duals[i] ?? 0) * scale + 1e-3))
   const caps = problem.runs.map((run, r) =>

@@ -21,7 +21,8 @@ export function layOut(problem: Problem, boards: readonly Boards[], pieces: read
   for (const list of waiting) list.reverse()
   const sorted = [...boards].sort(
     (a, b) =>
-      (problem.stocks[b.pattern.stock]?.option.length ?? 0) - (problem.stocks[a.pattern.stock]?.option.length ?? 0) ||
+      (problem.stocks[b.pattern.stock]?.option.length ?? 0) -
+        (problem.stocks[a.pattern.stock]?.option.length ?? 0) ||
       a.pattern.stock - b.pattern.stock ||
       comparePatterns(a.pattern.items, b.pattern.items) ||
       comparePatterns(b.pattern.counts, a.pattern.counts),

@@ -1,6 +1,6 @@
+import type { KnapsackTable } from '../bound/knapsack-table.ts'
 import { patternOf } from '../model/board-cost.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
-import type { KnapsackTable } from '../bound/knapsack-table.ts'
 import { repeatable } from './random.ts'
 import type { Solution } from './solution.ts'
 
@@ -13,7 +13,9 @@ function singles(problem: Problem): Pattern[] {
       const count = Math.min(item.limit, Math.floor(stock.capacity / item.width))
       patterns.push(patternOf(problem, s, [i], [count]))
     })
-    const endless = patterns.filter(pattern => problem.stocks[pattern.stock]?.supply === Number.POSITIVE_INFINITY)
+    const endless = patterns.filter(
+      (pattern) => problem.stocks[pattern.stock]?.supply === Number.POSITIVE_INFINITY,
+    )
     const wanted = endless.length > 0 ? endless : patterns
     return wanted.sort((a, b) => a.cost / a.used - b.cost / b.used).slice(0, 2)
   })
@@ -24,15 +26,20 @@ function singles(problem: Problem): Pattern[] {
  * each board filled as fully as can be from what is left, its widest piece forced in. Such a start saves most of
  * the iterations of a large master.
  */
-export function firstPatterns(problem: Problem, plans: readonly Solution[], table: KnapsackTable, rounds: number): Pattern[] {
+export function firstPatterns(
+  problem: Problem,
+  plans: readonly Solution[],
+  table: KnapsackTable,
+  rounds: number,
+): Pattern[] {
   const patterns = singles(problem)
   for (const plan of plans) for (const { pattern } of plan.boards) patterns.push(pattern)
   const random = repeatable(1)
   const n = problem.items.length
   for (let round = 0; round < rounds; round++) {
-    const profits = problem.items.map(item => item.width * (1 + 0.04 * (random() - 0.5)))
+    const profits = problem.items.map((item) => item.width * (1 + 0.04 * (random() - 0.5)))
     const found: { item: number; used: number; stock: number }[] = []
-    table.fill(profits, false, item => {
+    table.fill(profits, false, (item) => {
       const width = problem.items[item]?.width ?? 0
       problem.stocks.forEach((stock, s) => {
         if (stock.capacity >= width) found.push({ item, used: stock.capacity - width, stock: s })

@@ -14,7 +14,7 @@ export function roundPlan(
   columns: readonly MasterColumn[],
   x: ArrayLike<number>,
 ): Solution | null {
-  const flows = problem.runs.map(run => new Array<number>(run.arcs.length).fill(0))
+  const flows = problem.runs.map((run) => new Array<number>(run.arcs.length).fill(0))
   const boards: Boards[] = []
   const tops: { at: number; fraction: number }[] = []
   columns.forEach((column, c) => {
@@ -38,14 +38,18 @@ export function roundPlan(
   }
   let best: Solution | null = null
   tops.sort((a, b) => b.fraction - a.fraction || a.at - b.at)
-  const taken = boards.map(board => board.count)
+  const taken = boards.map((board) => board.count)
   for (let step = 0; ; step++) {
     const plan = filled(problem, costs, boards, taken, left, whole)
     if (plan !== null && (best === null || plan.cost < best.cost)) best = plan
     const next = tops[step]
     if (next === undefined || next.fraction < 0.3 || step >= 24) return best
     const pattern = boards[next.at]?.pattern
-    if (pattern === undefined || pattern.items.some((item, k) => (left[item] ?? 0) < (pattern.counts[k] ?? 0))) continue
+    if (
+      pattern === undefined ||
+      pattern.items.some((item, k) => (left[item] ?? 0) < (pattern.counts[k] ?? 0))
+    )
+      continue
     taken[next.at] = (taken[next.at] ?? 0) + 1
     pattern.items.forEach((item, k) => {
       left[item] = (left[item] ?? 0) - (pattern.counts[k] ?? 0)
@@ -64,7 +68,7 @@ function filled(
   const fixed = boards.map((board, b) => ({ pattern: board.pattern, count: taken[b] ?? 0 }))
   const used = boardsUsed(problem, fixed)
   const supply = problem.stocks.map((stock, s) => stock.supply - (used[s] ?? 0))
-  if (supply.some(count => count < 0)) return null
+  if (supply.some((count) => count < 0)) return null
   const rest = pack(problem, costs, left, supply)
   return rest === null ? null : solutionOf(problem, costs, [...fixed, ...rest], flows)
 }

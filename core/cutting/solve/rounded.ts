@@ -11,7 +11,7 @@ export function rounded(
   x: ArrayLike<number>,
 ): Solution | null {
   const boards: Boards[] = []
-  const flows = problem.runs.map(run => new Array<number>(run.arcs.length).fill(0))
+  const flows = problem.runs.map((run) => new Array<number>(run.arcs.length).fill(0))
   for (let c = 0; c < columns.length; c++) {
     const column = columns[c]
     const count = Math.round(x[c] ?? 0)

@@ -17,7 +17,7 @@ export interface Solution {
 
 /** Pieces of each item that the flows ask for, fixed pieces included. */
 export function demandOf(problem: Problem, flows: readonly (readonly number[])[]): number[] {
-  const demand = problem.items.map(item => item.demand)
+  const demand = problem.items.map((item) => item.demand)
   problem.runs.forEach((run, r) => {
     run.arcs.forEach((arc, a) => {
       demand[arc.item] = (demand[arc.item] ?? 0) + (flows[r]?.[a] ?? 0)
@@ -66,7 +66,7 @@ export function solutionOf(
   let cost = costs.constant
   const cut = problem.items.map(() => 0)
   for (const { pattern, count } of boards) {
-    if (count < 0 || pattern.counts.some(pieces => pieces < 0)) return null
+    if (count < 0 || pattern.counts.some((pieces) => pieces < 0)) return null
     if (pattern.used > (problem.stocks[pattern.stock]?.capacity ?? 0)) return null
     cost += count * costIn(problem, costs, pattern)
     pattern.items.forEach((item, k) => {
@@ -99,15 +99,10 @@ export function solutionOf(
       cost += over * excess
     }
   }
-  return { boards: boards.filter(board => board.count > 0), flows, cost }
+  return { boards: boards.filter((board) => board.count > 0), flows, cost }
 }
 
-function balanced(
-  nodes: number,
-  arcs: readonly RunArc[],
-  members: number,
-  flow: readonly number[],
-): boolean {
+function balanced(nodes: number, arcs: readonly RunArc[], members: number, flow: readonly number[]): boolean {
   if (arcs.some((arc, a) => (flow[a] ?? 0) < 0 || (flow[a] ?? 0) > arc.most)) return false
   const balance = new Int32Array(nodes)
   arcs.forEach((arc, a) => {

@@ -8,10 +8,12 @@ import { type Boards, demandOf, type Solution, solutionOf } from './solution.ts'
 export function bestRate(problem: Problem): number {
   let rate = Number.POSITIVE_INFINITY
   for (const stock of problem.stocks) {
-    if (stock.supply === Number.POSITIVE_INFINITY) rate = Math.min(rate, (stock.base || stock.option.price) / stock.capacity)
+    if (stock.supply === Number.POSITIVE_INFINITY)
+      rate = Math.min(rate, (stock.base || stock.option.price) / stock.capacity)
   }
   if (rate !== Number.POSITIVE_INFINITY) return rate
-  for (const stock of problem.stocks) rate = Math.min(rate, (stock.base || stock.option.price) / stock.capacity)
+  for (const stock of problem.stocks)
+    rate = Math.min(rate, (stock.base || stock.option.price) / stock.capacity)
   return rate
 }
 
@@ -53,7 +55,7 @@ export function pack(
   problem: Problem,
   costs: Costs,
   demand: readonly number[],
-  supplies: readonly number[] = problem.stocks.map(stock => stock.supply),
+  supplies: readonly number[] = problem.stocks.map((stock) => stock.supply),
 ): Boards[] | null {
   const left = [...demand]
   const supply = [...supplies]
@@ -113,9 +115,9 @@ function firstFit(problem: Problem, stock: number, left: readonly number[], firs
 export function startingPlans(problem: Problem, costs: Costs): Solution[] {
   const rate = bestRate(problem)
   const ways = problem.runs.length === 0 ? [0] : [0, 1, 2]
-  return ways.flatMap(way => {
+  return ways.flatMap((way) => {
     const flows = problem.runs.map((run, r) =>
-      splitRun(run, a => {
+      splitRun(run, (a) => {
         const arc = run.arcs[a]
         if (arc === undefined) return 0
         const joint = costs.arcs[r]?.[a] ?? 0

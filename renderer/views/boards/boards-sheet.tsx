@@ -35,7 +35,7 @@ export function BoardsSheet() {
     1,
   )
   return (
-    <section className={fresh ? 'sheet-pane' : 'sheet-pane is-stale'} aria-label="Boards" ref={room}>
+    <section className={fresh ? 'sheet-pane' : 'sheet-pane is-stale'} aria-label="Boards" tabIndex={0} ref={room}>
       {estimate.infeasible.map((each) => (
         <Message key={`${each.jobId} ${each.subject}`} tone="fails">
           {each.subject}: {each.message} {each.help}

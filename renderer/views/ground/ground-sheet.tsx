@@ -14,7 +14,7 @@ export function GroundSheet() {
   const holes = holesOf(design)
   const { columns, same } = holeColumns(holes)
   return (
-    <section className="sheet-pane" aria-labelledby="holes-title">
+    <section className="sheet-pane" aria-labelledby="holes-title" tabIndex={0}>
       <h2 id="holes-title">Holes</h2>
       <div className="scroll-x" role="group" aria-labelledby="holes-title">
         <table className="table">

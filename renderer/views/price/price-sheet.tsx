@@ -34,7 +34,7 @@ export function PriceSheet() {
   }
   const { pricing, priceFaults } = estimate
   return (
-    <section className={fresh ? 'sheet-pane' : 'sheet-pane is-stale'} aria-label="Price">
+    <section className={fresh ? 'sheet-pane' : 'sheet-pane is-stale'} aria-label="Price" tabIndex={0}>
       {priceFaults.map((fault) => (
         <Message key={fault.subject + fault.message} tone="fails">
           {fault.subject}: {fault.message} {fault.fix}

@@ -15,7 +15,11 @@ function written(): Loose {
     labour: { rate: '$58.50', crew: 2 },
     lumber: [
       {
-        size: '2x10', species: 'SP', grade: 'No.2', treatment: 'treated', code: '210',
+        size: '2x10',
+        species: 'SP',
+        grade: 'No.2',
+        treatment: 'treated',
+        code: '210',
         stock: [
           { length: '16ft', price: '$23.49', code: '210-16', supply: 4 },
           { length: '12 ft', price: '17.48', code: '210-12' },
@@ -29,7 +33,10 @@ function written(): Loose {
 }
 
 /** The faults of that book with one field, by its path, stated otherwise; undefined takes it away. */
-function faultsWith(path: string, value: JsonValue | undefined): readonly { readonly path: string; readonly message: string; readonly fix: string }[] {
+function faultsWith(
+  path: string,
+  value: JsonValue | undefined,
+): readonly { readonly path: string; readonly message: string; readonly fix: string }[] {
   const book = written()
   const keys = path.split('.')
   const last = keys.pop() ?? ''
@@ -85,19 +92,26 @@ describe('a price book file', () => {
     ['goods.0.pack', 0, 'goods[0].pack', /is 0/, /from 0\.001/],
     ['rates.0.crewHours', 'long', 'rates[0].crewHours', /"long"/, /a number/],
     ['joints.0.kind', 'stair', 'joints[0].kind', /"stair"/, /beam ply, rim, ledger, decking/],
-  ] as const)('says where %s = %j is wrong, what is wrong and what would be right', (path, value, at, message, fix) => {
-    const [fault, ...others] = faultsWith(path, value)
-    expect(others).toEqual([])
-    expect(fault?.path).toBe(at)
-    expect(fault?.message).toMatch(message)
-    expect(fault?.fix).toMatch(fix)
-  })
+  ] as const)(
+    'says where %s = %j is wrong, what is wrong and what would be right',
+    (path, value, at, message, fix) => {
+      const [fault, ...others] = faultsWith(path, value)
+      expect(others).toEqual([])
+      expect(fault?.path).toBe(at)
+      expect(fault?.message).toMatch(message)
+      expect(fault?.fix).toMatch(fix)
+    },
+  )
 
   it('lists all faults together', () => {
     const book = { ...written(), name: 4, goods: [{ sku: 'a' }], rates: 'none' }
     const read = readPriceBook(book)
     expect(read.ok ? [] : read.error.map((fault) => fault.path)).toEqual([
-      'name', 'goods[0].label', 'goods[0].unit', 'goods[0].price', 'rates',
+      'name',
+      'goods[0].label',
+      'goods[0].unit',
+      'goods[0].price',
+      'rates',
     ])
   })
 

@@ -9,7 +9,18 @@ type Prices = Readonly<Record<number, number>>
 
 const PRICES = {
   '2x10': { 6: 899, 8: 1142, 10: 1475, 12: 1748, 14: 2072, 16: 2349, 18: 2847, 20: 3215, 22: 4312, 24: 4896 },
-  '2x12': { 6: 1190, 8: 1499, 10: 1931, 12: 2288, 14: 2705, 16: 3074, 18: 3749, 20: 4219, 22: 5640, 24: 6390 },
+  '2x12': {
+    6: 1190,
+    8: 1499,
+    10: 1931,
+    12: 2288,
+    14: 2705,
+    16: 3074,
+    18: 3749,
+    20: 4219,
+    22: 5640,
+    24: 6390,
+  },
   '6x6': { 8: 3975, 10: 4985, 12: 5960 },
   '5/4x6': { 8: 1056, 10: 1320, 12: 1572, 14: 1848, 16: 2096, 20: 2790 },
 } as const satisfies Readonly<Record<string, Prices>>
@@ -37,7 +48,13 @@ function point(at: Ticks, cost: number, cap: number | null): JointPoint {
   return { at, label: `at ${at / 32} in`, cost: cost as Cents, lap: ticks(0), cap, excess: null }
 }
 
-function run(name: string, count: number, length: Ticks, points: JointPoint[], more: Partial<RunGroup> = {}): RunGroup {
+function run(
+  name: string,
+  count: number,
+  length: Ticks,
+  points: JointPoint[],
+  more: Partial<RunGroup> = {},
+): RunGroup {
   return {
     id: name,
     label: name,
@@ -83,28 +100,28 @@ function contentOf(product: DeckClass, width: number): Pick<CutJob, 'pieces' | '
         ...fixed('last block', inches(width - 0.75 - last - 1.5), 1),
       ]
       // two whole bays on either side: the first joint lies between the second joist and the third
-      const bays = joists.slice(1, -2).map(at => at + 8)
+      const bays = joists.slice(1, -2).map((at) => at + 8)
       const ledger = run(
         'ledger',
         1,
         inches(width - 3),
-        bays.map(at => point(inches(at - 1.5), 300, null)),
+        bays.map((at) => point(inches(at - 1.5), 300, null)),
       )
       const rim = run(
         'rim',
         1,
         inches(width),
-        joists.map(at => point(inches(at), 450, null)),
+        joists.map((at) => point(inches(at), 450, null)),
       )
       return { pieces, runs: [ledger, rim] }
     }
     case '2x12': {
-      const posts = [1, 2].map(k => nearestSixteenth((12 + ((width - 24) * k) / 3) * 32))
+      const posts = [1, 2].map((k) => nearestSixteenth((12 + ((width - 24) * k) / 3) * 32))
       const beam = run(
         'beam',
         2,
         inches(width),
-        posts.map(at => point(at, 850, 1)),
+        posts.map((at) => point(at, 850, 1)),
       )
       return { pieces: [], runs: [beam] }
     }
@@ -112,12 +129,12 @@ function contentOf(product: DeckClass, width: number): Pick<CutJob, 'pieces' | '
       // 20 5/8 in each and 3 in of order allowance
       return { pieces: fixed('post', inches(23.625), 4), runs: [] }
     case '5/4x6': {
-      const supports = [0.75, ...joists, width - 0.75].map(at => inches(at + 1))
+      const supports = [0.75, ...joists, width - 0.75].map((at) => inches(at + 1))
       const courses = run(
         'decking',
         COURSES,
         inches(width + 2),
-        joists.map(at => point(inches(at + 1), 150, null)),
+        joists.map((at) => point(inches(at + 1), 150, null)),
         { supports, minSupports: 3, neighboursApart: true },
       )
       return { pieces: [], runs: [courses] }

@@ -21,15 +21,21 @@ beforeAll(async () => {
 })
 
 describe.each(LEAST)('a deck %d inches wide', (width, costs, framingJoints) => {
-  it.each(Object.entries(costs) as [DeckClass, number][])('%s costs %d cents at the least, proven and audited', (product, least) => {
-    const job = deckJob(product, width)
-    const result = planCuts(job, engine)
-    expect(result.ok && auditPlan(job, result.value)).toEqual([])
-    expect(result).toMatchObject({ ok: true, value: { cost: least, bound: least, status: 'proven optimal' } })
-  })
+  it.each(Object.entries(costs) as [DeckClass, number][])(
+    '%s costs %d cents at the least, proven and audited',
+    (product, least) => {
+      const job = deckJob(product, width)
+      const result = planCuts(job, engine)
+      expect(result.ok && auditPlan(job, result.value)).toEqual([])
+      expect(result).toMatchObject({
+        ok: true,
+        value: { cost: least, bound: least, status: 'proven optimal' },
+      })
+    },
+  )
 
   it(`has ${framingJoints} framing joints in its cheapest frame`, () => {
-    const joints = (['2x10', '2x12'] as const).map(product => {
+    const joints = (['2x10', '2x12'] as const).map((product) => {
       const result = planCuts(deckJob(product, width), engine)
       return result.ok ? result.value.joints.length : Number.NaN
     })

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { fieldAt, FIELDS } from '../../../core/job/index.ts'
+import { FIELDS, fieldAt } from '../../../core/job/index.ts'
 import { feet, inches } from '../../../core/units/index.ts'
 import {
   faultSentence,

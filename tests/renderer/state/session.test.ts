@@ -2,10 +2,10 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { design } from '../../../core/design.ts'
 import { DEMO_JOB, type JobStatement } from '../../../core/job/index.ts'
 import { framingPlan } from '../../../core/papers/index.ts'
-import type { Client, Methods, StoredJob } from '../../../shared/contract/index.ts'
 import { CallError } from '../../../renderer/client/call-error.ts'
 import type { StartDesigner } from '../../../renderer/state/designer-port.ts'
 import { createSession } from '../../../renderer/state/session.ts'
+import type { Client, Methods, StoredJob } from '../../../shared/contract/index.ts'
 
 const stored: StoredJob = {
   id: 'a',

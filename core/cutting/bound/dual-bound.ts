@@ -21,8 +21,9 @@ export interface DualBound {
 
 /** Prices per cent such that every sum in the bound stays an exact integer in a double. */
 export function scaleFor(upper: number): number {
+  const most = upper === Number.POSITIVE_INFINITY ? 1e7 : Math.max(1, upper)
   let scale = 1e9
-  while (scale > 1 && scale * Math.max(1, upper) > 2 ** 51) scale /= 10
+  while (scale > 1 && scale * most > 2 ** 51) scale /= 10
   return scale
 }
 

@@ -20,7 +20,7 @@ const BRANCHES = 300
 const SMALL_ROWS = 45
 
 export interface Deepened {
-  readonly best: Solution
+  readonly best: Solution | null
   readonly bound: number
 }
 
@@ -35,7 +35,7 @@ export function deepen(
   engine: LpEngine,
   table: KnapsackTable,
   dual: DualBound,
-  start: Solution,
+  start: Solution | null,
   work: Work,
   raised: (bound: number) => void,
 ): Deepened {
@@ -43,12 +43,14 @@ export function deepen(
   let bound = dual.cents
   let step = Math.max(1, Math.round(bound * FIRST_STEP))
   let asked = 0
-  while (bound < best.cost) {
-    const band = nextBand(step, asked, at => patternsWithin(problem, costs, table, dual, Math.min(best.cost, dual.cents + at), work.limits.patterns))
+  const most = costliest(problem, costs)
+  const upper = (): number => best?.cost ?? most + 1
+  while (bound < upper()) {
+    const band = nextBand(step, asked, at => patternsWithin(problem, costs, table, dual, Math.min(upper(), dual.cents + at), work.limits.patterns))
     if (band === null || work.stopped()) break
     step = band.step
     const within = band.patterns
-    const below = Math.min(best.cost, dual.cents + step)
+    const below = Math.min(upper(), dual.cents + step)
     asked = within.length
     work.patterns += within.length
     const kept = arcsWithin(problem, costs, dual, below)
@@ -67,10 +69,19 @@ export function deepen(
     }
     if (answer.solution !== null) best = answer.solution
     if (!answer.proven) break
-    bound = Math.min(best.cost, Math.max(bound, answer.solution?.cost ?? below))
+    bound = Math.min(upper(), Math.max(bound, answer.solution?.cost ?? below))
     raised(bound)
   }
   return { best, bound }
+}
+
+/** More than any sensible plan costs: every piece that may be wanted on a board of its own, every joint at its dearest. */
+function costliest(problem: Problem, costs: Costs): number {
+  const pieces = problem.items.reduce((sum, item) => sum + item.limit, 0)
+  const board = Math.max(0, ...costs.board) + Math.max(0, ...costs.counts.flat()) + costs.perPiece
+  const arcs = costs.arcs.reduce((sum, list, r) => sum + (problem.runs[r]?.members ?? 0) * list.reduce((all, cost) => all + cost, 0), 0)
+  const excess = costs.excess.flat().reduce((sum: number, cost) => sum + (cost ?? 0), 0)
+  return costs.constant + pieces * board + arcs + pieces * excess
 }
 
 /** The widest next band whose patterns are not too many to ask about at once; null where even the narrowest has more than may be. */

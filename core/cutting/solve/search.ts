@@ -6,7 +6,7 @@ import type { Problem } from '../model/problem.ts'
 import { branch } from './branch.ts'
 import { deepen } from './deepen.ts'
 import { generate, tableFor } from './generate.ts'
-import type { IntegerAnswer } from './integer.ts'
+import { bestOf, type IntegerAnswer } from './integer.ts'
 import { Master } from './master.ts'
 import { firstPatterns } from './pool.ts'
 import { roundPlan } from './round-plan.ts'
@@ -60,7 +60,8 @@ export function search(problem: Problem, costs: Costs, engine: LpEngine, work: W
     if (near !== null && near.cost < upper()) best = near
     const nodes = FIRST_NODES
     if (!done()) improve(branch(problem, costs, engine, { patterns: master.patterns(), below: upper(), enough: bound, nodes }, work))
-    if (done() || options.quick || best === null || work.spent()) return { best, dual, bound, searched: null, lacking: null }
+    if (best === null) improve(bestOf(problem, costs, engine, { patterns: master.patterns(), below: upper(), enough: bound, nodes: 200 }, work))
+    if (done() || (options.quick && best !== null) || work.spent()) return { best, dual, bound, searched: null, lacking: null }
     const proof = deepen(problem, costs, engine, table, dual, best, work, upTo => {
       bound = Math.max(bound, upTo)
       options.onProgress(bound, upper())

@@ -1,0 +1,2 @@
+export { sparesFor } from './spares-for.ts'
+export type * from './types.ts'

@@ -11,6 +11,7 @@ export function MemberList() {
   const list = useRef<HTMLUListElement>(null)
   const at = things.findIndex((thing) => thing.id === selected)
 
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another selection is what makes the list scroll.
   useEffect(() => {
     list.current?.querySelector('[aria-selected="true"]')?.scrollIntoView({ block: 'nearest' })
   }, [selected])

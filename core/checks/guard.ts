@@ -43,7 +43,12 @@ export function checkGuard(context: CheckContext): Check {
     good: () => `A guard is needed, for the drop is ${told}; the job includes one.`,
     uncovered: `A guard is needed, for the drop is ${told}; the job does not include one`,
     whenUncovered: 'Include the guard in the job, or have someone else build it before the deck is used.',
-    caution: `The guard: ${height}. How its posts are fixed (R507.10) is not checked here.`,
+    caution: [
+      `The guard: ${height}. How its posts are fixed (R507.10) is not checked here.`,
+      ...(job.frame.joists.size === '2x6'
+        ? ['AWC DCA 6 fixes no guard to 2x6 joists: use 2x8 or deeper.']
+        : []),
+    ].join(' '),
   })
 }
 

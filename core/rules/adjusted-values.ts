@@ -47,7 +47,8 @@ export function repetitiveFactor(members: number, spacing: number): number {
 
 /**
  * Reference values of No.2 times CD, CM, CF, Ci and Cr. NDS 2018 Table 4.3.1. Posts and timbers, 5x5 and larger, have
- * values and wet factors of their own and, under 12 in deep, no size factor.
+ * values and wet factors of their own and, under 12 in deep, no size factor; where two agencies grade them differently,
+ * the lesser compression is taken.
  */
 export function adjustedValues(size: LumberSize, species: TabledSpecies, service: Service): AdjustedValues {
   return dressedSizes[size].nominalThickness >= 5
@@ -68,14 +69,9 @@ function dimension(size: LumberSize, species: TabledSpecies, service: Service): 
 function timber(species: TabledSpecies, service: Service): AdjustedValues {
   // open-grain redwood and northern species have no tabled timbers, and no job can ask for them
   if (species === 'RWO' || species === 'NS') throw new Error(`no design values for timbers of ${species}`)
-  const entry = TIMBERS[species]
-  return adjust(
-    entry.values,
-    entry.source,
-    wetTimber(service.wet),
-    { bending: 1, compression: 1, tension: 1 },
-    service,
-  )
+  const { source, values, lesserCompression } = TIMBERS[species]
+  const base = { ...values, compression: lesserCompression ?? values.compression }
+  return adjust(base, source, wetTimber(service.wet), { bending: 1, compression: 1, tension: 1 }, service)
 }
 
 /** One design value and its factors, by the symbols of the NDS. */

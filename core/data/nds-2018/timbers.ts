@@ -27,8 +27,9 @@ export const TIMBERS: Timbers = {
       edition: '2018',
       clause: 'Table 4D',
       confidence: 'verified',
-      note: 'Fc and Emin read in a public test file that quotes the table; the whole row in a second file. Timbers graded by another agency may carry less in compression (475 or 375 psi, from memory): look at the grade stamp.',
+      note: 'Fc and Emin read in a public test file that quotes the table; the whole row in a second file. Timbers graded by another agency may carry less in compression, from memory: the lesser value is reckoned with.',
     },
+    lesserCompression: 475,
     values: {
       bending: 750,
       tension: 475,
@@ -46,8 +47,9 @@ export const TIMBERS: Timbers = {
       edition: '2018',
       clause: 'Table 4D',
       confidence: 'verified',
-      note: 'Fc and Emin read in a public test file that quotes the table; the other values are from memory. Timbers graded by another agency may carry less in compression (475 or 375 psi, from memory): look at the grade stamp.',
+      note: 'Fc and Emin read in a public test file that quotes the table; the other values are from memory. Timbers graded by another agency may carry less in compression, from memory: the lesser value is reckoned with.',
     },
+    lesserCompression: 375,
     values: {
       bending: 575,
       tension: 375,

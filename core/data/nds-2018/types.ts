@@ -34,5 +34,10 @@ export type DimensionLumber = {
 }
 
 export type Timbers = {
-  readonly [species in Species]: { readonly source: Source; readonly values: DesignValues }
+  readonly [species in Species]: {
+    readonly source: Source
+    readonly values: DesignValues
+    /** Fc of the grading agency that gives less, from memory: reckoned with, as nobody knows the stamp beforehand */
+    readonly lesserCompression?: number
+  }
 }

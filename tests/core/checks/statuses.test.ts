@@ -229,6 +229,15 @@ describe('checks of other decks', () => {
     })
   })
 
+  it('warns of guards on 2x6 joists', () => {
+    const small = deckWith({
+      size: { depth: '9 ft' },
+      frame: { joists: { size: '2x6' }, beams: { front: { setback: '12 in' } } },
+    })
+    expect(checkNamed(small.checks, 'guard').remedy).toContain('2x6 joists')
+    expect(checkNamed(deckWith().checks, 'guard').remedy).not.toContain('2x6 joists')
+  })
+
   it('measures the drop 36 in out from the edge', () => {
     // 6 in of fall over 13 ft 6 in goes on for 36 in beyond the rim: 42 + 6 + 6 × 36 / 162 in
     const guard = checkNamed(deckWith().checks, 'guard')

@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest'
+import { adjustedValues, isIncised } from '../../../core/rules/index.ts'
+
+const wet = { wet: true, incised: false, duration: 1, repetitive: 1 }
+
+describe('adjusted design values', () => {
+  it('take Southern Pine by its width, without a size factor', () => {
+    expect(adjustedValues('2x6', 'SP', wet).bending).toBe(1000)
+    expect(adjustedValues('2x12', 'SP', { ...wet, repetitive: 1.15 }).bending).toBeCloseTo(862.5, 9)
+  })
+
+  it('multiply the factors of the NDS for other species', () => {
+    // 900 × CF 1.1 = 990 ≤ 1,150: CM 1; × Ci 0.8 × CD 1.15 × Cr 1.15
+    const values = adjustedValues('2x10', 'DFL', {
+      wet: true,
+      incised: true,
+      duration: 1.15,
+      repetitive: 1.15,
+    })
+    expect(values.bending).toBeCloseTo(900 * 1.1 * 0.8 * 1.15 * 1.15, 9)
+    expect(values.shear).toBeCloseTo(180 * 1.15 * 0.97 * 0.8, 9)
+    expect(values.modulus).toBeCloseTo(1_600_000 * 0.9 * 0.95, 6)
+    expect(values.leastModulus).toBeCloseTo(580_000 * 0.9 * 0.95, 6)
+    expect(values.compressionAcross).toBeCloseTo(625 * 0.67, 9)
+    expect(values.compression).toBeCloseTo(1350 * 1.15 * 0.8 * 0.8, 9)
+    expect(values.steps.bending).toBe("Fb' = 900 × CD 1.15 × CM 1 × CF 1.1 × Ci 0.8 × Cr 1.15 = 1,047 psi")
+  })
+
+  it('take posts of 5x5 and larger as timbers, which wet use weakens less', () => {
+    expect(adjustedValues('6x6', 'SP', wet).compression).toBeCloseTo(525 * 0.91, 9)
+    expect(adjustedValues('4x4', 'SP', wet).compression).toBeCloseTo(1450 * 0.8, 9)
+  })
+
+  it('take the lesser value where agencies grade timbers differently', () => {
+    expect(adjustedValues('6x6', 'DFL', wet).compression).toBeCloseTo(475 * 0.91, 9)
+    expect(adjustedValues('8x8', 'HF', wet).compression).toBeCloseTo(375 * 0.91, 9)
+  })
+
+  it('hold three species for refractory', () => {
+    expect((['SP', 'DFL', 'HF', 'SPF', 'RW', 'WC'] as const).filter(isIncised)).toEqual(['DFL', 'HF', 'SPF'])
+  })
+
+  it('have no timbers of northern species', () => {
+    expect(() => adjustedValues('6x6', 'NS', wet)).toThrow('no design values for timbers of NS')
+  })
+})

@@ -143,17 +143,17 @@ describe('continuous beams', () => {
       fc.property(beams, lines, fc.double({ min: 1, max: 3, noNaN: true }), (model, line, more) => {
         const now = worseEnvelope(continuousEnvelope(model, line), jointedEnvelope(model, line))
         const heavier = { dead: line.dead, live: line.live * more }
+        // an overhang of a tick beside a span of feet costs digits
+        const noise = 1e-7 * (line.dead + line.live * more) * model.length
         const then = worseEnvelope(continuousEnvelope(model, heavier), jointedEnvelope(model, heavier))
         for (const [i, stretch] of now.stretches.entries()) {
-          expect(then.stretches[i]?.moment ?? 0).toBeGreaterThanOrEqual(stretch.moment * (1 - 1e-9) - 1e-6)
+          expect(then.stretches[i]?.moment ?? 0).toBeGreaterThanOrEqual(stretch.moment - noise * model.length)
           expect(then.stretches[i]?.deflection ?? 0).toBeGreaterThanOrEqual(
             stretch.deflection * (1 - 1e-6) - 1e-9,
           )
         }
         for (const [i, support] of now.supports.entries()) {
-          expect(then.supports[i]?.greatest ?? 0).toBeGreaterThanOrEqual(
-            support.greatest - 1e-9 * Math.abs(support.greatest) - 1e-6,
-          )
+          expect(then.supports[i]?.greatest ?? 0).toBeGreaterThanOrEqual(support.greatest - noise)
         }
       }),
     )

@@ -3,7 +3,7 @@ import { afterLength, longestFirst, mass, unusableAmong } from './chance.ts'
 import type { SpareClass, SpareLength, SpareLine, Spares } from './types.ts'
 
 /** Most part choices kept after one length; beyond it the cheapest are kept and the result is not called proven. */
-const MOST_KEPT = 3000
+const MOST_KEPT = 1000
 /** No more spares of one length than this: a bound for orders that no number of spares would save. */
 const MOST_SPARES = 60
 
@@ -17,12 +17,18 @@ interface Stage {
   readonly most: number
 }
 
+/** Spares of the lengths looked at so far, and what may be over of them. */
 interface Choice {
   readonly cost: number
   readonly boards: number
   readonly surplus: Float64Array
   /** spares per stage so far */
   readonly spares: readonly number[]
+}
+
+interface Search {
+  readonly choices: readonly Choice[]
+  readonly complete: boolean
 }
 
 /**
@@ -35,14 +41,50 @@ interface Choice {
 export function sparesFor(classes: readonly SpareClass[], unusable: Share, target: Share): Spares {
   const chance = unusable / 10_000
   const wanted = target / 10_000
-  const stages = classes.flatMap((one) => stagesOf(one, chance))
+  const parts = classes.map((one) => stagesOf(one, chance)).filter((stages) => stages.length > 0)
+  const stages = parts.flat()
   const none = stages.map(() => 0)
   const before = chanceOf(stages, none)
   if (unusable === 0 || before >= wanted) return resultOf(stages, none, before, before >= wanted, true)
   const quick = greedy(stages, wanted)
   if (quick.chance < wanted) return resultOf(stages, quick.spares, before, false, false)
-  const { best, proven } = search(stages, wanted, costOf(stages, quick.spares))
+  const { best, proven } = cheapest(parts, wanted, costOf(stages, quick.spares))
   return resultOf(stages, best ?? quick.spares, before, true, proven)
+}
+
+/**
+ * Each class by itself first: what it costs at least to reach the target alone, which all must. What that leaves of
+ * the cost of a known choice bounds each class, and its choices that none beats in both cost and chance are joined.
+ */
+function cheapest(
+  parts: readonly (readonly Stage[])[],
+  wanted: number,
+  atMost: number,
+): { best: readonly number[] | null; proven: boolean } {
+  const least = parts.map((stages) => {
+    const alone = search(stages, wanted, costOf(stages, greedy(stages, wanted).spares))
+    return alone.complete ? (alone.choices[0]?.cost ?? 0) : 0
+  })
+  const together = least.reduce((sum, cost) => sum + cost, 0)
+  let proven = true
+  let joined: Choice[] = [{ cost: 0, boards: 0, surplus: Float64Array.of(1), spares: [] }]
+  let toCome = together
+  parts.forEach((stages, index) => {
+    const own = search(stages, wanted, atMost - together + (least[index] ?? 0))
+    proven &&= own.complete
+    toCome -= least[index] ?? 0
+    const next: Choice[] = []
+    for (const some of joined) {
+      for (const more of own.choices) {
+        const cost = some.cost + more.cost
+        const surplus = Float64Array.of((some.surplus[0] ?? 0) * (more.surplus[0] ?? 0))
+        if (cost + toCome > atMost || (surplus[0] ?? 0) < wanted) continue
+        next.push({ cost, boards: some.boards + more.boards, surplus, spares: [...some.spares, ...more.spares] })
+      }
+    }
+    joined = undominated(next)
+  })
+  return { best: joined[0]?.spares ?? null, proven }
 }
 
 /** Lengths that boards are needed of, and those that are worth having as spares: no longer one is as cheap. */
@@ -116,8 +158,9 @@ function greedy(stages: readonly Stage[], wanted: number): { spares: number[]; c
   return { spares, chance: chanceOf(stages, spares) }
 }
 
-function search(stages: readonly Stage[], wanted: number, atMost: number): { best: readonly number[] | null; proven: boolean } {
-  let proven = true
+/** Choices for one class that no other is at least as good as, cheapest first. */
+function search(stages: readonly Stage[], wanted: number, atMost: number): Search {
+  let complete = true
   let choices: Choice[] = [{ cost: 0, boards: 0, surplus: Float64Array.of(1), spares: [] }]
   for (const stage of stages) {
     const next: Choice[] = []
@@ -128,18 +171,15 @@ function search(stages: readonly Stage[], wanted: number, atMost: number): { bes
         const surplus = step(stage, choice.surplus, spares)
         if (mass(surplus) < wanted) continue
         next.push({ cost, boards: choice.boards + spares, surplus, spares: [...choice.spares, spares] })
-        // with a free board there is no end by cost; the chance has one
-        if (stage.length.price === 0 && spares >= stage.length.needed + MOST_SPARES / 2) break
       }
     }
     choices = undominated(next)
     if (choices.length > MOST_KEPT) {
       choices = choices.slice(0, MOST_KEPT)
-      proven = false
+      complete = false
     }
   }
-  const [first] = choices
-  return { best: first?.spares ?? null, proven }
+  return { choices, complete }
 }
 
 /** Cheapest first, then fewest boards; without those that another is at least as good as in every way. */

@@ -1,15 +1,22 @@
+import type { CompareRow } from '../../core/compare/index.ts'
+import type { CutListAnswer } from '../../core/cut-list/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import { type CompareEnd, CompareRuns, type CompareWanted } from './compare-runs.ts'
 import { contentKey } from './content-key.ts'
+import { CutListRuns, type CutListWanted } from './cut-list-runs.ts'
 import { EstimateQueue, type EstimateWanted } from './estimate-queue.ts'
 import { KeptRows, stepsOf } from './kept-rows.ts'
 import { Recent } from './recent.ts'
 
-/** The calculations, off the thread that serves the window: one worker for estimates, one for comparisons. */
+/** The calculations, off the thread that serves the window: one worker for estimates, one for comparisons, one for cut lists. */
 export interface Pool {
   estimate(wanted: EstimateWanted): Promise<EstimateResult>
-  /** Rows arrive by `onRow`: those already worked at once, the others nearest to the deck's own width first. */
+  /**
+   * Rows arrive by `onRow`: those already worked at once, the others nearest to the deck's own width first; of two rows
+   * of one width the later is the better. Answers how many widths were told.
+   */
   compare(wanted: CompareWanted): Promise<CompareEnd>
+  cutList(wanted: CutListWanted): Promise<CutListAnswer>
   close(): Promise<void>
 }
 
@@ -20,6 +27,7 @@ const DECKS_KEPT = 8
 export function createPool(options: { readonly workerPath: string }): Pool {
   const estimates = new EstimateQueue(options.workerPath)
   const comparisons = new CompareRuns(options.workerPath)
+  const cutLists = new CutListRuns(options.workerPath)
   const results = new Recent<EstimateResult>(ESTIMATES_KEPT)
   const kept = new KeptRows(DECKS_KEPT)
 
@@ -38,23 +46,29 @@ export function createPool(options: { readonly workerPath: string }): Pool {
       const known = deck.within(range)
       const final = known.filter((kept) => kept.final).map(({ row }) => row.width)
       comparisons.stop()
-      for (const { row } of known) wanted.onRow(row)
+      const widths = new Set<number>()
+      const tell = (row: CompareRow) => {
+        widths.add(row.width)
+        wanted.onRow(row)
+      }
+      for (const { row } of known) tell(row)
       if (range.exactFits !== true && final.length === stepsOf(range)) {
-        return { complete: true, rows: known.length }
+        return { complete: true, rows: widths.size }
       }
       const end = await comparisons.run({
         ...wanted,
         range: { ...range, except: final },
         onRow: (row) => {
           deck.add(row, range)
-          wanted.onRow(row)
+          tell(row)
         },
       })
       if (end.complete) deck.settle(range)
-      return { complete: end.complete, rows: known.length + end.rows }
+      return { complete: end.complete, rows: widths.size }
     },
+    cutList: (wanted) => cutLists.run(wanted),
     close: async () => {
-      await Promise.all([estimates.close(), comparisons.close()])
+      await Promise.all([estimates.close(), comparisons.close(), cutLists.close()])
     },
   }
 }

@@ -221,7 +221,9 @@ describe('with the core behind it', () => {
     expect(await real.call('compare.run', { edit: 2, statement: DEMO_JOB, ...range })).toMatchObject({
       rows: 1,
     })
-    const row = real.events.find(({ event }) => event === 'compare.row')?.data as { row: { cost: number } }
+    const row = real.events.findLast(({ event }) => event === 'compare.row')?.data as {
+      row: { cost: number }
+    }
     expect(row.row.cost).toBe(result.estimate.pricing?.totals.cost)
     await expect(
       real.call('workbook.make', { statement: { size: { width: '5 bananas' } } }),

@@ -13,8 +13,8 @@ import {
 import type { CutList, ListPiece, ListStock, Meaning, ReadOptions, RowFault, Source } from './types.ts'
 import { unguarded } from './write-delimited.ts'
 
-/** Longest text that is read; 20,000 rows have a tenth of it. */
-const LONGEST = 5_000_000
+/** Longest text that is read: 75 characters for each of 20,000 rows. */
+export const LONGEST_LIST = 1_500_000
 
 /**
  * Reads a list of pieces, of stock, or of both from CSV or from text pasted from a spreadsheet. Any fault refuses the
@@ -31,8 +31,8 @@ export function readCutList(text: string, options: ReadOptions): Result<CutList,
     message,
     fix,
   })
-  if (text.length > LONGEST)
-    return fail([all(`the list has ${text.length} characters`, `keep it under ${LONGEST}`)])
+  if (text.length > LONGEST_LIST)
+    return fail([all(`the list has ${text.length} characters`, `keep it under ${LONGEST_LIST}`)])
   const sheet = readDelimited(text)
   if (!sheet.ok) return fail([{ source, heading: '', ...sheet.error }])
   const blocks = blocksOf(sheet.value, source)

@@ -1,17 +1,9 @@
 import type { CutPlan, Infeasible } from '../cutting/index.ts'
 import type { Cents, Ticks } from '../units/index.ts'
+import type { MEANINGS } from './meanings.ts'
 
 /** What a column of a list holds; 'nothing' is left unread. */
-export type Meaning =
-  | 'quantity'
-  | 'length'
-  | 'mark'
-  | 'product'
-  | 'kind'
-  | 'price'
-  | 'supply'
-  | 'code'
-  | 'nothing'
+export type Meaning = (typeof MEANINGS)[number]
 
 /** Which of the two texts: the list itself, or the stock given beside it. */
 export type Source = 'list' | 'stock'

@@ -1,5 +1,6 @@
 import { z } from 'zod'
-import { MAX_TICKS, TICKS_PER_INCH, ticks } from '../../core/units/index.ts'
+import { LONGEST_LIST, MEANINGS } from '../../core/cut-list/index.ts'
+import { MAX_TICKS, TICKS_PER_FOOT, TICKS_PER_INCH, ticks } from '../../core/units/index.ts'
 import type { MethodName, Methods } from '../../shared/contract/index.ts'
 import { statementInput } from './statement-input.ts'
 
@@ -28,6 +29,10 @@ const widths = z
     path: ['step'],
   })
 
+const listText = z.string().max(LONGEST_LIST)
+const columns = z.array(z.enum(MEANINGS)).max(1000)
+const sawLength = z.int().min(0).max(TICKS_PER_FOOT).transform(ticks)
+
 /** What each method takes. Everything that comes through a door is judged by this before a handler sees it. */
 export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = {
   'app.info': nothing,
@@ -39,5 +44,13 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'prices.current': nothing,
   'estimate.run': z.strictObject({ edit, statement: statementInput }),
   'compare.run': widths,
+  'cutlist.run': z.strictObject({
+    text: listText,
+    stockText: listText.optional(),
+    columns: columns.optional(),
+    stockColumns: columns.optional(),
+    kerf: sawLength,
+    endTrim: sawLength,
+  }),
   'workbook.make': z.strictObject({ statement: statementInput }),
 }

@@ -51,6 +51,7 @@ export function methodTable({ info, jobs, pool, book, emit }: Parts): MethodTabl
         return { edit, ...(await pool.compare({ statement, book, range, onRow })) }
       },
     },
+    'cutlist.run': { mutating: false, run: (request) => pool.cutList({ request, book }) },
     'workbook.make': {
       mutating: false,
       run: async ({ statement }) => {

@@ -1,5 +1,5 @@
 import type { WidthRange } from '../../core/compare/index.ts'
-import type { Meaning, SawSettings } from '../../core/cut-list/index.ts'
+import { MEANINGS, type Meaning, type SawSettings } from '../../core/cut-list/index.ts'
 import { fieldAt, nearestName, readValue } from '../../core/job/index.ts'
 import { fail, inches, ok, parseLength, type Result, type Ticks, ticks } from '../../core/units/index.ts'
 
@@ -47,18 +47,6 @@ const OPTIONS: { readonly [command: string]: readonly Option[] } = {
 
 /** What the file of a command is called in its usage. */
 const FILES: { readonly [command: string]: string } = { new: 'FILE', cut: 'LIST.csv' }
-
-const MEANINGS: readonly Meaning[] = [
-  'quantity',
-  'length',
-  'mark',
-  'product',
-  'kind',
-  'price',
-  'supply',
-  'code',
-  'nothing',
-]
 
 const SWITCHES: readonly Option[] = ['json']
 

@@ -1,4 +1,5 @@
 import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
+import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { JobStatement } from '../../core/job/index.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
@@ -13,6 +14,7 @@ export interface Work {
     range: WidthRange,
     stop: () => boolean,
   ): Iterable<CompareRow>
+  cutList(request: CutListRequest, book: PriceBook): CutListAnswer
 }
 
 /** Runs one request to its end, or until it is told to stop; a bug in it becomes an answer, not a dead worker. */
@@ -26,6 +28,10 @@ export function answerRequest(
   try {
     if (request.kind === 'estimate') {
       post({ kind: 'estimate', id, result: work.estimate(request.statement, request.book) })
+      return
+    }
+    if (request.kind === 'cut list') {
+      post({ kind: 'cut list', id, answer: work.cutList(request.request, request.book) })
       return
     }
     let rows = 0

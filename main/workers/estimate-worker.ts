@@ -1,5 +1,6 @@
 import { parentPort, workerData } from 'node:worker_threads'
 import { compareWidths } from '../../core/compare/index.ts'
+import { runCutList } from '../../core/cut-list/index.ts'
 import { type EstimateOptions, estimate } from '../../core/estimate.ts'
 import { answerRequest } from './answer-request.ts'
 import { loadEngine } from './lp/index.ts'
@@ -19,6 +20,7 @@ const work: Parameters<typeof answerRequest>[1] = {
   estimate: (statement, book) => estimate(statement, book, engine, { known }),
   compareWidths: (statement, book, range, stop) =>
     compareWidths(statement, book, engine, range, { known, stop, quickFirst: true }),
+  cutList: (request, book) => runCutList(request, book, engine),
 }
 
 port.on('message', (request: WorkRequest) => {

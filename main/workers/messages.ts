@@ -1,4 +1,5 @@
 import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
+import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { JobStatement } from '../../core/job/index.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
@@ -18,10 +19,17 @@ export type WorkRequest =
       readonly book: PriceBook
       readonly range: WidthRange
     }
+  | {
+      readonly kind: 'cut list'
+      readonly id: number
+      readonly request: CutListRequest
+      readonly book: PriceBook
+    }
 
 /** What it answers: any number of rows, then one of the others. */
 export type WorkAnswer =
   | { readonly kind: 'estimate'; readonly id: number; readonly result: EstimateResult }
+  | { readonly kind: 'cut list'; readonly id: number; readonly answer: CutListAnswer }
   | { readonly kind: 'row'; readonly id: number; readonly row: CompareRow }
   | { readonly kind: 'end'; readonly id: number; readonly complete: boolean; readonly rows: number }
   | { readonly kind: 'failed'; readonly id: number; readonly message: string }

@@ -1,4 +1,5 @@
 import type { CompareRow } from '../../core/compare/index.ts'
+import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { JobStatement } from '../../core/job/index.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
@@ -65,6 +66,8 @@ export interface Methods {
     },
     { readonly edit: number; readonly complete: boolean; readonly rows: number },
   ]
+  /** plans a list of pieces with the program's price book; a new run stops the one before */
+  'cutlist.run': [CutListRequest, CutListAnswer]
   'workbook.make': [
     { readonly statement: JobStatement },
     { readonly fileName: string; readonly base64: string },

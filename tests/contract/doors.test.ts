@@ -108,6 +108,20 @@ describe('through every door the same answer comes to', () => {
   test('workbook.make, byte by byte', async () => {
     expect(await same('workbook.make', { statement })).toHaveProperty('base64')
   })
+  test('cutlist.run, planned and refused', async () => {
+    const saw = { kerf: ticks(4), endTrim: ticks(0) }
+    const text = 'Qty,Length,Mark\n4,9 ft,J1\n'
+    const stockText = 'Length,Price\n20 ft,9\n'
+    expect(await same('cutlist.run', { text, stockText, ...saw })).toMatchObject({
+      ok: true,
+      result: { plans: [{ plan: { cost: 1800, status: 'proven optimal' } }], infeasible: [] },
+    })
+    const columns = ['quantity', 'length', 'nothing']
+    expect(await same('cutlist.run', { text: '4,9 fot,J1\n', columns, ...saw })).toMatchObject({
+      ok: false,
+      faults: [{ row: 1, column: 2 }],
+    })
+  })
   test('compare.run, with the same rows', async () => {
     rows.length = 0
     const range = { from: ticks(20 * 384), to: ticks(20 * 384 + 192), step: ticks(192) }
@@ -148,6 +162,8 @@ describe('through every door the same refusal comes to', () => {
     ['jobs.list', { extra: 1 }, 'bad-input'],
     ['estimate.run', { edit: -1, statement: {} }, 'bad-input'],
     ['estimate.run', 'a text', 'bad-input'],
+    ['cutlist.run', { text: '9 ft', kerf: -1, endTrim: 0 }, 'bad-input'],
+    ['cutlist.run', { text: '9 ft', kerf: 4, endTrim: 0, columns: ['width'] }, 'bad-input'],
     ['compare.run', { edit: 1, statement: {}, from: 0, to: -5, step: 0 }, 'bad-input'],
   ])('%s of %j', async (method, input, code) => {
     const [direct, browser, desktop] = await through(method, input)

@@ -18,7 +18,6 @@ export async function runCut(
   { list, stock, saw, columns, prices, json, csv }: Extract<Command, { kind: 'cut' }>,
   output: Output,
 ): Promise<ExitCode> {
-  const engine = import('../../app/calculations.ts').then(({ loadCalculations }) => loadCalculations())
   const text = readTextFile(list)
   const stockText = stock === null ? null : readTextFile(stock)
   for (const read of [text, stockText]) if (read?.ok === false) output.warn(`${read.error}\n`)
@@ -30,7 +29,8 @@ export async function runCut(
     ...(columns === null ? {} : { columns }),
     ...saw,
   }
-  const answer = (await engine).cutList(request, used.book)
+  const { loadCalculations } = await import('../../app/calculations.ts')
+  const answer = (await loadCalculations()).cutList(request, used.book)
   if (!answer.ok) {
     output.warn(listFaultLines({ list, stock: stock ?? list }, answer.faults))
     return 2

@@ -40,6 +40,10 @@ port.on('message', (request: WorkRequest) => {
           yield { width, boards: worked, proven: statement.unproven !== true, fault: null } as never
         }
       },
+      cutList: ({ text }) => {
+        keepBusy(JSON.parse(text))
+        return { ok: false, faults: [{ row: worked } as never] }
+      },
     },
     (answer) => port.postMessage(answer),
     () => Atomics.load(stopBefore, 0) > request.id,

@@ -96,6 +96,38 @@ describe('estimates', () => {
   })
 })
 
+describe('cut lists', () => {
+  const list = (statement: JobStatement) => ({
+    request: { text: JSON.stringify(statement), kerf: ticks(4), endTrim: ticks(0) },
+    book: BOOK,
+  })
+
+  test('a newer one stops the one before, in the middle', async () => {
+    const lists = pool()
+    const first = lists.cutList(list({ busy: 60_000 }))
+    const second = lists.cutList(list({}))
+    await expect(first).rejects.toBeInstanceOf(Stopped)
+    // a fresh worker has worked one
+    expect(await second).toEqual({ ok: false, faults: [{ row: 1 }] })
+  })
+
+  test('a bug is told in one line, a death too, and the next is worked', async () => {
+    const lists = pool()
+    await expect(lists.cutList(list({ throws: true }))).rejects.toThrow(/^a bug$/)
+    await expect(lists.cutList(list({ dies: true }))).rejects.toThrow(/stopped unexpectedly/)
+    expect(await lists.cutList(list({}))).toMatchObject({ ok: false })
+  })
+
+  test('closing stops what runs and refuses what comes', async () => {
+    const lists = createPool({ workerPath: WORKER })
+    const running = lists.cutList(list({ busy: 60_000 }))
+    const stopped = expect(running).rejects.toBeInstanceOf(Stopped)
+    await lists.close()
+    await stopped
+    await expect(lists.cutList(list({}))).rejects.toBeInstanceOf(Stopped)
+  })
+})
+
 describe('comparisons', () => {
   test('rows stream in the order they are worked, then the end says that it is complete', async () => {
     const seen: number[] = []

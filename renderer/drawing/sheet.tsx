@@ -9,6 +9,9 @@ import './drawing.css'
 const PAD = 18
 /** what is thinner than this on the screen gets a wider strip to point at, px */
 const EASY = 14
+/** a board on edge, in ticks, and how many px it takes to show its wood between full outlines */
+const BOARD = 48
+const EASY_WOOD = 5.5
 
 export interface SheetProps {
   readonly drawing: Drawing
@@ -50,6 +53,7 @@ export function Sheet(props: SheetProps) {
         height={size.height}
         viewBox={`0 0 ${size.width} ${size.height}`}
         role="img"
+        className={fit.scale * BOARD < EASY_WOOD ? 'is-fine' : undefined}
         aria-label={props.label}
         onPointerMove={(event) => props.onHover(at(event))}
         onPointerLeave={() => props.onHover(null)}

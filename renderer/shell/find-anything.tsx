@@ -29,6 +29,7 @@ export function FindAnything({ commands }: { readonly commands: readonly Command
     <Spotlight
       actions={groups}
       shortcut={null}
+      transitionProps={{ duration: 0 }}
       overlayProps={{ blur: 0, backgroundOpacity: 0.4 }}
       limit={MOST}
       scrollable

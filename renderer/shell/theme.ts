@@ -4,6 +4,7 @@ export const theme = createTheme({
   fontFamily: "'Atkinson Hyperlegible Next', system-ui, sans-serif",
   primaryShade: 8,
   defaultRadius: 6,
+  respectReducedMotion: true,
 })
 
 /** Mantine's floating parts take our paper and ink. */

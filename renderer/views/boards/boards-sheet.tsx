@@ -9,7 +9,7 @@ import { BoardStrip } from './board-strip.tsx'
 import { proofOf } from './proof.ts'
 import './boards.css'
 
-const NUMBERS = 104
+const NUMBERS = 128
 
 /** The order and its cutting plan: each product with what to buy, then every board to scale. */
 export function BoardsSheet() {
@@ -35,7 +35,12 @@ export function BoardsSheet() {
     1,
   )
   return (
-    <section className={fresh ? 'sheet-pane' : 'sheet-pane is-stale'} aria-label="Boards" tabIndex={0} ref={room}>
+    <section
+      className={fresh ? 'sheet-pane' : 'sheet-pane is-stale'}
+      aria-label="Boards"
+      tabIndex={0}
+      ref={room}
+    >
       {estimate.infeasible.map((each) => (
         <Message key={`${each.jobId} ${each.subject}`} tone="fails">
           {each.subject}: {each.message} {each.help}

@@ -15,6 +15,11 @@ export function GroundSheet() {
   const { columns, same } = holeColumns(holes)
   return (
     <section className="sheet-pane" aria-labelledby="holes-title" tabIndex={0}>
+      <p className="caution">
+        <span aria-hidden="true">▲</span> Have utilities marked before digging: call your local one-call
+        centre (811 in the United States). Frost depth, soil and snow are local facts; local code and the
+        building official govern.
+      </p>
       <h2 id="holes-title">Holes</h2>
       <div className="scroll-x" role="group" aria-labelledby="holes-title">
         <table className="table">
@@ -69,11 +74,6 @@ export function GroundSheet() {
           {note}
         </p>
       ))}
-      <p className="caution">
-        <span aria-hidden="true">▲</span> Have utilities marked before digging: call your local one-call
-        centre (811 in the United States). Frost depth, soil and snow are local facts; local code and the
-        building official govern.
-      </p>
     </section>
   )
 }

@@ -10,6 +10,7 @@ import { printUnitPrice } from './unit-price.ts'
 const GROUPS: readonly LineGroup[] = [
   'lumber',
   'decking',
+  'spares',
   'joints',
   'hardware',
   'fasteners',

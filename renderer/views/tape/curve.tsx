@@ -2,10 +2,7 @@ import type { CompareRow } from '../../../core/compare/index.ts'
 import { printDollars } from '../../state/print.ts'
 import { TAPE_STEP } from '../../state/tape-range.ts'
 import type { Neighbour } from './neighbours.ts'
-import { curveParts, type MoneyScale, type TapeScale, xOf } from './tape-scale.ts'
-
-const TOP = 30
-const BOTTOM = 88
+import { curveParts, type MoneyScale, type TapeScale, xOf, yOf } from './tape-scale.ts'
 
 /** Price per square foot along the width, with the present width and its best neighbours marked on it. */
 export function Curve({
@@ -24,15 +21,15 @@ export function Curve({
   /** the curve before the last edit, drawn soft where the new one is not there yet */
   readonly earlier: readonly CompareRow[]
 }) {
-  const yOf = (amount: number) => BOTTOM - ((amount - money.low) / (money.high - money.low)) * (BOTTOM - TOP)
+  const y = (amount: number) => yOf(money, amount)
   const onTape = (row: CompareRow) => row.width >= scale.from && row.width <= scale.to
   const lined = rows.filter(onTape)
   return (
     <g>
       {money.marks.map((mark) => (
         <g key={mark}>
-          <line className="tape-level" x1={scale.left} x2={scale.right} y1={yOf(mark)} y2={yOf(mark)} />
-          <text className="tape-money" x={scale.left - 7} y={yOf(mark)} dy="0.35em" textAnchor="end">
+          <line className="tape-level" x1={scale.left} x2={scale.right} y1={y(mark)} y2={y(mark)} />
+          <text className="tape-money" x={scale.left - 7} y={y(mark)} dy="0.35em" textAnchor="end">
             {printDollars(mark)}
           </text>
         </g>
@@ -41,14 +38,14 @@ export function Curve({
         <polyline
           key={part[0]?.width}
           className="tape-curve is-earlier"
-          points={part.map((row) => `${xOf(scale, row.width)},${yOf(row.perSquareFoot)}`).join(' ')}
+          points={part.map((row) => `${xOf(scale, row.width)},${y(row.perSquareFoot)}`).join(' ')}
         />
       ))}
       {curveParts(lined, TAPE_STEP).map((part) => (
         <polyline
           key={part[0]?.width}
           className="tape-curve"
-          points={part.map((row) => `${xOf(scale, row.width)},${yOf(row.perSquareFoot)}`).join(' ')}
+          points={part.map((row) => `${xOf(scale, row.width)},${y(row.perSquareFoot)}`).join(' ')}
         />
       ))}
       {neighbours.map((each) => (
@@ -56,12 +53,12 @@ export function Curve({
           key={each.width}
           className={each.saves ? 'tape-best saves' : 'tape-best'}
           cx={xOf(scale, each.width)}
-          cy={yOf(each.perSquareFoot)}
+          cy={y(each.perSquareFoot)}
           r={4.5}
         />
       ))}
       {here.level !== null && (
-        <circle className="tape-here" cx={xOf(scale, here.width)} cy={yOf(here.level)} r={4.5} />
+        <circle className="tape-here" cx={xOf(scale, here.width)} cy={y(here.level)} r={4.5} />
       )}
     </g>
   )

@@ -2,7 +2,7 @@ import type { CompareRow } from '../../../core/compare/index.ts'
 import { feet, printLength, TICKS_PER_FOOT, type Ticks } from '../../../core/units/index.ts'
 import { printDollars } from '../../state/print.ts'
 
-/** A width near the job's that costs less per square foot, and what taking it would change. */
+/** A width near the job's that is worth a look, and what taking it would change. */
 export interface Neighbour {
   readonly width: Ticks
   readonly perSquareFoot: number
@@ -21,33 +21,37 @@ export interface Here {
   readonly amount: number
   readonly perSquareFoot: number
   readonly basis: 'price' | 'cost'
+  /** every framing run of it comes whole from one board */
+  readonly whole: boolean
 }
 
 /**
- * The best width to either side within 4 ft: the least per square foot, the nearer among equals.
- * None where no width on that side beats the present one.
+ * The width to either side that is worth a look, within 4 ft: where the present width is jointed, the nearest that is
+ * not; else the nearest that costs less per square foot than its own neighbours and than the present width.
  */
 export function neighbours(rows: readonly CompareRow[], here: Here): readonly Neighbour[] {
-  const near = rows.filter(
-    (row) =>
-      row.fault === null &&
-      row.failing === 0 &&
-      row.width !== here.width &&
-      Math.abs(row.width - here.width) <= REACH,
-  )
-  const sides = [near.filter((row) => row.width < here.width), near.filter((row) => row.width > here.width)]
-  return sides.flatMap((side) => {
-    const best = side.reduce<CompareRow | null>(
-      (found, row) => (found === null || beats(row, found, here) ? row : found),
-      null,
-    )
-    return best && best.perSquareFoot < here.perSquareFoot ? [named(best, here)] : []
+  const sides = [
+    rows.filter((row) => row.width < here.width && here.width - row.width <= REACH).toReversed(),
+    rows.filter((row) => row.width > here.width && row.width - here.width <= REACH),
+  ]
+  return sides.flatMap((outward) => {
+    const whole = here.whole ? undefined : outward.find((row) => sound(row) && row.fitsStock)
+    const best = whole ?? outward.find((row, index) => sound(row) && isLow(outward, index, here))
+    return best ? [named(best, here)] : []
   })
 }
 
-function beats(a: CompareRow, b: CompareRow, here: Here): boolean {
-  if (a.perSquareFoot !== b.perSquareFoot) return a.perSquareFoot < b.perSquareFoot
-  return Math.abs(a.width - here.width) < Math.abs(b.width - here.width)
+function sound(row: CompareRow): boolean {
+  return row.fault === null && row.failing === 0
+}
+
+/** Less per square foot than the present width, than the width before it and than the one after it; both must be known. */
+function isLow(outward: readonly CompareRow[], index: number, here: Here): boolean {
+  const row = outward[index]
+  const after = outward[index + 1]
+  if (!row || !after || after.fault !== null || row.perSquareFoot >= here.perSquareFoot) return false
+  const before = index === 0 ? here.perSquareFoot : (outward[index - 1]?.perSquareFoot ?? here.perSquareFoot)
+  return row.perSquareFoot < before && row.perSquareFoot < after.perSquareFoot
 }
 
 function named(row: CompareRow, here: Here): Neighbour {

@@ -6,7 +6,8 @@ import { stretches, type TapeScale, xOf } from './tape-scale.ts'
 
 const TOP = 100
 const BOTTOM = 132
-const WIDE_ENOUGH = 150
+const WIDE = 250
+const WIDE_ENOUGH = 96
 
 /** The tape measure: feet and their quarters; wood where every framing run is whole, hatched where runs are jointed. */
 export function Ruler({
@@ -100,7 +101,13 @@ export function Ruler({
             y={BOTTOM + 23}
             textAnchor="middle"
           >
-            {part.whole ? 'every framing run whole from one board' : 'framing runs jointed'}
+            {part.whole
+              ? b - a < WIDE
+                ? 'whole boards'
+                : 'every framing run whole from one board'
+              : b - a < WIDE
+                ? 'jointed'
+                : 'framing runs jointed'}
           </text>
         )
       })}

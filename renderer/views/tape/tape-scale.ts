@@ -27,6 +27,14 @@ export interface MoneyScale {
   readonly marks: readonly number[]
 }
 
+/** The room of the curve over the tape, px. */
+export const CURVE = { top: 30, bottom: 88 } as const
+
+/** Cents per square foot to a pixel. */
+export function yOf(money: MoneyScale, amount: number): number {
+  return CURVE.bottom - ((amount - money.low) / (money.high - money.low)) * (CURVE.bottom - CURVE.top)
+}
+
 const NICE = [100, 200, 500, 1000, 2000, 5000, 10_000]
 
 /** A range that holds every value, and at most four round marks within it; money in cents. */

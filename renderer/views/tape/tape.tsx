@@ -11,11 +11,16 @@ import { Curve } from './curve.tsx'
 import { type Here, neighbours } from './neighbours.ts'
 import { Ruler } from './ruler.tsx'
 import { stockLengths, stockMarks } from './stock-marks.ts'
-import { curveAt, moneyScale, type TapeScale, widthAt, xOf } from './tape-scale.ts'
+import { CURVE, curveAt, moneyScale, type TapeScale, widthAt, xOf, yOf } from './tape-scale.ts'
 import './tape.css'
 
 const SIDE = 46
 const FINE_STEP = inches(1)
+
+/** A label stands clear of its point: above it where the curve runs low, else below it. */
+function labelTop(y: number): number {
+  return y > (CURVE.top + CURVE.bottom) / 2 ? y - 28 : y + 7
+}
 
 /** Width and its price: the tape under the plan, dragged or typed into, with the price per square foot along it. */
 export function Tape({
@@ -31,6 +36,7 @@ export function Tape({
   const field = useField(spec)
   const tape = useJob((state) => state.tape)
   const totals = useJob((state) => state.estimate?.pricing?.totals ?? null)
+  const whole = useJob((state) => state.estimate?.fit.fitsStock ?? false)
   const fresh = useJob((state) => state.estimateEdit === state.edit)
   const [room, { width: wide }] = useSize<HTMLDivElement>({ width: 900, height: 160 })
   const dragging = useRef(false)
@@ -55,9 +61,16 @@ export function Tape({
   )
   const named = useMemo(() => {
     if (!fresh || !totals) return []
-    const here: Here = { width, depth, amount: totals[basis], perSquareFoot: totals.perSquareFoot, basis }
+    const here: Here = {
+      width,
+      depth,
+      amount: totals[basis],
+      perSquareFoot: totals.perSquareFoot,
+      basis,
+      whole,
+    }
     return neighbours(tape.rows, here)
-  }, [fresh, totals, width, depth, basis, tape.rows])
+  }, [fresh, totals, width, depth, basis, whole, tape.rows])
 
   if (tape.to <= tape.from) return <div className="tape tape-waiting" aria-busy="true" />
   const x = Math.min(scale.right, Math.max(scale.left, xOf(scale, width)))
@@ -184,11 +197,12 @@ export function Tape({
           key={each.width}
           type="button"
           className={`tape-neighbour${each.saves ? ' saves' : ''} ${each.width < width ? 'before' : 'after'}`}
-          style={
-            each.width < width
+          style={{
+            ...(each.width < width
               ? { right: wide - xOf(scale, each.width) - 4 }
-              : { left: xOf(scale, each.width) - 4 }
-          }
+              : { left: xOf(scale, each.width) - 4 }),
+            top: labelTop(money ? yOf(money, each.perSquareFoot) : CURVE.top),
+          }}
           title={`Make the deck ${printLength(each.width)} wide`}
           onClick={() =>
             session.state(WIDTH, printLength(each.width), `${spec.label} ${printLength(each.width)}`)

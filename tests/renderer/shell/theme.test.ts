@@ -7,7 +7,9 @@ const css = readFileSync(resolve(import.meta.dirname, '../../../renderer/shell/t
 function colours(selector: string): ReadonlyMap<string, string> {
   const start = css.indexOf(`${selector} {`)
   const body = css.slice(start, css.indexOf('}', start))
-  return new Map([...body.matchAll(/--([\w-]+): (#[0-9a-f]{6})/g)].map((found) => [found[1] ?? '', found[2] ?? '']))
+  return new Map(
+    [...body.matchAll(/--([\w-]+): (#[0-9a-f]{6})/g)].map((found) => [found[1] ?? '', found[2] ?? '']),
+  )
 }
 
 /** Relative luminance of WCAG 2.2, "relative luminance". */
@@ -27,7 +29,15 @@ function contrast(a: string, b: string): number {
 
 /** Text and what it stands on: 4.5 by success criterion 1.4.3. */
 const TEXT = [
-  ...['paper', 'panel', 'field', 'wash'].flatMap((ground) => [['ink', ground], ['soft', ground], ['chalk', ground], ['fail', ground]] as const),
+  ...['paper', 'panel', 'field', 'wash'].flatMap(
+    (ground) =>
+      [
+        ['ink', ground],
+        ['soft', ground],
+        ['chalk', ground],
+        ['fail', ground],
+      ] as const,
+  ),
   ['pass', 'paper'],
   ['pass', 'panel'],
   ['near', 'near-wash'],

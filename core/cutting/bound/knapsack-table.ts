@@ -28,10 +28,14 @@ export class KnapsackTable {
   #profits: ArrayLike<number> = []
   #exact = false
 
-  /** @param widths descending @param limits most copies of each in one board */
-  constructor(widths: readonly number[], limits: readonly number[], capacity: number) {
+  /**
+   * @param widths descending
+   * @param limits most copies of each in one board
+   * @param shared a table of the same capacity and no smaller limits, whose memory is taken over
+   */
+  constructor(widths: readonly number[], limits: readonly number[], capacity: number, shared?: KnapsackTable) {
     this.capacity = capacity
-    this.value = new Float64Array(capacity + 1)
+    this.value = shared?.value ?? new Float64Array(capacity + 1)
     this.#widths = widths
     this.#first = new Int32Array(widths.length + 1)
     for (let item = widths.length - 1; item >= 0; item--) {
@@ -48,7 +52,8 @@ export class KnapsackTable {
         }
       }
     }
-    this.#taken = new Uint8Array(this.#rows.length * (capacity + 1))
+    const cells = this.#rows.length * (capacity + 1)
+    this.#taken = shared !== undefined && shared.#taken.length >= cells ? shared.#taken : new Uint8Array(cells)
   }
 
   /**

@@ -10,11 +10,12 @@ import type { Work } from './work.ts'
 /** Reduced costs above this share of the dearest board count as none. */
 const TOLERANCE = 1e-9
 
-export function tableFor(problem: Problem, limits?: readonly number[]): KnapsackTable {
+export function tableFor(problem: Problem, limits?: readonly number[], shared?: KnapsackTable): KnapsackTable {
   return new KnapsackTable(
     problem.items.map(item => item.width),
     limits ?? problem.items.map(item => item.limit),
     problem.capacity,
+    shared,
   )
 }
 

@@ -5,6 +5,7 @@ import type { Costs } from '../model/costs.ts'
 import type { Problem } from '../model/problem.ts'
 import { branch } from './branch.ts'
 import { deepen } from './deepen.ts'
+import { dive } from './dive.ts'
 import { generate, tableFor } from './generate.ts'
 import { bestOf, type IntegerAnswer } from './integer.ts'
 import { Master } from './master.ts'
@@ -16,6 +17,10 @@ import type { Work } from './work.ts'
 
 /** Nodes of the first dive over the columns at hand. */
 const FIRST_NODES = 12
+
+/** From so many lengths on, dives with new patterns come first. */
+const DIVING = 25
+const DIVES = 6
 
 export interface Outcome {
   /** null: nothing does the job */
@@ -40,7 +45,7 @@ export function search(problem: Problem, costs: Costs, engine: LpEngine, work: W
   const plans = startingPlans(problem, costs)
   let best = plans.reduce<Solution | null>((least, plan) => (least === null || plan.cost < least.cost ? plan : least), null)
   const dear = 1000 * (1 + Math.max(...costs.board, ...problem.stocks.map(stock => stock.option.price)))
-  const master = new Master(problem, costs, engine, firstPatterns(problem, plans, table, 1), dear)
+  const master = new Master(problem, costs, engine, firstPatterns(problem, plans, table, roundsFor(problem)), dear)
   try {
     const root = generate(master, table, best?.cost ?? Number.POSITIVE_INFINITY, work)
     const { bound: dual } = root
@@ -55,6 +60,13 @@ export function search(problem: Problem, costs: Costs, engine: LpEngine, work: W
       if (answer.solution !== null && answer.solution.cost < upper()) best = answer.solution
       options.onProgress(bound, upper())
       return answer.proven
+    }
+    if (problem.items.length >= DIVING) {
+      for (let k = -1; k < DIVES && !done() && !work.spent(); k++) {
+        const plan = dive(master, table, upper(), bound, k, work)
+        if (plan !== null) improve({ solution: plan, proven: false })
+        if (options.quick) break
+      }
     }
     const near = roundPlan(problem, costs, master.columns, root.solution.x)
     if (near !== null && near.cost < upper()) best = near
@@ -74,6 +86,12 @@ export function search(problem: Problem, costs: Costs, engine: LpEngine, work: W
   } finally {
     master.dispose()
   }
+}
+
+/** Large masters start from a rich pool, which saves most of their iterations. */
+function roundsFor(problem: Problem): number {
+  const rows = problem.items.length
+  return rows < 30 ? 1 : rows < 100 ? 6 : 20
 }
 
 function nothingToDo(problem: Problem, costs: Costs, table: KnapsackTable): Outcome {

@@ -5,12 +5,15 @@ import {
   type Infeasible,
   type LpEngine,
   planCuts,
+  type Spares,
+  sparesFor,
   type WorkLimits,
 } from './cutting/index.ts'
 import type { Design, Planned } from './estimate-types.ts'
 import {
   type ClassToCut,
   cutJobs,
+  type OffcutsOnHand,
   type PriceBook,
   type PriceFault,
   type Pricing,
@@ -23,6 +26,8 @@ export interface EstimateOptions {
   readonly limits?: Partial<WorkLimits>
   /** asked now and then: true ends the search, and the plans say that they were stopped */
   readonly stop?: () => boolean
+  /** offcuts kept from other jobs; used at no cost where the job says so */
+  readonly rack?: readonly OffcutsOnHand[]
   /** sound plans with their bound, without seeking the proof that no order is cheaper */
   readonly quick?: boolean
   /** plans already made, by the content of their cutting job; shared by estimates of one deck in several sizes */
@@ -34,11 +39,15 @@ export interface Costed {
   readonly classes: readonly ClassToCut[]
   readonly plans: readonly Planned[]
   readonly infeasible: readonly Infeasible[]
+  readonly spares: Spares | null
   readonly priceFaults: readonly PriceFault[]
   readonly pricing: Pricing | null
   /** boards and joints of all plans */
   readonly lumber: Cents
 }
+
+/** Nodes for one product of one deck: a person waits for it. What is not proven by then says how far it may be off. */
+const NODES_FOR_A_DECK = 300
 
 /** Plans every product class, has each plan audited, and prices the whole. Throws where an audit finds a fault: a bug. */
 export function costDesign(
@@ -47,7 +56,7 @@ export function costDesign(
   engine: LpEngine,
   options: EstimateOptions = {},
 ): Costed {
-  const { classes, faults } = cutJobs(made, book)
+  const { classes, faults } = cutJobs(made, book, options.rack)
   const plans: Planned[] = []
   const infeasible: Infeasible[] = []
   for (const { cutJob, ...named } of classes) {
@@ -55,25 +64,53 @@ export function costDesign(
     if (planned.ok) plans.push({ ...named, plan: planned.value })
     else infeasible.push(planned.error)
   }
-  const priced = priceJob(made, plans, book)
+  const spares = sparesOf(made, classes, plans)
+  const priced = priceJob(made, plans, book, spares)
   const priceFaults = [...faults, ...(priced.ok ? [] : priced.error)]
   return {
     classes,
     plans,
     infeasible,
+    spares,
     priceFaults,
     pricing: priced.ok && priceFaults.length + infeasible.length === 0 ? priced.value : null,
     lumber: sumCents(plans.map(({ plan }) => plan.cost)),
   }
 }
 
+/** Spare boards for the whole order; offcuts on hand are looked through already and need none. */
+function sparesOf({ job }: Design, classes: readonly ClassToCut[], plans: readonly Planned[]): Spares | null {
+  if (job.cutting.unusableShare === 0) return null
+  const orders = new Map(plans.map(({ plan }) => [plan.jobId, plan.order]))
+  return sparesFor(
+    classes.map(({ cutJob }) => ({
+      classId: cutJob.id,
+      lengths: cutJob.stock
+        .filter((option) => !option.offcut)
+        .map(({ id, length, price, supply, pack }) => {
+          const needed = orders.get(cutJob.id)?.find((line) => line.stockId === id)?.count ?? 0
+          return {
+            stockId: id,
+            length,
+            needed,
+            price,
+            step: pack ?? 1,
+            most: supply === null ? null : supply - needed,
+          }
+        }),
+    })),
+    job.cutting.unusableShare,
+    job.cutting.finishProbability,
+  )
+}
+
 /** A plan of the same pieces, runs and stock is made once; a stopped one is not kept. */
 function planOnce(cutJob: CutJob, engine: LpEngine, options: EstimateOptions): Result<CutPlan, Infeasible> {
-  const { known, ...rest } = options
+  const { known, rack: _inTheJobAlready, ...rest } = options
   const key = known === undefined ? '' : `${rest.quick ?? false} ${JSON.stringify(cutJob)}`
   const before = known?.get(key)
   if (before !== undefined) return before
-  const planned = planCuts(cutJob, engine, rest)
+  const planned = planCuts(cutJob, engine, { ...rest, limits: { nodes: NODES_FOR_A_DECK, ...rest.limits } })
   if (planned.ok) {
     const faults = auditPlan(cutJob, planned.value)
     if (faults.length > 0) throw new Error(`plan of ${cutJob.label}: ${JSON.stringify(faults)}`)

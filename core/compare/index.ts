@@ -1,6 +1,5 @@
 export { bestNeighbours, type Neighbour } from './best-neighbours.ts'
 export { type CompareOptions, compareWidths } from './compare-widths.ts'
-export { changesBetween, costParts } from './cost-parts.ts'
 export { explainRows } from './explain-rows.ts'
 export type * from './types.ts'
 export { exactFitWidths, type WidthRange } from './widths.ts'

@@ -1,8 +1,8 @@
-export { boardDrawing, boardDrawings } from './drawings/board-drawings.ts'
+export { boardDrawing } from './drawings/board-drawings.ts'
 export { deckingPlan, framingPlan } from './drawings/framing-plan.ts'
 export { checksTable } from './tables/checks-table.ts'
 export { compareTable } from './tables/compare-table.ts'
-export { costTable, printUnitPrice } from './tables/cost-table.ts'
+export { costTable } from './tables/cost-table.ts'
 export {
   cutListBoundTable,
   cutListOrderTable,

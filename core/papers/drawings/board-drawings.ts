@@ -84,10 +84,3 @@ function offcut(board: Board, id: string, middle: number): readonly Primitive[] 
     },
   ]
 }
-
-/** One drawing for each product's plan. */
-export function boardDrawings(
-  plans: readonly { readonly plan: CutPlan; readonly label: string }[],
-): readonly Drawing[] {
-  return plans.map(({ plan, label }) => boardDrawing(label, plan))
-}

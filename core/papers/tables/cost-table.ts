@@ -32,7 +32,7 @@ function lineRow(line: Line) {
 }
 
 /** Cents, and 1/100 cents where there are any. */
-export function printUnitPrice(price: Line['price']): string {
+function printUnitPrice(price: Line['price']): string {
   const dollars = unitPrice(price) / 10_000
   return price % 100 === 0 ? `$${dollars.toFixed(2)}` : `$${dollars.toFixed(4)}`
 }

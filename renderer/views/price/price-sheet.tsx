@@ -27,7 +27,7 @@ export function PriceSheet() {
   const failure = useJob((state) => state.estimateFailure)
   if (!estimate) {
     return (
-      <section className="sheet-pane" aria-label="Price" aria-busy={failure === null}>
+      <section className="sheet-pane" aria-label="Lines of the cost" aria-busy={failure === null}>
         <h2>Price</h2>
         {failure === null ? <p className="soft">Adding up.</p> : <Message tone="fails">{failure}</Message>}
       </section>
@@ -35,7 +35,7 @@ export function PriceSheet() {
   }
   const { pricing, priceFaults } = estimate
   return (
-    <section className={fresh ? 'sheet-pane' : 'sheet-pane is-stale'} aria-label="Price" tabIndex={0}>
+    <section className={fresh ? 'sheet-pane' : 'sheet-pane is-stale'} aria-label="Lines of the cost" tabIndex={0}>
       {priceFaults.map((fault) => (
         <Message key={fault.subject + fault.message} tone="fails">
           {fault.subject}: {fault.message} {fault.fix}

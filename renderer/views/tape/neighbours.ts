@@ -1,6 +1,6 @@
 import type { CompareRow } from '../../../core/compare/index.ts'
 import { feet, printLength, TICKS_PER_FOOT, type Ticks } from '../../../core/units/index.ts'
-import { printDollars } from '../../state/print.ts'
+import { plural, printDollars } from '../../state/print.ts'
 
 /** A width near the job's that is worth a look, and what taking it would change. */
 export interface Neighbour {
@@ -57,10 +57,7 @@ function isLow(outward: readonly CompareRow[], index: number, here: Here): boole
 function named(row: CompareRow, here: Here): Neighbour {
   const change = row[here.basis] - here.amount
   const area = ((row.width - here.width) / TICKS_PER_FOOT) * (here.depth / TICKS_PER_FOOT)
-  const joints =
-    row.framingJoints === 0
-      ? 'no joints'
-      : `${row.framingJoints} ${row.framingJoints === 1 ? 'joint' : 'joints'}`
+  const joints = row.framingJoints === 0 ? 'no framing joints' : plural(row.framingJoints, 'framing joint')
   const what = area > 0 ? `${signed(change)} for ${area.toFixed(1)} sq ft` : `${joints}, ${signed(change)}`
   return {
     width: row.width,

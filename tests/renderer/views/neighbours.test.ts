@@ -21,7 +21,7 @@ describe('the neighbours of a width that are named', () => {
       rowAt(ft(22), { ...jointed, perSquareFoot: cents(3_000) }),
     ]
     const [found, ...more] = neighbours(rows, here)
-    expect(found?.text).toBe(`20'-0": no joints, −$1,214`)
+    expect(found?.text).toBe(`20'-0": no framing joints, −$1,214`)
     expect(found?.saves).toBe(true)
     expect(more).toEqual([])
   })
@@ -53,6 +53,6 @@ describe('the neighbours of a width that are named', () => {
   test('where an owner builds, cost is compared and not price', () => {
     const owner: Here = { ...here, basis: 'cost', amount: 600_000 }
     const [found] = neighbours([rowAt(ft(22), { cost: cents(580_000) })], owner)
-    expect(found?.text).toBe(`22'-0": no joints, −$200`)
+    expect(found?.text).toBe(`22'-0": no framing joints, −$200`)
   })
 })

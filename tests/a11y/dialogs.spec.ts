@@ -1,0 +1,44 @@
+import AxeBuilder from '@axe-core/playwright'
+import type { Page } from '@playwright/test'
+import { expect, test } from '../e2e/program.ts'
+
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+
+async function faultsOf(page: Page): Promise<readonly string[]> {
+  const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze()
+  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} at ${target.join(' ')}`))
+}
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`what opens over the window meets WCAG 2.2 AA as far as axe can tell, ${colorScheme}`, async ({ page, program }) => {
+    test.setTimeout(180_000)
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' })
+    await page.goto(program.link)
+    await expect(page.getByRole('slider').first()).toBeVisible()
+
+    await page.keyboard.press('Control+k')
+    await expect(page.getByPlaceholder('A command, a field, a member')).toBeFocused()
+    expect(await faultsOf(page), 'find anything').toEqual([])
+    await page.keyboard.press('Escape')
+
+    await page.keyboard.press('Control+/')
+    await expect(page.getByRole('dialog', { name: 'Shortcuts' })).toBeVisible()
+    expect(await faultsOf(page), 'shortcuts').toEqual([])
+    await page.keyboard.press('Escape')
+    await expect(page.getByRole('dialog')).toHaveCount(0)
+
+    await page.getByRole('button', { name: /^Job / }).click()
+    await expect(page.getByRole('menuitem', { name: 'New job', exact: true })).toBeVisible()
+    expect(await faultsOf(page), 'jobs').toEqual([])
+    await page.keyboard.press('Escape')
+
+    const width = page.getByRole('main').getByRole('textbox', { name: 'Width' })
+    await width.fill('nothing')
+    await page.keyboard.press('Tab')
+    await expect(width).toHaveAttribute('aria-invalid', 'true')
+    expect(await faultsOf(page), 'a wrong width').toEqual([])
+
+    await page.getByRole('contentinfo').getByRole('button', { name: /^Checks/ }).click()
+    expect(await faultsOf(page), 'all checks').toEqual([])
+  })
+}

@@ -1,5 +1,5 @@
 import type { Check } from './checks/index.ts'
-import type { CutPlan, Infeasible } from './cutting/index.ts'
+import type { CutPlan, Infeasible, Spares } from './cutting/index.ts'
 import type { Cause, Frame, ProductClass } from './frame/index.ts'
 import type { Fault, FieldPath, Job, ScopeTopic } from './job/index.ts'
 import type { Layout } from './layout/index.ts'
@@ -51,12 +51,16 @@ export interface Planned {
   /** what the yard may send instead, and the use the treatment is for */
   readonly substitutes: readonly string[]
   readonly useClass: string
+  /** stock ids of offcuts on hand */
+  readonly onHand: readonly string[]
   readonly plan: CutPlan
 }
 
 export interface Estimate extends Design {
   readonly plans: readonly Planned[]
   readonly infeasible: readonly Infeasible[]
+  /** boards ordered beyond the plans; null where no board is taken to be unusable */
+  readonly spares: Spares | null
   readonly priceFaults: readonly PriceFault[]
   /** null where a product has no plan or a good has no price: no total is shown then */
   readonly pricing: Pricing | null

@@ -64,6 +64,9 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
       staggerPenalty: money('cutting.staggerPenalty'),
       handling: money('cutting.handling'),
       keepOffcutsFrom: length('cutting.keepOffcutsFrom'),
+      useOffcuts: value('cutting.useOffcuts') === true,
+      unusableShare: part('cutting.unusableShare'),
+      finishProbability: part('cutting.finishProbability'),
     },
     pricing: {
       method: choice('pricing.method'),

@@ -124,8 +124,13 @@ export interface Job {
     readonly postAllowance: Ticks
     readonly staggerPenalty: Cents
     readonly handling: Cents
-    /** spare boards per product class and length are chosen, not a percentage; 0 by default */
     readonly keepOffcutsFrom: Ticks
+    /** cut from offcuts on hand where that makes the order cheaper */
+    readonly useOffcuts: boolean
+    /** share of boards that turn out unusable; spare boards are chosen for it, not added as a percentage */
+    readonly unusableShare: Share
+    /** with the spares, the chance that no second trip is needed */
+    readonly finishProbability: Share
   }
   readonly pricing: {
     readonly method: 'margin' | 'markup'

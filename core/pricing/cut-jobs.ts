@@ -5,6 +5,7 @@ import type { Takeoff } from '../takeoff/index.ts'
 import { type Cents, cents, ticks } from '../units/index.ts'
 import { jointCost } from './joint-cost.ts'
 import { productKey, productName } from './product-name.ts'
+import { type OffcutsOnHand, offcutStock } from './offcut-stock.ts'
 import type { LumberProduct, PriceBook, PriceFault } from './types.ts'
 
 /** What is to be cut from one product class, with the yard's code for it. */
@@ -14,6 +15,8 @@ export interface ClassToCut {
   /** what the yard may send instead */
   readonly substitutes: readonly string[]
   readonly useClass: string
+  /** stock ids of the offcuts on hand that it may be cut from */
+  readonly onHand: readonly string[]
   readonly cutJob: CutJob
 }
 
@@ -33,8 +36,9 @@ export interface CutJobs {
 /**
  * One cutting job per product class: its pieces and runs from the takeoff, lengths and prices from the price book,
  * kerf, trims and preferences from the job. Faults name every product and joint that the book does not price.
+ * @param rack offcuts kept from other jobs, used where the job says so
  */
-export function cutJobs(needs: Needs, book: PriceBook): CutJobs {
+export function cutJobs(needs: Needs, book: PriceBook, rack: readonly OffcutsOnHand[] = []): CutJobs {
   const { job, takeoff } = needs
   const faults: PriceFault[] = []
   const marks = new Map(needs.frame.members.map((member) => [member.id, member.mark]))
@@ -61,17 +65,19 @@ export function cutJobs(needs: Needs, book: PriceBook): CutJobs {
       faults.push(missingProduct(product, listed, book))
       continue
     }
+    const offcuts = job.cutting.useOffcuts ? offcutStock(rack, product) : []
     toCut.push({
       product,
       code: listed.code,
       substitutes: listed.substitutes,
       useClass: listed.useClass,
+      onHand: offcuts.map((option) => option.id),
       cutJob: {
         id: key,
         label: productName(product),
         kerf: job.cutting.kerf,
         endTrim: job.cutting.endTrim,
-        stock: listed.stock.map(stockOption),
+        stock: [...listed.stock.map(stockOption), ...offcuts],
         pieces,
         runs,
         handling: job.cutting.handling,

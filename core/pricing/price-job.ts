@@ -1,3 +1,4 @@
+import type { Spares } from '../cutting/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
 import type { Takeoff } from '../takeoff/index.ts'
@@ -7,6 +8,7 @@ import { goodsLines } from './lines/goods-lines.ts'
 import { jointLines } from './lines/joint-lines.ts'
 import { labourLines } from './lines/labour-lines.ts'
 import { lumberLines, type PlannedClass } from './lines/lumber-lines.ts'
+import { spareLines } from './lines/spare-lines.ts'
 import { leaveOut } from './scope.ts'
 import { totals } from './totals.ts'
 import type { PriceBook, PriceFault, Pricing } from './types.ts'
@@ -23,6 +25,7 @@ export function priceJob(
   design: Priceable,
   plans: readonly PlannedClass[],
   book: PriceBook,
+  spares: Spares | null = null,
 ): Result<Pricing, readonly PriceFault[]> {
   const { job, layout, takeoff } = design
   const faults: PriceFault[] = []
@@ -33,7 +36,7 @@ export function priceJob(
   const labour = labourLines(job, kept.tasks, book, faults)
   if (faults.length > 0) return fail(faults)
 
-  const lines = [...lumber, ...goods, ...joints.lines, ...labour.lines, ...allowanceLines(job)]
+  const lines = [...lumber, ...spareLines(spares, plans), ...goods, ...joints.lines, ...labour.lines, ...allowanceLines(job)]
   return ok({
     lines,
     totals: totals(job, layout.outline, lines, hours(labour.workerHours, joints.minutes, book.crewSize)),

@@ -74,6 +74,7 @@ export interface PriceBook {
 export type LineGroup =
   | 'lumber'
   | 'decking'
+  | 'spares'
   | 'hardware'
   | 'fasteners'
   | 'concrete'

@@ -2,7 +2,7 @@ import type { CutPlan } from '../../cutting/index.ts'
 import type { ProductClass } from '../../frame/index.ts'
 import type { Job } from '../../job/index.ts'
 import type { Piece } from '../../takeoff/index.ts'
-import { toFeet } from '../../units/index.ts'
+import { printLength, toFeet } from '../../units/index.ts'
 import { productName } from '../product-name.ts'
 import type { Line } from '../types.ts'
 import { countLine } from './line.ts'
@@ -11,6 +11,8 @@ import { countLine } from './line.ts'
 export interface PlannedClass {
   readonly product: ProductClass
   readonly code: string
+  /** stock ids of offcuts on hand */
+  readonly onHand: readonly string[]
   readonly plan: CutPlan
 }
 
@@ -21,7 +23,7 @@ export function lumberLines(
   plans: readonly PlannedClass[],
 ): readonly Line[] {
   const memberOfPiece = new Map(pieces.map((piece) => [piece.id, piece.memberId]))
-  return plans.flatMap(({ product, plan }) => {
+  return plans.flatMap(({ product, plan, onHand }) => {
     const memberOfRunPiece = new Map(plan.runPieces.map((piece) => [piece.id, piece.memberId]))
     const name = productName(product)
     return plan.order.map((ordered) => {
@@ -35,8 +37,10 @@ export function lumberLines(
         {
           id: `lumber-${ordered.stockId}`,
           group: isDecking(job, product) ? 'decking' : 'lumber',
-          label: `${name}, ${toFeet(ordered.length)} ft`,
-          code: ordered.stockId,
+          label: onHand.includes(ordered.stockId)
+            ? `${name}, offcut on hand of ${printLength(ordered.length)}`
+            : `${name}, ${toFeet(ordered.length)} ft`,
+          code: onHand.includes(ordered.stockId) ? '' : ordered.stockId,
           unit: 'each',
           part: 'material',
           cause: { fields: [], ids: [...new Set(members)], rule: `cutting plan of ${name}: ${plan.status}` },

@@ -8,6 +8,7 @@ import { writeTotals } from './totals-block.ts'
 const GROUPS: readonly { readonly group: Line['group']; readonly heading: string }[] = [
   { group: 'lumber', heading: 'Lumber' },
   { group: 'decking', heading: 'Decking' },
+  { group: 'spares', heading: 'Spare boards' },
   { group: 'hardware', heading: 'Hardware' },
   { group: 'fasteners', heading: 'Fasteners' },
   { group: 'concrete', heading: 'Concrete and forms' },

@@ -1,10 +1,15 @@
 import { type Line, productKey, productName } from '../../../../core/pricing/index.ts'
-import { sumCents, toFeet } from '../../../../core/units/index.ts'
+import { printLength, printShare, sumCents, toFeet } from '../../../../core/units/index.ts'
 import { dollars, empty, formula, number, text, unitDollars } from '../cell.ts'
 import { type Sheet, SheetBuilder } from '../sheet.ts'
 import { type LinePlaces, linesOfParts, type Source } from '../source.ts'
 
 export const ORDER = 'Order'
+
+function sparesNote(spares: Source['estimate']['spares']): string {
+  if (spares === null || spares.lines.length === 0) return 'No spares are in this order.'
+  return `With its spares no second trip is needed ${printShare(spares.probability)} of the time, if boards are unusable as stated.`
+}
 
 /** The order for the yard: what to load, by product and length, then everything sold by count, weight or bag. */
 export function orderSheet(
@@ -42,7 +47,7 @@ export function orderSheet(
   sheet.gap()
   sheet.header(['Item', 'Yard code', '>Quantity', 'Unit', '>Unit price', '>Amount'])
   const first = sheet.next
-  for (const { product, plan } of estimate.plans) {
+  for (const { product, plan, onHand } of estimate.plans) {
     const listed = book.lumber.find((entry) => productKey(entry.product) === productKey(product))
     const substitutes = listed?.substitutes ?? []
     sheet.group(productName(product))
@@ -56,7 +61,14 @@ export function orderSheet(
     ])
     for (const ordered of plan.order) {
       const line = lines.find((one) => one.id === `lumber-${ordered.stockId}`)
-      if (line !== undefined) write(line, `${product.size} × ${toFeet(ordered.length)} ft`)
+      const offcut = onHand.includes(ordered.stockId)
+      const long = offcut ? printLength(ordered.length) : `${toFeet(ordered.length)} ft`
+      if (line !== undefined) write(line, `${product.size} × ${long}`, offcut ? 'offcut on hand' : '')
+    }
+    for (const spare of estimate.spares?.lines ?? []) {
+      if (spare.classId !== productKey(product)) continue
+      const line = lines.find((one) => one.id === `spare-${spare.stockId}`)
+      if (line !== undefined) write(line, `${product.size} × ${toFeet(spare.length)} ft`, 'spare')
     }
   }
   const goods = linesOfParts(lines, ['hardware', 'fasteners', 'concrete', 'other material'])
@@ -84,7 +96,7 @@ export function orderSheet(
   sheet.gap()
   sheet.note(
     'Crown and sight lumber when it is unloaded: the cutting plan counts on every board, at its named length or more. ' +
-      'No spares are in this order.',
+      sparesNote(estimate.spares),
   )
   return { sheet: sheet.done(), places: { quantity, price } }
 }

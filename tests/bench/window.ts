@@ -56,9 +56,11 @@ try {
   }
   await page.waitForTimeout(1000)
   const taken = await page.evaluate(() => (window as unknown as { taken: number[] }).taken)
-  if (taken.length < KEYS * 0.9) throw new Error(`only ${taken.length} of ${KEYS} edits were seen on the screen`)
+  if (taken.length < KEYS * 0.9)
+    throw new Error(`only ${taken.length} of ${KEYS} edits were seen on the screen`)
   const sorted = taken.toSorted((a, b) => a - b)
-  const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN
+  const at = (share: number) =>
+    sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN
   const line = (what: string, value: number, target: number | null) =>
     process.stdout.write(
       `${what.padEnd(36)}${`${value.toFixed(0)} ms`.padStart(10)}${target === null ? '' : `   target ${target} ms${value > target ? ', missed' : ''}`}\n`,

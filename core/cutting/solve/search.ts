@@ -10,6 +10,7 @@ import { generate, tableFor } from './generate.ts'
 import { bestOf, type IntegerAnswer } from './integer.ts'
 import { Master } from './master.ts'
 import { firstPatterns } from './pool.ts'
+import { countsBoardsOnly, proveByPairs } from './prove-by-pairs.ts'
 import { roundPlan } from './round-plan.ts'
 import type { Solution } from './solution.ts'
 import { startingPlans } from './start.ts'
@@ -80,6 +81,11 @@ export function search(problem: Problem, costs: Costs, engine: LpEngine, work: W
     })
     best = proof.best
     bound = Math.max(bound, proof.bound)
+    if (best !== null && !done() && countsBoardsOnly(problem, costs)) {
+      const pairs = proveByPairs(problem, costs, engine, best, bound, master.patterns(), work)
+      best = pairs.best
+      bound = Math.max(bound, pairs.bound)
+    }
     options.onProgress(bound, upper())
     const searched = bound > dual.cents ? { nodes: work.nodes, patterns: work.patterns } : null
     return { best, dual, bound, searched, lacking: null }

@@ -1,6 +1,6 @@
 import type { WorkLimits } from '../types.ts'
 
-export const DEFAULT_LIMITS: WorkLimits = { columns: 60_000, nodes: 20_000, patterns: 60_000 }
+export const DEFAULT_LIMITS: WorkLimits = { columns: 60_000, nodes: 20_000, patterns: 12_000 }
 
 /** What a search has done and may do. The clock has no say; a person's stop has. */
 export class Work {

@@ -1,3 +1,4 @@
+export { blocksOf } from './blocks.ts'
 export { readDelimited, type SheetRow } from './delimited.ts'
 export { faultPlace, faultWords } from './fault-words.ts'
 export { guessColumns, isHeading } from './find-columns.ts'

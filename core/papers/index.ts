@@ -7,6 +7,7 @@ export {
   cutListBoundTable,
   cutListOrderTable,
   cutListPiecesTable,
+  cutListRows,
   cutListSheetTable,
   listCost,
 } from './tables/cut-list-tables.ts'

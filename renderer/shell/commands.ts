@@ -30,6 +30,7 @@ export const PLACE_NAMES: { readonly [place in Place]: string } = {
   boards: 'Boards',
   price: 'Price',
   papers: 'Papers',
+  'cut list': 'Cut list',
 }
 
 /** Every command but those of fields and members, in the order of the shortcut sheet. */

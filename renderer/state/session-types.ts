@@ -4,11 +4,12 @@ import type { Fault, FieldPath } from '../../core/job/index.ts'
 import type { Drawing } from '../../core/papers/index.ts'
 import type { Ticks } from '../../core/units/index.ts'
 import type { JobSummary } from '../../shared/contract/index.ts'
+import type { CutListState } from './cut-list-state.ts'
 import type { History } from './history.ts'
 import type { News } from './news.ts'
 
 /** The work places, in the order a job goes. */
-export const PLACES = ['site', 'frame', 'ground', 'boards', 'price', 'papers'] as const
+export const PLACES = ['site', 'frame', 'ground', 'boards', 'price', 'papers', 'cut list'] as const
 export type Place = (typeof PLACES)[number]
 
 /** What the bench explains in place of the fields; null: the fields. */
@@ -72,6 +73,8 @@ export interface SessionState {
 
   readonly tape: TapeState
   readonly drafts: { readonly [path: FieldPath]: Draft }
+
+  readonly cutList: CutListState
 
   readonly place: Place
   readonly selected: string | null

@@ -13,6 +13,7 @@ import type { Client, StoredJob } from '../../shared/contract/index.ts'
 import { codeOf, sentenceOf } from '../client/call-error.ts'
 import type { DesignAnswer } from '../workers/design-answer.ts'
 import { autosave } from './autosave.ts'
+import { type CutListInputs, cutListRequest, inputsOf, NO_CUT_LIST } from './cut-list-state.ts'
 import type { StartDesigner } from './designer-port.ts'
 import type { History } from './history.ts'
 import * as steps from './history.ts'
@@ -29,6 +30,11 @@ const NOTICE_FOR = 8_000
 const RETRY_AFTER = 3_000
 /** the tape is filled once typing has paused for so long */
 const TAPE_AFTER = 250
+/** moves of a drag within this time are estimated as one, ms */
+const GATHER = 20
+/** what was stopped for another window is asked for again after so long, ms */
+const ASK_AGAIN = 600
+const ASK_TAPE_AGAIN = 4_000
 
 const EMPTY_TAPE = {
   key: '',
@@ -58,6 +64,7 @@ export const CLOSED: SessionState = {
   news: null,
   tape: EMPTY_TAPE,
   drafts: {},
+  cutList: NO_CUT_LIST,
   place: 'frame',
   selected: null,
   hovered: null,
@@ -97,6 +104,9 @@ export interface Session {
   say(sentence: string): void
   /** makes the workbook and gives it with its name, or null where that failed (and was said) */
   makeWorkbook(): Promise<{ readonly fileName: string; readonly base64: string } | null>
+  /** changes the cut list's inputs; its last answer stays until a new one is there */
+  editCutList(patch: Partial<CutListInputs>): void
+  planCutList(): Promise<void>
   dispose(): void
 }
 
@@ -110,6 +120,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   let baseline = get().estimate
   let newsTimer: ReturnType<typeof setTimeout> | undefined
   let noticeTimer: ReturnType<typeof setTimeout> | undefined
+  let estimateTimer: ReturnType<typeof setTimeout> | undefined
   let retryTimer: ReturnType<typeof setTimeout> | undefined
   let tapeTimer: ReturnType<typeof setTimeout> | undefined
   let tapeEdit = 0
@@ -133,25 +144,33 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     aimTape(design.job.size.width)
   }
 
-  const requestEstimate = latestOnly(
-    async (request: { readonly edit: number; readonly statement: JobStatement }) => {
-      try {
-        const { edit, result } = await client.call('estimate.run', request)
-        if (edit !== get().edit) return
-        if (!result.ok) {
-          set({ faults: result.faults, estimateFailure: null })
-          return
-        }
-        const news = newsBetween(baseline, result.estimate)
-        set({ estimate: result.estimate, estimateEdit: edit, estimateFailure: null, news })
-        clearTimeout(newsTimer)
-        if (news) newsTimer = setTimeout(() => set({ news: null }), NEWS_FOR)
-      } catch (error) {
-        if (request.edit === get().edit && codeOf(error) !== 'stopped')
-          set({ estimateFailure: sentenceOf(error) })
+  async function runEstimate() {
+    const { edit, history } = get()
+    try {
+      const answer = await client.call('estimate.run', { edit, statement: history.present })
+      if (answer.edit !== get().edit) return
+      const { result } = answer
+      if (!result.ok) {
+        set({ faults: result.faults, estimateFailure: null })
+        return
       }
-    },
-  )
+      const news = newsBetween(baseline, result.estimate)
+      set({ estimate: result.estimate, estimateEdit: edit, estimateFailure: null, news })
+      clearTimeout(newsTimer)
+      if (news) newsTimer = setTimeout(() => set({ news: null }), NEWS_FOR)
+    } catch (error) {
+      if (edit !== get().edit) return
+      // stopped for another window's edit: this window's is still wanted
+      if (codeOf(error) === 'stopped') requestEstimate(ASK_AGAIN)
+      else set({ estimateFailure: sentenceOf(error) })
+    }
+  }
+
+  /** The machine works on the newest of what it is asked; a short wait gathers the moves of one drag. */
+  function requestEstimate(wait: number = GATHER) {
+    clearTimeout(estimateTimer)
+    estimateTimer = setTimeout(runEstimate, wait)
+  }
 
   const requestSave = latestOnly(async (_: undefined) => {
     const { open, history } = get()
@@ -185,7 +204,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     const saving = get().saving.state === 'conflict' ? get().saving : ({ state: 'unsaved' } as const)
     set({ history, edit, saving })
     designer.design(edit, history.present)
-    requestEstimate({ edit, statement: history.present })
+    requestEstimate()
     saver.touch()
   }
 
@@ -216,7 +235,12 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
         to: tape.to,
         step: TAPE_STEP,
       })
-      if (tapeEdit === edit && complete) set({ tape: { ...get().tape, earlier: [], running: false } })
+      if (tapeEdit !== edit) return
+      if (complete) set({ tape: { ...get().tape, earlier: [], running: false } })
+      else {
+        clearTimeout(tapeTimer)
+        tapeTimer = setTimeout(fillTape, ASK_TAPE_AGAIN)
+      }
     } catch (error) {
       if (tapeEdit === edit) set({ tape: { ...get().tape, running: false, failed: sentenceOf(error) } })
     }
@@ -247,7 +271,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
       saving: { state: 'saved', at: job.savedAt },
     })
     designer.design(edit, job.statement)
-    requestEstimate({ edit, statement: job.statement })
+    requestEstimate(0)
   }
 
   async function openBy(read: () => Promise<StoredJob>) {
@@ -355,6 +379,23 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
       set({ sought, ...(field ? { place: placeOf(field.section), why: null } : {}) })
     },
     say,
+    editCutList(patch) {
+      set({ cutList: { ...get().cutList, ...patch } })
+    },
+    async planCutList() {
+      const answered = inputsOf(get().cutList)
+      const request = cutListRequest(answered)
+      if (request === null) return
+      const settle = (patch: Partial<SessionState['cutList']>) =>
+        set({ cutList: { ...get().cutList, running: false, ...patch } })
+      set({ cutList: { ...get().cutList, running: true, failure: null } })
+      try {
+        settle({ answer: await client.call('cutlist.run', request), answered })
+      } catch (error) {
+        // stopped: a newer plan is being made, and its answer comes
+        if (codeOf(error) !== 'stopped') settle({ failure: sentenceOf(error) })
+      }
+    },
     async makeWorkbook() {
       set({ making: true })
       try {
@@ -371,7 +412,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
       stopRows()
       stopChanges()
       designer.dispose()
-      for (const timer of [newsTimer, noticeTimer, tapeTimer, retryTimer]) clearTimeout(timer)
+      for (const timer of [newsTimer, noticeTimer, tapeTimer, retryTimer, estimateTimer]) clearTimeout(timer)
     },
   }
 }

@@ -3,6 +3,7 @@ import type { PriceBook } from '../../core/pricing/index.ts'
 import { useJob } from '../state/session-context.ts'
 import { WIDTH } from '../state/tape-range.ts'
 import { BoardsSheet } from './boards/boards-sheet.tsx'
+import { CutListSheet } from './cut-list/cut-list-sheet.tsx'
 import { GroundSheet } from './ground/ground-sheet.tsx'
 import { Plan } from './plan.tsx'
 import { PriceSheet } from './price/price-sheet.tsx'
@@ -13,6 +14,7 @@ export function Centre({ book }: { readonly book: PriceBook | null }) {
   const place = useJob((state) => state.place)
   const job = useJob((state) => state.design?.job ?? null)
   const failed = useJob((state) => state.designFailure !== null || state.faults.length > 0)
+  if (place === 'cut list') return <CutListSheet />
   if (!job) {
     return (
       <div className="centre-waiting" aria-busy={!failed}>

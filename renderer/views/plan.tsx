@@ -28,6 +28,7 @@ const LAYERS: { readonly [place in Place]: readonly Layer[] } = {
   boards: ['house', 'joists', 'beams', 'joints', 'marks'],
   price: ALL,
   papers: [...ALL, 'marks'],
+  'cut list': [],
 }
 
 /** The framing plan: the same deck at every work place, showing what matters there. */

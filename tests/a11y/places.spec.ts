@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { expect, test } from '../e2e/program.ts'
 
-const places = ['Site', 'Frame', 'Ground', 'Boards', 'Price', 'Papers'] as const
+const places = ['Site', 'Frame', 'Ground', 'Boards', 'Price', 'Papers', 'Cut list'] as const
 
 async function open(page: Page, link: string): Promise<void> {
   await page.goto(link)

@@ -134,3 +134,13 @@ function printFeet(length: number): string {
 function stockLength(length: Ticks): string {
   return length % ticks(384) === 0 ? `${toFeet(length)} ft` : printLength(length)
 }
+
+/** Order, then pieces by board, each under its title and headings: rows for one sheet. */
+export function cutListRows(result: Pick<CutListResult, 'plans'>): readonly (readonly string[])[] {
+  const rowsOf = ({ title, columns, rows }: PaperTable) => [
+    [title],
+    columns.map(({ label }) => label),
+    ...rows.map((row) => columns.map(({ key }) => row[key] ?? '')),
+  ]
+  return [...rowsOf(cutListOrderTable(result)), [], ...rowsOf(cutListPiecesTable(result))]
+}

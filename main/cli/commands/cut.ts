@@ -2,9 +2,8 @@ import { type CutListResult, writeDelimited } from '../../../core/cut-list/index
 import {
   cutListBoundTable,
   cutListOrderTable,
-  cutListPiecesTable,
+  cutListRows,
   cutListSheetTable,
-  type PaperTable,
 } from '../../../core/papers/index.ts'
 import { readTextFile, writeWhole } from '../../app/files.ts'
 import type { Command } from '../arguments.ts'
@@ -37,7 +36,7 @@ export async function runCut(
   }
   const { result } = answer
   if (csv !== null && result.plans.length > 0) {
-    const written = writeWhole(csv, csvOf(result), 'replace')
+    const written = writeWhole(csv, writeDelimited(cutListRows(result)), 'replace')
     if (!written.ok) {
       output.warn(`${written.error}\n`)
       return 2
@@ -61,14 +60,4 @@ function report(result: CutListResult, head: string): string {
     textTable(cutListBoundTable(result)),
   ]
   return sections.filter((section) => section !== '').join('\n')
-}
-
-/** Order, then pieces by board, each under its title and headings. */
-function csvOf(result: CutListResult): string {
-  const rowsOf = ({ title, columns, rows }: PaperTable) => [
-    [title],
-    columns.map(({ label }) => label),
-    ...rows.map((row) => columns.map(({ key }) => row[key] ?? '')),
-  ]
-  return writeDelimited([...rowsOf(cutListOrderTable(result)), [], ...rowsOf(cutListPiecesTable(result))])
 }

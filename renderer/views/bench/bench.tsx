@@ -3,6 +3,7 @@ import { Message } from '../../parts/message.tsx'
 import { faultSentence } from '../../state/field-value.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { BoardsBench } from '../boards/boards-bench.tsx'
+import { CutListBench } from '../cut-list/cut-list-bench.tsx'
 import { FrameBench } from '../frame/frame-bench.tsx'
 import { GroundBench } from '../ground/ground-bench.tsx'
 import { PapersBench } from '../papers/papers-bench.tsx'
@@ -55,6 +56,8 @@ export function Bench() {
       )}
       {why !== null ? (
         <WhyPanel why={why} />
+      ) : place === 'cut list' ? (
+        <CutListBench />
       ) : job === null ? (
         <Waiting />
       ) : (

@@ -1,0 +1,193 @@
+import { useDeferredValue, useId, useMemo, useRef, useState } from 'react'
+import {
+  columnLetters,
+  faultWords,
+  MEANINGS,
+  type Meaning,
+  type RowFault,
+  readCutList,
+  type Source,
+} from '../../../core/cut-list/index.ts'
+import { previewOf } from './preview.ts'
+import { readFileText } from './read-file-text.ts'
+
+/** Faults told one by one; a list of another kind than it seems has one in every row. */
+const TOLD = 12
+
+/** A list as text, pasted or from a file: its first rows with what each column holds, and what is wrong with it. */
+export function ListSource({
+  source,
+  label,
+  hint,
+  text,
+  columns,
+  faults,
+  onText,
+  onColumns,
+}: {
+  readonly source: Source
+  readonly label: string
+  readonly hint: string
+  readonly text: string
+  readonly columns: readonly Meaning[] | null
+  /** found where list and stock are read together */
+  readonly faults: readonly RowFault[]
+  onText(text: string): void
+  onColumns(columns: readonly Meaning[] | null): void
+}) {
+  const id = useId()
+  const file = useRef<HTMLInputElement>(null)
+  const [failure, setFailure] = useState<string | null>(null)
+  const settled = useDeferredValue(text)
+  const own = useMemo(() => {
+    if (settled.trim() === '') return []
+    const read = readCutList(settled, { source, ...(columns === null ? {} : { columns }) })
+    return read.ok ? [] : read.error
+  }, [settled, source, columns])
+  const all = own.length > 0 ? own : faults
+
+  async function take(chosen: File | undefined) {
+    if (!chosen) return
+    const read = await readFileText(chosen)
+    setFailure(read.ok ? null : read.error)
+    if (read.ok) {
+      onColumns(null)
+      onText(read.value)
+    }
+  }
+
+  return (
+    <section className="list-source" aria-label={label}>
+      <div className="list-head">
+        <label htmlFor={id}>{label}</label>
+        <button type="button" className="button" onClick={() => file.current?.click()}>
+          Choose a file
+        </button>
+        <input
+          ref={file}
+          type="file"
+          hidden
+          accept=".csv,.tsv,.txt,text/csv,text/plain,text/tab-separated-values"
+          aria-label={`File of: ${label}`}
+          onChange={(event) => {
+            void take(event.target.files?.[0])
+            event.target.value = ''
+          }}
+        />
+      </div>
+      <textarea
+        id={id}
+        rows={7}
+        value={text}
+        placeholder={hint}
+        spellCheck={false}
+        aria-invalid={all.length > 0}
+        aria-describedby={all.length > 0 ? `${id}-faults` : undefined}
+        onChange={(event) => onText(event.target.value)}
+        onDragOver={(event) => event.preventDefault()}
+        onDrop={(event) => {
+          const [dropped] = event.dataTransfer.files
+          if (!dropped) return
+          event.preventDefault()
+          void take(dropped)
+        }}
+      />
+      {failure !== null && (
+        <p className="field-fault" role="alert">
+          <span aria-hidden="true">▲</span> {failure}
+        </p>
+      )}
+      {all.length > 0 && (
+        <ul id={`${id}-faults`} className="list-faults" role="status">
+          {all.slice(0, TOLD).map((fault) => (
+            <li key={`${fault.row} ${fault.column} ${fault.message}`}>
+              <span aria-hidden="true">▲</span> {faultWords(fault)}.
+            </li>
+          ))}
+          {all.length > TOLD && <li>And {all.length - TOLD} more.</li>}
+        </ul>
+      )}
+      <Preview text={settled} columns={columns} faults={all} onColumns={onColumns} />
+    </section>
+  )
+}
+
+function Preview({
+  text,
+  columns,
+  faults,
+  onColumns,
+}: {
+  readonly text: string
+  readonly columns: readonly Meaning[] | null
+  readonly faults: readonly RowFault[]
+  onColumns(columns: readonly Meaning[] | null): void
+}) {
+  const preview = useMemo(() => previewOf(text), [text])
+  if (preview === null) return null
+  const { rows, found, more } = preview
+  const meanings = found.map((meaning, index) => columns?.[index] ?? (columns === null ? meaning : 'nothing'))
+  const wrong = new Set(faults.map(({ row, column }) => `${row}:${column}`))
+  return (
+    <div className="scroll-x">
+      <table className="table list-preview">
+        <caption className="soft">
+          {preview.blocks
+            ? 'Pieces and stock have headings of their own.'
+            : 'What each column holds; change it where it was taken wrongly.'}
+          {columns !== null && (
+            <button type="button" className="link" onClick={() => onColumns(null)}>
+              As found
+            </button>
+          )}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Row</th>
+            {meanings.map((meaning, index) => {
+              const letters = columnLetters(index + 1)
+              return (
+                <th scope="col" key={letters}>
+                  <span>{letters}</span>
+                  {!preview.blocks && (
+                    <select
+                      aria-label={`Column ${letters} holds`}
+                      value={meaning}
+                      onChange={(event) =>
+                        onColumns(
+                          meanings.map((each, at) => (at === index ? (event.target.value as Meaning) : each)),
+                        )
+                      }
+                    >
+                      {MEANINGS.map((each) => (
+                        <option key={each} value={each}>
+                          {each}
+                        </option>
+                      ))}
+                    </select>
+                  )}
+                </th>
+              )
+            })}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.number}>
+              <th scope="row">{row.number}</th>
+              {found.map((_, index) => (
+                <td
+                  key={columnLetters(index + 1)}
+                  className={wrong.has(`${row.number}:${index + 1}`) ? 'is-wrong' : undefined}
+                >
+                  {row.cells[index] ?? ''}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {more > 0 && <p className="soft">and {more} more rows</p>}
+    </div>
+  )
+}

@@ -12,6 +12,9 @@ interface Answer {
 
 const NO_ANSWER = 'The program behind this page gives no answer. If it was closed, start it again and reload.'
 
+/** Browsers keep requests of at most 64 kB alive. */
+const KEPT_ALIVE = 60_000
+
 /** The contract over the loopback host: calls by JSON-RPC, events by an event stream. */
 export function httpClient(): Client {
   let id = 0
@@ -19,12 +22,15 @@ export function httpClient(): Client {
 
   async function call(method: string, params: unknown): Promise<unknown> {
     id += 1
+    const body = JSON.stringify({ jsonrpc: '2.0', id, method, params })
     let response: Response
     try {
       response = await fetch('/rpc', {
         method: 'POST',
         headers: { 'content-type': 'application/json' },
-        body: JSON.stringify({ jsonrpc: '2.0', id, method, params }),
+        body,
+        // a save under way is finished though the page goes
+        keepalive: body.length < KEPT_ALIVE,
       })
     } catch {
       throw new CallError('unreachable', NO_ANSWER)

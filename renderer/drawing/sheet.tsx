@@ -3,10 +3,13 @@ import type { Drawing, Layer, Primitive } from '../../core/papers/index.ts'
 import { type Fit, fitInto, toX, toY } from './fit.ts'
 import { type Emphasis, PrimitiveShape } from './primitive.tsx'
 import { uncrowded } from './uncrowded.ts'
+import { usePrinting } from './use-printing.ts'
 import { useSize } from './use-size.ts'
 import './drawing.css'
 
 const PAD = 18
+/** Letter across without margins and head, in CSS px: what the drawing fills in print. */
+const PAPER = { width: 960, height: 640 }
 /** what is thinner than this on the screen gets a wider strip to point at, px */
 const EASY = 14
 /** a board on edge, in ticks, and how many px it takes to show its wood between full outlines */
@@ -32,7 +35,8 @@ export interface SheetProps {
 
 /** A paper's drawing to scale, filling its room; what lies under the pointer is found by id. */
 export function Sheet(props: SheetProps) {
-  const [room, size] = useSize<HTMLDivElement>({ width: 800, height: 420 })
+  const [room, onScreen] = useSize<HTMLDivElement>({ width: 800, height: 420 })
+  const size = usePrinting() ? PAPER : onScreen
   const { drawing, layers } = props
   const fit = useMemo(() => fitInto(drawing, size.width, size.height, PAD), [drawing, size])
   const shown = useMemo(

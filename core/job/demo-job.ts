@@ -23,8 +23,8 @@ export const DEMO_JOB: JobStatement = {
   ground: { tube: '12 in', base: '20 in', baseThickness: '8 in' },
   pricing: { method: 'margin', margin: '30 %', salesTax: '6 %', contingency: '5 %', overhead: '10 %' },
   scope: {
-    stairs: { included: false },
-    guard: { included: false },
+    stairs: { allowance: '$1,150' },
+    guard: { allowance: '$2,850' },
     'taking away': { included: false },
     hauling: { allowance: '$140' },
     delivery: { allowance: '$95' },

@@ -43,5 +43,5 @@ test('it states some of its fields and leaves others at their default', () => {
 
 test('it holds sums for some topics and says of others that they are not included', () => {
   expect(job.scope.delivery).toEqual({ included: true, allowance: 9500 })
-  expect(job.scope.stairs).toEqual({ included: false, allowance: 0 })
+  expect(job.scope['taking away']).toEqual({ included: false, allowance: 0 })
 })

@@ -33,8 +33,7 @@ describe('estimate', () => {
     for (const { product } of plans) expect(said).toContain(`${product.size} Southern Pine No.2`)
     for (const line of pricing.lines) expect(said).toContain(printMoney(line.amount))
     for (const { title } of checks) expect(said).toContain(title)
-    // the demo needs a guard that it does not include
-    expect(code).toBe(1)
+    expect(code).toBe(0)
   })
 
   test('ends with 0 where every check passes', async () => {
@@ -109,7 +108,7 @@ describe('estimate', () => {
       name: 'Prices of autumn',
       source: 'the command line',
     })
-    expect((await runLine('check', job)).code).toBe(1)
+    expect((await runLine('check', job)).code).toBe(0)
   })
 })
 
@@ -118,8 +117,18 @@ describe('check', () => {
     const { code, said } = await runLine('check', demo)
     expect(said).toMatch(/● passes +Joist span +\d+ % +IRC 2021 Table R507\.6/)
     expect(said).toContain('Local code and the building official govern')
-    expect(code).toBe(1)
+    expect(code).toBe(0)
     expect((await runLine('check', low)).code).toBe(0)
+  })
+
+  test('a guard that is needed and not in the job lies outside the tables, and ends with 1', async () => {
+    const bare = write('no-guard.json', {
+      ...DEMO_JOB,
+      scope: { ...(DEMO_JOB.scope as object), guard: { included: false } },
+    })
+    const { code, said } = await runLine('check', bare)
+    expect(said).toMatch(/outside scope +Guard/)
+    expect(code).toBe(1)
   })
 
   test('as JSON lists every finding', async () => {

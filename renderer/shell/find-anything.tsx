@@ -28,6 +28,7 @@ export function FindAnything({ commands }: { readonly commands: readonly Command
   return (
     <Spotlight
       actions={groups}
+      attributes={{ content: { 'aria-label': 'Find anything' } }}
       shortcut={null}
       transitionProps={{ duration: 0 }}
       overlayProps={{ blur: 0, backgroundOpacity: 0.4 }}

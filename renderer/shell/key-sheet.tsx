@@ -31,6 +31,7 @@ export function KeySheet({
       opened={opened}
       onClose={onClose}
       title="Shortcuts"
+      attributes={{ header: { role: 'none' } }}
       size="lg"
       overlayProps={{ backgroundOpacity: 0.4 }}
       closeButtonProps={{ 'aria-label': 'Close the shortcuts' }}

@@ -10,7 +10,10 @@ async function faultsOf(page: Page): Promise<readonly string[]> {
 }
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`what opens over the window meets WCAG 2.2 AA as far as axe can tell, ${colorScheme}`, async ({ page, program }) => {
+  test(`what opens over the window meets WCAG 2.2 AA as far as axe can tell, ${colorScheme}`, async ({
+    page,
+    program,
+  }) => {
     test.setTimeout(180_000)
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' })
     await page.goto(program.link)
@@ -38,7 +41,10 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await expect(width).toHaveAttribute('aria-invalid', 'true')
     expect(await faultsOf(page), 'a wrong width').toEqual([])
 
-    await page.getByRole('contentinfo').getByRole('button', { name: /^Checks/ }).click()
+    await page
+      .getByRole('contentinfo')
+      .getByRole('button', { name: /^Checks/ })
+      .click()
     expect(await faultsOf(page), 'all checks').toEqual([])
   })
 }

@@ -12,7 +12,11 @@ async function open(page: Page, link: string) {
 
 /** The figures belong to the present statement. */
 async function settled(page: Page) {
-  await expect(page.getByRole('contentinfo', { name: 'The estimate' })).toHaveAttribute('aria-busy', 'false')
+  await expect(page.getByRole('contentinfo', { name: 'The estimate' })).toHaveAttribute(
+    'aria-busy',
+    'false',
+    { timeout: 30_000 },
+  )
 }
 
 const flag = (page: Page) => page.getByRole('main').getByRole('textbox', { name: 'Width' })

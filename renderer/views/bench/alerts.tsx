@@ -2,7 +2,7 @@ import { Message } from '../../parts/message.tsx'
 import { bySeverity, markOf } from '../../state/figures.ts'
 import { useJob } from '../../state/session-context.ts'
 
-const MOST = 3
+const MOST = 2
 
 /** The worst checks in one line each: what is the case and what to do. */
 export function Alerts() {

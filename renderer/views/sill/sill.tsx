@@ -10,7 +10,7 @@ import './sill.css'
 /** The strip at the bottom: what the deck costs and holds, what the last step changed, and a way to each why. */
 export function Sill() {
   const estimate = useJob((state) => state.estimate)
-  const fresh = useJob((state) => state.estimateEdit === state.edit)
+  const fresh = useJob((state) => state.estimate !== null && state.estimateEdit === state.edit)
   const failure = useJob((state) => state.estimateFailure)
   const news = useJob((state) => state.news)
   const checks = useJob((state) => state.design?.checks) ?? []

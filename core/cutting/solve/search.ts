@@ -21,7 +21,7 @@ const FIRST_NODES = 12
 
 /** From so many lengths on, dives with new patterns come first. */
 const DIVING = 25
-const DIVES = 6
+const DIVES = 2
 
 export interface Outcome {
   /** null: nothing does the job */
@@ -75,17 +75,17 @@ export function search(problem: Problem, costs: Costs, engine: LpEngine, work: W
     if (!done()) improve(branch(problem, costs, engine, { patterns: master.patterns(), below: upper(), enough: bound, nodes }, work))
     if (best === null) improve(bestOf(problem, costs, engine, { patterns: master.patterns(), below: upper(), enough: bound, nodes: 200 }, work))
     if (done() || (options.quick && best !== null) || work.spent()) return { best, dual, bound, searched: null, lacking: null }
+    if (best !== null && !done() && countsBoardsOnly(problem, costs)) {
+      const pairs = proveByPairs(problem, costs, engine, best, bound, master.patterns(), work)
+      best = pairs.best
+      bound = Math.max(bound, pairs.bound)
+    }
     const proof = deepen(problem, costs, engine, table, dual, best, work, upTo => {
       bound = Math.max(bound, upTo)
       options.onProgress(bound, upper())
     })
     best = proof.best
     bound = Math.max(bound, proof.bound)
-    if (best !== null && !done() && countsBoardsOnly(problem, costs)) {
-      const pairs = proveByPairs(problem, costs, engine, best, bound, master.patterns(), work)
-      best = pairs.best
-      bound = Math.max(bound, pairs.bound)
-    }
     options.onProgress(bound, upper())
     const searched = bound > dual.cents ? { nodes: work.nodes, patterns: work.patterns } : null
     return { best, dual, bound, searched, lacking: null }

@@ -124,6 +124,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   let retryTimer: ReturnType<typeof setTimeout> | undefined
   let tapeTimer: ReturnType<typeof setTimeout> | undefined
   let tapeEdit = 0
+  let cutListRun = 0
   let savedStatement: JobStatement | null = null
 
   function takeDesign(answer: DesignAnswer) {
@@ -386,14 +387,17 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
       const answered = inputsOf(get().cutList)
       const request = cutListRequest(answered)
       if (request === null) return
-      const settle = (patch: Partial<SessionState['cutList']>) =>
-        set({ cutList: { ...get().cutList, running: false, ...patch } })
+      cutListRun += 1
+      const run = cutListRun
+      // an answer that comes after a newer plan was asked for is dropped
+      const settle = (patch: Partial<SessionState['cutList']>) => {
+        if (run === cutListRun) set({ cutList: { ...get().cutList, running: false, ...patch } })
+      }
       set({ cutList: { ...get().cutList, running: true, failure: null } })
       try {
         settle({ answer: await client.call('cutlist.run', request), answered })
       } catch (error) {
-        // stopped: a newer plan is being made, and its answer comes
-        if (codeOf(error) !== 'stopped') settle({ failure: sentenceOf(error) })
+        settle({ failure: sentenceOf(error) })
       }
     },
     async makeWorkbook() {

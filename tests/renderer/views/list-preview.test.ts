@@ -1,0 +1,35 @@
+import { describe, expect, test } from 'vitest'
+import { previewOf } from '../../../renderer/views/cut-list/preview.ts'
+import { readFileText } from '../../../renderer/views/cut-list/read-file-text.ts'
+
+describe('the preview of a list', () => {
+  test('shows the first rows as they stand, with what each column was found to hold', () => {
+    const rows = Array.from({ length: 9 }, (_, index) => `${index + 1},9 ft,J${index}`).join('\n')
+    const preview = previewOf(`Qty,Length,Mark\n${rows}\n`)
+    expect(preview?.found).toEqual(['quantity', 'length', 'mark'])
+    expect(preview?.rows[1]?.cells).toEqual(['1', '9 ft', 'J0'])
+    expect([preview?.rows.length, preview?.more]).toEqual([6, 4])
+  })
+
+  test('keeps the rows’ own numbers past blank ones, and says where pieces and stock stand below each other', () => {
+    const preview = previewOf('\nPieces\nLength\n9 ft\n\nStock\nLength\n12 ft\n')
+    expect(preview?.rows.map(({ number }) => number)).toEqual([3, 4, 7, 8])
+    expect(preview?.blocks).toBe(true)
+  })
+
+  test('of nothing, or of a text that breaks off, is nothing', () => {
+    expect(previewOf('  \n')).toBeNull()
+    expect(previewOf('"open')).toBeNull()
+  })
+})
+
+describe('a chosen file', () => {
+  test('is read as UTF-8, or refused in a sentence that says what to do', async () => {
+    expect(await readFileText(new File(['Length\n½'], 'a.csv'))).toEqual({ ok: true, value: 'Length\n½' })
+    expect(await readFileText(new File([new Uint8Array([0xff, 0xfe])], 'a.xls'))).toMatchObject({
+      ok: false,
+      error: expect.stringContaining('a.xls is not text in UTF-8. Save it from the spreadsheet as CSV'),
+    })
+    expect(await readFileText(new File([new Uint8Array(4_600_000)], 'b.csv'))).toMatchObject({ ok: false })
+  })
+})

@@ -15,6 +15,7 @@ const stages = [
   'pricing',
   'cut-list',
   'compare',
+  'sizing',
   'papers',
 ]
 
@@ -37,14 +38,14 @@ export default {
     rule(
       'core-stages-before-estimate-do-not-see-it',
       'core/estimate.ts composes the stages up to pricing; only compare, papers and the layers above see it.',
-      { path: `^core/(${stages.slice(0, -2).join('|')})/` },
+      { path: `^core/(${stages.slice(0, stages.indexOf('compare')).join('|')})/` },
       { path: '^core/[^/]+[.]ts$' },
     ),
     rule(
       'core-estimate-sees-stages-up-to-pricing',
       'The files at the root of core may import the stages up to pricing and each other.',
       { path: '^core/[^/]+[.]ts$' },
-      { path: '^core/(cut-list|compare|papers)/' },
+      { path: '^core/(cut-list|compare|sizing|papers)/' },
     ),
     rule(
       'core-takeoff-and-checks-are-apart',

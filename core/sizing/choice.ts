@@ -1,0 +1,66 @@
+import type { FieldPath, Job } from '../job/index.ts'
+import type { BeamChoice, Choice } from './types.ts'
+
+/** What a job states now. */
+export function choiceOf(job: Job): Choice {
+  const { joists, beams, postSize } = job.frame
+  const { tube, base, baseThickness } = job.ground
+  const beam = ({ size, plies, posts }: BeamChoice): BeamChoice => ({ size, plies, posts })
+  return {
+    joist: { size: joists.size, spacing: joists.spacing },
+    front: beam(beams.front),
+    rear: job.site.attachment === 'freestanding' ? beam(beams.rear) : null,
+    postSize,
+    footing: { tube, base, thickness: baseThickness },
+  }
+}
+
+/** The job sized so. */
+export function withChoice(job: Job, { joist, front, rear, postSize, footing }: Choice): Job {
+  const { beams } = job.frame
+  return {
+    ...job,
+    frame: {
+      ...job.frame,
+      joists: { ...job.frame.joists, ...joist },
+      beams: { front: { ...beams.front, ...front }, rear: { ...beams.rear, ...rear } },
+      postSize,
+    },
+    ground: {
+      ...job.ground,
+      tube: footing.tube,
+      base: footing.base,
+      baseThickness: footing.thickness,
+    },
+  }
+}
+
+/** The fields that a choice states, in the order of a job file. */
+export function fieldsOf({ rear, footing }: Choice): readonly FieldPath[] {
+  const beam = (side: 'front' | 'rear') =>
+    (['size', 'plies', 'posts'] as const).map((what) => `frame.beams.${side}.${what}`)
+  return [
+    'frame.joists.size',
+    'frame.joists.spacing',
+    ...beam('front'),
+    ...(rear === null ? [] : beam('rear')),
+    'frame.postSize',
+    'ground.tube',
+    'ground.base',
+    // a tube without a base has no thickness to state
+    ...(footing.base === 0 ? [] : ['ground.baseThickness']),
+  ]
+}
+
+/** The fields that sizing may change. */
+export const SIZED_FIELDS: ReadonlySet<FieldPath> = new Set([
+  'frame.joists.size',
+  'frame.joists.spacing',
+  ...(['front', 'rear'] as const).flatMap((side) =>
+    ['size', 'plies', 'posts'].map((what) => `frame.beams.${side}.${what}`),
+  ),
+  'frame.postSize',
+  'ground.tube',
+  'ground.base',
+  'ground.baseThickness',
+])

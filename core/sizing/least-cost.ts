@@ -1,0 +1,84 @@
+import { BAG_YIELD_THOUSANDTHS } from '../data/index.ts'
+import type { Frame, ProductClass } from '../frame/index.ts'
+import type { Job } from '../job/index.ts'
+import { leaveOut, type PriceBook, productKey } from '../pricing/index.ts'
+import { type Takeoff, takeOff } from '../takeoff/index.ts'
+import { toFeet } from '../units/index.ts'
+
+/** Money in cents before any rounding; what a cost is at least. */
+export type LeastCents = number
+
+/** Shares that turn direct cost into cost, as a job states them. */
+export interface Shares {
+  readonly tax: number
+  /** contingency and overhead together, as a factor on direct cost */
+  readonly beyond: number
+}
+
+export function sharesOf({ pricing, builder }: Job): Shares {
+  const overhead = builder === 'owner' ? 0 : pricing.overhead / 10_000
+  return { tax: pricing.salesTax / 10_000, beyond: (1 + pricing.contingency / 10_000) * (1 + overhead) }
+}
+
+/** Cost of material, labour and other lines, unrounded. */
+export function costOf(shares: Shares, material: number, labour: number, other = 0): LeastCents {
+  return (material * (1 + shares.tax) + labour + other) * shares.beyond
+}
+
+/**
+ * Least cents per tick that a product can be bought at, the kerf of each piece counted with it: whatever is cut from a
+ * board of length L, its pieces and their kerfs are no longer than L and one kerf. Infinite where none is sold.
+ */
+export function leastPerTick(job: Job, book: PriceBook, product: ProductClass): number {
+  const listed = book.lumber.find((entry) => productKey(entry.product) === productKey(product))
+  const { kerf, endTrim } = job.cutting
+  return Math.min(
+    Number.POSITIVE_INFINITY,
+    ...(listed?.stock ?? []).map(({ length, price }) => price / Math.max(1, length + kerf - 2 * endTrim)),
+  )
+}
+
+/** What lumber of a takeoff costs at least, by product, in cents before tax: every length at its least price. */
+export function leastLumber(job: Job, book: PriceBook, takeoff: Takeoff): ReadonlyMap<string, number> {
+  const sums = new Map<string, number>()
+  const prices = new Map<string, number>()
+  const add = (product: ProductClass, length: number) => {
+    const key = productKey(product)
+    const price = prices.get(key) ?? leastPerTick(job, book, product)
+    prices.set(key, price)
+    sums.set(key, (sums.get(key) ?? 0) + length * price)
+  }
+  for (const { product, length } of takeoff.pieces) add(product, length + job.cutting.kerf)
+  for (const { product, length, memberIds } of takeoff.runs)
+    add(product, memberIds.length * (length + job.cutting.kerf))
+  return sums
+}
+
+/**
+ * What a part of a frame costs at least: nothing is rounded up to packs, tubes and concrete count by what stands in
+ * the ground, lumber by its least price. So the sums of parts are the sum of the whole, and the whole costs no less.
+ */
+export function leastCost(job: Job, book: PriceBook, frame: Frame): LeastCents {
+  const takeoff = takeOff(job, frame)
+  const kept = leaveOut(job, takeoff)
+  const prices = new Map(book.goods.map(({ sku, price }) => [sku, price / 100]))
+  let material = 0
+  for (const { sku, thousandths } of kept.goods) {
+    if (sku.startsWith('form-tube-') || sku.startsWith('concrete-')) continue
+    material += (thousandths / 1000) * (prices.get(sku) ?? 0)
+  }
+  for (const { tube, tubeLength } of frame.footings) {
+    material += toFeet(tubeLength) * (prices.get(`form-tube-${tube / 32}in`) ?? 0)
+  }
+  const bags =
+    (takeoff.volumes.concrete * (1 + job.ground.concreteWaste / 10_000) * 1000) / BAG_YIELD_THOUSANDTHS
+  material += bags * (prices.get('concrete-bag-80lb') ?? 0)
+  for (const amount of leastLumber(job, book, takeoff).values()) material += amount
+  const wage = job.builder === 'owner' ? 0 : book.labourRate
+  const rates = new Map(book.rates.map((rate) => [rate.id, (rate.crewHours / 100_000) * rate.workers]))
+  const hours = kept.tasks.reduce(
+    (sum, task) => sum + (task.thousandths / 1000) * (rates.get(task.rateId) ?? 0),
+    0,
+  )
+  return costOf(sharesOf(job), material, hours * wage)
+}

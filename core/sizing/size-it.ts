@@ -1,0 +1,107 @@
+import type { LpEngine } from '../cutting/index.ts'
+import { design } from '../design.ts'
+import { costDesign } from '../estimate.ts'
+import {
+  type FieldPath,
+  fieldAt,
+  type Job,
+  type JobStatement,
+  printFieldValue,
+  readJob,
+  setField,
+  valueAt,
+} from '../job/index.ts'
+import type { PriceBook } from '../pricing/index.ts'
+import { catalogueOf } from './catalogue.ts'
+import { fieldsOf } from './choice.ts'
+import { isSizable, standsInTheWay } from './known-failures.ts'
+import { reasonsFor } from './reasons.ts'
+import { type Found, type Plans, searchSizes, waysOf } from './search.ts'
+import type { SizingChange, SizingLimits, SizingOptions, SizingResult } from './types.ts'
+
+const LIMITS: SizingLimits = { looked: 400_000, checked: 800, priced: 60 }
+
+/**
+ * The cheapest joists, beams, posts and footings that pass every check that a size can mend, by a price book's prices
+ * with joints, concrete and hours counted: the whole estimate of each way that could still be the cheapest. The same
+ * inputs give the same answer; limits of work, not the clock, end the search.
+ */
+export function sizeIt(
+  statement: JobStatement,
+  book: PriceBook,
+  engine: LpEngine,
+  options: SizingOptions = {},
+): SizingResult {
+  const read = readJob(statement)
+  if (!read.ok) return refusal('The job has faults.', { faults: read.error })
+  const { job } = read.value
+  const whole = catalogueOf(job, book, options.held ?? [])
+  const catalogue = options.narrow?.(whole, job) ?? whole
+  if (waysOf(catalogue) === 0)
+    return refusal(`The price book "${book.name}" sells nothing that this deck could be framed with.`)
+  const plans: Plans = new Map()
+  const found = searchSizes({
+    job,
+    book,
+    engine,
+    catalogue,
+    limits: { ...LIMITS, ...options.limits },
+    plans,
+    stop: options.stop ?? (() => false),
+  })
+  const { best, nearest, work } = found
+  if (best === null) {
+    if (nearest !== null)
+      return refusal(nothingPasses(work.proven, options.held ?? []), { checks: nearest.checks })
+    const now = design(statement)
+    if (!now.ok) return refusal('It cannot be framed in any size.', { faults: now.error })
+    const { priceFaults, infeasible } = costDesign(now.value, book, engine, { known: plans })
+    const cause = infeasible[0]?.message ?? 'What it takes has no price.'
+    return refusal(`No size that passes can be priced. ${cause}`, { priceFaults })
+  }
+  return { ok: true, sized: sizedOf(statement, job, best) }
+
+  function sizedOf(stated: JobStatement, now: Job, { choice, design: made, cost }: Found) {
+    const before = design(stated)
+    const changes = changesTo(now, made.job, fieldsOf(choice))
+    return {
+      changes,
+      statement: changes.reduce((sum, { field, value }) => setField(sum, field, value), stated),
+      costBefore: before.ok
+        ? (costDesign(before.value, book, engine, { known: plans }).pricing?.totals.cost ?? null)
+        : null,
+      costAfter: cost,
+      failingBefore: before.ok ? before.value.checks.filter(standsInTheWay) : [],
+      reasons: reasonsFor(now, choice, made, catalogue),
+      remaining: made.checks.filter(
+        (check) => !isSizable(check) && check.status !== 'passes' && check.status !== 'near',
+      ),
+      work,
+    }
+  }
+}
+
+function changesTo(now: Job, then: Job, paths: readonly FieldPath[]): readonly SizingChange[] {
+  return paths.flatMap((path) => {
+    const field = fieldAt(path)
+    const [from, to] = [valueAt(now, path), valueAt(then, path)]
+    if (from === to || (typeof to !== 'string' && typeof to !== 'number')) return []
+    const text = printFieldValue(field, to)
+    const value = field.kind === 'length' ? text : to
+    return [{ field: path, label: field.label, from: printFieldValue(field, from), to: text, value }]
+  })
+}
+
+function nothingPasses(proven: boolean, held: readonly FieldPath[]): string {
+  const all = proven
+    ? 'No size of the catalogue passes every check.'
+    : 'The work allowed is done, and no size that was tried passes every check.'
+  return held.length === 0 ? all : `${all} Let go of a held field, or change the deck.`
+}
+
+function refusal(
+  message: string,
+  more: Partial<Omit<Extract<SizingResult, { ok: false }>, 'ok' | 'message'>> = {},
+): SizingResult {
+  return { ok: false, faults: [], priceFaults: [], checks: [], ...more, message }
+}

@@ -1,0 +1,137 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { design, designJob } from '../../core/design.ts'
+import { costDesign, type EstimateOptions } from '../../core/estimate.ts'
+import { readJob } from '../../core/job/index.ts'
+import { SAMPLE_BOOK } from '../../core/pricing/index.ts'
+import {
+  type Catalogue,
+  type Choice,
+  choiceOf,
+  SIZED_FIELDS,
+  sizeIt,
+  tubeTakesPost,
+  withChoice,
+} from '../../core/sizing/index.ts'
+import { engine } from '../fixtures/engine.ts'
+import { drawnDeck } from './arbitrary-deck.ts'
+
+/** Five decks in the gate and 200 in a round of the soak, of 5,000 runs; searched by brute force 2 and 30. */
+const runs = Number(process.env.FC_RUNS ?? 100)
+const SIZED_RUNS = Math.max(5, Math.round(runs * 0.04))
+const BRUTE_RUNS = Math.max(2, Math.round(runs * 0.006))
+const UNHURRIED = 3_600_000
+
+describe('sizing', () => {
+  it('proposes frames that pass whatever a size can mend, at the cost that the estimate finds', {
+    timeout: UNHURRIED,
+  }, () => {
+    let proposed = 0
+    fc.assert(
+      fc.property(drawnDeck, (statement) => {
+        const result = sizeIt(statement, SAMPLE_BOOK, engine)
+        if (!result.ok) {
+          expect(
+            result.checks.length + result.faults.length + result.priceFaults.length,
+            result.message,
+          ).toBeGreaterThan(0)
+          return
+        }
+        proposed += 1
+        const { sized } = result
+        const made = design(sized.statement)
+        if (!made.ok) throw new Error(JSON.stringify(made.error))
+        const open = made.value.checks.filter(({ status }) => status !== 'passes' && status !== 'near')
+        expect(open.filter(({ fields }) => fields.some((field) => SIZED_FIELDS.has(field)))).toEqual([])
+        expect(open.map(({ id }) => id)).toEqual(sized.remaining.map(({ id }) => id))
+        expect(costDesign(made.value, SAMPLE_BOOK, engine).pricing?.totals.cost).toBe(sized.costAfter)
+        if (sized.failingBefore.length === 0 && sized.costBefore !== null)
+          expect(sized.costAfter).toBeLessThanOrEqual(sized.costBefore)
+      }),
+      { numRuns: SIZED_RUNS },
+    )
+    expect(proposed).toBeGreaterThan(SIZED_RUNS / 2)
+  })
+
+  it('finds nothing dearer than a search of every way of a small catalogue', { timeout: UNHURRIED }, () => {
+    const seeds = fc.array(fc.nat(), { minLength: 12, maxLength: 12 })
+    fc.assert(
+      fc.property(drawnDeck, seeds, (statement, seed) => {
+        const narrow = (catalogue: Catalogue) => smallPart(catalogue, seed)
+        const read = readJob(statement)
+        if (!read.ok) throw new Error(JSON.stringify(read.error))
+        let ways: readonly Choice[] = []
+        const result = sizeIt(statement, SAMPLE_BOOK, engine, {
+          narrow: (catalogue) => {
+            const small = narrow(catalogue)
+            ways = waysIn(small)
+            return small
+          },
+        })
+        expect(ways.length).toBeLessThanOrEqual(60)
+        const least = leastByBruteForce(read.value.job, [...ways, choiceOf(read.value.job)])
+        expect(result.ok ? result.sized.costAfter : null).toBe(least)
+        if (result.ok) expect(result.sized.work.proven).toBe(true)
+      }),
+      { numRuns: BRUTE_RUNS },
+    )
+  })
+})
+
+type Job = Parameters<typeof withChoice>[0]
+
+function leastByBruteForce(job: Job, ways: readonly Choice[]): number | null {
+  const stated = choiceOf(job)
+  const known: NonNullable<EstimateOptions['known']> = new Map()
+  const costs = ways.flatMap((choice) => {
+    const own = choice.postSize === stated.postSize && choice.footing.tube === stated.footing.tube
+    if (!own && !tubeTakesPost(choice.footing.tube, choice.postSize)) return []
+    const made = designJob(withChoice(job, choice), [])
+    if (!made.ok) return []
+    const open = made.value.checks.some(
+      ({ status, fields }) =>
+        status !== 'passes' && status !== 'near' && fields.some((field) => SIZED_FIELDS.has(field)),
+    )
+    const cost = open
+      ? undefined
+      : costDesign(made.value, SAMPLE_BOOK, engine, { known }).pricing?.totals.cost
+    return cost === undefined ? [] : [cost]
+  })
+  return costs.length === 0 ? null : Math.min(...costs)
+}
+
+/** At most 60 ways, the larger sizes more often, so that some pass. */
+function smallPart(catalogue: Catalogue, seed: readonly number[]): Catalogue {
+  const take = <T>(from: readonly T[], at: number, count: number): readonly T[] => {
+    const taken = Array.from({ length: count }, (_, i) => from[(seed[at + i] ?? 0) % from.length])
+    return [...new Set(taken)].filter((one) => one !== undefined)
+  }
+  const { joists, front, rear, postSizes, footings } = catalogue
+  const free = rear.some((one) => one !== null)
+  const strong = <T extends { size: string; plies: number } | null>(beams: readonly T[]) =>
+    beams.filter((one) => one === null || (one.plies > 1 && one.size !== '2x6'))
+  const wide = footings.filter(({ base }) => base >= 18 * 32 && base <= 30 * 32)
+  return {
+    joists: take(
+      joists.filter(({ spacing }) => spacing <= 512),
+      0,
+      2,
+    ),
+    front: take(strong(front), 2, free ? 3 : 5),
+    rear: take(strong(rear), 7, free ? 2 : 1),
+    postSizes: take(postSizes, 9, 2),
+    footings: take(wide.length > 0 ? wide : footings, 10, 2),
+  }
+}
+
+function waysIn({ joists, front, rear, postSizes, footings }: Catalogue): readonly Choice[] {
+  return joists.flatMap((joist) =>
+    front.flatMap((one) =>
+      rear.flatMap((other) =>
+        postSizes.flatMap((postSize) =>
+          footings.map((footing) => ({ joist, front: one, rear: other, postSize, footing })),
+        ),
+      ),
+    ),
+  )
+}

@@ -1,7 +1,15 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { guessColumns, readCutList, readDelimited, writeDelimited } from '../../core/cut-list/index.ts'
+import {
+  guessColumns,
+  readCutList,
+  readDelimited,
+  runCutList,
+  writeDelimited,
+} from '../../core/cut-list/index.ts'
+import { SAMPLE_BOOK } from '../../core/pricing/index.ts'
 import { printLength, ticks } from '../../core/units/index.ts'
+import { engine } from '../fixtures/engine.ts'
 
 /** A text that a cell keeps: one line, no white space to be folded. */
 const word = fc
@@ -89,6 +97,68 @@ describe('a list of pieces', () => {
         const read = readCutList(writeDelimited([['Qty', 'Length'], ...rows]), { source: 'list' })
         expect(read).toMatchObject({ ok: false, error: [{ row: bad + 2, column: 2, heading: 'Length' }] })
       }),
+    )
+  })
+})
+
+describe('the plan of a list', () => {
+  const saw = { kerf: ticks(4), endTrim: ticks(0) }
+  const length = fc.integer({ min: 32, max: 16 * 384 }).map(ticks)
+  const stockRow = fc.record({
+    kind: fc.constantFrom('stock', 'stock', 'offcut'),
+    length: fc.integer({ min: 2, max: 20 }).map((feet) => ticks(feet * 384)),
+    supply: fc.option(fc.integer({ min: 1, max: 9 }), { nil: null }),
+    price: fc.integer({ min: 1, max: 5000 }),
+  })
+
+  test('cuts every piece of it once, from stock that it gives, or says which product cannot be had', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.record({ count: fc.integer({ min: 1, max: 5 }), length }), {
+          minLength: 1,
+          maxLength: 8,
+        }),
+        fc.array(stockRow, { minLength: 1, maxLength: 4 }),
+        fc.boolean(),
+        (pieces, stock, priced) => {
+          const text = writeDelimited([
+            ['Qty', 'Length', 'Mark'],
+            ...pieces.map((each, row) => [`${each.count}`, printLength(each.length), `M${row}`]),
+          ])
+          const stockText = writeDelimited([
+            ['Kind', 'Length', 'Supply', 'Price'],
+            ...stock.map((each) => [
+              each.kind,
+              printLength(each.length),
+              each.supply === null ? '' : `${each.supply}`,
+              priced && each.kind === 'stock' ? `${each.price / 100}` : '',
+            ]),
+          ])
+          const answer = runCutList({ text, stockText, ...saw }, SAMPLE_BOOK, engine)
+          if (!answer.ok) throw new Error(JSON.stringify(answer.faults))
+          const { plans, infeasible } = answer.result
+          expect(plans.length + infeasible.length).toBe(1)
+          for (const { plan, stock: named } of plans) {
+            const cut = plan.boards
+              .flatMap(({ cuts }) => cuts.map((each) => `${each.mark} ${each.length}`))
+              .sort()
+            const wanted = pieces
+              .flatMap((each, row) => Array<string>(each.count).fill(`M${row} ${each.length}`))
+              .sort()
+            expect(cut).toEqual(wanted)
+            expect(plan.bound).toBeLessThanOrEqual(plan.cost)
+            for (const [index, { id }] of named.entries()) {
+              const row = stock[index]
+              const used = plan.boards.filter(({ stockId }) => stockId === id).length
+              const most = row?.supply ?? (row?.kind === 'offcut' ? 1 : Number.POSITIVE_INFINITY)
+              expect(used).toBeLessThanOrEqual(most)
+            }
+          }
+          const longest = Math.max(...stock.map((each) => each.length))
+          if (pieces.some((each) => each.length > longest)) expect(infeasible).toHaveLength(1)
+        },
+      ),
+      { numRuns: 150 },
     )
   })
 })

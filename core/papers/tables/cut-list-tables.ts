@@ -1,4 +1,5 @@
 import type { CutListResult, ListPlan } from '../../cut-list/index.ts'
+import type { Board } from '../../cutting/index.ts'
 import { cents, printLength, printMoney, type Ticks, ticks, toFeet } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
@@ -35,28 +36,49 @@ export function cutListOrderTable({ plans }: Pick<CutListResult, 'plans'>): Pape
   )
 }
 
-/** Every board of a cut list with its pieces in the order in which they are cut. */
+/** The boards of a cut list with their pieces in the order in which they are cut; boards cut alike share a row. */
 export function cutListSheetTable({ plans }: Pick<CutListResult, 'plans'>): PaperTable {
   return tableOf(
     'cut-list-sheet',
     'Cutting sheet',
     [
       ['product', 'Product', 'left'],
-      ['board', 'Board', 'right'],
+      ['boards', 'Boards', 'right'],
+      ['count', 'Count', 'right'],
       ['stock', 'Stock', 'right'],
-      ['pieces', 'Pieces', 'left'],
+      ['pieces', 'Pieces of each', 'left'],
       ['offcut', 'Left over', 'right'],
     ],
     plans.flatMap(({ product, plan }) =>
-      plan.boards.map((board) => ({
+      [...Map.groupBy(plan.boards, cutLike).values()].map((boards) => ({
         product,
-        board: `${board.number}`,
-        stock: stockLength(board.length),
-        pieces: board.cuts.map((cut) => `${cut.mark} ${printLength(cut.length)}`).join(' + '),
-        offcut: board.offcut === 0 ? '' : printLength(board.offcut),
+        boards: ranges(boards.map(({ number }) => number)),
+        count: `${boards.length}`,
+        stock: stockLength(boards[0]?.length ?? ticks(0)),
+        pieces: piecesOf(boards[0]),
+        offcut: boards[0] === undefined || boards[0].offcut === 0 ? '' : printLength(boards[0].offcut),
       })),
     ),
   )
+}
+
+function cutLike(board: Board): string {
+  return `${board.stockId} ${piecesOf(board)}`
+}
+
+function piecesOf(board: Board | undefined): string {
+  return (board?.cuts ?? []).map((cut) => `${cut.mark} ${printLength(cut.length)}`).join(' + ')
+}
+
+/** Numbers that rise, with those that follow each other drawn together: 1–3, 7. */
+function ranges(numbers: readonly number[]): string {
+  const runs: { from: number; to: number }[] = []
+  for (const number of numbers) {
+    const last = runs.at(-1)
+    if (last !== undefined && last.to === number - 1) last.to = number
+    else runs.push({ from: number, to: number })
+  }
+  return runs.map(({ from, to }) => (from === to ? `${from}` : `${from}–${to}`)).join(', ')
 }
 
 /** One row a piece, for a spreadsheet: where on its board it is cut, in feet and inches. */

@@ -47,6 +47,16 @@ describe('papers of a cut list', () => {
     expect(papers.cutListBoundTable(priced).rows).toMatchObject([{ cost: '$45.50', bound: '$45.50' }])
   })
 
+  test('boards that are cut alike share a row, with the numbers of all', () => {
+    const { rows } = papers.cutListSheetTable(
+      planned('Qty,Length,Mark\n3,9 ft,A\n1,8 ft,B\n', 'Length\n10 ft\n'),
+    )
+    expect(rows.map(({ boards, count, pieces, offcut }) => [boards, count, pieces, offcut])).toEqual([
+      ['1–3', '3', `A 9'-0"`, '11 7/8"'],
+      ['4', '1', `B 8'-0"`, `1'-11 7/8"`],
+    ])
+  })
+
   test('stock without prices shows lengths and no money', () => {
     expect(papers.cutListBoundTable(unpriced).rows).toMatchObject([{ cost: '28 ft', bound: '28 ft' }])
     expect(JSON.stringify(papers.cutListRows(unpriced))).not.toContain('$')

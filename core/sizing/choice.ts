@@ -51,16 +51,3 @@ export function fieldsOf({ rear, footing }: Choice): readonly FieldPath[] {
     ...(footing.base === 0 ? [] : ['ground.baseThickness']),
   ]
 }
-
-/** The fields that sizing may change. */
-export const SIZED_FIELDS: ReadonlySet<FieldPath> = new Set([
-  'frame.joists.size',
-  'frame.joists.spacing',
-  ...(['front', 'rear'] as const).flatMap((side) =>
-    ['size', 'plies', 'posts'].map((what) => `frame.beams.${side}.${what}`),
-  ),
-  'frame.postSize',
-  'ground.tube',
-  'ground.base',
-  'ground.baseThickness',
-])

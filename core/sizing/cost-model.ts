@@ -35,7 +35,7 @@ const RAISED = feet(8)
  * deck of the catalogue can be framed.
  */
 export function costModel(job: Job, book: PriceBook, catalogue: Catalogue): CostModel | null {
-  const start = startOf(job, catalogue)
+  const start = startOf(catalogue)
   const framed = (choice: Choice): Design | null => {
     const high = { ...job, size: { ...job.size, height: ticks(job.size.height + RAISED) } }
     const made = designJob(withChoice(high, choice), [])
@@ -91,7 +91,7 @@ export function costModel(job: Job, book: PriceBook, catalogue: Catalogue): Cost
 }
 
 /** The sizes with which most decks can be framed: two posts of the widest size on the narrowest footing. */
-function startOf(job: Job, catalogue: Catalogue): Choice {
+function startOf(catalogue: Catalogue): Choice {
   const beam = ({ size }: BeamChoice, options: readonly (BeamChoice | null)[]): BeamChoice => ({
     size,
     plies: Math.max(...options.map((one) => one?.plies ?? 0)),

@@ -1,5 +1,5 @@
 export { tubeTakesPost } from './catalogue.ts'
-export { choiceOf, SIZED_FIELDS, withChoice } from './choice.ts'
+export { choiceOf, withChoice } from './choice.ts'
 export { standsInTheWay } from './known-failures.ts'
 export { sizeIt } from './size-it.ts'
 export type * from './types.ts'

@@ -1,8 +1,7 @@
 import type { Check } from '../checks/index.ts'
-import type { Fault } from '../job/index.ts'
+import { type Fault, SIZED_FIELDS } from '../job/index.ts'
 import { type Ticks, ticks } from '../units/index.ts'
 import { footingKey } from './catalogue.ts'
-import { SIZED_FIELDS } from './choice.ts'
 import type { BeamChoice, Choice } from './types.ts'
 
 /** A check that some size could mend. A check of anything else is told, and keeps no way from being chosen. */

@@ -2,13 +2,12 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { design, designJob } from '../../core/design.ts'
 import { costDesign, type EstimateOptions } from '../../core/estimate.ts'
-import { readJob } from '../../core/job/index.ts'
+import { readJob, SIZED_FIELDS } from '../../core/job/index.ts'
 import { SAMPLE_BOOK } from '../../core/pricing/index.ts'
 import {
   type Catalogue,
   type Choice,
   choiceOf,
-  SIZED_FIELDS,
   sizeIt,
   tubeTakesPost,
   withChoice,

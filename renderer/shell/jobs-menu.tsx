@@ -11,7 +11,13 @@ export function JobsMenu({ name }: { readonly name: string }) {
   const jobs = useJob((state) => state.jobs)
   const open = useJob((state) => state.open?.id)
   return (
-    <Menu position="bottom-start" width={300} onOpen={() => void session.listJobs()}>
+    <Menu
+      position="bottom-start"
+      width={300}
+      withinPortal={false}
+      withInitialFocusPlaceholder={false}
+      onOpen={() => void session.listJobs()}
+    >
       <Menu.Target>
         <button type="button" className="job-name" aria-label={`Job ${name}: other jobs`}>
           <span>{name}</span>
@@ -21,10 +27,10 @@ export function JobsMenu({ name }: { readonly name: string }) {
       <Menu.Dropdown>
         <Menu.Item onClick={() => void startJob(session)}>New job</Menu.Item>
         <Menu.Item onClick={() => void session.createJob(DEMO_JOB)}>New job from the demonstration</Menu.Item>
-        <Menu.Divider />
-        <Menu.Label>Jobs</Menu.Label>
-        <div className="jobs-list">
-          {jobs === null && <Menu.Label>Reading the list</Menu.Label>}
+        <Menu.Divider role="separator" />
+        <Menu.Label role="presentation">Jobs</Menu.Label>
+        <div className="jobs-list" role="group" aria-label="Jobs">
+          {jobs === null && <Menu.Label role="presentation">Reading the list</Menu.Label>}
           {jobs?.map((job) => (
             <Menu.Item
               key={job.id}

@@ -15,6 +15,14 @@ export const variables: CSSVariablesResolver = () => ({
     '--mantine-color-dimmed': 'var(--soft)',
     '--mantine-color-default-border': 'var(--edge)',
   },
-  light: { '--mantine-color-body': 'var(--panel)', '--mantine-color-text': 'var(--ink)' },
-  dark: { '--mantine-color-body': 'var(--panel)', '--mantine-color-text': 'var(--ink)' },
+  light: {
+    '--mantine-color-body': 'var(--panel)',
+    '--mantine-color-text': 'var(--ink)',
+    '--mantine-color-dimmed': 'var(--soft)',
+  },
+  dark: {
+    '--mantine-color-body': 'var(--panel)',
+    '--mantine-color-text': 'var(--ink)',
+    '--mantine-color-dimmed': 'var(--soft)',
+  },
 })

@@ -4,8 +4,8 @@ import { buildProblem } from './model/build-problem.ts'
 import { costsInCents } from './model/costs.ts'
 import type { Problem } from './model/problem.ts'
 import { assemble } from './solve/assemble.ts'
-import { reasonFor } from './solve/reason.ts'
 import { type Ranked, rank } from './solve/rank.ts'
+import { reasonFor } from './solve/reason.ts'
 import { DEFAULT_LIMITS, Work } from './solve/work.ts'
 import type { CutJob, CutPlan, Infeasible, WorkLimits } from './types.ts'
 
@@ -23,7 +23,11 @@ export interface PlanOptions {
  * The least-cost way to cut a job: joints of all runs and patterns of all boards chosen together, with a lower
  * bound and its certificate. The same job, engine and limits give the same plan; only `stop` can end it early.
  */
-export function planCuts(job: CutJob, engine: LpEngine, options: PlanOptions = {}): Result<CutPlan, Infeasible> {
+export function planCuts(
+  job: CutJob,
+  engine: LpEngine,
+  options: PlanOptions = {},
+): Result<CutPlan, Infeasible> {
   const built = buildProblem(job)
   if (!built.ok) return built
   const problem = built.value

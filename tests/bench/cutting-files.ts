@@ -37,11 +37,21 @@ interface Lumber {
 
 function piecesOf(list: readonly (readonly [number, number])[]): FixedPiece[] {
   return list.flatMap(([length, demand], row) =>
-    Array.from({ length: demand }, (_, k) => ({ id: `p${row}.${k}`, mark: `P${row + 1}`, length: length as Ticks })),
+    Array.from({ length: demand }, (_, k) => ({
+      id: `p${row}.${k}`,
+      mark: `P${row + 1}`,
+      length: length as Ticks,
+    })),
   )
 }
 
-function jobOf(id: string, kerf: number, stock: StockOption[], pieces: FixedPiece[], runs: RunGroup[]): CutJob {
+function jobOf(
+  id: string,
+  kerf: number,
+  stock: StockOption[],
+  pieces: FixedPiece[],
+  runs: RunGroup[],
+): CutJob {
   return {
     id,
     label: id,
@@ -59,7 +69,13 @@ function jobOf(id: string, kerf: number, stock: StockOption[], pieces: FixedPiec
 
 /** Published sets: one endless stock length; each board costs 1, so that the cost is the number of boards. */
 export function singleStockJob(data: SingleStock): CutJob {
-  const stock = { id: 'stock', length: data.capacity as Ticks, price: 1 as Cents, supply: null, offcut: false }
+  const stock = {
+    id: 'stock',
+    length: data.capacity as Ticks,
+    price: 1 as Cents,
+    supply: null,
+    offcut: false,
+  }
   return jobOf(data.name, 0, [stock], piecesOf(data.items), [])
 }
 
@@ -76,9 +92,12 @@ export function lumberJob(data: Lumber): CutJob {
     return {
       id: run.name,
       label: run.name,
-      members: Array.from({ length: run.members }, (_, k) => ({ id: `${run.name}.${k}`, mark: `${run.name}-${k + 1}` })),
+      members: Array.from({ length: run.members }, (_, k) => ({
+        id: `${run.name}.${k}`,
+        mark: `${run.name}-${k + 1}`,
+      })),
       length: length as Ticks,
-      points: run.points.slice(1, -1).map(at => ({
+      points: run.points.slice(1, -1).map((at) => ({
         at: at as Ticks,
         label: `at ${at}`,
         cost: run.jointPrice as Cents,
@@ -99,10 +118,15 @@ export function lumberJob(data: Lumber): CutJob {
 export function readInstances(path: string): Instance[] {
   return readFileSync(path, 'utf8')
     .split('\n')
-    .filter(line => line.trim() !== '')
-    .map(line => {
+    .filter((line) => line.trim() !== '')
+    .map((line) => {
       const data = JSON.parse(line) as SingleStock & Lumber
       const job = data.stocks === undefined ? singleStockJob(data) : lumberJob(data)
-      return { name: data.name, set: data.set ?? basename(path, '.jsonl'), job, optimum: data.optimum ?? null }
+      return {
+        name: data.name,
+        set: data.set ?? basename(path, '.jsonl'),
+        job,
+        optimum: data.optimum ?? null,
+      }
     })
 }

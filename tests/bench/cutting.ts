@@ -30,13 +30,21 @@ function run(instance: Instance, engine: LpEngine, seconds: number): Line {
   const ms = Math.round((performance.now() - started) * 10) / 10
   const used = process.cpuUsage(before)
   const cpuMs = Math.round((used.user + used.system) / 100) / 10
-  const shared = { name: instance.name, set: instance.set, known: instance.optimum, ms, cpuMs, engine: engine.name }
+  const shared = {
+    name: instance.name,
+    set: instance.set,
+    known: instance.optimum,
+    ms,
+    cpuMs,
+    engine: engine.name,
+  }
   if (!result.ok) {
     return { ...shared, cost: null, bound: null, proven: false, status: result.error.message, faults: 0 }
   }
   const { cost, preference, bound, status } = result.value
   const faults = auditPlan(instance.job, result.value)
-  for (const fault of faults.slice(0, 3)) process.stderr.write(`${instance.name}: ${fault.rule}, ${fault.where}: ${fault.message}\n`)
+  for (const fault of faults.slice(0, 3))
+    process.stderr.write(`${instance.name}: ${fault.rule}, ${fault.where}: ${fault.message}\n`)
   return {
     ...shared,
     cost: cost + preference,
@@ -60,9 +68,9 @@ function percentile(sorted: readonly number[], share: number): number {
 }
 
 function summary(file: string, lines: readonly Line[], calibration: number): Record<string, unknown> {
-  const times = lines.map(line => line.ms).sort((a, b) => a - b)
+  const times = lines.map((line) => line.ms).sort((a, b) => a - b)
   const wrong = lines.filter(
-    line =>
+    (line) =>
       line.faults > 0 ||
       (line.known !== null && line.proven && line.cost !== line.known) ||
       (line.known !== null && line.cost !== null && line.cost < line.known) ||
@@ -72,11 +80,13 @@ function summary(file: string, lines: readonly Line[], calibration: number): Rec
   return {
     summary: file,
     instances: lines.length,
-    proven: lines.filter(line => line.proven).length,
-    equalToKnown: lines.filter(line => line.known !== null && line.cost === line.known).length,
-    wrong: wrong.map(line => line.name),
+    proven: lines.filter((line) => line.proven).length,
+    equalToKnown: lines.filter((line) => line.known !== null && line.cost === line.known).length,
+    wrong: wrong.map((line) => line.name),
     meanMs: Math.round(mean * 10) / 10,
-    meanCpuMs: Math.round((lines.reduce((total, line) => total + line.cpuMs, 0) / Math.max(1, lines.length)) * 10) / 10,
+    meanCpuMs:
+      Math.round((lines.reduce((total, line) => total + line.cpuMs, 0) / Math.max(1, lines.length)) * 10) /
+      10,
     medianMs: percentile(times, 0.5),
     p95Ms: percentile(times, 0.95),
     maxMs: times.at(-1) ?? 0,
@@ -85,9 +95,11 @@ function summary(file: string, lines: readonly Line[], calibration: number): Rec
   }
 }
 
-const files = process.argv.slice(2).filter(name => name.endsWith('.jsonl'))
+const files = process.argv.slice(2).filter((name) => name.endsWith('.jsonl'))
 if (files.length === 0) {
-  process.stderr.write('Name one or more files: npm run bench:cutting -- FILE.jsonl… [--limit SECONDS] [--engine highs|glpk]\n')
+  process.stderr.write(
+    'Name one or more files: npm run bench:cutting -- FILE.jsonl… [--limit SECONDS] [--engine highs|glpk]\n',
+  )
   process.exit(2)
 }
 const seconds = Number(flag('--limit', '60'))
@@ -104,7 +116,7 @@ for (const file of files) {
     process.stdout.write(`${JSON.stringify(line)}\n`)
   }
   const total = summary(file, lines, calibration)
-  if ((total['wrong'] as string[]).length > 0) failed = true
+  if ((total.wrong as string[]).length > 0) failed = true
   process.stdout.write(`${JSON.stringify(total)}\n`)
 }
 process.exitCode = failed ? 1 : 0

@@ -11,7 +11,11 @@ const seed = Number(process.env.FC_SEED ?? Date.now() % 0x7fffffff)
 const numRuns = Number(process.env.FC_RUNS ?? 250)
 
 const small = (job: CutJob): boolean =>
-  job.pieces.length + job.runs.reduce((sum, run) => sum + run.members.length * (1 + Math.min(run.points.length, run.maxJoints ?? 9)), 0) <=
+  job.pieces.length +
+    job.runs.reduce(
+      (sum, run) => sum + run.members.length * (1 + Math.min(run.points.length, run.maxJoints ?? 9)),
+      0,
+    ) <=
   MOST_PIECES
 
 let engines: LpEngine[]
@@ -23,7 +27,7 @@ describe(`cutting against an oracle that tries everything (seed ${seed})`, () =>
   it('finds the same least cost with either engine, proves it, and says so when nothing does the job', () => {
     let proven = 0
     fc.assert(
-      fc.property(arbitraryCutJob.filter(small), job => {
+      fc.property(arbitraryCutJob.filter(small), (job) => {
         const least = bruteCost(job)
         for (const engine of engines) {
           const result = planCuts(job, engine)

@@ -1,7 +1,14 @@
 import type { AuditFault, CutJob, CutPlan } from '../types.ts'
 import { cheapestMember, lengthsOfRun } from './cheapest-member.ts'
 import { bestWorth, type Worth } from './knapsack.ts'
-import { type Allowed, allowedStock, boughtByCount, longestUsable, offcutWorth, unitPriceAt } from './stock-rules.ts'
+import {
+  type Allowed,
+  allowedStock,
+  boughtByCount,
+  longestUsable,
+  offcutWorth,
+  unitPriceAt,
+} from './stock-rules.ts'
 
 /** Relative room for prices that are not whole: none. A certificate's prices must be whole numbers in range. */
 const MOST = Number.MAX_SAFE_INTEGER
@@ -10,23 +17,34 @@ const MOST = Number.MAX_SAFE_INTEGER
 export function auditBound(job: CutJob, plan: CutPlan): AuditFault[] {
   const { certificate } = plan
   const fault = (message: string): AuditFault[] => [{ rule: 'bound', where: 'certificate', message }]
-  const numbers = [certificate.scale, ...certificate.prices.map(entry => entry.price), ...certificate.capPrices.map(entry => -entry.price)]
-  if (certificate.scale < 1 || numbers.some(value => !Number.isInteger(value) || value < 0 || value > MOST)) {
+  const numbers = [
+    certificate.scale,
+    ...certificate.prices.map((entry) => entry.price),
+    ...certificate.capPrices.map((entry) => -entry.price),
+  ]
+  if (
+    certificate.scale < 1 ||
+    numbers.some((value) => !Number.isInteger(value) || value < 0 || value > MOST)
+  ) {
     return fault('Its prices are not whole numbers of the right sign.')
   }
   const proven = provenBound(job, plan)
-  if (proven === null) return fault('An endless board is worth more than it costs, so that the prices prove nothing.')
-  if (certificate.dualBound > proven) return fault(`The prices prove ${proven} cents, not ${certificate.dualBound}.`)
+  if (proven === null)
+    return fault('An endless board is worth more than it costs, so that the prices prove nothing.')
+  if (certificate.dualBound > proven)
+    return fault(`The prices prove ${proven} cents, not ${certificate.dualBound}.`)
   if (plan.bound > plan.cost + plan.preference) return fault('The bound lies above the plan itself.')
   if (plan.bound > certificate.dualBound && certificate.search === null) {
-    return fault(`${plan.bound} cents are stated; the prices prove ${certificate.dualBound} and no search is recorded.`)
+    return fault(
+      `${plan.bound} cents are stated; the prices prove ${certificate.dualBound} and no search is recorded.`,
+    )
   }
   return []
 }
 
 function provenBound(job: CutJob, plan: CutPlan): number | null {
   const { scale } = plan.certificate
-  const priceOf = new Map<number, number>(plan.certificate.prices.map(entry => [entry.length, entry.price]))
+  const priceOf = new Map<number, number>(plan.certificate.prices.map((entry) => [entry.length, entry.price]))
   const fixed = new Map<number, number>()
   for (const piece of job.pieces) fixed.set(piece.length, (fixed.get(piece.length) ?? 0) + 1)
   let bound = 0n
@@ -36,10 +54,10 @@ function provenBound(job: CutJob, plan: CutPlan): number | null {
   const longest = longestUsable(job)
   for (const run of job.runs) {
     if (run.members.length === 0) continue
-    const caps = plan.certificate.capPrices.filter(entry => entry.runId === run.id)
+    const caps = plan.certificate.capPrices.filter((entry) => entry.runId === run.id)
     const tolls = capTolls(job, run.id, caps, scale)
     if (tolls === null) return null
-    const member = cheapestMember(run, longest, length => priceOf.get(length) ?? 0, tolls.toll, scale)
+    const member = cheapestMember(run, longest, (length) => priceOf.get(length) ?? 0, tolls.toll, scale)
     bound += BigInt(run.members.length) * BigInt(member) + tolls.constant
     for (const [length, times] of lengthsOfRun(run, longest)) {
       most.set(length, (most.get(length) ?? 0) + times * run.members.length)
@@ -72,7 +90,7 @@ function capTolls(
   caps: readonly CapPrice[],
   scale: number,
 ): { toll: (point: number) => number; constant: bigint } | null {
-  const run = job.runs.find(candidate => candidate.id === runId)
+  const run = job.runs.find((candidate) => candidate.id === runId)
   if (run === undefined) return null
   const members = run.members.length
   const tolls = run.points.map(() => 0)
@@ -95,14 +113,15 @@ function capTolls(
       }
     } else {
       const rule = (run.windows ?? []).find(
-        window => window.points.length === points.length && window.points.every((at, k) => at === points[k]),
+        (window) =>
+          window.points.length === points.length && window.points.every((at, k) => at === points[k]),
       )
       if (rule === undefined || cap < rule.cap) return null
     }
     for (const at of spread) tolls[at] = (tolls[at] ?? 0) - price
     constant += BigInt(price) * BigInt(cap)
   }
-  return { toll: point => tolls[point] ?? 0, constant }
+  return { toll: (point) => tolls[point] ?? 0, constant }
 }
 
 /** Best worth of one board of each stock option, the cents spared by its offcut or its last cut included. */
@@ -122,7 +141,7 @@ function boardWorths(
   const stocks = [...allowedStock(job)]
   const capacity = Math.max(0, ...stocks.map(([, stock]) => Math.floor((stock.usable + job.kerf) / unit)))
   const table = bestWorth(
-    worths.map(worth => ({ ...worth, width: worth.width / unit })),
+    worths.map((worth) => ({ ...worth, width: worth.width / unit })),
     capacity,
     savings,
   )
@@ -133,7 +152,8 @@ function boardWorths(
       let best = 0
       for (let used = 1; used <= room; used++) {
         const worth = table[used] ?? 0
-        if (worth > Number.NEGATIVE_INFINITY) best = Math.max(best, worth + spared(job, stock, used * unit) * scale)
+        if (worth > Number.NEGATIVE_INFINITY)
+          best = Math.max(best, worth + spared(job, stock, used * unit) * scale)
       }
       return [id, best]
     }),
@@ -162,9 +182,13 @@ function stockTerm(job: CutJob, stock: Allowed, worth: number, pieces: number, s
   }
   const gain = Math.max(0, worth - own)
   const pack = option.pack ?? 1
-  const last = Math.max(pieces, option.minimum ?? 1, ...(option.breaks ?? []).map(step => step.from)) + pack
+  const last = Math.max(pieces, option.minimum ?? 1, ...(option.breaks ?? []).map((step) => step.from)) + pack
   let least = 0n
-  for (let count = Math.ceil((option.minimum ?? 1) / pack) * pack; count <= Math.min(last, most); count += pack) {
+  for (
+    let count = Math.ceil((option.minimum ?? 1) / pack) * pack;
+    count <= Math.min(last, most);
+    count += pack
+  ) {
     const term = BigInt(count) * (BigInt(unitPriceAt(option, count)) * BigInt(scale) - BigInt(gain))
     if (term < least) least = term
   }

@@ -43,7 +43,8 @@ export function boardValues(problem: Problem, costs: Costs, table: KnapsackTable
     let best = 0
     for (let used = 1; used <= stock.capacity; used++) {
       const value = table.value[used] as number
-      if (value > Number.NEGATIVE_INFINITY) best = Math.max(best, value + savingIn(problem, costs, s, used) * prices.scale)
+      if (value > Number.NEGATIVE_INFINITY)
+        best = Math.max(best, value + savingIn(problem, costs, s, used) * prices.scale)
     }
     return best
   })
@@ -67,10 +68,15 @@ export function dualBound(problem: Problem, costs: Costs, table: KnapsackTable, 
       }
     })
     if (shrink === 1) return evaluate(problem, costs, prices, values)
-    prices = { ...prices, items: prices.items.map(price => Math.floor(price * shrink)) }
+    prices = { ...prices, items: prices.items.map((price) => Math.floor(price * shrink)) }
   }
   const nothing = { ...start, items: new Float64Array(start.items.length) }
-  return evaluate(problem, costs, nothing, problem.stocks.map(() => 0))
+  return evaluate(
+    problem,
+    costs,
+    nothing,
+    problem.stocks.map(() => 0),
+  )
 }
 
 function evaluate(problem: Problem, costs: Costs, prices: Prices, values: readonly number[]): DualBound {

@@ -33,7 +33,12 @@ export class KnapsackTable {
    * @param limits most copies of each in one board
    * @param shared a table of the same capacity and no smaller limits, whose memory is taken over
    */
-  constructor(widths: readonly number[], limits: readonly number[], capacity: number, shared?: KnapsackTable) {
+  constructor(
+    widths: readonly number[],
+    limits: readonly number[],
+    capacity: number,
+    shared?: KnapsackTable,
+  ) {
     this.capacity = capacity
     this.value = shared?.value ?? new Float64Array(capacity + 1)
     this.#widths = widths
@@ -53,7 +58,8 @@ export class KnapsackTable {
       }
     }
     const cells = this.#rows.length * (capacity + 1)
-    this.#taken = shared !== undefined && shared.#taken.length >= cells ? shared.#taken : new Uint8Array(cells)
+    this.#taken =
+      shared !== undefined && shared.#taken.length >= cells ? shared.#taken : new Uint8Array(cells)
   }
 
   /**
@@ -104,11 +110,18 @@ export class KnapsackTable {
       row--
     }
     const items = [...counts.keys()].sort((a, b) => a - b)
-    return { items, counts: items.map(item => counts.get(item) ?? 0) }
+    return { items, counts: items.map((item) => counts.get(item) ?? 0) }
   }
 }
 
-function fillOnce(value: Float64Array, taken: Uint8Array, base: number, width: number, profit: number, capacity: number): void {
+function fillOnce(
+  value: Float64Array,
+  taken: Uint8Array,
+  base: number,
+  width: number,
+  profit: number,
+  capacity: number,
+): void {
   taken.fill(0, base, base + Math.min(width, capacity + 1))
   for (let at = capacity; at >= width; at--) {
     const with_ = (value[at - width] as number) + profit
@@ -119,7 +132,14 @@ function fillOnce(value: Float64Array, taken: Uint8Array, base: number, width: n
   }
 }
 
-function fillEndless(value: Float64Array, taken: Uint8Array, base: number, width: number, profit: number, capacity: number): void {
+function fillEndless(
+  value: Float64Array,
+  taken: Uint8Array,
+  base: number,
+  width: number,
+  profit: number,
+  capacity: number,
+): void {
   taken.fill(0, base, base + Math.min(width, capacity + 1))
   for (let at = width; at <= capacity; at++) {
     const with_ = (value[at - width] as number) + profit

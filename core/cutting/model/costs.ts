@@ -20,11 +20,11 @@ export interface Costs {
 
 export function costsInCents(problem: Problem): Costs {
   return {
-    board: problem.stocks.map(stock => stock.base),
+    board: problem.stocks.map((stock) => stock.base),
     perPiece: problem.perPiece,
-    arcs: problem.runs.map(run => run.arcs.map(arc => arc.cost)),
-    excess: problem.runs.map(run => run.caps.map(cap => cap.excess)),
-    counts: problem.stocks.map(stock => (stock.counts ?? []).map(choice => choice.cost)),
+    arcs: problem.runs.map((run) => run.arcs.map((arc) => arc.cost)),
+    excess: problem.runs.map((run) => run.caps.map((cap) => cap.excess)),
+    counts: problem.stocks.map((stock) => (stock.counts ?? []).map((choice) => choice.cost)),
     savings: problem.savings ? 1 : 0,
     constant: 0,
   }

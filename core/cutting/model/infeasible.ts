@@ -1,4 +1,4 @@
-import { printLength, type Ticks, TICKS_PER_FOOT } from '../../units/index.ts'
+import { printLength, TICKS_PER_FOOT, type Ticks } from '../../units/index.ts'
 import type { CutJob, FixedPiece, Infeasible, RunGroup } from '../types.ts'
 import { runGraph } from './run-graph.ts'
 
@@ -29,16 +29,19 @@ export function pieceTooLong(job: CutJob, piece: FixedPiece, longest: Ticks): In
 }
 
 /** How much longer the longest board must be before the run can be made. */
-function neededLength(job: CutJob, run: RunGroup): Ticks | null {
-  const lengths = [...new Set(runGraph(run, run.length).arcs.map(arc => arc.length))].sort((a, b) => a - b)
-  return lengths.find(length => runGraph(run, length).arcs.length > 0) ?? null
+function neededLength(run: RunGroup): Ticks | null {
+  const lengths = [...new Set(runGraph(run, run.length).arcs.map((arc) => arc.length))].sort((a, b) => a - b)
+  return lengths.find((length) => runGraph(run, length).arcs.length > 0) ?? null
 }
 
 export function runNeedsStock(job: CutJob, run: RunGroup, longest: Ticks): Infeasible {
-  const needed = neededLength(job, run)
-  const points = [0, ...run.points.map(point => point.at), run.length]
+  const needed = neededLength(run)
+  const points = [0, ...run.points.map((point) => point.at), run.length]
   const gaps = points.slice(1).map((at, index) => ({ from: points[index] ?? 0, to: at }))
-  const widest = gaps.reduce((most, gap) => (gap.to - gap.from > most.to - most.from ? gap : most), { from: 0, to: 0 })
+  const widest = gaps.reduce((most, gap) => (gap.to - gap.from > most.to - most.from ? gap : most), {
+    from: 0,
+    to: 0,
+  })
   const open = widest.to - widest.from > longest
   const reason = open
     ? `between ${say(widest.from)} and ${say(widest.to)} from its end there is no place for a joint`
@@ -49,10 +52,12 @@ export function runNeedsStock(job: CutJob, run: RunGroup, longest: Ticks): Infea
     message: `${run.label} is ${say(run.length)} long, the longest board to be had gives ${say(longest)}, and ${reason}.`,
     help: [
       needed === null ? null : `A stock length of ${stockFor(job, needed)} would do`,
-      open ? `a place for a joint (a post or another bearing) no more than ${say(longest)} from the last one` : null,
+      open
+        ? `a place for a joint (a post or another bearing) no more than ${say(longest)} from the last one`
+        : null,
       !open && run.maxJoints !== null ? 'more joints allowed in one member' : null,
     ]
-      .filter(part => part !== null)
+      .filter((part) => part !== null)
       .join(', or ')
       .concat('.'),
   }
@@ -86,7 +91,7 @@ export function runUnordered(job: CutJob, run: RunGroup): Infeasible {
 }
 
 export function runCrowded(job: CutJob, run: RunGroup, longest: Ticks): Infeasible {
-  const needed = neededLength(job, { ...run, points: [] })
+  const needed = neededLength({ ...run, points: [] })
   return {
     jobId: job.id,
     subject: run.label,

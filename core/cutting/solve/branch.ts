@@ -1,6 +1,6 @@
 import type { LpEngine, LpModel } from '../lp-port.ts'
 import type { Costs } from '../model/costs.ts'
-import type { Pattern, Problem } from '../model/problem.ts'
+import type { Problem } from '../model/problem.ts'
 import type { IntegerAnswer, IntegerQuestion } from './integer.ts'
 import { type Program, programOf } from './program.ts'
 import { roundPlan } from './round-plan.ts'
@@ -144,9 +144,4 @@ function fractional(problem: Problem, program: Program, x: ArrayLike<number>): n
     if (column.kind === 'pattern') consider(c, 1 + (x[c] ?? 0))
   })
   return best
-}
-
-/** Patterns of a solution's boards, for programs that start from it. */
-export function patternsOf(solution: Solution | null): Pattern[] {
-  return solution === null ? [] : solution.boards.map((board) => board.pattern)
 }

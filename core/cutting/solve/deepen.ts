@@ -46,7 +46,9 @@ export function deepen(
   const most = costliest(problem, costs)
   const upper = (): number => best?.cost ?? most + 1
   while (bound < upper()) {
-    const band = nextBand(step, asked, at => patternsWithin(problem, costs, table, dual, Math.min(upper(), dual.cents + at), work.limits.patterns))
+    const band = nextBand(step, asked, (at) =>
+      patternsWithin(problem, costs, table, dual, Math.min(upper(), dual.cents + at), work.limits.patterns),
+    )
     if (band === null || work.stopped()) break
     step = band.step
     const within = band.patterns
@@ -61,7 +63,8 @@ export function deepen(
       arcs: (run: number, arc: number): boolean => kept[run]?.[arc] === true,
     }
     const rows = problem.items.length + problem.runs.reduce((sum, run) => sum + run.nodes, 0)
-    let answer = rows > SMALL_ROWS ? null : branch(problem, costs, engine, { ...question, nodes: BRANCHES }, work)
+    let answer =
+      rows > SMALL_ROWS ? null : branch(problem, costs, engine, { ...question, nodes: BRANCHES }, work)
     if (answer === null || (!answer.proven && !work.stopped())) {
       const limit = answer?.solution?.cost ?? below
       if (answer?.solution != null) best = answer.solution
@@ -79,7 +82,10 @@ export function deepen(
 function costliest(problem: Problem, costs: Costs): number {
   const pieces = problem.items.reduce((sum, item) => sum + item.limit, 0)
   const board = Math.max(0, ...costs.board) + Math.max(0, ...costs.counts.flat()) + costs.perPiece
-  const arcs = costs.arcs.reduce((sum, list, r) => sum + (problem.runs[r]?.members ?? 0) * list.reduce((all, cost) => all + cost, 0), 0)
+  const arcs = costs.arcs.reduce(
+    (sum, list, r) => sum + (problem.runs[r]?.members ?? 0) * list.reduce((all, cost) => all + cost, 0),
+    0,
+  )
   const excess = costs.excess.flat().reduce((sum: number, cost) => sum + (cost ?? 0), 0)
   return costs.constant + pieces * board + arcs + pieces * excess
 }
@@ -90,7 +96,8 @@ function nextBand(
   asked: number,
   patternsAt: (step: number) => Pattern[] | null,
 ): { step: number; patterns: Pattern[] } | null {
-  const widths = asked === 0 ? [step, Math.ceil(step / 4), 1] : WIDENINGS.map(wider => Math.ceil(step * wider))
+  const widths =
+    asked === 0 ? [step, Math.ceil(step / 4), 1] : WIDENINGS.map((wider) => Math.ceil(step * wider))
   for (const width of widths) {
     const patterns = patternsAt(width)
     if (patterns !== null && (patterns.length <= Math.max(FEW, FLOOD * asked) || width === widths.at(-1))) {

@@ -78,7 +78,7 @@ function upperOf(master: Master, column: number): number {
 
 /** Copies of each item that a further board may hold: what the fixed boards do not cut yet. */
 function leftToCut(problem: Problem, master: Master, fixed: ReadonlyMap<number, number>): number[] {
-  const left = problem.items.map(item => item.limit)
+  const left = problem.items.map((item) => item.limit)
   for (const [c, value] of fixed) {
     const column = master.columns[c]
     if (column?.kind !== 'pattern') continue
@@ -119,7 +119,10 @@ function choose(
     else if (fraction > NEARLY) sure.push({ column: c, value: floor + 1 })
     else if (fraction > 1e-6) open.push({ column: c, value: floor + 1, fraction })
   })
-  if (sure.length > 0 && !second) return open.length === 0 && sure.every(({ column, value }) => value <= (x[column] ?? 0) + 1e-6) ? [] : sure
+  if (sure.length > 0 && !second)
+    return open.length === 0 && sure.every(({ column, value }) => value <= (x[column] ?? 0) + 1e-6)
+      ? []
+      : sure
   open.sort((a, b) => b.fraction - a.fraction || a.column - b.column)
   const pick = open[second ? 1 : 0] ?? open[0]
   return pick === undefined ? [] : [pick]

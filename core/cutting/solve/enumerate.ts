@@ -33,10 +33,10 @@ export function patternsWithin(
   const profits = new Float64Array(n)
   for (let i = 0; i < n; i++) profits[i] = (prices.items[i] ?? 0) - costs.perPiece * prices.scale
   const completion = new Float64Array((n + 1) * size)
-  table.fill(profits, false, item => {
+  table.fill(profits, false, (item) => {
     completion.set(table.value, (item + 1) * size)
   })
-  const widths = problem.items.map(item => item.width)
+  const widths = problem.items.map((item) => item.width)
   const narrowest = widths[n - 1] ?? 1
   const patterns: Pattern[] = []
   const counts = new Int32Array(n)
@@ -117,15 +117,23 @@ export function arcsWithin(problem: Problem, costs: Costs, bound: DualBound, upp
     fromStart[0] = 0
     toEnd[1] = 0
     run.arcs.forEach((arc, a) => {
-      fromStart[arc.to] = Math.min(fromStart[arc.to] as number, (fromStart[arc.from] as number) + (price[a] as number))
+      fromStart[arc.to] = Math.min(
+        fromStart[arc.to] as number,
+        (fromStart[arc.from] as number) + (price[a] as number),
+      )
     })
     for (let a = run.arcs.length - 1; a >= 0; a--) {
       const arc = run.arcs[a]
-      if (arc !== undefined) toEnd[arc.from] = Math.min(toEnd[arc.from] as number, (toEnd[arc.to] as number) + (price[a] as number))
+      if (arc !== undefined)
+        toEnd[arc.from] = Math.min(
+          toEnd[arc.from] as number,
+          (toEnd[arc.to] as number) + (price[a] as number),
+        )
     }
     const least = toEnd[0] as number
     return run.arcs.map(
-      (arc, a) => (fromStart[arc.from] as number) + (price[a] as number) + (toEnd[arc.to] as number) - least <= slack,
+      (arc, a) =>
+        (fromStart[arc.from] as number) + (price[a] as number) + (toEnd[arc.to] as number) - least <= slack,
     )
   })
 }

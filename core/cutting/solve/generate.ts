@@ -10,10 +10,14 @@ import type { Work } from './work.ts'
 /** Reduced costs above this share of the dearest board count as none. */
 const TOLERANCE = 1e-9
 
-export function tableFor(problem: Problem, limits?: readonly number[], shared?: KnapsackTable): KnapsackTable {
+export function tableFor(
+  problem: Problem,
+  limits?: readonly number[],
+  shared?: KnapsackTable,
+): KnapsackTable {
   return new KnapsackTable(
-    problem.items.map(item => item.width),
-    limits ?? problem.items.map(item => item.limit),
+    problem.items.map((item) => item.width),
+    limits ?? problem.items.map((item) => item.limit),
     problem.capacity,
     shared,
   )
@@ -44,7 +48,7 @@ export function priceOut(master: Master, table: KnapsackTable, duals: ArrayLike<
     })
     pending = -1
   }
-  table.fill(profits, false, item => {
+  table.fill(profits, false, (item) => {
     settle()
     if ((profits[item] ?? 0) <= 0) return
     const width = problem.items[item]?.width ?? 0
@@ -112,8 +116,16 @@ export function generate(master: Master, table: KnapsackTable, upper: number, wo
   for (let round = 0; ; round++) {
     const solution = master.solve()
     if (solution.status !== 'optimal') {
-      const nothing = { scale, items: new Float64Array(master.problem.items.length), caps: noCaps(master.problem) }
-      return { solution, bound: best ?? dualBound(master.problem, master.costs, table, nothing), converged: false }
+      const nothing = {
+        scale,
+        items: new Float64Array(master.problem.items.length),
+        caps: noCaps(master.problem),
+      }
+      return {
+        solution,
+        bound: best ?? dualBound(master.problem, master.costs, table, nothing),
+        converged: false,
+      }
     }
     const patterns = priceOut(master, table, solution.duals)
     const added = work.spent() ? 0 : master.add(patterns)
@@ -129,5 +141,5 @@ export function generate(master: Master, table: KnapsackTable, upper: number, wo
 }
 
 function noCaps(problem: Problem): Float64Array[] {
-  return problem.runs.map(run => new Float64Array(run.caps.length))
+  return problem.runs.map((run) => new Float64Array(run.caps.length))
 }

@@ -10,9 +10,9 @@ function costsOf(problem: Problem, objective: Objective): Costs | null {
   const none: Costs = {
     board: problem.stocks.map(() => 0),
     perPiece: 0,
-    arcs: problem.runs.map(run => run.arcs.map(() => 0)),
-    excess: problem.runs.map(run => run.caps.map(cap => (cap.excess === null ? null : 0))),
-    counts: problem.stocks.map(stock => (stock.counts ?? []).map(() => 0)),
+    arcs: problem.runs.map((run) => run.arcs.map(() => 0)),
+    excess: problem.runs.map((run) => run.caps.map((cap) => (cap.excess === null ? null : 0))),
+    counts: problem.stocks.map((stock) => (stock.counts ?? []).map(() => 0)),
     savings: 0,
     constant: 0,
   }
@@ -20,26 +20,31 @@ function costsOf(problem: Problem, objective: Objective): Costs | null {
     case 'least cost':
       return costsInCents(problem)
     case 'fewest joints':
-      return { ...none, arcs: problem.runs.map(run => run.arcs.map(arc => (arc.point < 0 ? 0 : 1))) }
+      return { ...none, arcs: problem.runs.map((run) => run.arcs.map((arc) => (arc.point < 0 ? 0 : 1))) }
     case 'least waste':
-      return { ...none, board: problem.stocks.map(stock => stock.option.length) }
+      return { ...none, board: problem.stocks.map((stock) => stock.option.length) }
     case 'fewest lengths':
       return null
   }
 }
 
 /** Value of a solution under one objective. */
-export function valueOf(problem: Problem, solution: Solution, objective: Objective): number {
+export function measure(problem: Problem, solution: Solution, objective: Objective): number {
   switch (objective) {
     case 'least cost':
       return solution.cost
     case 'fewest joints':
       return solution.flows.reduce(
-        (sum, flow, r) => sum + flow.reduce((joints, n, a) => joints + ((problem.runs[r]?.arcs[a]?.point ?? -1) < 0 ? 0 : n), 0),
+        (sum, flow, r) =>
+          sum +
+          flow.reduce((joints, n, a) => joints + ((problem.runs[r]?.arcs[a]?.point ?? -1) < 0 ? 0 : n), 0),
         0,
       )
     case 'least waste':
-      return solution.boards.reduce((sum, { pattern, count }) => sum + count * (problem.stocks[pattern.stock]?.option.length ?? 0), 0)
+      return solution.boards.reduce(
+        (sum, { pattern, count }) => sum + count * (problem.stocks[pattern.stock]?.option.length ?? 0),
+        0,
+      )
     case 'fewest lengths':
       return lengthsBought(problem, solution).length
   }
@@ -47,21 +52,25 @@ export function valueOf(problem: Problem, solution: Solution, objective: Objecti
 
 /** Several objectives as one: each outweighs all that a plan could differ by in those after it. */
 export function combined(problem: Problem, objectives: readonly Objective[], known: Solution): Costs {
-  const parts = objectives.flatMap(objective => {
+  const parts = objectives.flatMap((objective) => {
     const costs = costsOf(problem, objective)
-    return costs === null ? [] : [{ costs, range: 4 * valueOf(problem, known, objective) + 1000 }]
+    return costs === null ? [] : [{ costs, range: 4 * measure(problem, known, objective) + 1000 }]
   })
   const weights = parts.map((_, k) => parts.slice(k + 1).reduce((product, part) => product * part.range, 1))
   const sum = (pick: (costs: Costs) => number): number =>
     parts.reduce((total, { costs }, k) => total + (weights[k] ?? 1) * pick(costs), 0)
   const shape = costsInCents(problem)
   return {
-    board: shape.board.map((_, s) => sum(costs => costs.board[s] ?? 0)),
-    perPiece: sum(costs => costs.perPiece),
-    arcs: shape.arcs.map((arcs, r) => arcs.map((_, a) => sum(costs => costs.arcs[r]?.[a] ?? 0))),
-    excess: shape.excess.map((caps, r) => caps.map((cap, c) => (cap === null ? null : sum(costs => costs.excess[r]?.[c] ?? 0)))),
-    counts: shape.counts.map((choices, s) => choices.map((_, c) => sum(costs => costs.counts[s]?.[c] ?? 0))),
-    savings: sum(costs => costs.savings),
+    board: shape.board.map((_, s) => sum((costs) => costs.board[s] ?? 0)),
+    perPiece: sum((costs) => costs.perPiece),
+    arcs: shape.arcs.map((arcs, r) => arcs.map((_, a) => sum((costs) => costs.arcs[r]?.[a] ?? 0))),
+    excess: shape.excess.map((caps, r) =>
+      caps.map((cap, c) => (cap === null ? null : sum((costs) => costs.excess[r]?.[c] ?? 0))),
+    ),
+    counts: shape.counts.map((choices, s) =>
+      choices.map((_, c) => sum((costs) => costs.counts[s]?.[c] ?? 0)),
+    ),
+    savings: sum((costs) => costs.savings),
     constant: 0,
   }
 }

@@ -37,8 +37,10 @@ function holds(fill: Fill, i: number, j: number): boolean {
 
 /** No board holds both pieces (or two of one). */
 export function keptApart(node: PairNode, i: number, j: number): PairNode {
-  const apart = node.apart.map((set, k) => (k === i ? new Set([...set, j]) : k === j ? new Set([...set, i]) : set))
-  return { ...node, apart, fills: node.fills.filter(fill => !holds(fill, i, j)) }
+  const apart = node.apart.map((set, k) =>
+    k === i ? new Set([...set, j]) : k === j ? new Set([...set, i]) : set,
+  )
+  return { ...node, apart, fills: node.fills.filter((fill) => !holds(fill, i, j)) }
 }
 
 /** Some board holds both pieces: one of each becomes a single piece of their summed width. */
@@ -52,15 +54,19 @@ export function putTogether(node: PairNode, i: number, j: number, capacity: numb
     from: k,
   }))
   const joined = { width, demand: 1, parts: [...(node.parts[i] ?? []), ...(node.parts[j] ?? [])], from: -1 }
-  const list = [...old.filter(piece => piece.demand > 0), joined].sort((a, b) => b.width - a.width || a.from - b.from)
+  const list = [...old.filter((piece) => piece.demand > 0), joined].sort(
+    (a, b) => b.width - a.width || a.from - b.from,
+  )
   const place = new Map(list.map((piece, k) => [piece.from, k]))
-  const moved = (set: Iterable<number>): number[] => [...set].flatMap(k => place.get(k) ?? [])
+  const moved = (set: Iterable<number>): number[] => [...set].flatMap((k) => place.get(k) ?? [])
   const joinedConflicts = new Set([...(node.apart[i] ?? []), ...(node.apart[j] ?? [])])
-  const apart = list.map(piece => new Set(piece.from < 0 ? moved(joinedConflicts) : moved(node.apart[piece.from] ?? [])))
+  const apart = list.map(
+    (piece) => new Set(piece.from < 0 ? moved(joinedConflicts) : moved(node.apart[piece.from] ?? [])),
+  )
   const at = place.get(-1) ?? 0
   for (const k of apart[at] ?? []) apart[k]?.add(at)
-  const demands = list.map(piece => piece.demand)
-  const fills = node.fills.flatMap(fill => {
+  const demands = list.map((piece) => piece.demand)
+  const fills = node.fills.flatMap((fill) => {
     const counts = new Map<number, number>()
     const both = holds(fill, i, j)
     fill.pieces.forEach((piece, k) => {
@@ -71,8 +77,14 @@ export function putTogether(node: PairNode, i: number, j: number, capacity: numb
     })
     if (both) counts.set(at, 1)
     const pieces = [...counts.keys()].sort((a, b) => a - b)
-    return pieces.length === 0 ? [] : [{ pieces, counts: pieces.map(piece => counts.get(piece) ?? 0) }]
+    return pieces.length === 0 ? [] : [{ pieces, counts: pieces.map((piece) => counts.get(piece) ?? 0) }]
   })
-  const next: PairNode = { widths: list.map(piece => piece.width), demands, parts: list.map(piece => piece.parts), apart, fills }
-  return { ...next, fills: fills.filter(fill => !breaksPair(next, fill)) }
+  const next: PairNode = {
+    widths: list.map((piece) => piece.width),
+    demands,
+    parts: list.map((piece) => piece.parts),
+    apart,
+    fills,
+  }
+  return { ...next, fills: fills.filter((fill) => !breaksPair(next, fill)) }
 }

@@ -4,12 +4,18 @@ import type { Fill, PairNode } from './pair-node.ts'
  * A plan with at most `target` boards near a fractional solution: the fills used most first as long as their pieces
  * are left, then each piece left on the fullest board with room. Pairs kept apart bind no real plan. null: none found.
  */
-export function packNode(node: PairNode, capacity: number, target: number, fills: readonly Fill[], x: ArrayLike<number>): number[][] | null {
+export function packNode(
+  node: PairNode,
+  capacity: number,
+  target: number,
+  fills: readonly Fill[],
+  x: ArrayLike<number>,
+): number[][] | null {
   const left = [...node.demands]
   const boards: { room: number; parts: number[] }[] = []
   const used = fills
     .map((fill, c) => ({ fill, c, value: x[c] ?? 0 }))
-    .filter(entry => entry.value > 1e-6)
+    .filter((entry) => entry.value > 1e-6)
     .sort((a, b) => b.value - a.value || a.c - b.c)
   for (const { fill, value } of used) {
     for (let copy = 0; copy < Math.ceil(value); copy++) {
@@ -41,5 +47,5 @@ export function packNode(node: PairNode, capacity: number, target: number, fills
       tightest.parts.push(...(node.parts[piece] ?? []))
     }
   }
-  return boards.map(board => board.parts)
+  return boards.map((board) => board.parts)
 }

@@ -12,7 +12,7 @@ const ROOM = 100
 /** New columns from one exact search. */
 const MOST_FILLS = 40
 /** Columns handed down to a node's children, per piece. */
-const HANDED = 4
+const HANDED = 8
 
 export interface PairAnswer {
   /** boards by the problem's items; null: none found */
@@ -71,8 +71,14 @@ function relax(node: PairNode, capacity: number, target: number, engine: LpEngin
       fills.push(single)
     }
   }
-  const rows = node.demands.map(demand => ({ lower: demand, upper: Number.POSITIVE_INFINITY }))
-  const column = (fill: Fill) => ({ cost: 1, lower: 0, upper: Number.POSITIVE_INFINITY, rows: fill.pieces, values: fill.counts })
+  const rows = node.demands.map((demand) => ({ lower: demand, upper: Number.POSITIVE_INFINITY }))
+  const column = (fill: Fill) => ({
+    cost: 1,
+    lower: 0,
+    upper: Number.POSITIVE_INFINITY,
+    rows: fill.pieces,
+    values: fill.counts,
+  })
   const model = engine.create(rows, fills.map(column))
   const limits = node.demands.map((demand, k) => (node.apart[k]?.has(k) === true ? 1 : demand))
   const table = new KnapsackTable(node.widths, limits, capacity)
@@ -82,7 +88,9 @@ function relax(node: PairNode, capacity: number, target: number, engine: LpEngin
     for (let round = 0; ; round++) {
       const solution = model.solve()
       if (solution.status !== 'optimal') return { kind: 'open', pair: null, fills }
-      const profits = Float64Array.from({ length: n }, (_, k) => Math.max(0, Math.round((solution.duals[k] ?? 0) * SCALE)))
+      const profits = Float64Array.from({ length: n }, (_, k) =>
+        Math.max(0, Math.round((solution.duals[k] ?? 0) * SCALE)),
+      )
       const worth = node.demands.reduce((sum, demand, k) => sum + demand * (profits[k] ?? 0), 0)
       const added: Fill[] = []
       const take = (fill: Fill): void => {
@@ -92,7 +100,7 @@ function relax(node: PairNode, capacity: number, target: number, engine: LpEngin
         added.push(fill)
       }
       const candidates: { piece: number; used: number }[] = []
-      table.fill(profits, false, piece => {
+      table.fill(profits, false, (piece) => {
         completion.set(table.value, (piece + 1) * size)
         const width = node.widths[piece] ?? 0
         const value = (profits[piece] ?? 0) + (table.value[capacity - width] ?? 0)
@@ -110,10 +118,15 @@ function relax(node: PairNode, capacity: number, target: number, engine: LpEngin
         for (const fill of found.fills) take(fill)
         if (found.complete && worth > target * (SCALE + ROOM)) return { kind: 'pruned' }
       }
-      const boards = round % 6 === 0 || added.length === 0 ? packNode(node, capacity, target, fills, solution.x) : null
+      const boards =
+        round % 6 === 0 || added.length === 0 ? packNode(node, capacity, target, fills, solution.x) : null
       if (boards !== null) return { kind: 'found', boards }
       if (added.length === 0 || work.stopped()) {
-        return { kind: 'open', pair: pairOf(node, fills, solution.x, capacity), fills: handDown(fills, profits, n) }
+        return {
+          kind: 'open',
+          pair: pairOf(node, fills, solution.x, capacity),
+          fills: handDown(fills, profits, n),
+        }
       }
       work.columns += added.length
       fills.push(...added)
@@ -130,16 +143,22 @@ function keyOf(fill: Fill): string {
 
 /** The columns nearest to being used, a few for each piece. */
 function handDown(fills: readonly Fill[], profits: ArrayLike<number>, n: number): Fill[] {
-  const worth = (fill: Fill): number => fill.pieces.reduce((sum, piece, k) => sum + (profits[piece] ?? 0) * (fill.counts[k] ?? 0), 0)
+  const worth = (fill: Fill): number =>
+    fill.pieces.reduce((sum, piece, k) => sum + (profits[piece] ?? 0) * (fill.counts[k] ?? 0), 0)
   return fills
     .map((fill, at) => ({ fill, at, worth: worth(fill) }))
     .sort((a, b) => b.worth - a.worth || a.at - b.at)
     .slice(0, HANDED * n)
-    .map(entry => entry.fill)
+    .map((entry) => entry.fill)
 }
 
 /** The pair whose share of boards is nearest one half; among equals the longer pieces. null: no pair is fractional. */
-function pairOf(node: PairNode, fills: readonly Fill[], x: ArrayLike<number>, capacity: number): readonly [number, number] | null {
+function pairOf(
+  node: PairNode,
+  fills: readonly Fill[],
+  x: ArrayLike<number>,
+  capacity: number,
+): readonly [number, number] | null {
   const n = node.widths.length
   const share = new Map<number, number>()
   fills.forEach((fill, c) => {

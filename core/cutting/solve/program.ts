@@ -16,7 +16,7 @@ export interface Program {
 export function programOf(problem: Problem, costs: Costs, question: IntegerQuestion): Program {
   const rows = masterRows(problem)
   const columns: MasterColumn[] = fixedColumns(problem, costs).filter(
-    column => column.kind !== 'arc' || question.arcs === undefined || question.arcs(column.run, column.arc),
+    (column) => column.kind !== 'arc' || question.arcs === undefined || question.arcs(column.run, column.arc),
   )
   for (const pattern of question.patterns) columns.push({ kind: 'pattern', pattern })
   const stockRow = rows.rows.length

@@ -45,22 +45,30 @@ export function proveByPairs(
   while (best.cost > bound && !work.stopped()) {
     const boards = Math.round((best.cost - costs.constant) / price) - 1
     const root: PairNode = {
-      widths: problem.items.map(item => item.width),
-      demands: problem.items.map(item => item.demand),
+      widths: problem.items.map((item) => item.width),
+      demands: problem.items.map((item) => item.demand),
       parts: problem.items.map((_, i) => [i]),
       apart: problem.items.map(() => new Set<number>()),
-      fills: patterns.map(pattern => ({ pieces: pattern.items, counts: pattern.counts })),
+      fills: patterns.map((pattern) => ({ pieces: pattern.items, counts: pattern.counts })),
     }
-    const answer = askPairs(root, problem.capacity, boards, engine, work, Math.min(MOST_NODES, work.limits.nodes))
+    const answer = askPairs(
+      root,
+      problem.capacity,
+      boards,
+      engine,
+      work,
+      Math.min(MOST_NODES, work.limits.nodes),
+    )
     if (answer.refuted) return { best, bound: best.cost }
     if (answer.boards === null) break
     const plan = solutionOf(
       problem,
       costs,
-      answer.boards.map(parts => ({ pattern: patternFrom(problem, parts), count: 1 })),
+      answer.boards.map((parts) => ({ pattern: patternFrom(problem, parts), count: 1 })),
       [],
     )
-    if (plan === null || plan.cost >= best.cost) throw new Error('the pair search returned a plan that is none')
+    if (plan === null || plan.cost >= best.cost)
+      throw new Error('the pair search returned a plan that is none')
     best = plan
   }
   return { best, bound }
@@ -72,6 +80,6 @@ function patternFrom(problem: Problem, parts: readonly number[]): Pattern {
     problem,
     0,
     items,
-    items.map(item => parts.filter(part => part === item).length),
+    items.map((item) => parts.filter((part) => part === item).length),
   )
 }

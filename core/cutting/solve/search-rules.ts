@@ -2,7 +2,7 @@ import type { LpEngine } from '../lp-port.ts'
 import type { Costs } from '../model/costs.ts'
 import type { Problem, RunModel } from '../model/problem.ts'
 import { arrange, type MemberPath, pathsOf } from './arrange.ts'
-import { type Outcome, search, type SearchOptions } from './search.ts'
+import { type Outcome, type SearchOptions, search } from './search.ts'
 import type { Solution } from './solution.ts'
 import type { Work } from './work.ts'
 
@@ -34,7 +34,7 @@ export function lengthsBought(problem: Problem, solution: Solution): number[] {
  */
 function judge(problem: Problem, solution: Solution, maxLengths: number): Judgement {
   const bought = lengthsBought(problem, solution)
-  if (bought.length > maxLengths) return { children: bought.map(length => withoutLength(problem, length)) }
+  if (bought.length > maxLengths) return { children: bought.map((length) => withoutLength(problem, length)) }
   const paths: MemberPath[][] = []
   for (let r = 0; r < problem.runs.length; r++) {
     const run = problem.runs[r] as RunModel
@@ -46,7 +46,11 @@ function judge(problem: Problem, solution: Solution, maxLengths: number): Judgem
     const arrangement = arrange(run, flow)
     if (arrangement.kind === 'arranged') paths.push(arrangement.paths)
     else {
-      return { children: flow.flatMap((carried, a) => (carried === 0 ? [] : [withArcLimit(problem, r, a, carried - 1)])) }
+      return {
+        children: flow.flatMap((carried, a) =>
+          carried === 0 ? [] : [withArcLimit(problem, r, a, carried - 1)],
+        ),
+      }
     }
   }
   return { paths }
@@ -54,21 +58,28 @@ function judge(problem: Problem, solution: Solution, maxLengths: number): Judgem
 
 function withArcLimit(problem: Problem, run: number, arc: number, most: number): Problem {
   const runs = problem.runs.map((model, r) =>
-    r === run ? { ...model, arcs: model.arcs.map((entry, a) => (a === arc ? { ...entry, most } : entry)) } : model,
+    r === run
+      ? { ...model, arcs: model.arcs.map((entry, a) => (a === arc ? { ...entry, most } : entry)) }
+      : model,
   )
   return { ...problem, runs }
 }
 
 /** A length that is not bought: its stock stays in the list, with none to be had. */
 function withoutLength(problem: Problem, length: number): Problem {
-  const stocks = problem.stocks.map(stock =>
-    stock.option.length === length && !stock.option.offcut ? { ...stock, supply: 0, counts: stock.counts === null ? null : [] } : stock,
+  const stocks = problem.stocks.map((stock) =>
+    stock.option.length === length && !stock.option.offcut
+      ? { ...stock, supply: 0, counts: stock.counts === null ? null : [] }
+      : stock,
   )
   return { ...problem, stocks }
 }
 
 function keyOf(problem: Problem): string {
-  return JSON.stringify([problem.stocks.map(stock => stock.supply), problem.runs.map(run => run.arcs.map(arc => arc.most))])
+  return JSON.stringify([
+    problem.stocks.map((stock) => stock.supply),
+    problem.runs.map((run) => run.arcs.map((arc) => arc.most)),
+  ])
 }
 
 interface Open {
@@ -101,7 +112,8 @@ export function searchRules(
     if (best !== null && node.bound >= best.solution.cost) break
     if (cuts >= MOST_CUTS || work.stopped()) break
     open.pop()
-    const judgement = node.outcome.best === null ? { children: [] } : judge(node.problem, node.outcome.best, maxLengths)
+    const judgement =
+      node.outcome.best === null ? { children: [] } : judge(node.problem, node.outcome.best, maxLengths)
     const children = 'children' in judgement ? judgement.children : []
     for (const child of children) {
       const key = keyOf(child)
@@ -113,7 +125,8 @@ export function searchRules(
       const ruled = judge(child, outcome.best, maxLengths)
       if ('children' in ruled) open.push({ problem: child, bound, outcome })
       else {
-        if (best === null || outcome.best.cost < best.solution.cost) best = { solution: outcome.best, paths: ruled.paths }
+        if (best === null || outcome.best.cost < best.solution.cost)
+          best = { solution: outcome.best, paths: ruled.paths }
         if (outcome.best.cost > bound) loose = Math.min(loose, bound)
       }
     }

@@ -40,13 +40,28 @@ export interface SearchOptions {
 }
 
 /** Least cost of a problem: start, column generation, integer program over the columns, proof by enumeration. */
-export function search(problem: Problem, costs: Costs, engine: LpEngine, work: Work, options: SearchOptions): Outcome {
+export function search(
+  problem: Problem,
+  costs: Costs,
+  engine: LpEngine,
+  work: Work,
+  options: SearchOptions,
+): Outcome {
   const table = tableFor(problem)
   if (problem.items.length === 0) return nothingToDo(problem, costs, table)
   const plans = startingPlans(problem, costs)
-  let best = plans.reduce<Solution | null>((least, plan) => (least === null || plan.cost < least.cost ? plan : least), null)
-  const dear = 1000 * (1 + Math.max(...costs.board, ...problem.stocks.map(stock => stock.option.price)))
-  const master = new Master(problem, costs, engine, firstPatterns(problem, plans, table, roundsFor(problem)), dear)
+  let best = plans.reduce<Solution | null>(
+    (least, plan) => (least === null || plan.cost < least.cost ? plan : least),
+    null,
+  )
+  const dear = 1000 * (1 + Math.max(...costs.board, ...problem.stocks.map((stock) => stock.option.price)))
+  const master = new Master(
+    problem,
+    costs,
+    engine,
+    firstPatterns(problem, plans, table, roundsFor(problem)),
+    dear,
+  )
   try {
     const root = generate(master, table, best?.cost ?? Number.POSITIVE_INFINITY, work)
     const { bound: dual } = root
@@ -72,15 +87,34 @@ export function search(problem: Problem, costs: Costs, engine: LpEngine, work: W
     const near = roundPlan(problem, costs, master.columns, root.solution.x)
     if (near !== null && near.cost < upper()) best = near
     const nodes = FIRST_NODES
-    if (!done()) improve(branch(problem, costs, engine, { patterns: master.patterns(), below: upper(), enough: bound, nodes }, work))
-    if (best === null) improve(bestOf(problem, costs, engine, { patterns: master.patterns(), below: upper(), enough: bound, nodes: 200 }, work))
-    if (done() || (options.quick && best !== null) || work.spent()) return { best, dual, bound, searched: null, lacking: null }
+    if (!done())
+      improve(
+        branch(
+          problem,
+          costs,
+          engine,
+          { patterns: master.patterns(), below: upper(), enough: bound, nodes },
+          work,
+        ),
+      )
+    if (best === null)
+      improve(
+        bestOf(
+          problem,
+          costs,
+          engine,
+          { patterns: master.patterns(), below: upper(), enough: bound, nodes: 200 },
+          work,
+        ),
+      )
+    if (done() || (options.quick && best !== null) || work.spent())
+      return { best, dual, bound, searched: null, lacking: null }
     if (best !== null && !done() && countsBoardsOnly(problem, costs)) {
       const pairs = proveByPairs(problem, costs, engine, best, bound, master.patterns(), work)
       best = pairs.best
       bound = Math.max(bound, pairs.bound)
     }
-    const proof = deepen(problem, costs, engine, table, dual, best, work, upTo => {
+    const proof = deepen(problem, costs, engine, table, dual, best, work, (upTo) => {
       bound = Math.max(bound, upTo)
       options.onProgress(bound, upper())
     })
@@ -102,7 +136,13 @@ function roundsFor(problem: Problem): number {
 
 function nothingToDo(problem: Problem, costs: Costs, table: KnapsackTable): Outcome {
   const dual = dualBound(problem, costs, table, { scale: 1, items: new Float64Array(0), caps: [] })
-  return { best: { boards: [], flows: [], cost: costs.constant }, dual, bound: dual.cents, searched: null, lacking: null }
+  return {
+    best: { boards: [], flows: [], cost: costs.constant },
+    dual,
+    bound: dual.cents,
+    searched: null,
+    lacking: null,
+  }
 }
 
 function missing(master: Master, x: ArrayLike<number>): Outcome['lacking'] {

@@ -25,14 +25,14 @@ function engineOf(glpk: Glpk): LpEngine {
   return {
     name: `GLPK ${glpk.version}`,
     create: (rows, columns) => restated(glpk, rows, columns),
-    solveInteger: program => solveInteger(glpk, program),
+    solveInteger: (program) => solveInteger(glpk, program),
   }
 }
 
 function restated(glpk: Glpk, rows: readonly LpRow[], first: readonly LpColumn[]): LpModel {
   const columns = [...first]
   return {
-    addColumns: added => {
+    addColumns: (added) => {
       columns.push(...added)
     },
     setBounds: (column, lower, upper) => {
@@ -70,7 +70,10 @@ function problemOf(glpk: Glpk, rows: readonly LpRow[], columns: readonly LpColum
     objective: {
       direction: glpk.GLP_MIN,
       name: 'cost',
-      vars: [...columns.map((column, c) => ({ name: `x${c}`, coef: column.cost })), { name: 'none', coef: 0 }],
+      vars: [
+        ...columns.map((column, c) => ({ name: `x${c}`, coef: column.cost })),
+        { name: 'none', coef: 0 },
+      ],
     },
     subjectTo: rows.map((row, r) => ({
       name: `r${r}`,
@@ -103,7 +106,11 @@ function valuesOf(result: Result, count: number): Float64Array {
 }
 
 function solveContinuous(glpk: Glpk, rows: readonly LpRow[], columns: readonly LpColumn[]): LpSolution {
-  const result = glpk.solve(problemOf(glpk, rows, columns), { msglev: glpk.GLP_MSG_OFF, presol: false, tmlim: MOST_SECONDS })
+  const result = glpk.solve(problemOf(glpk, rows, columns), {
+    msglev: glpk.GLP_MSG_OFF,
+    presol: false,
+    tmlim: MOST_SECONDS,
+  })
   const status = statusOf(glpk, result)
   if (status !== 'optimal') return { status, objective: Number.NaN, x: [], duals: [] }
   const duals = Float64Array.from(rows, (_, r) => result.result.dual?.[`r${r}`] ?? 0)
@@ -113,7 +120,12 @@ function solveContinuous(glpk: Glpk, rows: readonly LpRow[], columns: readonly L
 function solveInteger(glpk: Glpk, program: IntegerProgram): IntegerSolution {
   const { rows, columns } = program
   const problem = { ...problemOf(glpk, rows, columns), generals: columns.map((_, c) => `x${c}`) }
-  const result = glpk.solve(problem, { msglev: glpk.GLP_MSG_OFF, presol: true, mipgap: 0, tmlim: MOST_SECONDS })
+  const result = glpk.solve(problem, {
+    msglev: glpk.GLP_MSG_OFF,
+    presol: true,
+    mipgap: 0,
+    tmlim: MOST_SECONDS,
+  })
   const status = statusOf(glpk, result)
   if (status !== 'optimal' && status !== 'work limit') return { status, objective: Number.NaN, x: [] }
   return { status, objective: result.result.z, x: valuesOf(result, columns.length) }

@@ -25,7 +25,7 @@ function engineOf(highs: Highs): LpEngine {
   return {
     name: `HiGHS ${highs.version.string}`,
     create: (rows, columns) => guarded(() => keptModel(highs, rows, columns)),
-    solveInteger: program => guarded(() => solveInteger(highs, program)),
+    solveInteger: (program) => guarded(() => solveInteger(highs, program)),
   }
 }
 
@@ -43,17 +43,28 @@ function modelData(rows: readonly LpRow[], columns: readonly LpColumn[], integer
   const data = {
     numCols: columns.length,
     numRows: rows.length,
-    colCost: Float64Array.from(columns, column => column.cost),
-    colLower: Float64Array.from(columns, column => column.lower),
-    colUpper: Float64Array.from(columns, column => column.upper),
-    rowLower: Float64Array.from(rows, row => row.lower),
-    rowUpper: Float64Array.from(rows, row => row.upper),
-    matrix: { format: 'csc' as const, numRows: rows.length, numCols: columns.length, starts, indices, values },
+    colCost: Float64Array.from(columns, (column) => column.cost),
+    colLower: Float64Array.from(columns, (column) => column.lower),
+    colUpper: Float64Array.from(columns, (column) => column.upper),
+    rowLower: Float64Array.from(rows, (row) => row.lower),
+    rowUpper: Float64Array.from(rows, (row) => row.upper),
+    matrix: {
+      format: 'csc' as const,
+      numRows: rows.length,
+      numCols: columns.length,
+      starts,
+      indices,
+      values,
+    },
   }
   return integer ? { ...data, integrality: new Int32Array(columns.length).fill(1) } : data
 }
 
-function packed(columns: readonly LpColumn[]): { starts: Int32Array; indices: Int32Array; values: Float64Array } {
+function packed(columns: readonly LpColumn[]): {
+  starts: Int32Array
+  indices: Int32Array
+  values: Float64Array
+} {
   const starts = new Int32Array(columns.length + 1)
   columns.forEach((column, c) => {
     starts[c + 1] = (starts[c] ?? 0) + column.rows.length
@@ -99,13 +110,13 @@ function keptModel(highs: Highs, rows: readonly LpRow[], columns: readonly LpCol
     simplex_iteration_limit: MOST_SIMPLEX_STEPS,
   })
   return {
-    addColumns: added =>
+    addColumns: (added) =>
       guarded(() => {
         const { starts, indices, values } = packed(added)
         model.addCols({
-          cost: Float64Array.from(added, column => column.cost),
-          lower: Float64Array.from(added, column => column.lower),
-          upper: Float64Array.from(added, column => column.upper),
+          cost: Float64Array.from(added, (column) => column.cost),
+          lower: Float64Array.from(added, (column) => column.lower),
+          upper: Float64Array.from(added, (column) => column.upper),
           matrix: { format: 'csc', numRows: rows.length, numCols: added.length, starts, indices, values },
         })
       }),
@@ -143,11 +154,16 @@ function solveInteger(highs: Highs, program: IntegerProgram): IntegerSolution {
       if (stop?.() === true) event.interrupt()
     }
     const { mipInterrupt, simplexInterrupt } = highs.constants.callbackType
-    const callbacks = stop === undefined ? undefined : { [mipInterrupt]: interrupt, [simplexInterrupt]: interrupt }
+    const callbacks =
+      stop === undefined ? undefined : { [mipInterrupt]: interrupt, [simplexInterrupt]: interrupt }
     const status = statusOf(highs, model.run(callbacks).modelStatus)
     const found = Number(model.info.get('primal_solution_status')) === highs.constants.solutionStatus.feasible
     if (!found) return { status: status === 'optimal' ? 'error' : status, objective: Number.NaN, x: [] }
-    return { status, objective: model.getObjectiveValue(), x: Float64Array.from(model.getSolution().colValue) }
+    return {
+      status,
+      objective: model.getObjectiveValue(),
+      x: Float64Array.from(model.getSolution().colValue),
+    }
   } finally {
     model.dispose()
   }

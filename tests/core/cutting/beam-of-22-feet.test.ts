@@ -12,8 +12,12 @@ beforeAll(async () => {
 const JOINT = 850 as Cents
 
 /** A beam 22 ft long over posts at its ends and at 6, 11 and 16 ft. */
-function beam(plies: number, prices: Readonly<Record<number, number>>, stagger: { cap: number | null; excess: Cents | null }): CutJob {
-  const points = [6, 11, 16].map(at => pointAt(feet(at), { cost: JOINT, ...stagger }))
+function beam(
+  plies: number,
+  prices: Readonly<Record<number, number>>,
+  stagger: { cap: number | null; excess: Cents | null },
+): CutJob {
+  const points = [6, 11, 16].map((at) => pointAt(feet(at), { cost: JOINT, ...stagger }))
   return jobOf({ stock: stockOf(prices), runs: [runOf('beam', plies, feet(22), points)] })
 }
 
@@ -25,7 +29,8 @@ function plan(job: CutJob): CutPlan {
   return result.value
 }
 
-const lengths = (made: CutPlan): number[] => made.runPieces.map(piece => piece.length / 384).sort((a, b) => b - a)
+const lengths = (made: CutPlan): number[] =>
+  made.runPieces.map((piece) => piece.length / 384).sort((a, b) => b - a)
 
 describe('one ply of a 22 ft beam over posts at 6, 11 and 16 ft', () => {
   const free = { cap: null, excess: null }
@@ -55,21 +60,21 @@ describe('two plies of that beam', () => {
 
   it('are never jointed at one post where the job requires it', () => {
     const made = plan(beam(2, prices, { cap: 1, excess: null }))
-    const posts = made.joints.map(joint => joint.at)
+    const posts = made.joints.map((joint) => joint.at)
     expect(new Set(posts).size).toBe(posts.length)
     expect(made.cost).toBeGreaterThan(atEleven)
   })
 
   it('avoid one post where that costs less than the penalty', () => {
     const made = plan(beam(2, prices, { cap: 1, excess: 2500 as Cents }))
-    const posts = made.joints.map(joint => joint.at)
+    const posts = made.joints.map((joint) => joint.at)
     expect(new Set(posts).size).toBe(posts.length)
     expect(made.preference).toBe(0)
   })
 
   it('share one post where that is worth the penalty, which stays out of the cost', () => {
     const made = plan(beam(2, prices, { cap: 1, excess: 100 as Cents }))
-    expect(made.joints.map(joint => joint.at)).toEqual([feet(11), feet(11)])
+    expect(made.joints.map((joint) => joint.at)).toEqual([feet(11), feet(11)])
     expect(made.cost).toBe(atEleven)
     expect(made.preference).toBe(100)
   })

@@ -13,17 +13,31 @@ export function stockOf(prices: Readonly<Record<number, number>>): StockOption[]
 }
 
 export function pointAt(at: Ticks, more: Partial<JointPoint> = {}): JointPoint {
-  return { at, label: `post at ${at / 384} ft`, cost: 0 as Cents, lap: ticks(0), cap: null, excess: null, ...more }
+  return {
+    at,
+    label: `post at ${at / 384} ft`,
+    cost: 0 as Cents,
+    lap: ticks(0),
+    cap: null,
+    excess: null,
+    ...more,
+  }
 }
 
-export function runOf(id: string, members: number, length: Ticks, points: JointPoint[], more: Partial<RunGroup> = {}): RunGroup {
+export function runOf(
+  id: string,
+  members: number,
+  length: Ticks,
+  points: JointPoint[],
+  more: Partial<RunGroup> = {},
+): RunGroup {
   return {
     id,
     label: id,
     members: Array.from({ length: members }, (_, k) => ({ id: `${id}.${k + 1}`, mark: `${id}${k + 1}` })),
     length,
     points,
-    supports: [ticks(0), ...points.map(point => point.at), length],
+    supports: [ticks(0), ...points.map((point) => point.at), length],
     minSupports: 2,
     minPiece: ticks(0),
     maxJoints: null,

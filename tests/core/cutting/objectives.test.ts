@@ -1,5 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { auditPlan, type CutJob, type CutPlan, type LpEngine, type Objective, planCuts } from '../../../core/cutting/index.ts'
+import {
+  auditPlan,
+  type CutJob,
+  type CutPlan,
+  type LpEngine,
+  type Objective,
+  planCuts,
+} from '../../../core/cutting/index.ts'
 import { type Cents, feet, inches } from '../../../core/units/index.ts'
 import { loadHighs } from '../../../main/workers/lp/index.ts'
 import { jobOf, pointAt, runOf, stockOf } from './jobs.ts'
@@ -16,12 +23,12 @@ function plan(job: CutJob): CutPlan {
   return result.value
 }
 
-const points = [6, 11, 16].map(at => pointAt(feet(at), { cost: 300 as Cents }))
+const points = [6, 11, 16].map((at) => pointAt(feet(at), { cost: 300 as Cents }))
 const job = (objectives: Objective[], more: Partial<CutJob> = {}): CutJob =>
   jobOf({
     stock: stockOf({ 6: 1190, 12: 2288, 16: 3074, 24: 6390 }),
     runs: [runOf('beam', 2, feet(22), points)],
-    pieces: [1, 2, 3].map(k => ({ id: `b${k}`, mark: `B${k}`, length: inches(14.5) })),
+    pieces: [1, 2, 3].map((k) => ({ id: `b${k}`, mark: `B${k}`, length: inches(14.5) })),
     objectives,
     ...more,
   })
@@ -43,7 +50,8 @@ describe('objectives', () => {
   })
 
   it('buy the least length for least waste', () => {
-    const bought = (made: CutPlan): number => made.order.reduce((sum, line) => sum + line.count * line.length, 0)
+    const bought = (made: CutPlan): number =>
+      made.order.reduce((sum, line) => sum + line.count * line.length, 0)
     expect(bought(plan(job(['least waste'])))).toBeLessThanOrEqual(bought(plan(job(['least cost']))))
   })
 
@@ -66,23 +74,33 @@ describe('objectives', () => {
 describe('limits', () => {
   it('buy only the lengths that are allowed', () => {
     const made = plan(job(['least cost'], { onlyStock: ['24 ft'] }))
-    expect(made.order.map(line => line.stockId)).toEqual(['24 ft'])
+    expect(made.order.map((line) => line.stockId)).toEqual(['24 ft'])
   })
 
   it('buy no more of a length than is allowed', () => {
     const made = plan(job(['least cost'], { atMost: [{ stockId: '16 ft', count: 1 }] }))
-    expect(made.order.find(line => line.stockId === '16 ft')?.count ?? 0).toBeLessThanOrEqual(1)
+    expect(made.order.find((line) => line.stockId === '16 ft')?.count ?? 0).toBeLessThanOrEqual(1)
     expect(made.status).toBe('proven optimal')
   })
 
   it('take an offcut on hand before a board is bought', () => {
     const offcut = { id: 'rack', length: feet(4), price: 0 as Cents, supply: 1, offcut: true }
     const made = plan(job(['least cost'], { stock: [...job([]).stock, offcut] }))
-    expect(made.boards.some(board => board.stockId === 'rack')).toBe(true)
+    expect(made.boards.some((board) => board.stockId === 'rack')).toBe(true)
   })
 
   it('buy whole packs, and pay the lower price from where it holds', () => {
-    const stock = [{ id: '12 ft', length: feet(12), price: 1000 as Cents, supply: null, offcut: false, pack: 4, breaks: [{ from: 8, price: 400 as Cents }] }]
+    const stock = [
+      {
+        id: '12 ft',
+        length: feet(12),
+        price: 1000 as Cents,
+        supply: null,
+        offcut: false,
+        pack: 4,
+        breaks: [{ from: 8, price: 400 as Cents }],
+      },
+    ]
     const pieces = Array.from({ length: 5 }, (_, k) => ({ id: `p${k}`, mark: `P${k}`, length: feet(12) }))
     const made = plan(jobOf({ stock, pieces }))
     expect(made.order).toEqual([{ stockId: '12 ft', length: feet(12), count: 8, price: 400, amount: 3200 }])

@@ -23,7 +23,11 @@ function jobOf(data: TextbookCase): CutJob {
       offcut: false,
     })),
     pieces: data.items.flatMap(([length, demand]) =>
-      Array.from({ length: demand }, (_, k) => ({ id: `${length}.${k}`, mark: `${length}`, length: length as Ticks })),
+      Array.from({ length: demand }, (_, k) => ({
+        id: `${length}.${k}`,
+        mark: `${length}`,
+        length: length as Ticks,
+      })),
     ),
     runs: [],
     handling: 0 as Cents,
@@ -33,7 +37,7 @@ function jobOf(data: TextbookCase): CutJob {
   }
 }
 
-describe.each(TEXTBOOK_CASES)('$name ($source)', data => {
+describe.each(TEXTBOOK_CASES)('$name ($source)', (data) => {
   it(`costs ${data.optimum} at the least, proven with either engine`, () => {
     const job = jobOf(data)
     for (const engine of engines) {

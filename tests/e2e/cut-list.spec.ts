@@ -86,3 +86,16 @@ test('a file is taken, and one that is no text is refused in a sentence', async 
   await expect(page.getByText('list.xlsx is not text in UTF-8.')).toBeVisible()
   await expect(pieces(page)).toHaveValue('Length\n9 ft\n')
 })
+
+test('on paper stand the order and the boards, not the inputs nor the deck', async ({ page, program }) => {
+  await open(page, program.link)
+  await pieces(page).fill('Length,Product\n9 ft,2x6\n')
+  await plan(page).click()
+  const board = page.getByRole('img', { name: /^Board 1/ })
+  await expect(board).toBeVisible()
+  await page.emulateMedia({ media: 'print' })
+  await expect(board).toBeVisible()
+  await expect(page.getByText('Proven: no order of these lengths costs less.')).toBeVisible()
+  await expect(pieces(page)).toBeHidden()
+  await expect(page.getByText('Heron Lane').filter({ visible: true })).toHaveCount(0)
+})

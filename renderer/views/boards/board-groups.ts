@@ -7,11 +7,15 @@ export interface BoardGroup {
   readonly boards: readonly Board[]
 }
 
-/** Boards cut to the same lengths in the same order, longest stock first, then by their first number. */
-export function groupBoards(plan: CutPlan): readonly BoardGroup[] {
+/**
+ * Boards cut to the same lengths in the same order, longest stock first, then by their first number; `byMark` keeps
+ * boards apart whose pieces are marked otherwise.
+ */
+export function groupBoards(plan: CutPlan, byMark = false): readonly BoardGroup[] {
   const alike = Map.groupBy(
     plan.boards,
-    (board) => `${board.length}:${board.cuts.map((cut) => cut.length).join(',')}`,
+    (board) =>
+      `${board.length}:${board.cuts.map((cut) => (byMark ? `${cut.length} ${cut.mark}` : cut.length)).join(',')}`,
   )
   return [...alike]
     .map(([key, boards]) => ({ key, length: boards[0]?.length ?? 0, boards }))

@@ -72,7 +72,7 @@ export function BoardStrip({
 /** As much of marks and length as the piece has room for. */
 export function fitted(marks: readonly string[], length: string, wide: number): string {
   const [first = ''] = marks
-  const all = marks.length > 1 && marks.at(-1) !== first ? `${first} … ${marks.at(-1)}` : first
+  const all = marks.some((mark) => mark !== first) ? `${first} … ${marks.at(-1)}` : first
   const choices = marks.length === 0 ? [length] : [`${all}  ${length}`, `${first}  ${length}`, all, first]
   return choices.find((text) => text.length * LETTER + 6 <= wide) ?? ''
 }

@@ -41,7 +41,7 @@ export function ListResult({ result }: { readonly result: CutListResult }) {
         </p>
       )}
       {result.plans.map((each) => {
-        const groups = groupBoards(each.plan)
+        const groups = groupBoards(each.plan, true)
         return (
           <section key={each.plan.jobId} className="boards-product">
             <h2>{each.product === '' ? 'Boards' : each.product}</h2>

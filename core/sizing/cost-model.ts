@@ -4,11 +4,11 @@ import type { Design } from '../estimate-types.ts'
 import { type Frame, footingUnder, postCentres } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import { groundAt, layOut } from '../layout/index.ts'
-import type { PriceBook } from '../pricing/index.ts'
+import { type PriceBook, priceJob } from '../pricing/index.ts'
 import { feet, type Ticks, ticks } from '../units/index.ts'
 import { footingKey } from './catalogue.ts'
 import { withChoice } from './choice.ts'
-import { type LeastCents, leastCost } from './least-cost.ts'
+import { costOf, type LeastCents, leastCost, sharesOf } from './least-cost.ts'
 import type { BeamChoice, Catalogue, Choice, FootingChoice, JoistChoice } from './types.ts'
 
 /** What each part of a deck costs at least; null where the part cannot be framed with any other. */
@@ -66,7 +66,7 @@ export function costModel(job: Job, book: PriceBook, catalogue: Catalogue): Cost
     },
   )
   return {
-    base: whole - first.frame.footings.length * footing(start.footing),
+    base: whole + stated(first, book) - first.frame.footings.length * footing(start.footing),
     joist: memo(
       ({ size, spacing }: JoistChoice) => `${size} ${spacing}`,
       (joist) => beyondStart({ ...start, joist }),
@@ -111,6 +111,12 @@ function startOf(catalogue: Catalogue): Choice {
     postSize,
     footing,
   }
+}
+
+/** Sums that the job states: they stand in the cost whatever the sizes. */
+function stated(design: Design, book: PriceBook): LeastCents {
+  const priced = priceJob(design, [], book)
+  return priced.ok ? costOf(sharesOf(design.job), 0, 0, priced.value.totals.other) : 0
 }
 
 /** The frame without its posts and their metal. */

@@ -48,5 +48,12 @@ export const drawnDeck: fc.Arbitrary<JobStatement> = fc
       }),
       ground: fc.record({ tube: pick('12 in', '16 in'), base: pick('16 in', '20 in', '24 in') }),
       decking: fc.record({ size: pick('5/4x6', '2x6') }),
+      pricing: fc.record({
+        salesTax: pick('0 %', '7.25 %'),
+        contingency: pick('0 %', '5 %'),
+        overhead: pick('0 %', '10 %'),
+      }),
+      scope: fc.record({ stairs: fc.record({ allowance: pick('$0', '$1,150') }) }),
+      builder: pick('contractor', 'owner'),
     })
   })

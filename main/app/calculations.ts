@@ -2,8 +2,11 @@ import { type CompareRow, compareWidths, type WidthRange } from '../../core/comp
 import { type CutListAnswer, type CutListRequest, runCutList } from '../../core/cut-list/index.ts'
 import { estimate } from '../../core/estimate.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
-import type { JobStatement } from '../../core/job/index.ts'
+import type { Fault, FieldPath, JobStatement, JsonValue } from '../../core/job/index.ts'
+import { type ProductRest, planTheDay } from '../../core/plan-the-rest.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
+import type { Result } from '../../core/units/index.ts'
+import { type SizingResult, sizeIt } from '../../core/sizing/index.ts'
 import { loadEngine } from '../workers/lp/index.ts'
 
 /** The core with its engine inside, for a door that waits for one answer and ends. */
@@ -11,6 +14,12 @@ export interface Calculations {
   estimate(statement: JobStatement, book: PriceBook): EstimateResult
   compareWidths(statement: JobStatement, book: PriceBook, range: WidthRange): Iterable<CompareRow>
   cutList(request: CutListRequest, book: PriceBook): CutListAnswer
+  sizeIt(statement: JobStatement, book: PriceBook, held: readonly FieldPath[]): SizingResult
+  planTheDay(
+    statement: JobStatement,
+    book: PriceBook,
+    day: JsonValue,
+  ): Result<readonly ProductRest[], readonly Fault[]>
 }
 
 export async function loadCalculations(): Promise<Calculations> {
@@ -19,5 +28,7 @@ export async function loadCalculations(): Promise<Calculations> {
     estimate: (statement, book) => estimate(statement, book, engine),
     compareWidths: (statement, book, range) => compareWidths(statement, book, engine, range),
     cutList: (request, book) => runCutList(request, book, engine),
+    sizeIt: (statement, book, held) => sizeIt(statement, book, engine, { held }),
+    planTheDay: (statement, book, day) => planTheDay(statement, book, engine, day),
   }
 }

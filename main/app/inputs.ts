@@ -1,7 +1,10 @@
 import { z } from 'zod'
 import { LONGEST_LIST, MEANINGS } from '../../core/cut-list/index.ts'
+import { SIZED_FIELDS } from '../../core/job/index.ts'
 import { MAX_TICKS, TICKS_PER_FOOT, TICKS_PER_INCH, ticks } from '../../core/units/index.ts'
 import type { MethodName, Methods } from '../../shared/contract/index.ts'
+import { dayInput } from './day-input.ts'
+import { productInput } from './product-input.ts'
 import { statementInput } from './statement-input.ts'
 
 /** Most widths in one comparison: one per half inch over twenty feet. */
@@ -44,6 +47,11 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'prices.current': nothing,
   'estimate.run': z.strictObject({ edit, statement: statementInput }),
   'compare.run': widths,
+  'sizing.run': z.strictObject({
+    edit,
+    statement: statementInput,
+    held: z.array(z.string().refine((path) => SIZED_FIELDS.has(path), 'is no field that is sized')).max(20),
+  }),
   'cutlist.run': z.strictObject({
     text: listText,
     stockText: listText.optional(),
@@ -52,5 +60,15 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
     kerf: sawLength,
     endTrim: sawLength,
   }),
+  'day.replan': z.strictObject({ statement: statementInput, planId: z.string().max(200), day: dayInput }),
+  'offcuts.list': nothing,
+  'offcuts.add': z.strictObject({
+    product: productInput,
+    length,
+    count: z.int().min(1).max(500),
+    fromJob: z.string().max(200),
+  }),
+  'offcuts.remove': z.strictObject({ ids: z.array(id).max(5000) }),
+  'offcuts.takeFromPlan': z.strictObject({ jobId: id }),
   'workbook.make': z.strictObject({ statement: statementInput }),
 }

@@ -11,6 +11,8 @@ export interface JobService {
   readonly list: Handler<'jobs.list'>
   readonly last: Handler<'jobs.last'>
   readonly open: Handler<'jobs.open'>
+  /** the stored job, without making it the one last worked on */
+  readonly read: (id: string) => JobRecord
   readonly create: Handler<'jobs.create'>
   readonly save: Handler<'jobs.save'>
 }
@@ -46,6 +48,11 @@ export function jobService(store: Store, now: () => Date, newId: () => string, e
       const job = store.jobs.read(id)
       if (job === null) throw noSuchJob()
       return opened(job)
+    },
+    read: (id) => {
+      const job = store.jobs.read(id)
+      if (job === null) throw noSuchJob()
+      return job
     },
     create: ({ statement }) => opened(create(statement, 'Created')),
     save: ({ id, revision, statement, label }) => {

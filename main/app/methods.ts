@@ -6,6 +6,7 @@ import type { Pool } from '../workers/index.ts'
 import { faultSentence, isPriced, reasonsForNoPrice } from './estimate-outcome.ts'
 import { fileNameFor } from './job-name.ts'
 import type { JobService } from './job-service.ts'
+import type { Rack } from './rack.ts'
 import { type Emit, ServiceError } from './service-types.ts'
 
 /** One line of the program's surface: what runs, and whether it changes what is stored. */
@@ -19,13 +20,14 @@ export type MethodTable = { readonly [M in MethodName]: Method<M> }
 export interface Parts {
   readonly info: Omit<AppInfo, 'bookName' | 'bookDate'>
   readonly jobs: JobService
+  readonly rack: Rack
   readonly pool: Pool
   readonly book: PriceBook
   readonly emit: Emit
 }
 
 /** Every method of the contract on one page. */
-export function methodTable({ info, jobs, pool, book, emit }: Parts): MethodTable {
+export function methodTable({ info, jobs, rack, pool, book, emit }: Parts): MethodTable {
   return {
     'app.info': { mutating: false, run: () => ({ ...info, bookName: book.name, bookDate: book.date }) },
     'jobs.list': { mutating: false, run: jobs.list },
@@ -39,7 +41,7 @@ export function methodTable({ info, jobs, pool, book, emit }: Parts): MethodTabl
       mutating: false,
       run: async ({ edit, statement }) => ({
         edit,
-        result: await pool.estimate({ statement, book, givesWay: true }),
+        result: await pool.estimate({ statement, book, rack: rack.onHand(), givesWay: true }),
       }),
     },
     'compare.run': {
@@ -51,12 +53,32 @@ export function methodTable({ info, jobs, pool, book, emit }: Parts): MethodTabl
         return { edit, ...(await pool.compare({ statement, book, range, onRow })) }
       },
     },
+    'sizing.run': {
+      mutating: false,
+      run: async ({ edit, statement, held }) => ({ edit, result: await pool.sizeIt({ statement, book, held }) }),
+    },
     'cutlist.run': { mutating: false, run: (request) => pool.cutList({ request, book }) },
+    'day.replan': {
+      mutating: false,
+      run: ({ statement, ...rest }) => pool.planTheRest({ statement, book, rack: rack.onHand(), rest }),
+    },
+    'offcuts.list': { mutating: false, run: rack.list },
+    'offcuts.add': { mutating: true, run: rack.add },
+    'offcuts.remove': { mutating: true, run: rack.remove },
+    'offcuts.takeFromPlan': {
+      mutating: true,
+      run: async ({ jobId }) => {
+        const job = jobs.read(jobId)
+        const onHand = rack.onHand()
+        const result = await pool.estimate({ statement: job.statement, book, rack: onHand, givesWay: false })
+        return rack.takeFrom(job, mustBePriced(result, 'The job cannot be cut yet'))
+      },
+    },
     'workbook.make': {
       mutating: false,
       run: async ({ statement }) => {
-        const result = await pool.estimate({ statement, book, givesWay: false })
-        const priced = mustBePriced(result)
+        const result = await pool.estimate({ statement, book, rack: rack.onHand(), givesWay: false })
+        const priced = mustBePriced(result, 'There is no workbook yet')
         const { makeWorkbook } = await import('../exports/workbook/index.ts')
         const bytes = await makeWorkbook(priced, book)
         return { fileName: fileNameFor(statement, 'xlsx'), base64: Buffer.from(bytes).toString('base64') }
@@ -66,14 +88,14 @@ export function methodTable({ info, jobs, pool, book, emit }: Parts): MethodTabl
 }
 
 /** The estimate with its price, or a sentence that says what stands in the way. */
-function mustBePriced(result: EstimateResult): PricedEstimate {
-  if (!result.ok) throw new ServiceError('bad-input', sentenceOf(result.faults.map(faultSentence)))
+function mustBePriced(result: EstimateResult, refusal: string): PricedEstimate {
+  if (!result.ok) throw new ServiceError('bad-input', sentenceOf(refusal, result.faults.map(faultSentence)))
   const { estimate } = result
-  if (!isPriced(estimate)) throw new ServiceError('bad-input', sentenceOf(reasonsForNoPrice(estimate)))
+  if (!isPriced(estimate)) throw new ServiceError('bad-input', sentenceOf(refusal, reasonsForNoPrice(estimate)))
   return estimate
 }
 
-function sentenceOf(reasons: readonly string[]): string {
+function sentenceOf(refusal: string, reasons: readonly string[]): string {
   const more = reasons.length > 1 ? ` (and ${reasons.length - 1} more)` : ''
-  return `There is no workbook yet: ${reasons[0] ?? 'the job has no price.'}${more}`
+  return `${refusal}: ${reasons[0] ?? 'the job has no price.'}${more}`
 }

@@ -7,6 +7,7 @@ import { createPool, Stopped } from '../workers/index.ts'
 import { INPUTS } from './inputs.ts'
 import { jobService } from './job-service.ts'
 import { type MethodTable, methodTable } from './methods.ts'
+import { rackService } from './rack.ts'
 import { ServiceError, type ServiceOptions, type Services } from './service-types.ts'
 
 /** The two things that differ from run to run, named so that a test can fix them. */
@@ -26,6 +27,7 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
   const table = methodTable({
     info: { version: options.version, door: options.door },
     jobs: jobService(store, ambient.now, ambient.newId, options.emit),
+    rack: rackService(store, ambient.now, ambient.newId, options.emit),
     pool,
     book: SAMPLE_BOOK,
     emit: options.emit,

@@ -1,6 +1,6 @@
 import type { WidthRange } from '../../core/compare/index.ts'
 import { MEANINGS, type Meaning, type SawSettings } from '../../core/cut-list/index.ts'
-import { fieldAt, nearestName, readValue } from '../../core/job/index.ts'
+import { type FieldPath, fieldAt, nearestName, readValue, SIZED_FIELDS } from '../../core/job/index.ts'
 import { fail, inches, ok, parseLength, type Result, type Ticks, ticks } from '../../core/units/index.ts'
 
 /** What a command line asks for. */
@@ -30,17 +30,36 @@ export type Command =
       readonly json: boolean
       readonly csv: string | null
     }
+  | {
+      readonly kind: 'rest'
+      readonly job: string
+      readonly day: string
+      readonly prices: string | null
+      readonly json: boolean
+    }
+  | {
+      readonly kind: 'size'
+      readonly job: string
+      readonly prices: string | null
+      readonly json: boolean
+      /** fields that keep their values */
+      readonly hold: readonly FieldPath[]
+      /** file for the job sized so; null for none */
+      readonly write: string | null
+    }
   | { readonly kind: 'check'; readonly job: string; readonly json: boolean }
   | { readonly kind: 'new'; readonly file: string }
   | { readonly kind: 'help' }
   | { readonly kind: 'version' }
 
-type Option = 'prices' | 'xlsx' | 'width' | 'step' | 'json' | 'stock' | 'kerf' | 'trim' | 'columns' | 'csv'
+type Option = 'prices' | 'xlsx' | 'width' | 'step' | 'json' | 'stock' | 'kerf' | 'trim' | 'columns' | 'csv' | 'day' | 'hold' | 'write'
 
 const OPTIONS: { readonly [command: string]: readonly Option[] } = {
   estimate: ['prices', 'json', 'xlsx'],
   compare: ['width', 'step', 'prices', 'json'],
   cut: ['stock', 'kerf', 'trim', 'columns', 'prices', 'json', 'csv'],
+  rest: ['day', 'prices', 'json'],
+  size: ['hold', 'write', 'prices', 'json'],
   check: ['json'],
   new: [],
 }
@@ -81,6 +100,17 @@ function commandOf(name: string, file: string, values: ReadonlyMap<Option, strin
       return ok({ kind: 'estimate', job: file, prices, json, xlsx: values.get('xlsx') ?? null })
     case 'check':
       return ok({ kind: 'check', job: file, json })
+    case 'rest': {
+      const day = values.get('day')
+      if (day === undefined) return fail('"rest" needs the day: --day DAY.json says what is sawn and what went otherwise.')
+      return ok({ kind: 'rest', job: file, day, prices, json })
+    }
+    case 'size': {
+      const hold = readHeld(values.get('hold'))
+      return hold.ok
+        ? ok({ kind: 'size', job: file, prices, json, hold: hold.value, write: values.get('write') ?? null })
+        : hold
+    }
     case 'new':
       return ok({ kind: 'new', file })
     case 'cut': {
@@ -191,6 +221,15 @@ function readColumns(text: string | undefined): Result<readonly Meaning[] | null
     columns.push(meaning)
   }
   return ok(columns)
+}
+
+/** Fields that sizing is to leave alone, with commas between them. */
+function readHeld(text: string | undefined): Result<readonly FieldPath[], string> {
+  if (text === undefined) return ok([])
+  const held = text.split(',').map((each) => each.trim())
+  const unknown = held.find((path) => !SIZED_FIELDS.has(path))
+  if (unknown === undefined) return ok(held)
+  return fail(`--hold: "${unknown}" is no field that is sized${suggestion(unknown, [...SIZED_FIELDS])}`)
 }
 
 function readLength(option: string, text: string): Result<Ticks, string> {

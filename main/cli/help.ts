@@ -16,6 +16,18 @@ export const HELP = `Kerfwright: estimates and cut plans for residential deck fr
       numbers are inches, or feet under "Length (ft)". --csv writes order and pieces for a spreadsheet; text that it
       would take for a formula, starting with = + - or @, gets an apostrophe before it.
 
+  kerfwright rest JOB.json --day DAY.json [--prices FILE] [--json]
+      The rest of a job that is begun, planned again: boards sawn and culled, pieces cut wrong, a yard that is out.
+      What is cut otherwise, what is bought, what can go back. Boards go by their numbers in the cutting plan:
+      { "2x10": { "sawn": [1, 2], "culls": [{ "board": 3, "from": "0", "to": "4 ft" }],
+                  "miscuts": [{ "board": 2, "piece": "J4", "length": "11 ft 3 in" }],
+                  "yard": [{ "length": "16 ft", "left": 0 }], "refund": "80 %" } }
+
+  kerfwright size JOB.json [--hold FIELD,...] [--write FILE] [--prices FILE] [--json]
+      The cheapest joists, beams, posts and footings that pass every check, joints, concrete and hours counted; what
+      governs each, and what the next smaller one fails on. --hold keeps fields as they are, such as
+      frame.joists.size,frame.postSize; --write makes a new job file with the changes.
+
   kerfwright check JOB.json [--json]
       The structural checks alone.
 
@@ -30,6 +42,7 @@ from the sample price book, whose prices are invented. The result says which, wi
 
 The exit code says: 0 every check passes; 1 something fails, is calculated only or lies outside the tables, and the
 result is written all the same; 2 the input is not usable, and nothing is written.
+For size: 0 the sizes pass; 1 none passes, or something that no size mends is left; 2 as above.
 For cut: 0 every product is planned; 1 one cannot be, with the reason; 2 as above.
 
 Local code and the building official govern. Have utilities marked before digging.

@@ -1,6 +1,6 @@
 import { dirname, resolve } from 'node:path'
 import { faultWords, type RowFault, type Source } from '../../core/cut-list/index.ts'
-import { type Fault, type JobStatement, readJobText, readPlacedJson } from '../../core/job/index.ts'
+import { type Fault, type JobStatement, type PlacedJson, readJobText, readPlacedJson } from '../../core/job/index.ts'
 import { type PriceBook, SAMPLE_BOOK } from '../../core/pricing/index.ts'
 import { readTextFile } from '../app/files.ts'
 import { faultLines, type Output } from './output.ts'
@@ -95,4 +95,17 @@ function bookFault({ text }: JobFile, path: string): Fault {
   }
   const json = readPlacedJson(text, { name: 'job', sample: '{}', longest: text.length })
   return json.ok ? { ...fault, ...json.value.placeOf(fault.path) } : fault
+}
+
+/** The file that says how a day at the saw went, or null after its faults were told. */
+export function readDayFile(path: string, output: Output): PlacedJson | null {
+  const text = readTextFile(path)
+  if (!text.ok) {
+    output.warn(`${text.error}\n`)
+    return null
+  }
+  const read = readPlacedJson(text.value, { name: 'day', sample: '{ "2x10": { "sawn": [1] } }', longest: 1_000_000 })
+  if (read.ok) return read.value
+  output.warn(faultLines(path, read.error))
+  return null
 }

@@ -34,6 +34,14 @@ export async function run(words: readonly string[], version: string, output: Out
       const { runCheck } = await import('./commands/check.ts')
       return runCheck(command, output)
     }
+    case 'rest': {
+      const { runRest } = await import('./commands/rest.ts')
+      return runRest(command, output)
+    }
+    case 'size': {
+      const { runSize } = await import('./commands/size.ts')
+      return runSize(command, output)
+    }
     case 'new': {
       const { runNew } = await import('./commands/new.ts')
       return runNew(command, output)

@@ -36,4 +36,28 @@ export const MIGRATIONS: readonly Migration[] = [
       `)
     },
   },
+  {
+    // one row per offcut; it stays after it was used, so that a job's offcuts are never counted twice
+    version: 2,
+    update: (db) => {
+      db.exec(`
+        CREATE TABLE offcuts (
+          id TEXT PRIMARY KEY,
+          size TEXT NOT NULL,
+          species TEXT NOT NULL,
+          grade TEXT NOT NULL,
+          treatment TEXT NOT NULL,
+          length INTEGER NOT NULL CHECK (length > 0),
+          from_job TEXT NOT NULL,
+          added_at TEXT NOT NULL,
+          used_by TEXT
+        ) STRICT;
+        CREATE INDEX offcuts_on_hand ON offcuts (used_by, size, length DESC);
+        CREATE TABLE jobs_cut (
+          job_id TEXT PRIMARY KEY REFERENCES jobs (id) ON DELETE CASCADE,
+          cut_at TEXT NOT NULL
+        ) STRICT;
+      `)
+    },
+  },
 ]

@@ -6,6 +6,7 @@ import { APPLICATION_ID, readHeader } from './header.ts'
 import { type JobRepository, jobRepository } from './jobs.ts'
 import { latestVersion, migrate, storedVersion } from './migrate.ts'
 import { MIGRATIONS, type Migration } from './migrations.ts'
+import { type OffcutRepository, offcutRepository } from './offcuts.ts'
 import type { StoreRefusal } from './refusal.ts'
 import { beginSession, endSession } from './sessions.ts'
 import { type Settings, settings } from './settings.ts'
@@ -20,6 +21,7 @@ export interface StoreOptions {
 /** The user's jobs on disk. */
 export interface Store {
   readonly jobs: JobRepository
+  readonly offcuts: OffcutRepository
   readonly settings: Settings
   /** a copy of the program that had this store open was killed or crashed */
   readonly crashed: boolean
@@ -67,6 +69,7 @@ function storeOn(db: Database, options: StoreOptions, backup: string | null): St
   })
   return {
     jobs: jobRepository(db),
+    offcuts: offcutRepository(db),
     settings: settings(db),
     crashed,
     backup,

@@ -1,13 +1,21 @@
 import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
-import type { JobStatement } from '../../core/job/index.ts'
-import type { PriceBook } from '../../core/pricing/index.ts'
+import type { FieldPath, JobStatement } from '../../core/job/index.ts'
+import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
+import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
+import type { SizingResult } from '../../core/sizing/index.ts'
 import type { WorkAnswer, WorkRequest } from './messages.ts'
 
 /** The part of the core that a worker runs, its engine already inside. */
 export interface Work {
-  estimate(statement: JobStatement, book: PriceBook): EstimateResult
+  estimate(statement: JobStatement, book: PriceBook, rack: readonly OffcutsOnHand[]): EstimateResult
+  planTheRest(
+    statement: JobStatement,
+    book: PriceBook,
+    rest: RestRequest,
+    rack: readonly OffcutsOnHand[],
+  ): RestAnswer
   compareWidths(
     statement: JobStatement,
     book: PriceBook,
@@ -15,6 +23,7 @@ export interface Work {
     stop: () => boolean,
   ): Iterable<CompareRow>
   cutList(request: CutListRequest, book: PriceBook): CutListAnswer
+  sizeIt(statement: JobStatement, book: PriceBook, held: readonly FieldPath[]): SizingResult
 }
 
 /** Runs one request to its end, or until it is told to stop; a bug in it becomes an answer, not a dead worker. */
@@ -27,7 +36,16 @@ export function answerRequest(
   const { id } = request
   try {
     if (request.kind === 'estimate') {
-      post({ kind: 'estimate', id, result: work.estimate(request.statement, request.book) })
+      post({ kind: 'estimate', id, result: work.estimate(request.statement, request.book, request.rack) })
+      return
+    }
+    if (request.kind === 'rest') {
+      const { statement, book, rest, rack } = request
+      post({ kind: 'rest', id, answer: work.planTheRest(statement, book, rest, rack) })
+      return
+    }
+    if (request.kind === 'sizing') {
+      post({ kind: 'sizing', id, result: work.sizeIt(request.statement, request.book, request.held) })
       return
     }
     if (request.kind === 'cut list') {

@@ -1,6 +1,6 @@
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { JobStatement } from '../../core/job/index.ts'
-import type { PriceBook } from '../../core/pricing/index.ts'
+import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
 import type { WorkAnswer } from './messages.ts'
 import { Stopped } from './stopped.ts'
 import { type WorkerThread, workerThread } from './worker-thread.ts'
@@ -11,6 +11,8 @@ const PATIENCE = 1500
 export interface EstimateWanted {
   readonly statement: JobStatement
   readonly book: PriceBook
+  /** offcuts on hand; none by default */
+  readonly rack?: readonly OffcutsOnHand[]
   /** an edit's estimate gives way to that of a newer edit; one asked for by name (a workbook) does not */
   readonly givesWay: boolean
 }
@@ -65,8 +67,8 @@ export class EstimateQueue {
   #next(): void {
     this.#running = this.#waiting.shift() ?? null
     if (this.#running === null) return
-    const { id, statement, book } = this.#running
-    this.#thread.post({ kind: 'estimate', id, statement, book })
+    const { id, statement, book, rack = [] } = this.#running
+    this.#thread.post({ kind: 'estimate', id, statement, book, rack })
     if (this.#waiting.length > 0 && this.#running.givesWay) {
       this.#timer = setTimeout(() => this.#loseThePatience(), this.#patience)
     }

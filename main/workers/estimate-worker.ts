@@ -2,6 +2,8 @@ import { parentPort, workerData } from 'node:worker_threads'
 import { compareWidths } from '../../core/compare/index.ts'
 import { runCutList } from '../../core/cut-list/index.ts'
 import { type EstimateOptions, estimate } from '../../core/estimate.ts'
+import { planTheRest } from '../../core/plan-the-rest.ts'
+import { sizeIt } from '../../core/sizing/index.ts'
 import { answerRequest } from './answer-request.ts'
 import { loadEngine } from './lp/index.ts'
 import type { WorkAnswer, WorkerStart, WorkRequest } from './messages.ts'
@@ -17,10 +19,12 @@ const stopBefore = new Int32Array((workerData as WorkerStart).stopBefore)
 const engine = await loadEngine()
 const known: NonNullable<EstimateOptions['known']> = new Map()
 const work: Parameters<typeof answerRequest>[1] = {
-  estimate: (statement, book) => estimate(statement, book, engine, { known }),
+  estimate: (statement, book, rack) => estimate(statement, book, engine, { known, rack }),
+  planTheRest: (statement, book, rest, rack) => planTheRest(statement, book, engine, rest, rack),
   compareWidths: (statement, book, range, stop) =>
     compareWidths(statement, book, engine, range, { known, stop, quickFirst: true }),
   cutList: (request, book) => runCutList(request, book, engine),
+  sizeIt: (statement, book, held) => sizeIt(statement, book, engine, { held }),
 }
 
 port.on('message', (request: WorkRequest) => {

@@ -1,8 +1,10 @@
 import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
-import type { JobStatement } from '../../core/job/index.ts'
-import type { PriceBook } from '../../core/pricing/index.ts'
+import type { FieldPath, JobStatement } from '../../core/job/index.ts'
+import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
+import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
+import type { SizingResult } from '../../core/sizing/index.ts'
 
 /** What a worker is asked. `id` rises with every request to that worker. */
 export type WorkRequest =
@@ -11,6 +13,16 @@ export type WorkRequest =
       readonly id: number
       readonly statement: JobStatement
       readonly book: PriceBook
+      /** offcuts on hand */
+      readonly rack: readonly OffcutsOnHand[]
+    }
+  | {
+      readonly kind: 'rest'
+      readonly id: number
+      readonly statement: JobStatement
+      readonly book: PriceBook
+      readonly rack: readonly OffcutsOnHand[]
+      readonly rest: RestRequest
     }
   | {
       readonly kind: 'compare'
@@ -18,6 +30,13 @@ export type WorkRequest =
       readonly statement: JobStatement
       readonly book: PriceBook
       readonly range: WidthRange
+    }
+  | {
+      readonly kind: 'sizing'
+      readonly id: number
+      readonly statement: JobStatement
+      readonly book: PriceBook
+      readonly held: readonly FieldPath[]
     }
   | {
       readonly kind: 'cut list'
@@ -29,7 +48,9 @@ export type WorkRequest =
 /** What it answers: any number of rows, then one of the others. */
 export type WorkAnswer =
   | { readonly kind: 'estimate'; readonly id: number; readonly result: EstimateResult }
+  | { readonly kind: 'rest'; readonly id: number; readonly answer: RestAnswer }
   | { readonly kind: 'cut list'; readonly id: number; readonly answer: CutListAnswer }
+  | { readonly kind: 'sizing'; readonly id: number; readonly result: SizingResult }
   | { readonly kind: 'row'; readonly id: number; readonly row: CompareRow }
   | { readonly kind: 'end'; readonly id: number; readonly complete: boolean; readonly rows: number }
   | { readonly kind: 'failed'; readonly id: number; readonly message: string }

@@ -1,14 +1,36 @@
 import type { CompareRow } from '../../core/compare/index.ts'
-import type { CutListAnswer } from '../../core/cut-list/index.ts'
+import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
+import type { FieldPath, JobStatement } from '../../core/job/index.ts'
+import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
+import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
+import type { SizingResult } from '../../core/sizing/index.ts'
 import { type CompareEnd, CompareRuns, type CompareWanted } from './compare-runs.ts'
 import { contentKey } from './content-key.ts'
-import { CutListRuns, type CutListWanted } from './cut-list-runs.ts'
 import { EstimateQueue, type EstimateWanted } from './estimate-queue.ts'
 import { KeptRows, stepsOf } from './kept-rows.ts'
+import { LatestRun } from './latest-run.ts'
 import { Recent } from './recent.ts'
 
-/** The calculations, off the thread that serves the window: one worker for estimates, one for comparisons, one for cut lists. */
+export interface CutListWanted {
+  readonly request: CutListRequest
+  readonly book: PriceBook
+}
+
+export interface SizingWanted {
+  readonly statement: JobStatement
+  readonly book: PriceBook
+  readonly held: readonly FieldPath[]
+}
+
+export interface RestWanted {
+  readonly statement: JobStatement
+  readonly book: PriceBook
+  readonly rack: readonly OffcutsOnHand[]
+  readonly rest: RestRequest
+}
+
+/** The calculations, off the thread that serves the window: each kind has a worker of its own. */
 export interface Pool {
   estimate(wanted: EstimateWanted): Promise<EstimateResult>
   /**
@@ -17,6 +39,8 @@ export interface Pool {
    */
   compare(wanted: CompareWanted): Promise<CompareEnd>
   cutList(wanted: CutListWanted): Promise<CutListAnswer>
+  sizeIt(wanted: SizingWanted): Promise<SizingResult>
+  planTheRest(wanted: RestWanted): Promise<RestAnswer>
   close(): Promise<void>
 }
 
@@ -27,13 +51,27 @@ const DECKS_KEPT = 8
 export function createPool(options: { readonly workerPath: string }): Pool {
   const estimates = new EstimateQueue(options.workerPath)
   const comparisons = new CompareRuns(options.workerPath)
-  const cutLists = new CutListRuns(options.workerPath)
+  const cutLists = new LatestRun<CutListWanted, CutListAnswer>({
+    ...options,
+    request: (id, wanted) => ({ kind: 'cut list', id, ...wanted }),
+    answer: (answer) => (answer.kind === 'cut list' ? { value: answer.answer } : null),
+  })
+  const sizings = new LatestRun<SizingWanted, SizingResult>({
+    ...options,
+    request: (id, wanted) => ({ kind: 'sizing', id, ...wanted }),
+    answer: (answer) => (answer.kind === 'sizing' ? { value: answer.result } : null),
+  })
+  const rests = new LatestRun<RestWanted, RestAnswer>({
+    ...options,
+    request: (id, wanted) => ({ kind: 'rest', id, ...wanted }),
+    answer: (answer) => (answer.kind === 'rest' ? { value: answer.answer } : null),
+  })
   const results = new Recent<EstimateResult>(ESTIMATES_KEPT)
   const kept = new KeptRows(DECKS_KEPT)
 
   return {
     estimate: async (wanted) => {
-      const key = contentKey(wanted.statement, wanted.book)
+      const key = contentKey(wanted.statement, wanted.book, wanted.rack ?? [])
       const known = results.get(key)
       if (known !== undefined) return known
       const result = await estimates.run(wanted)
@@ -67,8 +105,10 @@ export function createPool(options: { readonly workerPath: string }): Pool {
       return { complete: end.complete, rows: widths.size }
     },
     cutList: (wanted) => cutLists.run(wanted),
+    sizeIt: (wanted) => sizings.run(wanted),
+    planTheRest: (wanted) => rests.run(wanted),
     close: async () => {
-      await Promise.all([estimates.close(), comparisons.close(), cutLists.close()])
+      await Promise.all([estimates.close(), comparisons.close(), cutLists.close(), sizings.close(), rests.close()])
     },
   }
 }

@@ -1,8 +1,11 @@
 import type { CompareRow } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
-import type { JobStatement } from '../../core/job/index.ts'
+import type { ProductClass } from '../../core/frame/index.ts'
+import type { FieldPath, JobStatement } from '../../core/job/index.ts'
+import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
+import type { SizingResult } from '../../core/sizing/index.ts'
 import type { Ticks } from '../../core/units/index.ts'
 
 export interface AppInfo {
@@ -24,6 +27,17 @@ export interface StoredJob extends JobSummary {
   readonly statement: JobStatement
   /** true once, where the program was not closed properly the last time */
   readonly recovered: boolean
+}
+
+/** One offcut on the rack. */
+export interface StoredOffcut {
+  readonly id: string
+  readonly product: ProductClass
+  readonly length: Ticks
+  /** name of the job it was left of, or what its user said */
+  readonly fromJob: string
+  /** ISO time */
+  readonly addedAt: string
 }
 
 /**
@@ -66,8 +80,28 @@ export interface Methods {
     },
     { readonly edit: number; readonly complete: boolean; readonly rows: number },
   ]
+  /** the cheapest sizes that pass; fields of `held` stay as they are; a new run stops the one before */
+  'sizing.run': [
+    { readonly edit: number; readonly statement: JobStatement; readonly held: readonly FieldPath[] },
+    { readonly edit: number; readonly result: SizingResult },
+  ]
   /** plans a list of pieces with the program's price book; a new run stops the one before */
   'cutlist.run': [CutListRequest, CutListAnswer]
+  /** plans the rest of one product of a job that is begun */
+  'day.replan': [RestRequest & { readonly statement: JobStatement }, RestAnswer]
+  'offcuts.list': [Record<string, never>, readonly StoredOffcut[]]
+  'offcuts.add': [
+    {
+      readonly product: ProductClass
+      readonly length: Ticks
+      readonly count: number
+      readonly fromJob: string
+    },
+    readonly StoredOffcut[],
+  ]
+  'offcuts.remove': [{ readonly ids: readonly string[] }, { readonly removed: number }]
+  /** a stored job was cut: what it used leaves the rack, the offcuts it keeps come onto it; once for each job */
+  'offcuts.takeFromPlan': [{ readonly jobId: string }, { readonly used: number; readonly added: number }]
   'workbook.make': [
     { readonly statement: JobStatement },
     { readonly fileName: string; readonly base64: string },
@@ -76,6 +110,8 @@ export interface Methods {
 
 export interface Events {
   'compare.row': { readonly edit: number; readonly row: CompareRow }
+  /** the rack is another: estimates of jobs that use it may change */
+  'offcuts.changed': { readonly count: number }
   'jobs.changed': { readonly id: string; readonly revision: number }
 }
 

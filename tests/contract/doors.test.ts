@@ -108,6 +108,13 @@ describe('through every door the same answer comes to', () => {
   test('workbook.make, byte by byte', async () => {
     expect(await same('workbook.make', { statement })).toHaveProperty('base64')
   })
+  test('sizing.run, with what it proposes', async () => {
+    const held = ['frame.joists.size', 'frame.beams.front.size', 'frame.postSize', 'ground.tube']
+    expect(await same('sizing.run', { edit: 9, statement, held })).toMatchObject({
+      edit: 9,
+      result: { ok: true, sized: { work: { proven: true } } },
+    })
+  })
   test('cutlist.run, planned and refused', async () => {
     const saw = { kerf: ticks(4), endTrim: ticks(0) }
     const text = 'Qty,Length,Mark\n4,9 ft,J1\n'
@@ -121,6 +128,44 @@ describe('through every door the same answer comes to', () => {
       ok: false,
       faults: [{ row: 1, column: 2 }],
     })
+  })
+  test('day.replan, with nothing sawn yet and with a board culled', async () => {
+    const day = { bought: 'all', sawn: [], miscuts: [], culls: [], yard: [], spares: [], refund: 0 }
+    const planId = '2x10 SP No.2 treated'
+    expect(await same('day.replan', { statement, planId, day })).toMatchObject({
+      ok: true,
+      replan: { rest: null, changed: [], buy: [], money: { extra: 0 } },
+    })
+    const culls = [{ board: 1, from: 0, to: 384 * 8 }]
+    const culled = await same('day.replan', { statement, planId, day: { ...day, culls } })
+    expect(culled).toMatchObject({ ok: true, replan: { changed: [1] } })
+    const refused = await same('day.replan', { statement, planId: '2x99', day })
+    expect(refused).toMatchObject({ ok: false, reasons: [expect.stringContaining('"2x10 SP No.2 treated"')] })
+  })
+  test('offcuts.list, offcuts.add and offcuts.remove, but for ids and times', async () => {
+    expect(await same('offcuts.list', {})).toEqual([])
+    const product = { size: '2x10', species: 'SP', grade: 'No.2', treatment: 'treated' }
+    const added = await through('offcuts.add', { product, length: 384 * 4, count: 2, fromJob: 'the shed' })
+    for (const one of added) expect(one).toMatchObject({ result: [{ product, length: 384 * 4 }, { product }] })
+    answered.add('offcuts.add')
+    const all = (await same('offcuts.list', {})) as { id: string }[]
+    expect(all).toHaveLength(6)
+    expect(await clients.direct?.('offcuts.remove', { ids: all.map(({ id }) => id) })).toEqual({ removed: 6 })
+    expect(await same('offcuts.remove', { ids: ['nothing'] })).toEqual({ removed: 0 })
+  })
+  test('offcuts.takeFromPlan, once for each job', async () => {
+    const keeping = { ...statement, cutting: { keepOffcutsFrom: '1 in' } }
+    const { id } = (await clients.direct?.('jobs.create', { statement: keeping })) as { id: string }
+    const [direct, browser, desktop] = await through('offcuts.takeFromPlan', { jobId: id })
+    expect(direct).toMatchObject({ result: { used: 0 } })
+    expect(browser).toMatchObject({ code: 'conflict' })
+    expect(desktop).toEqual(browser)
+    const { added } = (direct as { result: { added: number } }).result
+    expect(added).toBeGreaterThan(0)
+    const all = (await same('offcuts.list', {})) as { id: string }[]
+    expect(all).toHaveLength(added)
+    await clients.direct?.('offcuts.remove', { ids: all.map((one) => one.id) })
+    answered.add('offcuts.takeFromPlan')
   })
   test('compare.run, with the same rows', async () => {
     rows.length = 0
@@ -162,8 +207,12 @@ describe('through every door the same refusal comes to', () => {
     ['jobs.list', { extra: 1 }, 'bad-input'],
     ['estimate.run', { edit: -1, statement: {} }, 'bad-input'],
     ['estimate.run', 'a text', 'bad-input'],
+    ['sizing.run', { edit: 1, statement: {}, held: ['size.width'] }, 'bad-input'],
     ['cutlist.run', { text: '9 ft', kerf: -1, endTrim: 0 }, 'bad-input'],
     ['cutlist.run', { text: '9 ft', kerf: 4, endTrim: 0, columns: ['width'] }, 'bad-input'],
+    ['day.replan', { statement: {}, planId: 'x', day: { bought: 'some' } }, 'bad-input'],
+    ['offcuts.add', { product: { size: '2x9' }, length: 1, count: 1, fromJob: '' }, 'bad-input'],
+    ['offcuts.takeFromPlan', { jobId: 'nothing' }, 'not-found'],
     ['compare.run', { edit: 1, statement: {}, from: 0, to: -5, step: 0 }, 'bad-input'],
   ])('%s of %j', async (method, input, code) => {
     const [direct, browser, desktop] = await through(method, input)

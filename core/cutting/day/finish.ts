@@ -20,8 +20,8 @@ export interface Finish {
   readonly memberOrder: CutPlan['memberOrder']
   /** what is paid from now on, joints of the whole job and preferences; boards lying there at what they would bring back */
   readonly total: number
-  /** no finish with these boards staying has a lower total */
-  readonly proven: boolean
+  /** no finish with these boards staying has a total below this; null where nothing is proven of it */
+  readonly atLeast: number | null
 }
 
 export interface Begun {
@@ -98,6 +98,8 @@ export function finish(
     const excess = staggerExcess(job.runs, joints)
     const decided = settledJoints(job, kept)
     const apart = staggerExcess(job.runs, decided) + staggerExcess(restJob.runs, rest?.plan.joints ?? [])
+    const total = moneyFromNow(begun, staying, rest) + sum(joints.map((joint) => joint.cost)) + excess
+    const gap = rest === null ? 0 : rest.plan.cost + rest.plan.preference - rest.plan.bound
     return ok({
       staying,
       rest,
@@ -105,8 +107,8 @@ export function finish(
       runPieces,
       joints,
       memberOrder,
-      total: moneyFromNow(begun, staying, rest) + sum(joints.map((joint) => joint.cost)) + excess,
-      proven: (rest === null || rest.plan.status === 'proven optimal') && frozen.size === 0 && excess === apart,
+      total,
+      atLeast: frozen.size === 0 && excess === apart ? total - gap : null,
     })
   }
 }

@@ -10,6 +10,12 @@ import { sparesLying } from './stock-now.ts'
 import type { BoardCount, BoardsToBuy, DayState, NoReplan, Replan } from './types.ts'
 
 /**
+ * Work for the plan that leaves no board as planned. Boards that lie there cost nothing, so that very many plans cost
+ * the same and a proof would take minutes; a crew waits for the answer.
+ */
+const FREE_LIMITS = { columns: 3_000, nodes: 12, patterns: 1_500 }
+
+/**
  * Plans the rest of a job that is begun: sawn pieces are kept where they were meant to go, boards lying there and
  * what is left of others cost nothing, and the cheapest purchase makes up for what is lacking. Of two ways that cost
  * the same, the one that leaves more boards as planned. Every plan in it is audited; a fault there is a bug and throws.
@@ -32,11 +38,12 @@ export function replan(
     if (asPlanned.ok) return ok(made(begun, asPlanned.value, plan.status === 'proven optimal'))
   }
   const few = finish(begun, boardsThatCanStay(begun), engine, options)
-  const free = finish(begun, new Set(), engine, options)
+  const free = finish(begun, new Set(), engine, { ...options, limits: { ...FREE_LIMITS, ...options.limits } })
   if (!free.ok && !few.ok) return fail({ kind: 'infeasible', infeasible: free.error })
   const chosen = few.ok && (!free.ok || few.value.total <= free.value.total) ? few : free
   if (!chosen.ok) return fail({ kind: 'infeasible', infeasible: chosen.error })
-  return ok(made(begun, chosen.value, free.ok && free.value.proven))
+  const fewer = few.ok && chosen !== few ? made(begun, few.value, false) : null
+  return ok({ ...made(begun, chosen.value, free.ok && free.value.atLeast !== null && chosen.value.total <= free.value.atLeast), fewerChanges: fewer })
 }
 
 /** No board has a fault, and no purchase that is still to come has another price or a board lying there in its place. */
@@ -83,6 +90,7 @@ function made(begun: Begun, chosen: Finish, proven: boolean): Replan {
       extra: cents(now - before + jointsMore),
       refund: sumCents(over.map((line) => line.refund)),
     },
+    fewerChanges: null,
     proven,
     why: whyOf(changed.length, rest !== null, proven),
   }
@@ -148,5 +156,5 @@ function whyOf(changed: number, replanned: boolean, proven: boolean): string {
   if (changed === 0 && !replanned) return 'Everything is still sawn as planned.'
   return proven
     ? 'No other way to finish costs less, the sawn pieces kept where they were meant to go.'
-    : 'The work allowed is done; there may be a cheaper way to finish.'
+    : 'No proof was made that this is the cheapest way to finish.'
 }

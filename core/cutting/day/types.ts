@@ -87,6 +87,8 @@ export interface Replan {
     readonly extra: Cents
     readonly refund: Cents
   }
+  /** the dearer way that leaves more boards as planned; null: there is none, or this is it */
+  readonly fewerChanges: Replan | null
   /** no other way to finish costs less, with every sawn piece kept where it was meant to go */
   readonly proven: boolean
   readonly why: string

@@ -1,4 +1,4 @@
-import { bestNeighbours, explainRows } from '../../../core/compare/index.ts'
+import { bestNeighbours, explainRows, neighbourMessage } from '../../../core/compare/index.ts'
 import { design } from '../../../core/design.ts'
 import type { Command } from '../arguments.ts'
 import { compareReport } from '../compare-report.ts'
@@ -30,7 +30,9 @@ export async function runCompare(
   if (json) output.say(`${JSON.stringify({ prices: pricesUsed(used), rows }, null, 2)}\n`)
   else {
     const { size } = designed.value.job
-    const advice = bestNeighbours(rows, size.width).flatMap(({ message }) => wrap(message, 106))
+    const own = rows.find((row) => row.width === size.width && row.fault === null)
+    const better = own === undefined ? [] : bestNeighbours(rows, own)
+    const advice = better.flatMap((row) => wrap(neighbourMessage(row, own ?? row), 106))
     output.say(`${headOf(designed.value.job, used)}\n${compareReport(rows)}`)
     if (advice.length > 0)
       output.say(`\nNear the width of the job\n${advice.map((line) => `  ${line}\n`).join('')}`)

@@ -10,8 +10,9 @@ const folder = temporaryFolder()
 const at = (name: string) => join(folder, name)
 
 /** A step that a later version of the program might take. */
+const NEXT = MIGRATIONS.length + 1
 const ADDS_PLACE: Migration = {
-  version: 2,
+  version: NEXT,
   update: (db) =>
     db.exec(`
       ALTER TABLE jobs ADD COLUMN place TEXT NOT NULL DEFAULT '';
@@ -19,7 +20,7 @@ const ADDS_PLACE: Migration = {
     `),
 }
 const FAILS_HALFWAY: Migration = {
-  version: 3,
+  version: NEXT + 1,
   update: (db) => {
     db.exec("DELETE FROM jobs; INSERT INTO settings VALUES ('half', 'done')")
     throw new Error('no room for it')
@@ -35,7 +36,7 @@ function rows(file: string, table: string): unknown[] {
   }
 }
 
-function storeOfVersionOne(name: string): string {
+function storeOfThisVersion(name: string): string {
   const store = mustOpen(at(name))
   store.jobs.create({ ...FIRST, statement: { name: 'First', place: 'behind the barn' } })
   store.jobs.create({ ...FIRST, id: 'job-2', name: 'Zażółć ½', statement: {} })
@@ -50,7 +51,7 @@ describe('bringing a store up to date', () => {
   })
 
   test('keeps whole rows of the version before and fills what is new', () => {
-    const file = storeOfVersionOne('up.db')
+    const file = storeOfThisVersion('up.db')
     const store = mustOpen(file, [...MIGRATIONS, ADDS_PLACE])
     store.close()
     expect(rows(file, 'jobs')).toEqual([
@@ -75,10 +76,25 @@ describe('bringing a store up to date', () => {
     expect(rows(file, 'job_versions')).toHaveLength(2)
   })
 
+  test('from version 1 to 2 keeps jobs, versions and settings, and adds an empty rack', () => {
+    const file = at('rack.db')
+    const before = mustOpen(file, MIGRATIONS.slice(0, 1))
+    before.jobs.create({ ...FIRST, statement: { name: 'First' } })
+    before.settings.write('last job', 'job-1')
+    before.close()
+    const tables = ['jobs', 'job_versions', 'settings']
+    const were = tables.map((table) => rows(file, table))
+    mustOpen(file, MIGRATIONS.slice(0, 2)).close()
+    expect(tables.map((table) => rows(file, table))).toEqual(were)
+    expect(rows(file, 'offcuts')).toEqual([])
+    expect(rows(file, 'jobs_cut')).toEqual([])
+    expect(existsSync(`${file}.before-version-2`)).toBe(true)
+  })
+
   test('makes a copy of the store before the first step, readable as the version it was', () => {
-    const file = storeOfVersionOne('copied.db')
+    const file = storeOfThisVersion('copied.db')
     const store = mustOpen(file, [...MIGRATIONS, ADDS_PLACE])
-    expect(store.backup).toBe(`${file}.before-version-2`)
+    expect(store.backup).toBe(`${file}.before-version-${NEXT}`)
     store.close()
     const old = mustOpen(store.backup as string)
     expect(old.jobs.list().map((job) => job.id)).toEqual(['job-1', 'job-2'])
@@ -93,7 +109,7 @@ describe('bringing a store up to date', () => {
   })
 
   test('a step that fails is undone whole, and the steps before it stay', () => {
-    const file = storeOfVersionOne('fails.db')
+    const file = storeOfThisVersion('fails.db')
     const opened = openStore({
       file,
       now: () => NOON,
@@ -106,6 +122,6 @@ describe('bringing a store up to date', () => {
     const again = mustOpen(file, [...MIGRATIONS, ADDS_PLACE])
     expect(again.jobs.list()).toHaveLength(2)
     again.close()
-    expect(existsSync(`${file}.before-version-2`)).toBe(true)
+    expect(existsSync(`${file}.before-version-${NEXT}`)).toBe(true)
   })
 })

@@ -21,7 +21,14 @@ describe('opening a store', () => {
     expect(db.pragma('journal_mode', { simple: true })).toBe('wal')
     const tables = db.pragma('table_list') as { name: string; strict: number; schema: string }[]
     const ours = tables.filter((table) => table.schema === 'main' && !table.name.startsWith('sqlite_'))
-    expect(ours.map((table) => table.name).sort()).toEqual(['job_versions', 'jobs', 'sessions', 'settings'])
+    expect(ours.map((table) => table.name).sort()).toEqual([
+      'job_versions',
+      'jobs',
+      'jobs_cut',
+      'offcuts',
+      'sessions',
+      'settings',
+    ])
     expect(ours.every((table) => table.strict === 1)).toBe(true)
     db.close()
   })
@@ -41,7 +48,7 @@ describe('opening a store', () => {
     const refusal = mustRefuse(file)
     expect(refusal.code).toBe('newer')
     expect(refusal.message).toMatch(
-      /newer version of this program \(store version 99; this one knows up to 1\)/,
+      /newer version of this program \(store version 99; this one knows up to 2\)/,
     )
     expect(readFileSync(file).equals(before)).toBe(true)
   })

@@ -40,6 +40,14 @@ port.on('message', (request: WorkRequest) => {
           yield { width, boards: worked, proven: statement.unproven !== true, fault: null } as never
         }
       },
+      planTheRest: (statement) => {
+        keepBusy(statement)
+        return { ok: false, reasons: [String(statement.name)] }
+      },
+      sizeIt: (statement) => {
+        keepBusy(statement)
+        return { ok: false, message: String(statement.name), faults: [], priceFaults: [], checks: [] }
+      },
       cutList: ({ text }) => {
         keepBusy(JSON.parse(text))
         return { ok: false, faults: [{ row: worked } as never] }

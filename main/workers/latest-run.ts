@@ -1,33 +1,33 @@
-import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
-import type { PriceBook } from '../../core/pricing/index.ts'
-import type { WorkAnswer } from './messages.ts'
+import type { WorkAnswer, WorkRequest } from './messages.ts'
 import { Stopped } from './stopped.ts'
 import { type WorkerThread, workerThread } from './worker-thread.ts'
 
-export interface CutListWanted {
-  readonly request: CutListRequest
-  readonly book: PriceBook
-}
-
-interface Running {
+interface Running<Answer> {
   readonly id: number
-  readonly resolve: (answer: CutListAnswer) => void
+  readonly resolve: (answer: Answer) => void
   readonly reject: (error: Error) => void
 }
 
-/** One cut list at a time on its own worker, which is started by the first; a new one stops the one before. */
-export class CutListRuns {
-  readonly #workerPath: string
+export interface LatestRunOptions<Wanted, Answer> {
+  readonly workerPath: string
+  readonly request: (id: number, wanted: Wanted) => WorkRequest
+  /** the answer to such a request, or null where it is of another kind */
+  readonly answer: (answer: WorkAnswer) => { readonly value: Answer } | null
+}
+
+/** One calculation at a time on its own worker, which is started by the first; a new one stops the one before. */
+export class LatestRun<Wanted, Answer> {
+  readonly #options: LatestRunOptions<Wanted, Answer>
   #thread: WorkerThread | null = null
-  #running: Running | null = null
+  #running: Running<Answer> | null = null
   #lastId = 0
   #closed = false
 
-  constructor(workerPath: string) {
-    this.#workerPath = workerPath
+  constructor(options: LatestRunOptions<Wanted, Answer>) {
+    this.#options = options
   }
 
-  run(wanted: CutListWanted): Promise<CutListAnswer> {
+  run(wanted: Wanted): Promise<Answer> {
     if (this.#closed) return Promise.reject(new Stopped('Stopped: the program is closing.'))
     return new Promise((resolve, reject) => {
       this.#lastId += 1
@@ -37,7 +37,7 @@ export class CutListRuns {
         this.#finish((before) => before.reject(new Stopped()))
       }
       this.#running = { id: this.#lastId, resolve, reject }
-      thread.post({ kind: 'cut list', id: this.#lastId, ...wanted })
+      thread.post(this.#options.request(this.#lastId, wanted))
     })
   }
 
@@ -49,7 +49,7 @@ export class CutListRuns {
 
   #started(): WorkerThread {
     this.#thread ??= workerThread(
-      this.#workerPath,
+      this.#options.workerPath,
       (answer) => this.#answered(answer),
       (message) => this.#finish((run) => run.reject(new Error(message))),
     )
@@ -58,11 +58,12 @@ export class CutListRuns {
 
   #answered(answer: WorkAnswer): void {
     if (answer.id !== this.#running?.id) return
-    if (answer.kind === 'cut list') this.#finish((run) => run.resolve(answer.answer))
-    if (answer.kind === 'failed') this.#finish((run) => run.reject(new Error(answer.message)))
+    const found = this.#options.answer(answer)
+    if (found !== null) this.#finish((run) => run.resolve(found.value))
+    else if (answer.kind === 'failed') this.#finish((run) => run.reject(new Error(answer.message)))
   }
 
-  #finish(tell: (run: Running) => void): void {
+  #finish(tell: (run: Running<Answer>) => void): void {
     const done = this.#running
     this.#running = null
     if (done !== null) tell(done)

@@ -1,0 +1,115 @@
+import { auditPlan, type CutJob, type CutPlan, type DayState, type LpEngine, planCuts, type Replan, replan } from './cutting/index.ts'
+import { productsOfDay, readDay } from './day-statement.ts'
+import { design } from './design.ts'
+import { type Fault, isObject, type JsonValue } from './job/index.ts'
+import { cutJobs, type OffcutsOnHand, type PriceBook } from './pricing/index.ts'
+import { fail, ok, type Result } from './units/index.ts'
+
+/** What is asked on the day: one product of a job, and how far it has come. */
+export interface RestRequest {
+  /** id of the product's cutting plan */
+  readonly planId: string
+  readonly day: DayState
+}
+
+/** One product of a job with its plan and the rest of it. */
+export interface ProductRest {
+  readonly planId: string
+  readonly label: string
+  readonly job: CutJob
+  readonly plan: CutPlan
+  readonly replan: Replan
+}
+
+/** The rest of a product, or sentences that say what stands in the way. */
+export type RestAnswer =
+  | ({ readonly ok: true } & ProductRest)
+  | { readonly ok: false; readonly reasons: readonly string[] }
+
+type Begun = Omit<ProductRest, 'replan'>
+
+/**
+ * Plans the rest of one product of a job. The plan that was begun is made again from the job, the prices and the
+ * rack, and comes out the same.
+ */
+export function planTheRest(
+  statement: unknown,
+  book: PriceBook,
+  engine: LpEngine,
+  { planId, day }: RestRequest,
+  rack: readonly OffcutsOnHand[] = [],
+): RestAnswer {
+  const begun = planOf(statement, book, engine, planId, rack)
+  if (!begun.ok) return { ok: false, reasons: begun.error }
+  const rest = restOf(begun.value, day, engine)
+  return rest.ok ? { ok: true, ...rest.value } : { ok: false, reasons: rest.error }
+}
+
+/** Plans the rest of every product that a day's file names; faults name their place in it. */
+export function planTheDay(
+  statement: unknown,
+  book: PriceBook,
+  engine: LpEngine,
+  stated: JsonValue,
+  rack: readonly OffcutsOnHand[] = [],
+): Result<readonly ProductRest[], readonly Fault[]> {
+  const products = productsOfDay(stated)
+  if (!products.ok) return products
+  const rests: ProductRest[] = []
+  const faults: Fault[] = []
+  for (const product of products.value) {
+    const refuse = (reasons: readonly string[]): void => {
+      for (const message of reasons) faults.push({ path: product, message, fix: '' })
+    }
+    const begun = planOf(statement, book, engine, product, rack)
+    if (!begun.ok) {
+      refuse(begun.error)
+      continue
+    }
+    const { job, plan } = begun.value
+    const day = readDay(isObject(stated) ? (stated[product] ?? null) : null, product, job, plan)
+    if (!day.ok) {
+      faults.push(...day.error)
+      continue
+    }
+    const rest = restOf(begun.value, day.value, engine)
+    if (rest.ok) rests.push(rest.value)
+    else refuse(rest.error)
+  }
+  return faults.length > 0 ? fail(faults) : ok(rests)
+}
+
+/** The plan of one product, by its id or by its size where only one has that size. */
+function planOf(
+  statement: unknown,
+  book: PriceBook,
+  engine: LpEngine,
+  name: string,
+  rack: readonly OffcutsOnHand[],
+): Result<Begun, readonly string[]> {
+  const designed = design(statement)
+  if (!designed.ok) return fail(designed.error.map(({ path, message, fix }) => `${path}: ${message}; ${fix}`))
+  const { classes } = cutJobs(designed.value, book, rack)
+  const ofSize = classes.filter(({ product }) => product.size === name)
+  const found = classes.find(({ cutJob }) => cutJob.id === name) ?? (ofSize.length === 1 ? ofSize[0] : undefined)
+  if (found === undefined) {
+    const known = classes.map(({ cutJob }) => `"${cutJob.id}"`).join(', ')
+    return fail([`The job has no cutting plan of that name. It has ${known}.`])
+  }
+  const job = found.cutJob
+  const planned = planCuts(job, engine)
+  if (!planned.ok) return fail([`${planned.error.message} ${planned.error.help}`])
+  const faults = auditPlan(job, planned.value)
+  if (faults.length > 0) throw new Error(`plan of ${job.label}: ${JSON.stringify(faults)}`)
+  return ok({ planId: job.id, label: job.label, job, plan: planned.value })
+}
+
+function restOf(begun: Begun, day: DayState, engine: LpEngine): Result<ProductRest, readonly string[]> {
+  const again = replan(begun.job, begun.plan, day, engine)
+  if (again.ok) return ok({ ...begun, replan: again.value })
+  if (again.error.kind === 'day') {
+    return fail(again.error.faults.map((fault) => `${fault.where}: ${fault.message} ${fault.fix}`))
+  }
+  const { message, help } = again.error.infeasible
+  return fail([`${message} ${help}`])
+}

@@ -1,82 +1,37 @@
-import { type Cents, cents, feet, printLength, printMoney, type Ticks, ticks } from '../units/index.ts'
+import { feet } from '../units/index.ts'
 import type { CompareRow } from './types.ts'
 
-/** A width near the deck's own that is a better bargain than its size explains. */
-export interface Neighbour {
-  readonly width: Ticks
-  readonly side: 'narrower' | 'wider'
-  /** against the deck's own width; below zero: a saving */
-  readonly cost: Cents
-  readonly price: Cents
-  readonly lumber: Cents
-  readonly perSquareFoot: Cents
-  readonly joints: number
-  /** one line: what it costs or saves, and why */
-  readonly message: string
-}
+/** What must be known of the deck's own width to tell which neighbours are better. */
+export type Own = Pick<CompareRow, 'width' | 'perSquareFoot' | 'fitsStock'>
 
 /** How far a neighbour is looked for. */
-const REACH = feet(2)
+const REACH = feet(4)
 
 /**
- * Up to one width on each side, within 2 ft, whose cost lies furthest below what its size alone would make it: the
- * deck's own cost, and what a foot more costs over the whole stretch looked at. None where no neighbour is better.
+ * The width to either side that is worth a look, within 4 ft: where the own width is jointed, the nearest that is not;
+ * else the nearest that costs less per square foot than its own neighbours and than the own width. A width that fails
+ * a check or has no price is never named. Rows in the order of their widths.
  */
-export function bestNeighbours(rows: readonly CompareRow[], width: Ticks): readonly Neighbour[] {
-  const own = rows.find((row) => row.width === width && row.fault === null)
-  if (own === undefined) return []
-  const near = rows.filter((row) => row.fault === null && Math.abs(row.width - width) <= REACH)
-  const trend = costPerTick(near)
-  const bargain = (row: CompareRow) => own.cost + trend * (row.width - own.width) - row.cost
-  return (['narrower', 'wider'] as const).flatMap((side) => {
-    const best = near
-      .filter((row) => sideOf(row, width) === side)
-      .reduce<CompareRow | null>(
-        (found, row) => (found && bargain(found) >= bargain(row) ? found : row),
-        null,
-      )
-    return best === null || bargain(best) <= 0 ? [] : [neighbour(best, own, side)]
+export function bestNeighbours(rows: readonly CompareRow[], own: Own): readonly CompareRow[] {
+  const sides = [
+    rows.filter((row) => row.width < own.width && own.width - row.width <= REACH).toReversed(),
+    rows.filter((row) => row.width > own.width && row.width - own.width <= REACH),
+  ]
+  return sides.flatMap((outward) => {
+    const whole = own.fitsStock ? undefined : outward.find((row) => isSound(row) && row.fitsStock)
+    return whole ?? outward.find((row, index) => isSound(row) && isLow(outward, index, own)) ?? []
   })
 }
 
-function sideOf(row: CompareRow, width: Ticks) {
-  return row.width === width ? null : row.width < width ? 'narrower' : 'wider'
+function isSound(row: CompareRow): boolean {
+  return row.fault === null && row.failing === 0
 }
 
-/** Cents that a tick more of width costs, from the narrowest row to the widest. */
-function costPerTick(rows: readonly CompareRow[]): number {
-  const sorted = [...rows].sort((a, b) => a.width - b.width)
-  const [first, last] = [sorted[0], sorted.at(-1)]
-  if (first === undefined || last === undefined || last.width === first.width) return 0
-  return (last.cost - first.cost) / (last.width - first.width)
-}
-
-function neighbour(row: CompareRow, own: CompareRow, side: Neighbour['side']): Neighbour {
-  const cost = cents(row.cost - own.cost)
-  const lumber = cents(row.lumber - own.lumber)
-  const fits = row.fitsWithDecking && !own.fitsWithDecking
-  const why = fits ? ', for every run and course then comes whole from one board' : jointsChange(row, own)
-  const by = printLength(ticks(Math.abs(row.width - own.width)))
-  return {
-    width: row.width,
-    side,
-    cost,
-    price: cents(row.price - own.price),
-    lumber,
-    perSquareFoot: row.perSquareFoot,
-    joints: row.joints,
-    message: `${by} ${side}, ${printLength(row.width)}: ${moneyChange(cost)} (lumber ${moneyChange(lumber)})${why}.`,
-  }
-}
-
-function jointsChange(row: CompareRow, own: CompareRow): string {
-  const change = row.joints - own.joints
-  if (change === 0) return ''
-  const count = Math.abs(change)
-  return `, with ${count} ${count === 1 ? 'joint' : 'joints'} ${change < 0 ? 'fewer' : 'more'}`
-}
-
-function moneyChange(change: Cents): string {
-  if (change === 0) return 'costs the same'
-  return change < 0 ? `saves ${printMoney(cents(-change))}` : `costs ${printMoney(change)} more`
+/** Less per square foot than the own width, than the width before it and than the one after it; both must be known. */
+function isLow(outward: readonly CompareRow[], index: number, own: Own): boolean {
+  const row = outward[index]
+  const after = outward[index + 1]
+  if (!row || !after || after.fault !== null || row.perSquareFoot >= own.perSquareFoot) return false
+  const before = index === 0 ? own.perSquareFoot : (outward[index - 1]?.perSquareFoot ?? own.perSquareFoot)
+  return row.perSquareFoot < before && row.perSquareFoot < after.perSquareFoot
 }

@@ -1,5 +1,6 @@
-export { bestNeighbours, type Neighbour } from './best-neighbours.ts'
+export { bestNeighbours } from './best-neighbours.ts'
 export { type CompareOptions, compareWidths } from './compare-widths.ts'
 export { explainRows } from './explain-rows.ts'
+export { neighbourMessage } from './neighbour-message.ts'
 export type * from './types.ts'
 export { exactFitWidths, type WidthRange } from './widths.ts'

@@ -1,7 +1,6 @@
 import type { CompareRow } from '../../../core/compare/index.ts'
 import { printDollars } from '../../state/print.ts'
 import { TAPE_STEP } from '../../state/tape-range.ts'
-import type { Neighbour } from './neighbours.ts'
 import { curveParts, type MoneyScale, type TapeScale, xOf, yOf } from './tape-scale.ts'
 
 /** Price per square foot along the width, with the present width and its best neighbours marked on it. */
@@ -17,7 +16,7 @@ export function Curve({
   readonly scale: TapeScale
   readonly money: MoneyScale
   readonly here: { readonly width: number; readonly level: number | null }
-  readonly neighbours: readonly Neighbour[]
+  readonly neighbours: readonly (CompareRow & { readonly saves: boolean })[]
   /** the curve before the last edit, drawn soft where the new one is not there yet */
   readonly earlier: readonly CompareRow[]
 }) {

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from 'react'
+import { bestNeighbours } from '../../../core/compare/index.ts'
 import type { FieldSpec, Job } from '../../../core/job/index.ts'
 import type { PriceBook } from '../../../core/pricing/index.ts'
 import { inches, printLength, type Ticks, ticks } from '../../../core/units/index.ts'
@@ -8,7 +9,7 @@ import { useJob, useSession } from '../../state/session-context.ts'
 import { TAPE_STEP, WIDTH } from '../../state/tape-range.ts'
 import { useField } from '../bench/use-field.ts'
 import { Curve } from './curve.tsx'
-import { type Here, neighbours } from './neighbours.ts'
+import { neighbourText } from './neighbour-text.ts'
 import { Ruler } from './ruler.tsx'
 import { stockLengths, stockMarks } from './stock-marks.ts'
 import { CURVE, curveAt, moneyScale, type TapeScale, widthAt, xOf, yOf } from './tape-scale.ts'
@@ -61,15 +62,9 @@ export function Tape({
   )
   const named = useMemo(() => {
     if (!fresh || !totals) return []
-    const here: Here = {
-      width,
-      depth,
-      amount: totals[basis],
-      perSquareFoot: totals.perSquareFoot,
-      basis,
-      whole,
-    }
-    return neighbours(tape.rows, here)
+    const here = { width, depth, amount: totals[basis], basis } as const
+    const own = { width, perSquareFoot: totals.perSquareFoot, fitsStock: whole }
+    return bestNeighbours(tape.rows, own).map((row) => ({ ...row, ...neighbourText(row, here) }))
   }, [fresh, totals, width, depth, basis, whole, tape.rows])
 
   if (tape.to <= tape.from) return <div className="tape tape-waiting" aria-busy="true" />

@@ -5,6 +5,7 @@ import {
   compareWidths,
   exactFitWidths,
   explainRows,
+  neighbourMessage,
 } from '../../../core/compare/index.ts'
 import { design } from '../../../core/estimate.ts'
 import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
@@ -111,14 +112,12 @@ describe('widths that fit stock exactly', () => {
 
   it('make the bargain beside a deck findable: two inches narrower, every course comes whole', () => {
     const near = { from: feet(11), to: feet(13), step: inches(6), exactFits: true }
-    const found = bestNeighbours([...compareWidths(smallJob('12 ft'), SAMPLE_BOOK, engine, near)], feet(12))
-    const narrower = found.find((one) => one.side === 'narrower')
-    expect(narrower?.width).toBe(feet(12) - inches(2))
-    expect(narrower?.lumber).toBeLessThan(0)
-    expect(narrower?.message).toMatch(/^2" narrower, 11'-10": saves \$/)
-  })
-
-  it('name no neighbour for a width that was not compared', () => {
-    expect(bestNeighbours(rows, feet(40))).toEqual([])
+    const compared = explainRows([...compareWidths(smallJob('12 ft'), SAMPLE_BOOK, engine, near)])
+    const own = rowAt(feet(12), compared) as CompareRow
+    const narrower = bestNeighbours(compared, own).find((one) => one.width < own.width) as CompareRow
+    expect(narrower.width).toBe(feet(12) - inches(2))
+    expect(neighbourMessage(narrower, own)).toMatch(
+      /^2" narrower, 11'-10": saves \$.*every run and course then comes whole/,
+    )
   })
 })

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { feet } from '../../../core/units/index.ts'
 import { stockMarks } from '../../../renderer/views/tape/stock-marks.ts'
-import { ft, rowAt } from '../rows.ts'
+import { ft, rowAt } from '../../fixtures/compare-rows.ts'
 
 describe('marks under the tape', () => {
   const rows = [

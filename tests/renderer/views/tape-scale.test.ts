@@ -10,7 +10,7 @@ import {
   widthAt,
   xOf,
 } from '../../../renderer/views/tape/tape-scale.ts'
-import { ft, rowAt } from '../rows.ts'
+import { ft, rowAt } from '../../fixtures/compare-rows.ts'
 
 const scale: TapeScale = { from: feet(12), to: feet(32), left: 46, right: 918 }
 

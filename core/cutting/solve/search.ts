@@ -19,7 +19,7 @@ import type { Work } from './work.ts'
 /** Nodes of the first dive over the columns at hand. */
 const FIRST_NODES = 12
 
-/** From so many lengths on, dives with new patterns come first. */
+/** From so many lengths on, dives with new patterns come first; where runs are to be jointed they find little. */
 const DIVING = 25
 const DIVES = 2
 
@@ -77,7 +77,7 @@ export function search(
       options.onProgress(bound, upper())
       return answer.proven
     }
-    if (problem.items.length >= DIVING) {
+    if (problem.items.length >= DIVING && problem.runs.length === 0) {
       for (let k = -1; k < DIVES && !done() && !work.spent(); k++) {
         const plan = dive(master, table, upper(), bound, k, work)
         if (plan !== null) improve({ solution: plan, proven: false })

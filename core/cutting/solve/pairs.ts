@@ -182,7 +182,7 @@ function pairOf(
     const i = Math.floor(key / n)
     const j = key % n
     const wide = ((node.widths[i] ?? 0) + (node.widths[j] ?? 0)) / capacity
-    const score = distance + 0.1 * wide + 1e-9 * (n - i)
+    const score = distance + 0.001 * wide + 1e-9 * (n - i)
     if (score > bestScore) {
       bestScore = score
       best = [i, j]

@@ -12,8 +12,11 @@ import type { News } from './news.ts'
 export const PLACES = ['site', 'frame', 'ground', 'boards', 'price', 'papers', 'cut list'] as const
 export type Place = (typeof PLACES)[number]
 
-/** What the bench explains in place of the fields; null: the fields. */
-export type Why = 'cost' | 'price' | 'per square foot' | 'order' | 'joints' | 'waste' | 'checks' | 'hours'
+/** The figures of the sill. */
+export type Figure = 'cost' | 'price' | 'per square foot' | 'order' | 'joints' | 'waste' | 'checks' | 'hours'
+
+/** What the bench explains in place of the fields: a figure, or a line, member, check or field by its id. */
+export type Why = Figure | { readonly id: string }
 
 export type Saving =
   | { readonly state: 'saved'; readonly at: string }

@@ -5,6 +5,7 @@ import { MarkSign } from '../../parts/mark-sign.tsx'
 import { markOf } from '../../state/figures.ts'
 import { printRatio } from '../../state/print.ts'
 import { useThings } from '../../state/use-derived.ts'
+import { WhyButton } from '../sill/why-button.tsx'
 import './checks.css'
 
 /** One check: its mark, what it uses of its limit, and behind a click the clause, the figures and the steps. */
@@ -25,6 +26,9 @@ export function CheckItem({ check }: { readonly check: Check }) {
           {ratio !== null && <Bar ratio={ratio} mark={mark} />}
         </summary>
         {mark === 'passes' && <p>{check.message}</p>}
+        <p>
+          <WhyButton id={check.id} of={check.title} />
+        </p>
         {check.findings.map((finding) => (
           <FindingText key={`${finding.method} ${finding.clause}`} finding={finding} />
         ))}

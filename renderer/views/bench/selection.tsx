@@ -4,6 +4,7 @@ import type { MemberCut } from '../../state/board-index.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { capital } from '../../state/things.ts'
 import { useBoardIndex, useThings } from '../../state/use-derived.ts'
+import { WhyButton } from '../sill/why-button.tsx'
 import { CheckList } from './check-list.tsx'
 import { CutStrip } from './cut-strip.tsx'
 import './selection.css'
@@ -57,7 +58,7 @@ export function Selection({ id }: { readonly id: string }) {
       )}
       <p className="soft selection-cause">
         {thing.cause.rule}
-        {fields.length > 0 && ` Set by: ${fields.join(', ')}.`}
+        {fields.length > 0 && ` Set by: ${fields.join(', ')}.`} <WhyButton id={id} of={thing.label} />
       </p>
     </section>
   )

@@ -4,6 +4,7 @@ import { Message } from '../../parts/message.tsx'
 import { printThousandths } from '../../state/print.ts'
 import { useJob } from '../../state/session-context.ts'
 import { capital } from '../../state/things.ts'
+import { WhyButton } from '../sill/why-button.tsx'
 import { TotalsTable } from './totals-table.tsx'
 import { printUnitPrice } from './unit-price.ts'
 
@@ -57,6 +58,9 @@ export function PriceSheet() {
                 <th scope="col">Quantity</th>
                 <th scope="col">Each</th>
                 <th scope="col">Amount</th>
+                <th scope="col">
+                  <span className="unseen">Why</span>
+                </th>
               </tr>
             </thead>
             {GROUPS.map((group) => (
@@ -83,6 +87,7 @@ function GroupRows({ group, lines }: { readonly group: LineGroup; readonly lines
           {capital(group)}
         </th>
         <td>{printMoney(sumCents(lines.map((line) => line.amount)))}</td>
+        <td />
       </tr>
       {lines.map((line) => (
         <tr key={line.id}>
@@ -94,6 +99,9 @@ function GroupRows({ group, lines }: { readonly group: LineGroup; readonly lines
           </td>
           <td>{printUnitPrice(line.price)}</td>
           <td>{printMoney(line.amount)}</td>
+          <td>
+            <WhyButton id={line.id} of={line.label} />
+          </td>
         </tr>
       ))}
     </tbody>

@@ -1,25 +1,28 @@
 import type { Totals } from '../../../core/pricing/index.ts'
 import { type Cents, printMoney, printShare } from '../../../core/units/index.ts'
 import { printHours } from '../../state/print.ts'
+import { WhyButton } from '../sill/why-button.tsx'
+
+type Sum = { [key in keyof Totals]: Totals[key] extends Cents ? key : never }[keyof Totals]
 
 /** From material to cost to price, step by step; steps that add nothing are left out. */
 export function TotalsTable({ totals }: { readonly totals: Totals }) {
   const named = totals.method === 'none' ? '' : `, ${printShare(totals.methodShare)} ${totals.method}`
-  const rows: readonly (readonly [string, Cents, boolean])[] = [
-    ['Material', totals.material, false],
-    ['Sales tax on material', totals.tax, false],
-    [`Labour, ${printHours(totals.workerHours)} worker hours`, totals.labour, false],
-    ['Other', totals.other, false],
-    ['Direct cost', totals.direct, true],
-    ['Contingency', totals.contingency, false],
-    ['Overhead', totals.overhead, false],
-    ['Cost', totals.cost, true],
+  const rows: readonly (readonly [Sum, string, boolean])[] = [
+    ['material', 'Material', false],
+    ['tax', 'Sales tax on material', false],
+    ['labour', `Labour, ${printHours(totals.workerHours)} worker hours`, false],
+    ['other', 'Other', false],
+    ['direct', 'Direct cost', true],
+    ['contingency', 'Contingency', false],
+    ['overhead', 'Overhead', false],
+    ['cost', 'Cost', true],
     ...(totals.method === 'none'
       ? []
       : ([
-          [`Price${named}`, totals.price, true],
-          ['Tax on the price', totals.priceTax, false],
-          ['Price with tax', totals.priceWithTax, totals.priceTax !== 0],
+          ['price', `Price${named}`, true],
+          ['priceTax', 'Tax on the price', false],
+          ['priceWithTax', 'Price with tax', totals.priceTax !== 0],
         ] as const)),
   ]
   return (
@@ -27,11 +30,14 @@ export function TotalsTable({ totals }: { readonly totals: Totals }) {
       <caption className="unseen">From cost to price</caption>
       <tbody>
         {rows
-          .filter(([label, amount, strong]) => strong || (amount !== 0 && label !== 'Price with tax'))
-          .map(([label, amount, strong]) => (
-            <tr key={label} className={strong ? 'is-sum' : undefined}>
+          .filter(([name, , strong]) => strong || (totals[name] !== 0 && name !== 'priceWithTax'))
+          .map(([name, label, strong]) => (
+            <tr key={name} className={strong ? 'is-sum' : undefined}>
               <th scope="row">{label}</th>
-              <td>{printMoney(amount)}</td>
+              <td>{printMoney(totals[name])}</td>
+              <td>
+                <WhyButton id={`totals.${name}`} of={label} />
+              </td>
             </tr>
           ))}
       </tbody>

@@ -4,7 +4,7 @@ import { MarkSign } from '../../parts/mark-sign.tsx'
 import { countMarks, figuresOf } from '../../state/figures.ts'
 import { plural, printDifference, printDollars, printHours, printPercent } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
-import type { Why } from '../../state/session-types.ts'
+import type { Figure as FigureName } from '../../state/session-types.ts'
 import './sill.css'
 
 /** The strip at the bottom: what the deck costs and holds, what the last step changed, and a way to each why. */
@@ -107,7 +107,7 @@ function moved(amount: number): string | null {
 }
 
 function Figure(props: {
-  readonly why: Why
+  readonly why: FigureName
   readonly label: string
   readonly value: ReactNode
   readonly news?: string | null

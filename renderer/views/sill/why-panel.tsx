@@ -1,15 +1,18 @@
 import type { ReactNode } from 'react'
 import type { Estimate } from '../../../core/estimate-types.ts'
+import { productName } from '../../../core/pricing/index.ts'
 import { cents, printMoney, TICKS_PER_FOOT } from '../../../core/units/index.ts'
+import { planId } from '../../../core/why-things.ts'
 import { printHours, printPercent, printThousandths } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
-import type { Why } from '../../state/session-types.ts'
+import type { Figure, Why } from '../../state/session-types.ts'
 import { CheckList } from '../bench/check-list.tsx'
 import { proofOf } from '../boards/proof.ts'
-import { TotalsTable } from '../price/totals-table.tsx'
+import { WhyButton } from './why-button.tsx'
+import { WhyChain } from './why-chain.tsx'
 import './why.css'
 
-const TITLES: { readonly [why in Why]: string } = {
+const TITLES: { readonly [figure in Figure]: string } = {
   cost: 'Why this cost',
   price: 'Why this price',
   'per square foot': 'Per square foot',
@@ -20,7 +23,7 @@ const TITLES: { readonly [why in Why]: string } = {
   hours: 'Where the hours go',
 }
 
-/** What a figure of the sill is made of. */
+/** What a figure of the sill is made of, or what caused a thing. */
 export function WhyPanel({ why }: { readonly why: Why }) {
   const session = useSession()
   const estimate = useJob((state) => state.estimate)
@@ -28,7 +31,7 @@ export function WhyPanel({ why }: { readonly why: Why }) {
   return (
     <section className="group why" aria-labelledby="why-title">
       <h2 id="why-title">
-        {TITLES[why]}
+        {typeof why === 'string' ? TITLES[why] : 'Why'}
         <button
           type="button"
           className="quiet"
@@ -40,21 +43,30 @@ export function WhyPanel({ why }: { readonly why: Why }) {
       </h2>
       {why === 'checks' ? (
         <CheckList checks={checks} />
-      ) : estimate ? (
+      ) : estimate === null ? (
+        <p className="soft">The estimate is not there yet.</p>
+      ) : typeof why === 'string' ? (
         explain(why, estimate)
       ) : (
-        <p className="soft">The estimate is not there yet.</p>
+        <WhyChain key={why.id} estimate={estimate} id={why.id} />
       )}
     </section>
   )
 }
 
-function explain(why: Exclude<Why, 'checks'>, estimate: Estimate): ReactNode {
+function explain(why: Exclude<Figure, 'checks'>, estimate: Estimate): ReactNode {
   switch (why) {
     case 'cost':
+      return <Money estimate={estimate} total="totals.cost" />
     case 'price':
+      return (
+        <Money
+          estimate={estimate}
+          total={estimate.pricing?.totals.priceTax === 0 ? 'totals.price' : 'totals.priceWithTax'}
+        />
+      )
     case 'per square foot':
-      return <Money estimate={estimate} />
+      return <Money estimate={estimate} total="totals.perSquareFoot" />
     case 'order':
       return <Order estimate={estimate} />
     case 'joints':
@@ -66,22 +78,16 @@ function explain(why: Exclude<Why, 'checks'>, estimate: Estimate): ReactNode {
   }
 }
 
-function Money({ estimate }: { readonly estimate: Estimate }) {
-  const { pricing, layout } = estimate
+/** How each total came about, down to its lines; the sum itself stands first. */
+function Money({ estimate, total }: { readonly estimate: Estimate; readonly total: string }) {
+  const { pricing } = estimate
   if (!pricing) return <NoTotal estimate={estimate} />
-  const { totals } = pricing
   return (
     <>
-      <TotalsTable totals={totals} />
+      <WhyChain estimate={estimate} id={total} />
       <p className="soft">
-        {printMoney(totals.perSquareFoot)} = {totals.perSquareFootOf} ÷ {layout.areaSquareFeet.toFixed(1)} sq
-        ft of outline.
-        {totals.method === 'margin' && ' Price = cost ÷ (1 − margin).'}
-        {totals.method === 'markup' && ' Price = cost × (1 + markup).'} Each line is rounded once, to the
-        cent.
-      </p>
-      <p className="soft">
-        Prices of {pricing.bookName}, {pricing.bookDate}. Every line stands under Price.
+        Each line is rounded once, to the cent. Prices of {pricing.bookName}, {pricing.bookDate}. Every line stands
+        under Price.
       </p>
     </>
   )
@@ -105,18 +111,22 @@ function NoTotal({ estimate }: { readonly estimate: Estimate }) {
 }
 
 function Order({ estimate }: { readonly estimate: Estimate }) {
-  return estimate.plans.map(({ product, plan }) => (
-    <div key={plan.jobId} className="why-block">
-      <h3>
-        {product.size} {product.species}
-        <span>{printMoney(plan.stockCost)}</span>
-      </h3>
-      <p>{plan.order.map((line) => `${line.count} × ${line.length / TICKS_PER_FOOT}'`).join(', ')}</p>
-      <p className="soft">
-        {proofOf(plan)} {plan.why} Least possible by the bound: {printMoney(plan.bound)}.
-      </p>
-    </div>
-  ))
+  return estimate.plans.map((planned) => {
+    const { product, plan } = planned
+    return (
+      <div key={plan.jobId} className="why-block">
+        <h3>
+          {product.size} {product.species}
+          <span>{printMoney(plan.stockCost)}</span>
+        </h3>
+        <p>{plan.order.map((line) => `${line.count} × ${line.length / TICKS_PER_FOOT}'`).join(', ')}</p>
+        <p className="soft">
+          {proofOf(plan)} {plan.why} Least possible by the bound: {printMoney(plan.bound)}.
+        </p>
+        <WhyButton id={planId(planned)} of={productName(product)} />
+      </div>
+    )
+  })
 }
 
 function Joints({ estimate }: { readonly estimate: Estimate }) {
@@ -133,6 +143,7 @@ function Joints({ estimate }: { readonly estimate: Estimate }) {
           {runs.get(id)?.label ?? id}
           <span>{printMoney(cents(list.reduce((sum, joint) => sum + joint.cost, 0)))}</span>
         </h3>
+        <WhyButton id={id} of={runs.get(id)?.label ?? id} />
         <p>{places.map(([label, at]) => (at.length > 1 ? `${label} (${at.length})` : label)).join(', ')}</p>
         {refused.length > 0 && (
           <details>
@@ -196,6 +207,9 @@ function Hours({ estimate }: { readonly estimate: Estimate }) {
                   <th scope="row">{line.label}</th>
                   <td>{printThousandths(line.thousandths)} h</td>
                   <td>{printMoney(line.amount)}</td>
+                  <td>
+                    <WhyButton id={line.id} of={line.label} />
+                  </td>
                 </tr>
               ))
             : takeoff.tasks.map((task) => (

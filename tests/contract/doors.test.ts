@@ -175,9 +175,10 @@ describe('through every door the same answer comes to', () => {
       complete: true,
       rows: 2,
     })
-    const seen = rows.map(({ row }) => JSON.stringify(row)).sort()
-    expect(seen.length).toBe(6)
-    expect(new Set(seen).size).toBe(2)
+    // A width may be told twice: soon with a sound plan, and again once that is proven.
+    const proven = rows.filter(({ row }) => row.proven).map(({ row }) => JSON.stringify(row))
+    expect(proven.length).toBe(6)
+    expect(new Set(proven).size).toBe(2)
   })
   test('jobs.create and jobs.save, but for ids and times', async () => {
     const created = await through('jobs.create', { statement })

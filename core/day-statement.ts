@@ -1,6 +1,18 @@
 import type { CutJob, CutPlan, DayState } from './cutting/index.ts'
 import { type Fault, isObject, type JsonObject, type JsonValue, kindOf, nearestName } from './job/index.ts'
-import { cents, fail, ok, parseLength, parseMoney, parseShare, type Result, type Share, share, type Ticks, ticks } from './units/index.ts'
+import {
+  cents,
+  fail,
+  ok,
+  parseLength,
+  parseMoney,
+  parseShare,
+  type Result,
+  type Share,
+  share,
+  type Ticks,
+  ticks,
+} from './units/index.ts'
 
 const FIELDS = ['bought', 'sawn', 'miscuts', 'culls', 'yard', 'spares', 'refund'] as const
 
@@ -8,7 +20,13 @@ const FIELDS = ['bought', 'sawn', 'miscuts', 'culls', 'yard', 'spares', 'refund'
 export function productsOfDay(stated: JsonValue): Result<readonly string[], readonly Fault[]> {
   if (isObject(stated) && Object.keys(stated).length > 0) return ok(Object.keys(stated))
   const message = `the file holds ${isObject(stated) ? 'no product' : kindOf(stated)}`
-  return fail([{ path: '', message, fix: 'it must name a product, such as { "2x10 SP No.2 treated": { "sawn": [1, 2] } }' }])
+  return fail([
+    {
+      path: '',
+      message,
+      fix: 'it must name a product, such as { "2x10 SP No.2 treated": { "sawn": [1, 2] } }',
+    },
+  ])
 }
 
 /**
@@ -31,7 +49,11 @@ export function readDay(
   for (const name of Object.keys(day)) {
     if (FIELDS.some((field) => field === name)) continue
     const near = nearestName(name, FIELDS)
-    say(name, 'there is no such field', near === null ? `there are ${FIELDS.join(', ')}` : `did you mean ${near}?`)
+    say(
+      name,
+      'there is no such field',
+      near === null ? `there are ${FIELDS.join(', ')}` : `did you mean ${near}?`,
+    )
   }
 
   const entries = (field: string): JsonValue[] => {
@@ -59,7 +81,11 @@ export function readDay(
     const found = cuts.find((cut) => cut.mark === value)
     if (found !== undefined) return found.pieceId
     const marks = cuts.length === 0 ? '' : `board ${board} holds ${cuts.map((cut) => cut.mark).join(', ')}`
-    say(path, 'there is no such piece', marks === '' ? `the plan has boards 1 to ${plan.boards.length}` : marks)
+    say(
+      path,
+      'there is no such piece',
+      marks === '' ? `the plan has boards 1 to ${plan.boards.length}` : marks,
+    )
     return ''
   }
   const stockOf = (entry: JsonObject, path: string): string => {
@@ -78,13 +104,17 @@ export function readDay(
         return []
       }
       for (const name of Object.keys(value)) {
-        if (!names.includes(name)) say(`${path}.${name}`, 'there is no such field', `there are ${names.join(', ')}`)
+        if (!names.includes(name))
+          say(`${path}.${name}`, 'there is no such field', `there are ${names.join(', ')}`)
       }
       return [[value, path]]
     })
 
   const read: DayState = {
-    bought: day.bought === undefined || day.bought === 'all' ? 'all' : entries('bought').map((value, k) => number(value, `bought.${k}`, 'a board')),
+    bought:
+      day.bought === undefined || day.bought === 'all'
+        ? 'all'
+        : entries('bought').map((value, k) => number(value, `bought.${k}`, 'a board')),
     sawn: entries('sawn').map((value, index) => {
       const path = `sawn.${index}`
       if (!isObject(value)) return { board: number(value, path, 'a board'), pieces: 'all' as const }
@@ -95,7 +125,10 @@ export function readDay(
         say(`${path}.pieces`, `it is ${kindOf(pieces)}`, 'give a list of marks, or "all"')
         return { board, pieces: [] }
       }
-      return { board, pieces: pieces.map((mark: JsonValue, k) => pieceId(mark, board, `${path}.pieces.${k}`)) }
+      return {
+        board,
+        pieces: pieces.map((mark: JsonValue, k) => pieceId(mark, board, `${path}.pieces.${k}`)),
+      }
     }),
     miscuts: objects('miscuts', ['board', 'piece', 'length']).map(([entry, path]) => {
       const board = number(entry.board, `${path}.board`, 'the board')
@@ -133,7 +166,10 @@ export function readDay(
   return faults.length > 0 ? fail(faults) : ok(read)
 }
 
-function refundOf(value: JsonValue | undefined, say: (path: string, message: string, fix: string) => void): Share {
+function refundOf(
+  value: JsonValue | undefined,
+  say: (path: string, message: string, fix: string) => void,
+): Share {
   if (value === undefined) return share(0)
   const read = parseShare(String(value))
   if (read.ok && read.value >= 0 && read.value <= 10_000) return read.value

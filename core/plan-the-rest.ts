@@ -1,4 +1,13 @@
-import { auditPlan, type CutJob, type CutPlan, type DayState, type LpEngine, planCuts, type Replan, replan } from './cutting/index.ts'
+import {
+  auditPlan,
+  type CutJob,
+  type CutPlan,
+  type DayState,
+  type LpEngine,
+  planCuts,
+  type Replan,
+  replan,
+} from './cutting/index.ts'
 import { productsOfDay, readDay } from './day-statement.ts'
 import { design } from './design.ts'
 import { type Fault, isObject, type JsonValue } from './job/index.ts'
@@ -91,7 +100,8 @@ function planOf(
   if (!designed.ok) return fail(designed.error.map(({ path, message, fix }) => `${path}: ${message}; ${fix}`))
   const { classes } = cutJobs(designed.value, book, rack)
   const ofSize = classes.filter(({ product }) => product.size === name)
-  const found = classes.find(({ cutJob }) => cutJob.id === name) ?? (ofSize.length === 1 ? ofSize[0] : undefined)
+  const found =
+    classes.find(({ cutJob }) => cutJob.id === name) ?? (ofSize.length === 1 ? ofSize[0] : undefined)
   if (found === undefined) {
     const known = classes.map(({ cutJob }) => `"${cutJob.id}"`).join(', ')
     return fail([`The job has no cutting plan of that name. It has ${known}.`])

@@ -4,8 +4,8 @@ import type { Job } from '../job/index.ts'
 import type { Takeoff } from '../takeoff/index.ts'
 import { type Cents, cents, ticks } from '../units/index.ts'
 import { jointCost } from './joint-cost.ts'
-import { productKey, productName } from './product-name.ts'
 import { type OffcutsOnHand, offcutStock } from './offcut-stock.ts'
+import { productKey, productName } from './product-name.ts'
 import type { LumberProduct, PriceBook, PriceFault } from './types.ts'
 
 /** What is to be cut from one product class, with the yard's code for it. */

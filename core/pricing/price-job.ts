@@ -36,7 +36,14 @@ export function priceJob(
   const labour = labourLines(job, kept.tasks, book, faults)
   if (faults.length > 0) return fail(faults)
 
-  const lines = [...lumber, ...spareLines(spares, plans), ...goods, ...joints.lines, ...labour.lines, ...allowanceLines(job)]
+  const lines = [
+    ...lumber,
+    ...spareLines(spares, plans),
+    ...goods,
+    ...joints.lines,
+    ...labour.lines,
+    ...allowanceLines(job),
+  ]
   return ok({
     lines,
     totals: totals(job, layout.outline, lines, hours(labour.workerHours, joints.minutes, book.crewSize)),

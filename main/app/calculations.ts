@@ -5,8 +5,8 @@ import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { Fault, FieldPath, JobStatement, JsonValue } from '../../core/job/index.ts'
 import { type ProductRest, planTheDay } from '../../core/plan-the-rest.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
-import type { Result } from '../../core/units/index.ts'
 import { type SizingResult, sizeIt } from '../../core/sizing/index.ts'
+import type { Result } from '../../core/units/index.ts'
 import { loadEngine } from '../workers/lp/index.ts'
 
 /** The core with its engine inside, for a door that waits for one answer and ends. */

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { MAX_CENTS, MAX_TICKS, cents, share, ticks } from '../../core/units/index.ts'
+import { cents, MAX_CENTS, MAX_TICKS, share, ticks } from '../../core/units/index.ts'
 
 /** More boards than any deck has. */
 const MOST_BOARDS = 5000

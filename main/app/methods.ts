@@ -55,7 +55,10 @@ export function methodTable({ info, jobs, rack, pool, book, emit }: Parts): Meth
     },
     'sizing.run': {
       mutating: false,
-      run: async ({ edit, statement, held }) => ({ edit, result: await pool.sizeIt({ statement, book, held }) }),
+      run: async ({ edit, statement, held }) => ({
+        edit,
+        result: await pool.sizeIt({ statement, book, held }),
+      }),
     },
     'cutlist.run': { mutating: false, run: (request) => pool.cutList({ request, book }) },
     'day.replan': {
@@ -91,7 +94,8 @@ export function methodTable({ info, jobs, rack, pool, book, emit }: Parts): Meth
 function mustBePriced(result: EstimateResult, refusal: string): PricedEstimate {
   if (!result.ok) throw new ServiceError('bad-input', sentenceOf(refusal, result.faults.map(faultSentence)))
   const { estimate } = result
-  if (!isPriced(estimate)) throw new ServiceError('bad-input', sentenceOf(refusal, reasonsForNoPrice(estimate)))
+  if (!isPriced(estimate))
+    throw new ServiceError('bad-input', sentenceOf(refusal, reasonsForNoPrice(estimate)))
   return estimate
 }
 

@@ -1,5 +1,5 @@
-import type { OffcutsOnHand } from '../../core/pricing/index.ts'
 import type { Estimate } from '../../core/estimate-types.ts'
+import type { OffcutsOnHand } from '../../core/pricing/index.ts'
 import type { Methods, StoredOffcut } from '../../shared/contract/index.ts'
 import type { Store } from '../store/index.ts'
 import { type Emit, ServiceError } from './service-types.ts'
@@ -73,7 +73,8 @@ function usedBy(estimate: Estimate, rack: readonly StoredOffcut[]): string[] {
     for (const board of plan.boards) {
       if (!onHand.includes(board.stockId)) continue
       const taken = rack.find(
-        (offcut) => offcut.length === board.length && !used.includes(offcut.id) && same(offcut.product, product),
+        (offcut) =>
+          offcut.length === board.length && !used.includes(offcut.id) && same(offcut.product, product),
       )
       if (taken !== undefined) used.push(taken.id)
     }

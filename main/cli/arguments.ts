@@ -52,7 +52,20 @@ export type Command =
   | { readonly kind: 'help' }
   | { readonly kind: 'version' }
 
-type Option = 'prices' | 'xlsx' | 'width' | 'step' | 'json' | 'stock' | 'kerf' | 'trim' | 'columns' | 'csv' | 'day' | 'hold' | 'write'
+type Option =
+  | 'prices'
+  | 'xlsx'
+  | 'width'
+  | 'step'
+  | 'json'
+  | 'stock'
+  | 'kerf'
+  | 'trim'
+  | 'columns'
+  | 'csv'
+  | 'day'
+  | 'hold'
+  | 'write'
 
 const OPTIONS: { readonly [command: string]: readonly Option[] } = {
   estimate: ['prices', 'json', 'xlsx'],
@@ -102,7 +115,8 @@ function commandOf(name: string, file: string, values: ReadonlyMap<Option, strin
       return ok({ kind: 'check', job: file, json })
     case 'rest': {
       const day = values.get('day')
-      if (day === undefined) return fail('"rest" needs the day: --day DAY.json says what is sawn and what went otherwise.')
+      if (day === undefined)
+        return fail('"rest" needs the day: --day DAY.json says what is sawn and what went otherwise.')
       return ok({ kind: 'rest', job: file, day, prices, json })
     }
     case 'size': {

@@ -1,6 +1,12 @@
 import { dirname, resolve } from 'node:path'
 import { faultWords, type RowFault, type Source } from '../../core/cut-list/index.ts'
-import { type Fault, type JobStatement, type PlacedJson, readJobText, readPlacedJson } from '../../core/job/index.ts'
+import {
+  type Fault,
+  type JobStatement,
+  type PlacedJson,
+  readJobText,
+  readPlacedJson,
+} from '../../core/job/index.ts'
 import { type PriceBook, SAMPLE_BOOK } from '../../core/pricing/index.ts'
 import { readTextFile } from '../app/files.ts'
 import { faultLines, type Output } from './output.ts'
@@ -104,7 +110,11 @@ export function readDayFile(path: string, output: Output): PlacedJson | null {
     output.warn(`${text.error}\n`)
     return null
   }
-  const read = readPlacedJson(text.value, { name: 'day', sample: '{ "2x10": { "sawn": [1] } }', longest: 1_000_000 })
+  const read = readPlacedJson(text.value, {
+    name: 'day',
+    sample: '{ "2x10": { "sawn": [1] } }',
+    longest: 1_000_000,
+  })
   if (read.ok) return read.value
   output.warn(faultLines(path, read.error))
   return null

@@ -46,7 +46,9 @@ export function offcutRepository(db: Database): OffcutRepository {
     return ids.reduce((sum, id) => sum + gone.run(id).changes, 0)
   })
   const takeFromJob = db.transaction((cut: Parameters<OffcutRepository['takeFromJob']>[0]) => {
-    const noted = db.prepare('INSERT OR IGNORE INTO jobs_cut (job_id, cut_at) VALUES (?, ?)').run(cut.jobId, cut.cutAt)
+    const noted = db
+      .prepare('INSERT OR IGNORE INTO jobs_cut (job_id, cut_at) VALUES (?, ?)')
+      .run(cut.jobId, cut.cutAt)
     if (noted.changes === 0) return false
     const use = db.prepare('UPDATE offcuts SET used_by = ? WHERE id = ? AND used_by IS NULL')
     for (const id of cut.used) use.run(cut.jobId, id)

@@ -108,7 +108,13 @@ export function createPool(options: { readonly workerPath: string }): Pool {
     sizeIt: (wanted) => sizings.run(wanted),
     planTheRest: (wanted) => rests.run(wanted),
     close: async () => {
-      await Promise.all([estimates.close(), comparisons.close(), cutLists.close(), sizings.close(), rests.close()])
+      await Promise.all([
+        estimates.close(),
+        comparisons.close(),
+        cutLists.close(),
+        sizings.close(),
+        rests.close(),
+      ])
     },
   }
 }

@@ -1,5 +1,5 @@
-import type { CutJob, CutPlan, RunGroup, StockOption } from '../../core/cutting/index.ts'
 import type { DayState } from '../../core/cutting/day/index.ts'
+import type { CutJob, CutPlan, RunGroup, StockOption } from '../../core/cutting/index.ts'
 import type { Cents, Ticks } from '../../core/units/index.ts'
 import { cheapestBoards, piecesOf, staggerCost, waysOf } from './brute-cutting.ts'
 
@@ -14,7 +14,12 @@ export function bruteFinish(job: CutJob, plan: CutPlan, day: DayState): number |
   for (const board of plan.boards) {
     const sawn = day.sawn.find((entry) => entry.board === board.number)
     for (const { pieceId } of board.cuts) {
-      if (sawn !== undefined && (sawn.pieces === 'all' || sawn.pieces.includes(pieceId)) && !miscut.has(pieceId)) made.add(pieceId)
+      if (
+        sawn !== undefined &&
+        (sawn.pieces === 'all' || sawn.pieces.includes(pieceId)) &&
+        !miscut.has(pieceId)
+      )
+        made.add(pieceId)
     }
   }
   const stock = lyingAndYard(job, plan, day, made, miscut)
@@ -36,26 +41,38 @@ interface Way {
 }
 
 function product<T>(lists: readonly T[][]): T[][] {
-  return lists.reduce<T[][]>((rows, list) => rows.flatMap((row) => list.map((entry) => [...row, entry])), [[]])
+  return lists.reduce<T[][]>(
+    (rows, list) => rows.flatMap((row) => list.map((entry) => [...row, entry])),
+    [[]],
+  )
 }
 
 /** Every way to joint all members such that the sawn pieces of each are pieces of it. */
 function waysToFinish(run: RunGroup, plan: CutPlan, made: ReadonlySet<string>): Way[] {
   const ways = waysOf(run)
   const perMember = run.members.map((member) => {
-    const own = plan.runPieces.filter((piece) => piece.runId === run.id && piece.memberId === member.id && made.has(piece.id))
+    const own = plan.runPieces.filter(
+      (piece) => piece.runId === run.id && piece.memberId === member.id && made.has(piece.id),
+    )
     return ways.flatMap((joints) => {
       const places: number[] = [0, ...joints.map((point) => run.points[point]?.at ?? 0), run.length]
       const lengths = piecesOf(run, joints)
-      const sawnAt = own.map((piece) => places.findIndex((at, k) => at === piece.from && places[k + 1] === piece.to))
+      const sawnAt = own.map((piece) =>
+        places.findIndex((at, k) => at === piece.from && places[k + 1] === piece.to),
+      )
       if (sawnAt.includes(-1)) return []
       return [{ joints, lacking: lengths.filter((_, k) => !sawnAt.includes(k)) }]
     })
   })
   return product(perMember).flatMap((members) => {
-    const stagger = staggerCost(run, members.map((member) => member.joints))
+    const stagger = staggerCost(
+      run,
+      members.map((member) => member.joints),
+    )
     if (stagger === null) return []
-    const joints = members.flatMap((member) => member.joints).reduce((sum, point) => sum + (run.points[point]?.cost ?? 0), 0)
+    const joints = members
+      .flatMap((member) => member.joints)
+      .reduce((sum, point) => sum + (run.points[point]?.cost ?? 0), 0)
     return [{ lacking: members.flatMap((member) => member.lacking), cost: joints + stagger }]
   })
 }
@@ -69,7 +86,14 @@ function lyingAndYard(
 ): StockOption[] {
   const free: StockOption[] = []
   const left = (length: number): void => {
-    if (length > 0) free.push({ id: `left ${free.length}`, length: length as Ticks, price: 0 as Cents, supply: 1, offcut: true })
+    if (length > 0)
+      free.push({
+        id: `left ${free.length}`,
+        length: length as Ticks,
+        price: 0 as Cents,
+        supply: 1,
+        offcut: true,
+      })
   }
   const boughtOf = new Map<string, number>()
   const goneOf = new Map<string, number>()
@@ -90,7 +114,8 @@ function lyingAndYard(
     const end = board.length - trim
     // tick by tick: what is bad, and after each good stretch the kerf of the cut that ends it
     const bad = day.culls.filter((cull) => cull.board === board.number && cull.to > trim && cull.from < end)
-    const come = sawn || bad.length > 0 || option.offcut || day.bought === 'all' || day.bought.includes(board.number)
+    const come =
+      sawn || bad.length > 0 || option.offcut || day.bought === 'all' || day.bought.includes(board.number)
     if (come) add(boughtOf, option.id)
     if (option.offcut && (sawn || bad.length > 0)) add(goneOf, option.id)
     if (sawn || bad.length > 0) {
@@ -107,16 +132,27 @@ function lyingAndYard(
         blocked--
       }
       left(good)
-    } else if (come && !option.offcut) free.push({ ...plainly(option), id: `whole ${free.length}`, price: 0 as Cents, supply: 1 })
+    } else if (come && !option.offcut)
+      free.push({ ...plainly(option), id: `whole ${free.length}`, price: 0 as Cents, supply: 1 })
   }
   for (const { stockId, count } of day.spares) {
     const option = job.stock.find((candidate) => candidate.id === stockId)
-    if (option !== undefined && !option.offcut) free.push({ ...plainly(option), id: `spare ${stockId}`, price: 0 as Cents, supply: count })
+    if (option !== undefined && !option.offcut)
+      free.push({ ...plainly(option), id: `spare ${stockId}`, price: 0 as Cents, supply: count })
   }
   const yard = job.stock.map((option): StockOption => {
     const said = day.yard.find((entry) => entry.stockId === option.id)
-    if (option.offcut) return { ...option, supply: option.supply === null ? null : option.supply - (goneOf.get(option.id) ?? 0) }
-    const supply = said === undefined ? (option.supply === null ? null : Math.max(0, option.supply - (boughtOf.get(option.id) ?? 0))) : said.left
+    if (option.offcut)
+      return {
+        ...option,
+        supply: option.supply === null ? null : option.supply - (goneOf.get(option.id) ?? 0),
+      }
+    const supply =
+      said === undefined
+        ? option.supply === null
+          ? null
+          : Math.max(0, option.supply - (boughtOf.get(option.id) ?? 0))
+        : said.left
     return { ...option, supply, price: said?.price ?? option.price }
   })
   return [...free, ...yard]

@@ -9,13 +9,15 @@ import { arbitraryLuck, dayOf } from './arbitrary-day.ts'
 import { bruteFinish } from './brute-day.ts'
 
 /** Small jobs without preferences, packs and limits of a first order: a day has its own test beside them. */
-const plainJob = arbitraryCutJob.map(({ maxLengths: _m, atMost: _a, ...job }): CutJob => ({
-  ...job,
-  handling: cents(0),
-  perCut: cents(0),
-  keep: null,
-  stock: job.stock.map(({ id, length, price, supply, offcut }) => ({ id, length, price, supply, offcut })),
-}))
+const plainJob = arbitraryCutJob.map(
+  ({ maxLengths: _m, atMost: _a, ...job }): CutJob => ({
+    ...job,
+    handling: cents(0),
+    perCut: cents(0),
+    keep: null,
+    stock: job.stock.map(({ id, length, price, supply, offcut }) => ({ id, length, price, supply, offcut })),
+  }),
+)
 
 const runs = Number(process.env.FC_RUNS ?? 300)
 
@@ -56,7 +58,9 @@ describe('a plan of the rest of the day', () => {
           expect(cost).toBe(least)
         } else expect(cost).toBeGreaterThanOrEqual(least ?? 0)
 
-        const cut = [...sawn, ...stays, ...(rest?.plan.boards ?? [])].flatMap((board) => board.cuts.map((one) => one.pieceId))
+        const cut = [...sawn, ...stays, ...(rest?.plan.boards ?? [])].flatMap((board) =>
+          board.cuts.map((one) => one.pieceId),
+        )
         expect(new Set(cut).size).toBe(cut.length)
         const once = [...job.pieces, ...again.value.runPieces].map((piece) => piece.id)
         expect([...cut].sort()).toEqual([...once].sort())
@@ -75,14 +79,24 @@ describe('a plan of the rest of the day', () => {
       fc.property(arbitraryCutJob, fc.boolean(), (job, delivered) => {
         const plan = planCuts(job, engine)
         if (!plan.ok) return
-        const day: DayState = { bought: delivered ? 'all' : [], sawn: [], miscuts: [], culls: [], yard: [], spares: [], refund: share(0) }
+        const day: DayState = {
+          bought: delivered ? 'all' : [],
+          sawn: [],
+          miscuts: [],
+          culls: [],
+          yard: [],
+          spares: [],
+          refund: share(0),
+        }
         const again = replan(job, plan.value, day, engine)
         if (!again.ok) throw new Error(JSON.stringify(again.error))
         expect(again.value.rest?.plan.boards ?? []).toEqual([])
         expect(again.value.changed).toEqual([])
         expect(again.value.more).toEqual([])
         expect(again.value.money.extra).toBe(0)
-        const asPlanned = plan.value.order.filter((line) => job.stock.find((option) => option.id === line.stockId)?.offcut !== true)
+        const asPlanned = plan.value.order.filter(
+          (line) => job.stock.find((option) => option.id === line.stockId)?.offcut !== true,
+        )
         expect(again.value.buy).toEqual(delivered ? [] : asPlanned)
       }),
       { numRuns: runs },

@@ -35,7 +35,9 @@ export function boardStates(job: CutJob, plan: CutPlan, day: DayState): BoardSta
   const states = plan.boards.map((board) => {
     const entry = day.sawn.find((sawn) => sawn.board === board.number)
     const miscuts = new Map(
-      day.miscuts.filter((miscut) => miscut.board === board.number).map((miscut) => [miscut.pieceId, miscut.length]),
+      day.miscuts
+        .filter((miscut) => miscut.board === board.number)
+        .map((miscut) => [miscut.pieceId, miscut.length]),
     )
     const culls = day.culls.filter((cull) => cull.board === board.number)
     const right = (cut: Cut): boolean =>
@@ -74,10 +76,17 @@ export function boardStates(job: CutJob, plan: CutPlan, day: DayState): BoardSta
     const last = board.cuts.at(-1)?.to ?? trim
     return {
       board,
-      bought: sawn || touched || offcuts.has(board.stockId) || day.bought === 'all' || day.bought.includes(board.number),
+      bought:
+        sawn ||
+        touched ||
+        offcuts.has(board.stockId) ||
+        day.bought === 'all' ||
+        day.bought.includes(board.number),
       made,
       lacking,
-      asPlanned: miscuts.size === 0 && !culls.some((cull) => lacking.some((cut) => cull.from < cut.to && cull.to > cut.from)),
+      asPlanned:
+        miscuts.size === 0 &&
+        !culls.some((cull) => lacking.some((cut) => cull.from < cut.to && cull.to > cut.from)),
       whole: !sawn && !touched,
       usable: [...spoilt, ...(sawn || touched ? goodLengths(free, end, culls, job.kerf) : [])],
       leftAsPlanned: goodLengths(last + job.kerf, end, culls, job.kerf),

@@ -12,7 +12,11 @@ export function dayFaults(job: CutJob, plan: CutPlan, day: DayState): readonly D
   const known = (number: number, where: string): Board | null => {
     const board = boards.get(number)
     if (board === undefined) {
-      say(where, `There is no board ${number}.`, `The plan of ${job.label} has boards 1 to ${plan.boards.length}.`)
+      say(
+        where,
+        `There is no board ${number}.`,
+        `The plan of ${job.label} has boards 1 to ${plan.boards.length}.`,
+      )
     }
     return board ?? null
   }
@@ -27,7 +31,10 @@ export function dayFaults(job: CutJob, plan: CutPlan, day: DayState): readonly D
   }
 
   if (day.bought !== 'all') for (const number of day.bought) known(number, 'bought')
-  once(day.sawn.map((entry) => entry.board), 'sawn')
+  once(
+    day.sawn.map((entry) => entry.board),
+    'sawn',
+  )
   for (const { board: number, pieces } of day.sawn) {
     const board = known(number, 'sawn')
     if (board !== null && pieces !== 'all') for (const id of pieces) onBoard(board, id, 'sawn')
@@ -37,14 +44,23 @@ export function dayFaults(job: CutJob, plan: CutPlan, day: DayState): readonly D
     const board = known(number, 'miscuts')
     if (board === null) continue
     onBoard(board, pieceId, 'miscuts')
-    if (spoilt.has(pieceId)) say('miscuts', `Piece "${pieceId}" is named twice.`, 'Say once what became of it.')
+    if (spoilt.has(pieceId))
+      say('miscuts', `Piece "${pieceId}" is named twice.`, 'Say once what became of it.')
     spoilt.add(pieceId)
     const cut = board.cuts.find((candidate) => candidate.pieceId === pieceId)
     if (cut !== undefined && length === cut.length) {
-      say('miscuts', `${cut.mark} came out as it should, ${printLength(length)}.`, 'Name it among the sawn pieces.')
+      say(
+        'miscuts',
+        `${cut.mark} came out as it should, ${printLength(length)}.`,
+        'Name it among the sawn pieces.',
+      )
     }
     if (length !== null && (length <= 0 || length > board.length)) {
-      say('miscuts', `A piece of ${printLength(length)} cannot come out of board ${number}.`, `The board is ${printLength(board.length)} long.`)
+      say(
+        'miscuts',
+        `A piece of ${printLength(length)} cannot come out of board ${number}.`,
+        `The board is ${printLength(board.length)} long.`,
+      )
     }
   }
   for (const { board: number, from, to } of day.culls) {

@@ -35,7 +35,9 @@ export interface Begun {
 export function boardsThatCanStay({ job, plan, day, states }: Begun): Set<number> {
   const staying = new Set<number>()
   for (const option of job.stock) {
-    const own = states.filter((state) => state.board.stockId === option.id && state.asPlanned && state.lacking.length > 0)
+    const own = states.filter(
+      (state) => state.board.stockId === option.id && state.asPlanned && state.lacking.length > 0,
+    )
     for (const state of own) if (state.bought) staying.add(state.board.number)
     const bought = states.filter((state) => state.board.stockId === option.id && state.bought).length
     const left = leftAtTheYard(option, day, bought)
@@ -90,7 +92,8 @@ export function finish(
     const whole = wholeRuns(job, plan, runPieces, orders)
     if (whole.kind === 'at odds') {
       const next = whole.runs.filter((id) => begunRuns.has(id) && !frozen.has(id))
-      if (next.length < whole.runs.length) throw new Error(`runs ${whole.runs.join(', ')} of the rest break their rules`)
+      if (next.length < whole.runs.length)
+        throw new Error(`runs ${whole.runs.join(', ')} of the rest break their rules`)
       for (const id of next) frozen.add(id)
       continue
     }
@@ -133,7 +136,12 @@ function jobOfTheRest(
     ...(onlyStock === undefined ? {} : { onlyStock: [...onlyStock, ...made] }),
     ...(atMost === undefined
       ? {}
-      : { atMost: atMost.map(({ stockId, count }) => ({ stockId, count: Math.max(0, count - boughtOf(stockId)) })) }),
+      : {
+          atMost: atMost.map(({ stockId, count }) => ({
+            stockId,
+            count: Math.max(0, count - boughtOf(stockId)),
+          })),
+        }),
   }
 }
 
@@ -147,13 +155,18 @@ function settledJoints(job: CutJob, kept: readonly RunPiece[]): { runId: string;
   const found = new Map<string, { runId: string; at: number }>()
   for (const { runId, memberId, from, to } of kept) {
     const length = job.runs.find((run) => run.id === runId)?.length
-    for (const at of [from, to]) if (at > 0 && at !== length) found.set(`${runId}|${memberId}|${at}`, { runId, at })
+    for (const at of [from, to])
+      if (at > 0 && at !== length) found.set(`${runId}|${memberId}|${at}`, { runId, at })
   }
   return [...found.values()]
 }
 
 /** Boards from now on, handling and cuts weighed as in a plan. */
-function moneyFromNow({ job, day, states }: Begun, staying: ReadonlySet<number>, rest: Finish['rest']): number {
+function moneyFromNow(
+  { job, day, states }: Begun,
+  staying: ReadonlySet<number>,
+  rest: Finish['rest'],
+): number {
   const preferenceOf = (board: Board, of: CutJob): number => {
     const option = of.stock.find((candidate) => candidate.id === board.stockId)
     const worth = option === undefined ? 0 : offcutWorth(of, option, board.offcut)

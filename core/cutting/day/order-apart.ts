@@ -5,7 +5,9 @@ const MOST_STEPS = 100_000
  * Members side by side so that neighbours share no joint, or null where none was found. Members jointed alike are
  * one kind; kinds with most members left go first.
  */
-export function orderApart(members: readonly { readonly id: string; readonly joints: readonly number[] }[]): string[] | null {
+export function orderApart(
+  members: readonly { readonly id: string; readonly joints: readonly number[] }[],
+): string[] | null {
   const kinds = new Map<string, { joints: ReadonlySet<number>; ids: string[] }>()
   for (const { id, joints } of members) {
     const key = joints.join(',')

@@ -87,11 +87,17 @@ function underCaps(run: RunGroup, jointsAt: (at: number) => number): RunGroup {
     : []
   const windows = (run.windows ?? []).map((window) => ({
     points: window.points,
-    cap: Math.max(0, window.cap - window.points.reduce((sum, index) => sum + jointsAt(run.points[index]?.at ?? -1), 0)),
+    cap: Math.max(
+      0,
+      window.cap - window.points.reduce((sum, index) => sum + jointsAt(run.points[index]?.at ?? -1), 0),
+    ),
   }))
   return {
     ...run,
-    points: run.points.map((point) => ({ ...point, cap: point.cap === null ? null : less(point.cap, point.at) })),
+    points: run.points.map((point) => ({
+      ...point,
+      cap: point.cap === null ? null : less(point.cap, point.at),
+    })),
     neighboursApart: false,
     windows: [...windows, ...apart],
   }

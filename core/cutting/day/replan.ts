@@ -43,7 +43,14 @@ export function replan(
   const chosen = few.ok && (!free.ok || few.value.total <= free.value.total) ? few : free
   if (!chosen.ok) return fail({ kind: 'infeasible', infeasible: chosen.error })
   const fewer = few.ok && chosen !== few ? made(begun, few.value, false) : null
-  return ok({ ...made(begun, chosen.value, free.ok && free.value.atLeast !== null && chosen.value.total <= free.value.atLeast), fewerChanges: fewer })
+  return ok({
+    ...made(
+      begun,
+      chosen.value,
+      free.ok && free.value.atLeast !== null && chosen.value.total <= free.value.atLeast,
+    ),
+    fewerChanges: fewer,
+  })
 }
 
 /** No board has a fault, and no purchase that is still to come has another price or a board lying there in its place. */
@@ -75,7 +82,9 @@ function made(begun: Begun, chosen: Finish, proven: boolean): Replan {
     rest,
     lying,
     changed: changed.map((state) => state.board.number),
-    again: changed.flatMap((state) => state.lacking.map(({ pieceId, mark, length }) => ({ id: pieceId, mark, length }))),
+    again: changed.flatMap((state) =>
+      state.lacking.map(({ pieceId, mark, length }) => ({ id: pieceId, mark, length })),
+    ),
     buy,
     more: beyond(buy, planned),
     notToBuy: beyond(planned, buy),
@@ -148,7 +157,9 @@ function notUsed({ job, day }: Begun, { lying, rest }: Finish): (BoardCount & { 
     const used = rest?.plan.boards.filter((board) => board.stockId === id).length ?? 0
     const count = boards.length + spares - used
     const price = job.stock.find((option) => option.id === of)?.price ?? cents(0)
-    return count === 0 ? [] : [{ stockId: of, length, count, refund: cents(shareOf(price, day.refund) * count) }]
+    return count === 0
+      ? []
+      : [{ stockId: of, length, count, refund: cents(shareOf(price, day.refund) * count) }]
   })
 }
 

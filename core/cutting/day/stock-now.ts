@@ -33,7 +33,10 @@ export function sparesLying(plan: CutPlan, day: DayState, stockId: string): numb
   const ordered = plan.order.find((line) => line.stockId === stockId)?.count ?? 0
   const planned = plan.boards.filter((board) => board.stockId === stockId).length
   const remainder = day.bought === 'all' ? Math.max(0, ordered - planned) : 0
-  return remainder + day.spares.filter((entry) => entry.stockId === stockId).reduce((sum, entry) => sum + entry.count, 0)
+  return (
+    remainder +
+    day.spares.filter((entry) => entry.stockId === stockId).reduce((sum, entry) => sum + entry.count, 0)
+  )
 }
 
 /**
@@ -76,8 +79,12 @@ export function stockNow(
   }
   for (const option of job.stock) {
     if (option.offcut) continue
-    const bought = states.filter((state) => state.board.stockId === option.id && (state.bought || staying.has(state.board.number)))
-    const toBuy = states.filter((state) => state.board.stockId === option.id && !state.bought && staying.has(state.board.number))
+    const bought = states.filter(
+      (state) => state.board.stockId === option.id && (state.bought || staying.has(state.board.number)),
+    )
+    const toBuy = states.filter(
+      (state) => state.board.stockId === option.id && !state.bought && staying.has(state.board.number),
+    )
     const gone = bought.length - toBuy.length
     const left = leftAtTheYard(option, day, gone)
     stock.push({ ...atTheYard(option, day), supply: left === null ? null : Math.max(0, left - toBuy.length) })
@@ -99,7 +106,10 @@ function leftOver(states: readonly BoardState[], staying: ReadonlySet<number>): 
 }
 
 /** No piece that may be wanted is shorter than this. */
-export function shortestWanted(pieces: readonly { readonly length: Ticks }[], runs: readonly RunGroup[]): number {
+export function shortestWanted(
+  pieces: readonly { readonly length: Ticks }[],
+  runs: readonly RunGroup[],
+): number {
   const lengths: number[] = pieces.map((piece) => piece.length)
   for (const run of runs) {
     const places = [0, ...run.points.map((point) => point.at), run.length]

@@ -8,11 +8,19 @@ export interface DayState {
   /** boards sawn: all their pieces, or these (by id); pieces are sawn one after another from the board's left end */
   readonly sawn: readonly { readonly board: number; readonly pieces: 'all' | readonly string[] }[]
   /** pieces that came out wrong: at another length, or not usable at all (null) */
-  readonly miscuts: readonly { readonly board: number; readonly pieceId: string; readonly length: Ticks | null }[]
+  readonly miscuts: readonly {
+    readonly board: number
+    readonly pieceId: string
+    readonly length: Ticks | null
+  }[]
   /** stretches of a board that cannot be used, from its left end */
   readonly culls: readonly { readonly board: number; readonly from: Ticks; readonly to: Ticks }[]
   /** what the yard has left of a stock length (null: enough) and what it asks for it now (null: as planned) */
-  readonly yard: readonly { readonly stockId: string; readonly left: number | null; readonly price: Cents | null }[]
+  readonly yard: readonly {
+    readonly stockId: string
+    readonly left: number | null
+    readonly price: Cents | null
+  }[]
   /** whole boards lying there beyond those of the plan: spares, remainders of packs */
   readonly spares: readonly { readonly stockId: string; readonly count: number }[]
   /** what the yard pays back for a whole board, as a share of its price; 0: boards are not taken back */

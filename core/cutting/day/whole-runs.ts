@@ -48,7 +48,12 @@ export function wholeRuns(
     }
     if (order !== null) memberOrder.push({ runId: run.id, memberIds: order })
     const pieces = runPieces.filter((piece) => piece.runId === run.id)
-    const own = { ...plan, runPieces: pieces, joints: joints.filter((joint) => joint.runId === run.id), memberOrder }
+    const own = {
+      ...plan,
+      runPieces: pieces,
+      joints: joints.filter((joint) => joint.runId === run.id),
+      memberOrder,
+    }
     if (auditRuns({ ...job, runs: [run] }, own).length > 0) odd.push(run.id)
   }
   return odd.length > 0 ? { kind: 'at odds', runs: odd } : { kind: 'sound', joints, memberOrder }
@@ -58,13 +63,18 @@ function orderOf(run: RunGroup, joints: readonly PlannedJoint[]): string[] | nul
   return orderApart(
     run.members.map(({ id }) => ({
       id,
-      joints: joints.filter((joint) => joint.runId === run.id && joint.memberId === id).map((joint) => joint.at),
+      joints: joints
+        .filter((joint) => joint.runId === run.id && joint.memberId === id)
+        .map((joint) => joint.at),
     })),
   )
 }
 
 /** What members jointed at one point beyond its preferred cap weigh, in cents. */
-export function staggerExcess(runs: readonly RunGroup[], joints: readonly { readonly runId: string; readonly at: number }[]): number {
+export function staggerExcess(
+  runs: readonly RunGroup[],
+  joints: readonly { readonly runId: string; readonly at: number }[],
+): number {
   let total = 0
   for (const run of runs) {
     for (const point of run.points) {

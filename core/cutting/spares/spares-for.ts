@@ -79,7 +79,12 @@ function cheapest(
         const cost = some.cost + more.cost
         const surplus = Float64Array.of((some.surplus[0] ?? 0) * (more.surplus[0] ?? 0))
         if (cost + toCome > atMost || (surplus[0] ?? 0) < wanted) continue
-        next.push({ cost, boards: some.boards + more.boards, surplus, spares: [...some.spares, ...more.spares] })
+        next.push({
+          cost,
+          boards: some.boards + more.boards,
+          surplus,
+          spares: [...some.spares, ...more.spares],
+        })
       }
     }
     joined = undominated(next)
@@ -94,7 +99,9 @@ function stagesOf({ classId, lengths }: SpareClass, chance: number): Stage[] {
   const kept = sorted.flatMap((length, index) => {
     const worthHaving =
       length.length >= shortest &&
-      !sorted.slice(0, index).some((longer) => longer.price <= length.price && longer.most === null && longer.step === 1)
+      !sorted
+        .slice(0, index)
+        .some((longer) => longer.price <= length.price && longer.most === null && longer.step === 1)
     if (length.needed === 0 && !worthHaving) return []
     return [{ length, most: worthHaving ? Math.min(length.most ?? MOST_SPARES, MOST_SPARES) : 0 }]
   })
@@ -198,7 +205,8 @@ function undominated(choices: Choice[]): Choice[] {
 /** Chance of at least w boards over, for each w. */
 function tailsOf(surplus: Float64Array): Float64Array {
   const tails = Float64Array.from(surplus)
-  for (let over = tails.length - 2; over >= 0; over--) tails[over] = (tails[over] ?? 0) + (tails[over + 1] ?? 0)
+  for (let over = tails.length - 2; over >= 0; over--)
+    tails[over] = (tails[over] ?? 0) + (tails[over + 1] ?? 0)
   return tails
 }
 

@@ -8,7 +8,10 @@ import { tableOf } from './table.ts'
 export function restPurchaseTable({ label, replan }: ProductRest): PaperTable {
   const { buy, more, notToBuy, over } = replan
   const stocks = new Map([...buy, ...notToBuy, ...over].map((line) => [line.stockId, line.length]))
-  const countOf = (lines: readonly { readonly stockId: string; readonly count: number }[], id: string): string => {
+  const countOf = (
+    lines: readonly { readonly stockId: string; readonly count: number }[],
+    id: string,
+  ): string => {
     const count = lines.find((line) => line.stockId === id)?.count ?? 0
     return count === 0 ? '' : `${count}`
   }
@@ -58,7 +61,10 @@ export function restCuttingTable({ label, replan }: ProductRest): PaperTable {
 }
 
 /** Each board of the rest with where it comes from, in words. Boards lying there go by their numbers in the plan. */
-export function restBoards({ rest, lying }: Replan): readonly { readonly from: string; readonly board: Board }[] {
+export function restBoards({
+  rest,
+  lying,
+}: Replan): readonly { readonly from: string; readonly board: Board }[] {
   const taken = new Map<string, number>()
   return (rest?.plan.boards ?? []).map((board) => {
     const source = lying.find((one) => one.id === board.stockId)

@@ -43,11 +43,17 @@ function report(rest: ProductRest): string {
   const { label, replan } = rest
   const { money, stays, changed } = replan
   const extra =
-    money.extra > 0 ? `${printMoney(money.extra)} more than planned` : money.extra < 0 ? `${printMoney(money.extra)} against the plan` : 'nothing more than planned'
+    money.extra > 0
+      ? `${printMoney(money.extra)} more than planned`
+      : money.extra < 0
+        ? `${printMoney(money.extra)} against the plan`
+        : 'nothing more than planned'
   const facts = [
     `${label}: ${extra}. To pay from now: ${printMoney(money.now)}.`,
     money.refund > 0 ? `Boards that are over bring back ${printMoney(money.refund)}.` : '',
-    changed.length === 0 ? '' : `Sawn otherwise: ${changed.length === 1 ? 'board' : 'boards'} ${changed.join(', ')}.`,
+    changed.length === 0
+      ? ''
+      : `Sawn otherwise: ${changed.length === 1 ? 'board' : 'boards'} ${changed.join(', ')}.`,
     stays.length === 0 ? '' : `Still sawn as planned: ${stays.map((board) => board.number).join(', ')}.`,
     replan.why,
   ].filter((fact) => fact !== '')

@@ -14,7 +14,10 @@ const length = (ft: number, needed: number, price: number, more: Partial<SpareLe
 const one = (...lengths: SpareLength[]): SpareClass => ({ classId: 'joists', lengths })
 const counts = (classes: readonly SpareClass[], unusable: number, target: number): Record<string, number> =>
   Object.fromEntries(
-    sparesFor(classes, share(unusable * 100), share(target * 100)).lines.map((line) => [`${line.classId} ${line.stockId}`, line.count]),
+    sparesFor(classes, share(unusable * 100), share(target * 100)).lines.map((line) => [
+      `${line.classId} ${line.stockId}`,
+      line.count,
+    ]),
   )
 
 /** Numbers in 0 … 1 from a seed; Lehmer's generator with the multiplier 48271 (Park, Miller and Stockmeyer 1993). */
@@ -27,7 +30,12 @@ function numbersFrom(seed: number): () => number {
 }
 
 /** Share of days without a second trip, by throwing each board and letting the longest good ones stand in. */
-function simulate(classes: readonly SpareClass[], spares: ReadonlyMap<string, number>, unusable: number, days: number): number {
+function simulate(
+  classes: readonly SpareClass[],
+  spares: ReadonlyMap<string, number>,
+  unusable: number,
+  days: number,
+): number {
   const next = numbersFrom(20_211)
   let fine = 0
   for (let day = 0; day < days; day++) {
@@ -35,7 +43,8 @@ function simulate(classes: readonly SpareClass[], spares: ReadonlyMap<string, nu
       const good: number[] = []
       const needs: number[] = []
       for (const { stockId, length: long, needed } of lengths) {
-        for (let k = 0; k < needed + (spares.get(`${classId} ${stockId}`) ?? 0); k++) if (next() >= unusable) good.push(long)
+        for (let k = 0; k < needed + (spares.get(`${classId} ${stockId}`) ?? 0); k++)
+          if (next() >= unusable) good.push(long)
         for (let k = 0; k < needed; k++) needs.push(long)
       }
       good.sort((a, b) => b - a)
@@ -114,7 +123,8 @@ describe('spare boards', () => {
           for (let c = 0; c <= 7; c++) {
             const spares = [a, b, c]
             const cost = spares.reduce((sum, n, k) => sum + n * (lengths[k]?.price ?? 0), 0)
-            if (cost < least && exactChance(lengths, spares, unusable / 10_000) >= target / 10_000) least = cost
+            if (cost < least && exactChance(lengths, spares, unusable / 10_000) >= target / 10_000)
+              least = cost
           }
         }
       }
@@ -151,7 +161,8 @@ function exactChance(lengths: readonly SpareLength[], spares: readonly number[],
     for (let b = 0; b <= boards(1); b++) {
       for (let a = 0; a <= boards(0); a++) {
         const over = [0, 1, 2].map((k) => (spares[k] ?? 0) - ([a, b, c][k] ?? 0))
-        const fine = (over[2] ?? 0) >= 0 && (over[2] ?? 0) + (over[1] ?? 0) >= 0 && over.reduce((x, y) => x + y, 0) >= 0
+        const fine =
+          (over[2] ?? 0) >= 0 && (over[2] ?? 0) + (over[1] ?? 0) >= 0 && over.reduce((x, y) => x + y, 0) >= 0
         if (fine) sum += term(0, a) * term(1, b) * term(2, c)
       }
     }

@@ -29,15 +29,20 @@ describe('rest', () => {
     expect(code).toBe(0)
     expect(replan.changed).toEqual([2])
     const lost = plan.boards[1].cuts.map((cut: { mark: string }) => cut.mark)
-    const again = replan.rest.plan.boards.flatMap((board: { cuts: { mark: string }[] }) => board.cuts.map((cut) => cut.mark))
+    const again = replan.rest.plan.boards.flatMap((board: { cuts: { mark: string }[] }) =>
+      board.cuts.map((cut) => cut.mark),
+    )
     expect(again).toEqual(expect.arrayContaining(lost))
     expect(replan.money.extra).toBe(replan.money.now)
     expect(replan.money.now).toBeGreaterThan(0)
   })
 
   test('prints what is cut otherwise and what is bought, within the width of a terminal', async () => {
-    const { said } = await restOf({ '2x10': { culls: [{ board: 2, from: '0', to: '4 ft' }], refund: '80 %' } })
-    for (const words of ['Cut otherwise', 'more than planned', 'Sawn otherwise: board']) expect(said).toContain(words)
+    const { said } = await restOf({
+      '2x10': { culls: [{ board: 2, from: '0', to: '4 ft' }], refund: '80 %' },
+    })
+    for (const words of ['Cut otherwise', 'more than planned', 'Sawn otherwise: board'])
+      expect(said).toContain(words)
     expect(said.split('\n').filter((line) => line.length > 110)).toEqual([])
   })
 
@@ -59,6 +64,9 @@ describe('rest', () => {
   })
 
   test('needs to be told the day', async () => {
-    expect(await runLine('rest', job)).toMatchObject({ code: 2, warned: expect.stringContaining('--day DAY.json') })
+    expect(await runLine('rest', job)).toMatchObject({
+      code: 2,
+      warned: expect.stringContaining('--day DAY.json'),
+    })
   })
 })

@@ -1,4 +1,4 @@
-import { fail, ok, type Result, shareOf } from '../../units/index.ts'
+import { ok, type Result, shareOf } from '../../units/index.ts'
 import { auditPlan } from '../audit/audit-plan.ts'
 import { boughtByCount, offcutWorth } from '../audit/stock-rules.ts'
 import type { LpEngine } from '../lp-port.ts'

@@ -1,3 +1,4 @@
+import { sectionOf } from '../data/index.ts'
 import type { Fault, Job } from '../job/index.ts'
 import { printLength, ticks } from '../units/index.ts'
 import { footingDepth } from './footings.ts'
@@ -19,6 +20,32 @@ export function postLengthFaults(
       fix: `raise the deck by at least ${printLength(missing)}, or take shallower joists, a shallower beam or less concrete above the ground`,
     },
   ]
+}
+
+/** Posts moved off their beam, past each other, or so near that their footings meet. */
+export function movedPostFaults(
+  job: Job,
+  beams: readonly (readonly Pick<Post, 'number' | 'x'>[])[],
+): readonly Fault[] {
+  if (job.ground.moved.trim() === '') return []
+  const apart = Math.max(job.ground.tube, job.ground.base)
+  const half = sectionOf(job.frame.postSize).depth / 2
+  return beams.flatMap((posts) =>
+    posts.flatMap((post, i): readonly Fault[] => {
+      const before = posts[i - 1]
+      const off = post.x < half || post.x > job.size.width - half
+      if (!off && (before === undefined || post.x - before.x >= apart)) return []
+      return [
+        {
+          path: 'ground.moved',
+          message: off
+            ? `post ${post.number} would stand past the end of its beam`
+            : `posts ${before?.number} and ${post.number} would be less than ${printLength(ticks(apart))} apart, and their footings would meet`,
+          fix: 'move it less, or dig again',
+        },
+      ]
+    }),
+  )
 }
 
 /** Footings that cannot be cast as stated. */

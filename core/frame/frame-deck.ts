@@ -6,7 +6,7 @@ import { frameBlocking } from './blocking.ts'
 import { connectorsOf } from './connectors.ts'
 import { frameDecking } from './decking.ts'
 import { dimensionsOf } from './dimensions.ts'
-import { footingFaults, postLengthFaults } from './field-faults.ts'
+import { footingFaults, movedPostFaults, postLengthFaults } from './field-faults.ts'
 import { footingUnder } from './footings.ts'
 import { allJoistCentres, innerJoistCentres } from './joist-centres.ts'
 import { frameJoists, joistIds } from './joists.ts'
@@ -37,6 +37,10 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
   })
   const faults = [
     ...footingFaults(job),
+    ...movedPostFaults(
+      job,
+      placed.map((one) => one.posts),
+    ),
     ...postLengthFaults(
       job,
       placed.flatMap((one) => one.posts),

@@ -1,5 +1,5 @@
 import { sectionOf } from '../data/index.ts'
-import type { BeamSpec, Job } from '../job/index.ts'
+import { type BeamSpec, type Job, postList } from '../job/index.ts'
 import { groundAt, postFootprint, type SupportLine } from '../layout/index.ts'
 import { ceilTicks, type Ticks, ticks } from '../units/index.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
@@ -34,7 +34,9 @@ export function placePosts(
 ): readonly (Omit<Post, 'length'> & { readonly exactLength: number })[] {
   const spec = job.frame.beams[beam]
   const beamDepth = sectionOf(spec.size).depth
-  return postCentres(job.size.width, spec).map((x, i) => {
+  const moved = new Map(postList(job.ground.moved).map(({ post, length }) => [post, length]))
+  return postCentres(job.size.width, spec).map((place, i) => {
+    const x = ticks(place + (moved.get(firstNumber + i) ?? 0))
     const ground = groundAt(job, x, line.y)
     return {
       id: `post-${beam}-${i + 1}`,
@@ -57,6 +59,7 @@ export function placePosts(
           ...groundFields(job),
           'ground.projection',
           'ground.standoff',
+          ...(moved.has(firstNumber + i) ? ['ground.moved'] : []),
         ],
         ids: [`beam-${beam}`],
         rule:

@@ -48,6 +48,8 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
       projection: length('ground.projection'),
       standoff: length('ground.standoff'),
       holeRoom: length('ground.holeRoom'),
+      moved: text('ground.moved'),
+      measured: text('ground.measured'),
       concreteWaste: part('ground.concreteWaste'),
       swell: part('ground.swell'),
     },

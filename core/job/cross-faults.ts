@@ -1,4 +1,5 @@
 import { inches, printLength, type Ticks, ticks } from '../units/index.ts'
+import { postList } from './post-list.ts'
 import type { Fault, FieldPath, Job } from './types.ts'
 
 /** Least distance between two post centres, and between beams: closer, their holes are one. */
@@ -14,6 +15,14 @@ interface CrossRule {
 const RULES: readonly CrossRule[] = [
   { reads: ['site.ground.spots', 'site.ground.kind'], find: noSpots },
   { reads: ['ground.base', 'ground.tube'], find: narrowBase },
+  {
+    reads: ['ground.moved', 'frame.beams.front.posts', 'frame.beams.rear.posts', 'site.attachment'],
+    find: (job) => noSuchPost(job, job.ground.moved),
+  },
+  {
+    reads: ['ground.measured', 'frame.beams.front.posts', 'frame.beams.rear.posts', 'site.attachment'],
+    find: (job) => noSuchPost(job, job.ground.measured),
+  },
   {
     reads: ['frame.beams.front.setback', 'frame.beams.rear.setback', 'size.depth', 'site.attachment'],
     find: noSpan,
@@ -42,6 +51,17 @@ export function crossFaults(job: Job, unread: (path: FieldPath) => boolean): rea
     const found = rule.find(job)
     return found === null ? [] : [{ path: rule.reads[0] ?? '', ...found }]
   })
+}
+
+function noSuchPost(job: Job, text: string) {
+  const { front, rear } = job.frame.beams
+  const posts = front.posts + (job.site.attachment === 'freestanding' ? rear.posts : 0)
+  const wrong = postList(text).find(({ post }) => post < 1 || post > posts)
+  if (wrong === undefined) return null
+  return {
+    message: `there is no post ${wrong.post}: the deck has ${posts}`,
+    fix: `name one from 1 to ${posts}, as numbered on the plan`,
+  }
 }
 
 function noSpots({ site }: Job) {

@@ -9,6 +9,7 @@ import {
 } from '../units/index.ts'
 import type { FieldValue } from './field-value.ts'
 import { excerpt, kindOf } from './json-shape.ts'
+import { readPostList } from './post-list.ts'
 import { printAmount, printBounds } from './print-field.ts'
 import { readSpots } from './read-spots.ts'
 import type { Fault, FieldSpec, JsonValue } from './types.ts'
@@ -21,6 +22,8 @@ export function readValue(field: FieldSpec, stated: JsonValue): Result<FieldValu
   if (field.kind === 'ground') return readSpots(field.path, stated)
   const read = readByKind(field, stated)
   if (!read.ok) return fail([{ path: field.path, ...read.error }])
+  const list = field.lists === 'posts' ? readPostList(String(read.value)) : null
+  if (list?.ok === false) return fail([{ path: field.path, ...list.error }])
   const outside = outsideBounds(field, read.value)
   return outside === null ? read : fail([{ path: field.path, ...outside }])
 }

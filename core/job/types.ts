@@ -108,6 +108,10 @@ export interface Job {
     readonly projection: Ticks
     readonly standoff: Ticks
     readonly holeRoom: Ticks
+    /** posts that stand elsewhere along their beam: to the right of their place, left is minus */
+    readonly moved: string
+    /** lengths of posts taken at the finished piers; both as typed, see postList */
+    readonly measured: string
     readonly concreteWaste: Share
     readonly swell: Share
   }
@@ -173,6 +177,8 @@ export interface FieldSpec {
     | 'pricing'
     | 'scope'
   readonly kind: FieldKind
+  /** a text that lists lengths by post */
+  readonly lists?: 'posts'
   readonly choices?: readonly string[]
   /** the choices in words, where they are codes of the trade */
   readonly choiceLabels?: readonly string[]

@@ -7,7 +7,7 @@ import { type Costs, savingIn } from '../model/costs.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
 
 /** Most cells of the completion table kept at once: 8 bytes each. */
-const MOST_CELLS = 16_000_000
+const MOST_CELLS = 6_000_000
 
 /**
  * Every pattern that a plan cheaper than `upper` can use: under the bound's prices its reduced cost is at most

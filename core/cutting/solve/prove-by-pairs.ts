@@ -7,9 +7,6 @@ import { askPairs } from './pairs.ts'
 import { type Solution, solutionOf } from './solution.ts'
 import type { Work } from './work.ts'
 
-/** Nodes of one question. */
-const MOST_NODES = 400
-
 export interface PairProof {
   readonly best: Solution
   readonly bound: number
@@ -38,6 +35,7 @@ export function proveByPairs(
   start: Solution,
   bound: number,
   patterns: readonly Pattern[],
+  mostNodes: number,
   work: Work,
 ): PairProof {
   const price = costs.board[0] ?? 1
@@ -57,7 +55,7 @@ export function proveByPairs(
       boards,
       engine,
       work,
-      Math.min(MOST_NODES, work.limits.nodes),
+      Math.min(mostNodes, work.limits.nodes),
     )
     if (answer.refuted) return { best, bound: best.cost }
     if (answer.boards === null) break

@@ -23,6 +23,10 @@ const FIRST_NODES = 12
 const DIVING = 25
 const DIVES = 2
 
+/** Nodes of the pair tree before bands of patterns are tried, and after. */
+const FIRST_PAIRS = 80
+const MOST_PAIRS = 400
+
 export interface Outcome {
   /** null: nothing does the job */
   readonly best: Solution | null
@@ -109,17 +113,21 @@ export function search(
       )
     if (done() || (options.quick && best !== null) || work.spent())
       return { best, dual, bound, searched: null, lacking: null }
-    if (best !== null && !done() && countsBoardsOnly(problem, costs)) {
-      const pairs = proveByPairs(problem, costs, engine, best, bound, master.patterns(), work)
+    const askPairs = (nodes: number): void => {
+      if (best === null || done() || !countsBoardsOnly(problem, costs)) return
+      const pairs = proveByPairs(problem, costs, engine, best, bound, master.patterns(), nodes, work)
       best = pairs.best
       bound = Math.max(bound, pairs.bound)
+      options.onProgress(bound, upper())
     }
+    askPairs(FIRST_PAIRS)
     const proof = deepen(problem, costs, engine, table, dual, best, work, (upTo) => {
       bound = Math.max(bound, upTo)
       options.onProgress(bound, upper())
     })
     best = proof.best
     bound = Math.max(bound, proof.bound)
+    askPairs(MOST_PAIRS)
     options.onProgress(bound, upper())
     const searched = bound > dual.cents ? { nodes: work.nodes, patterns: work.patterns } : null
     return { best, dual, bound, searched, lacking: null }

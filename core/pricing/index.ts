@@ -1,5 +1,6 @@
 export { readPriceBook } from './book/read-price-book.ts'
 export { writePriceBook } from './book/write-price-book.ts'
+export { bookAge, OLD_AFTER_DAYS } from './book-age.ts'
 export { type ClassToCut, type CutJobs, cutJobs, type Needs } from './cut-jobs.ts'
 export { type JointCost, jointCost } from './joint-cost.ts'
 export type { PlannedClass } from './lines/lumber-lines.ts'

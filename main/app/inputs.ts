@@ -4,6 +4,7 @@ import { SIZED_FIELDS } from '../../core/job/index.ts'
 import { MAX_TICKS, TICKS_PER_FOOT, TICKS_PER_INCH, ticks } from '../../core/units/index.ts'
 import type { MethodName, Methods } from '../../shared/contract/index.ts'
 import { dayInput } from './day-input.ts'
+import { LONGEST_PRICES } from './price-file.ts'
 import { productInput } from './product-input.ts'
 import { statementInput } from './statement-input.ts'
 
@@ -20,6 +21,7 @@ const widths = z
   .strictObject({
     edit,
     statement: statementInput,
+    jobId: id.optional(),
     from: length,
     to: length,
     step: length,
@@ -45,7 +47,10 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'jobs.create': z.strictObject({ statement: statementInput }),
   'jobs.save': z.strictObject({ id, revision, statement: statementInput, label: z.string().max(200) }),
   'prices.current': nothing,
-  'estimate.run': z.strictObject({ edit, statement: statementInput }),
+  'prices.import': z.strictObject({ text: z.string().max(LONGEST_PRICES) }),
+  'prices.useSample': nothing,
+  'prices.export': nothing,
+  'estimate.run': z.strictObject({ edit, statement: statementInput, jobId: id.optional() }),
   'compare.run': widths,
   'sizing.run': z.strictObject({
     edit,
@@ -60,7 +65,12 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
     kerf: sawLength,
     endTrim: sawLength,
   }),
-  'day.replan': z.strictObject({ statement: statementInput, planId: z.string().max(200), day: dayInput }),
+  'day.replan': z.strictObject({
+    statement: statementInput,
+    jobId: id.optional(),
+    planId: z.string().max(200),
+    day: dayInput,
+  }),
   'offcuts.list': nothing,
   'offcuts.add': z.strictObject({
     product: productInput,
@@ -70,5 +80,5 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   }),
   'offcuts.remove': z.strictObject({ ids: z.array(id).max(5000) }),
   'offcuts.takeFromPlan': z.strictObject({ jobId: id }),
-  'workbook.make': z.strictObject({ statement: statementInput }),
+  'workbook.make': z.strictObject({ statement: statementInput, jobId: id.optional() }),
 }

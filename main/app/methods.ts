@@ -1,11 +1,11 @@
 import type { EstimateResult } from '../../core/estimate-types.ts'
-import type { PriceBook } from '../../core/pricing/index.ts'
 import type { AppInfo, MethodName, Methods } from '../../shared/contract/index.ts'
 import type { PricedEstimate } from '../exports/workbook/index.ts'
 import type { Pool } from '../workers/index.ts'
 import { faultSentence, isPriced, reasonsForNoPrice } from './estimate-outcome.ts'
 import { fileNameFor } from './job-name.ts'
 import type { JobService } from './job-service.ts'
+import type { Prices } from './prices.ts'
 import type { Rack } from './rack.ts'
 import { type Emit, ServiceError } from './service-types.ts'
 
@@ -22,48 +22,61 @@ export interface Parts {
   readonly jobs: JobService
   readonly rack: Rack
   readonly pool: Pool
-  readonly book: PriceBook
+  readonly prices: Prices
   readonly emit: Emit
 }
 
 /** Every method of the contract on one page. */
-export function methodTable({ info, jobs, rack, pool, book, emit }: Parts): MethodTable {
+export function methodTable({ info, jobs, rack, pool, prices, emit }: Parts): MethodTable {
   return {
-    'app.info': { mutating: false, run: () => ({ ...info, bookName: book.name, bookDate: book.date }) },
+    'app.info': {
+      mutating: false,
+      run: () => ({ ...info, bookName: prices.book().name, bookDate: prices.book().date }),
+    },
     'jobs.list': { mutating: false, run: jobs.list },
     // makes the demo on first start, and remembers which job was opened
     'jobs.last': { mutating: true, run: jobs.last },
     'jobs.open': { mutating: true, run: jobs.open },
     'jobs.create': { mutating: true, run: jobs.create },
     'jobs.save': { mutating: true, run: jobs.save },
-    'prices.current': { mutating: false, run: () => book },
+    'prices.current': { mutating: false, run: prices.inUse },
+    'prices.import': { mutating: true, run: prices.take },
+    'prices.useSample': { mutating: true, run: prices.useSample },
+    'prices.export': { mutating: false, run: prices.file },
     'estimate.run': {
       mutating: false,
-      run: async ({ edit, statement }) => ({
+      run: async ({ edit, statement, jobId }) => ({
         edit,
-        result: await pool.estimate({ statement, book, rack: rack.onHand(), givesWay: true }),
+        result: await pool.estimate({
+          statement,
+          book: prices.book(),
+          rack: rack.onHand(jobId),
+          givesWay: true,
+        }),
       }),
     },
     'compare.run': {
       mutating: false,
-      run: async ({ edit, statement, from, to, step, exactFits = false }) => {
+      run: async ({ edit, statement, jobId, from, to, step, exactFits = false }) => {
         const range = { from, to, step, exactFits }
         const onRow = (row: Parameters<Parameters<Pool['compare']>[0]['onRow']>[0]) =>
           emit('compare.row', { edit, row })
-        return { edit, ...(await pool.compare({ statement, book, range, onRow })) }
+        const wanted = { statement, book: prices.book(), rack: rack.onHand(jobId), range, onRow }
+        return { edit, ...(await pool.compare(wanted)) }
       },
     },
     'sizing.run': {
       mutating: false,
       run: async ({ edit, statement, held }) => ({
         edit,
-        result: await pool.sizeIt({ statement, book, held }),
+        result: await pool.sizeIt({ statement, book: prices.book(), held }),
       }),
     },
-    'cutlist.run': { mutating: false, run: (request) => pool.cutList({ request, book }) },
+    'cutlist.run': { mutating: false, run: (request) => pool.cutList({ request, book: prices.book() }) },
     'day.replan': {
       mutating: false,
-      run: ({ statement, ...rest }) => pool.planTheRest({ statement, book, rack: rack.onHand(), rest }),
+      run: ({ statement, jobId, ...rest }) =>
+        pool.planTheRest({ statement, book: prices.book(), rack: rack.onHand(jobId), rest }),
     },
     'offcuts.list': { mutating: false, run: rack.list },
     'offcuts.add': { mutating: true, run: rack.add },
@@ -72,15 +85,21 @@ export function methodTable({ info, jobs, rack, pool, book, emit }: Parts): Meth
       mutating: true,
       run: async ({ jobId }) => {
         const job = jobs.read(jobId)
-        const onHand = rack.onHand()
-        const result = await pool.estimate({ statement: job.statement, book, rack: onHand, givesWay: false })
+        const onHand = rack.onHand(jobId)
+        const result = await pool.estimate({
+          statement: job.statement,
+          book: prices.book(),
+          rack: onHand,
+          givesWay: false,
+        })
         return rack.takeFrom(job, mustBePriced(result, 'The job cannot be cut yet'))
       },
     },
     'workbook.make': {
       mutating: false,
-      run: async ({ statement }) => {
-        const result = await pool.estimate({ statement, book, rack: rack.onHand(), givesWay: false })
+      run: async ({ statement, jobId }) => {
+        const book = prices.book()
+        const result = await pool.estimate({ statement, book, rack: rack.onHand(jobId), givesWay: false })
         const priced = mustBePriced(result, 'There is no workbook yet')
         const { makeWorkbook } = await import('../exports/workbook/index.ts')
         const bytes = await makeWorkbook(priced, book)

@@ -2,11 +2,13 @@ import { type Fault, readPlacedJson } from '../../core/job/index.ts'
 import { type PriceBook, readPriceBook } from '../../core/pricing/index.ts'
 import { fail, type Result } from '../../core/units/index.ts'
 
-/** A price book is some hundred lines; what is far longer is something else. */
+/** Characters: a price book is some hundred lines; what is far longer is something else. */
+export const LONGEST_PRICES = 2_000_000
+
 const PRICE_TEXT = {
   name: 'price book',
   sample: '{ "name": "Prices of spring", "date": "2026-03-01", … }',
-  longest: 10_000_000,
+  longest: LONGEST_PRICES,
 }
 
 /** Reads a price book's text: JSON, with comments and trailing commas allowed; every fault with its place in the text. */

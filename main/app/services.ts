@@ -1,12 +1,12 @@
 import { join } from 'node:path'
 import type { z } from 'zod'
-import { SAMPLE_BOOK } from '../../core/pricing/index.ts'
 import type { MethodName } from '../../shared/contract/index.ts'
 import { openStore } from '../store/index.ts'
 import { createPool, Stopped } from '../workers/index.ts'
 import { INPUTS } from './inputs.ts'
 import { jobService } from './job-service.ts'
 import { type MethodTable, methodTable } from './methods.ts'
+import { priceService } from './prices.ts'
 import { rackService } from './rack.ts'
 import { ServiceError, type ServiceOptions, type Services } from './service-types.ts'
 
@@ -29,7 +29,7 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
     jobs: jobService(store, ambient.now, ambient.newId, options.emit),
     rack: rackService(store, ambient.now, ambient.newId, options.emit),
     pool,
-    book: SAMPLE_BOOK,
+    prices: priceService(store, ambient.now, options.emit),
     emit: options.emit,
   })
   let closing: Promise<void> | null = null

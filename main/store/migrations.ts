@@ -60,4 +60,24 @@ export const MIGRATIONS: readonly Migration[] = [
       `)
     },
   },
+  {
+    // at most one row: the text of the user's price book
+    version: 3,
+    update: (db) => {
+      db.exec(`
+        CREATE TABLE price_book (
+          only_one INTEGER PRIMARY KEY CHECK (only_one = 1),
+          text TEXT NOT NULL,
+          imported_at TEXT NOT NULL
+        ) STRICT;
+      `)
+    },
+  },
+  {
+    // which job's plan left an offcut: that job is not offered it, for its plan would have to cut the board first
+    version: 4,
+    update: (db) => {
+      db.exec('ALTER TABLE offcuts ADD COLUMN left_by TEXT')
+    },
+  },
 ]

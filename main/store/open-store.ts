@@ -7,6 +7,7 @@ import { type JobRepository, jobRepository } from './jobs.ts'
 import { latestVersion, migrate, storedVersion } from './migrate.ts'
 import { MIGRATIONS, type Migration } from './migrations.ts'
 import { type OffcutRepository, offcutRepository } from './offcuts.ts'
+import { type PriceBookRepository, priceBookRepository } from './price-book.ts'
 import type { StoreRefusal } from './refusal.ts'
 import { beginSession, endSession } from './sessions.ts'
 import { type Settings, settings } from './settings.ts'
@@ -22,6 +23,7 @@ export interface StoreOptions {
 export interface Store {
   readonly jobs: JobRepository
   readonly offcuts: OffcutRepository
+  readonly priceBook: PriceBookRepository
   readonly settings: Settings
   /** a copy of the program that had this store open was killed or crashed */
   readonly crashed: boolean
@@ -70,6 +72,7 @@ function storeOn(db: Database, options: StoreOptions, backup: string | null): St
   return {
     jobs: jobRepository(db),
     offcuts: offcutRepository(db),
+    priceBook: priceBookRepository(db),
     settings: settings(db),
     crashed,
     backup,

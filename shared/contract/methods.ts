@@ -2,7 +2,7 @@ import type { CompareRow } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { ProductClass } from '../../core/frame/index.ts'
-import type { FieldPath, JobStatement } from '../../core/job/index.ts'
+import type { Fault, FieldPath, JobStatement } from '../../core/job/index.ts'
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
@@ -29,6 +29,17 @@ export interface StoredJob extends JobSummary {
   readonly recovered: boolean
 }
 
+/** The prices of every estimate: the user's own, or the sample. */
+export interface PricesInUse {
+  readonly book: PriceBook
+  /** ISO time; null for the sample */
+  readonly importedAt: string | null
+  /** days since the book's own date */
+  readonly age: number
+  /** old enough that the yard should be asked again */
+  readonly isOld: boolean
+}
+
 /** One offcut on the rack. */
 export interface StoredOffcut {
   readonly id: string
@@ -38,6 +49,12 @@ export interface StoredOffcut {
   readonly fromJob: string
   /** ISO time */
   readonly addedAt: string
+}
+
+/** A statement, and the stored job that it is of: which offcuts on the rack it may be cut from hangs on it. */
+export interface Stated {
+  readonly statement: JobStatement
+  readonly jobId?: string | undefined
 }
 
 /**
@@ -61,17 +78,27 @@ export interface Methods {
     },
     { readonly revision: number; readonly savedAt: string },
   ]
-  'prices.current': [Record<string, never>, PriceBook]
+  'prices.current': [Record<string, never>, PricesInUse]
+  /** a price book's file; with any fault nothing of it is taken, and all faults are told with their places */
+  'prices.import': [
+    { readonly text: string },
+    (
+      | { readonly ok: true; readonly prices: PricesInUse }
+      | { readonly ok: false; readonly faults: readonly Fault[] }
+    ),
+  ]
+  'prices.useSample': [Record<string, never>, PricesInUse]
+  /** the prices in use as a file to edit */
+  'prices.export': [Record<string, never>, { readonly fileName: string; readonly text: string }]
   /** `edit` numbers the window's edits; a late answer to an old edit is dropped */
   'estimate.run': [
-    { readonly edit: number; readonly statement: JobStatement },
+    Stated & { readonly edit: number },
     { readonly edit: number; readonly result: EstimateResult },
   ]
   /** rows arrive as `compare.row` events, nearest to the job's width first; a new run stops the one before */
   'compare.run': [
-    {
+    Stated & {
       readonly edit: number
-      readonly statement: JobStatement
       readonly from: Ticks
       readonly to: Ticks
       readonly step: Ticks
@@ -88,7 +115,7 @@ export interface Methods {
   /** plans a list of pieces with the program's price book; a new run stops the one before */
   'cutlist.run': [CutListRequest, CutListAnswer]
   /** plans the rest of one product of a job that is begun */
-  'day.replan': [RestRequest & { readonly statement: JobStatement }, RestAnswer]
+  'day.replan': [RestRequest & Stated, RestAnswer]
   'offcuts.list': [Record<string, never>, readonly StoredOffcut[]]
   'offcuts.add': [
     {
@@ -102,16 +129,15 @@ export interface Methods {
   'offcuts.remove': [{ readonly ids: readonly string[] }, { readonly removed: number }]
   /** a stored job was cut: what it used leaves the rack, the offcuts it keeps come onto it; once for each job */
   'offcuts.takeFromPlan': [{ readonly jobId: string }, { readonly used: number; readonly added: number }]
-  'workbook.make': [
-    { readonly statement: JobStatement },
-    { readonly fileName: string; readonly base64: string },
-  ]
+  'workbook.make': [Stated, { readonly fileName: string; readonly base64: string }]
 }
 
 export interface Events {
   'compare.row': { readonly edit: number; readonly row: CompareRow }
   /** the rack is another: estimates of jobs that use it may change */
   'offcuts.changed': { readonly count: number }
+  /** estimates made before are out of date */
+  'prices.changed': { readonly name: string; readonly date: string }
   'jobs.changed': { readonly id: string; readonly revision: number }
 }
 

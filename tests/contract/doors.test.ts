@@ -97,7 +97,19 @@ describe('through every door the same answer comes to', () => {
     expect(await same('jobs.open', { id: demo.id })).toMatchObject({ id: demo.id })
   })
   test('prices.current', async () => {
-    expect(await same('prices.current', {})).toHaveProperty('date')
+    expect(await same('prices.current', {})).toMatchObject({ importedAt: null, book: { invented: true } })
+  })
+  test('prices.export, prices.import and prices.useSample, but for the time', async () => {
+    const { text } = (await same('prices.export', {})) as { text: string }
+    const [direct, browser, desktop] = await through('prices.import', { text })
+    for (const one of [direct, browser, desktop])
+      expect(one).toMatchObject({ result: { ok: true, prices: { importedAt: expect.any(String) } } })
+    expect(await same('prices.export', {})).toMatchObject({ text })
+    expect(await same('prices.import', { text: '{ "version": 1 }' })).toMatchObject({
+      ok: false,
+      faults: expect.arrayContaining([expect.objectContaining({ path: 'lumber' })]),
+    })
+    expect(await same('prices.useSample', {})).toMatchObject({ importedAt: null })
   })
   test('estimate.run, number by number', async () => {
     expect(await same('estimate.run', { edit: 7, statement })).toMatchObject({
@@ -146,7 +158,8 @@ describe('through every door the same answer comes to', () => {
     expect(await same('offcuts.list', {})).toEqual([])
     const product = { size: '2x10', species: 'SP', grade: 'No.2', treatment: 'treated' }
     const added = await through('offcuts.add', { product, length: 384 * 4, count: 2, fromJob: 'the shed' })
-    for (const one of added) expect(one).toMatchObject({ result: [{ product, length: 384 * 4 }, { product }] })
+    for (const one of added)
+      expect(one).toMatchObject({ result: [{ product, length: 384 * 4 }, { product }] })
     answered.add('offcuts.add')
     const all = (await same('offcuts.list', {})) as { id: string }[]
     expect(all).toHaveLength(6)
@@ -207,6 +220,7 @@ describe('through every door the same refusal comes to', () => {
     ['jobs.open', { id: 7 }, 'bad-input'],
     ['jobs.list', { extra: 1 }, 'bad-input'],
     ['estimate.run', { edit: -1, statement: {} }, 'bad-input'],
+    ['prices.import', {}, 'bad-input'],
     ['estimate.run', 'a text', 'bad-input'],
     ['sizing.run', { edit: 1, statement: {}, held: ['size.width'] }, 'bad-input'],
     ['cutlist.run', { text: '9 ft', kerf: -1, endTrim: 0 }, 'bad-input'],

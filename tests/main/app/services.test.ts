@@ -195,7 +195,7 @@ describe('calculations', () => {
       bookName: SAMPLE_BOOK.name,
       bookDate: SAMPLE_BOOK.date,
     })
-    expect((await services.call('prices.current', {})).labourRate).toBe(SAMPLE_BOOK.labourRate)
+    expect((await services.call('prices.current', {})).book.labourRate).toBe(SAMPLE_BOOK.labourRate)
   })
 
   test('after closing nothing more is answered, and closing twice is safe', async () => {

@@ -2,6 +2,7 @@ import { existsSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import Sqlite from 'better-sqlite3'
 import { describe, expect, test } from 'vitest'
+import { ticks } from '../../../core/units/index.ts'
 import { openStore } from '../../../main/store/index.ts'
 import { MIGRATIONS, type Migration } from '../../../main/store/migrations.ts'
 import { FIRST, mustOpen, NOON, temporaryFolder } from './temporary-store.ts'
@@ -26,6 +27,14 @@ const FAILS_HALFWAY: Migration = {
     throw new Error('no room for it')
   },
 }
+
+const OFFCUT = {
+  id: 'offcut-1',
+  product: { size: '2x10', species: 'SP', grade: 'No.2', treatment: 'treated' },
+  length: ticks(384 * 4),
+  fromJob: 'the shed',
+  addedAt: NOON.toISOString(),
+} as const
 
 function rows(file: string, table: string): unknown[] {
   const db = new Sqlite(file, { readonly: true })
@@ -89,6 +98,22 @@ describe('bringing a store up to date', () => {
     expect(rows(file, 'offcuts')).toEqual([])
     expect(rows(file, 'jobs_cut')).toEqual([])
     expect(existsSync(`${file}.before-version-2`)).toBe(true)
+  })
+
+  test('from version 2 to 3 keeps jobs and offcuts, and adds no price book', () => {
+    const file = at('prices.db')
+    const before = mustOpen(file, MIGRATIONS.slice(0, 2))
+    before.jobs.create({ ...FIRST, statement: { name: 'First' } })
+    before.offcuts.add([OFFCUT])
+    before.settings.write('last job', 'job-1')
+    before.close()
+    const tables = ['jobs', 'job_versions', 'settings', 'offcuts', 'jobs_cut']
+    const were = tables.map((table) => rows(file, table))
+    mustOpen(file, MIGRATIONS.slice(0, 3)).close()
+    expect(tables.map((table) => rows(file, table))).toEqual(were)
+    expect(were[3]).toHaveLength(1)
+    expect(rows(file, 'price_book')).toEqual([])
+    expect(existsSync(`${file}.before-version-3`)).toBe(true)
   })
 
   test('makes a copy of the store before the first step, readable as the version it was', () => {

@@ -1,0 +1,114 @@
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
+import { openServices, REAL_WORKER, type TestServices, temporaryFolder } from './test-services.ts'
+
+let services: TestServices
+beforeEach(async () => {
+  services = await openServices()
+})
+afterEach(() => services.close())
+
+const statement = { name: 'Small', size: { width: '10 ft', depth: '10 ft' } }
+
+/** The exported file with one thing changed in it. */
+async function edited(change: (file: { [key: string]: unknown }) => void): Promise<string> {
+  const { text } = await services.call('prices.export', {})
+  const file = JSON.parse(text)
+  change(file)
+  return JSON.stringify(file)
+}
+
+describe('the prices in use', () => {
+  test('are the sample until a book is given, and are told with their age', async () => {
+    const { book, importedAt, age, isOld } = await services.call('prices.current', {})
+    expect({ name: book.name, importedAt, age, isOld }).toEqual({
+      name: SAMPLE_BOOK.name,
+      importedAt: null,
+      age: 24,
+      isOld: false,
+    })
+  })
+
+  test('are old after 60 days', async () => {
+    for (const [date, age, isOld] of [
+      ['2026-09-26', 60, false],
+      ['2026-09-25', 61, true],
+    ]) {
+      const text = await edited((file) => Object.assign(file, { date }))
+      expect(await services.call('prices.import', { text })).toMatchObject({
+        ok: true,
+        prices: { age, isOld },
+      })
+    }
+  })
+
+  test('stay the given ones after the program was closed, comments of the file included', async () => {
+    await services.close()
+    const folder = temporaryFolder()
+    services = await openServices({ folder, keep: true })
+    const text = `// asked by telephone\n${await edited((file) => Object.assign(file, { name: 'The yard' }))}`
+    expect(await services.call('prices.import', { text })).toMatchObject({ ok: true })
+    await services.close()
+    const again = await openServices({ folder, keep: true })
+    expect((await again.call('prices.current', {})).book.name).toBe('The yard')
+    expect(await again.call('prices.export', {})).toEqual({ fileName: 'prices 2026-11-01.json', text })
+    expect((await again.call('prices.useSample', {})).book).toEqual(SAMPLE_BOOK)
+    await again.close()
+    services = await openServices({ folder })
+    expect((await services.call('prices.current', {})).importedAt).toBe(null)
+  })
+
+  test('a book with faults is refused with every fault and its place, and nothing changes', async () => {
+    const text = (await services.call('prices.export', {})).text
+      .replace('"rate": "$60.00"', '"rate": "sixty"')
+      .replace('"crew": 2', '"crew": "two"')
+      .replace('"supplier"', '"suplier"')
+    const lineOf = (words: string) => text.slice(0, text.indexOf(words)).split('\n').length
+    const answer = await services.call('prices.import', { text })
+    if (answer.ok) throw new Error('it was taken')
+    expect(answer.faults.map(({ path, line }) => [path, line])).toEqual(
+      expect.arrayContaining([
+        ['suplier', lineOf('"suplier"')],
+        ['labour.rate', lineOf('"rate": "sixty"')],
+        ['labour.crew', lineOf('"crew": "two"')],
+      ]),
+    )
+    expect((await services.call('prices.current', {})).importedAt).toBe(null)
+    expect(services.events).toEqual([])
+    const broken = await services.call('prices.import', { text: '{ "version": 1,, }' })
+    expect(broken).toMatchObject({ ok: false, faults: [expect.objectContaining({ line: 1 })] })
+  })
+
+  test('are told to every window when they change', async () => {
+    const text = await edited((file) => Object.assign(file, { name: 'The yard' }))
+    await services.call('prices.import', { text })
+    expect(services.events).toEqual([
+      { event: 'prices.changed', data: { name: 'The yard', date: '2026-11-01' } },
+    ])
+  })
+})
+
+test('an estimate and a comparison made after a change use the new prices', async () => {
+  const real = await openServices({ worker: REAL_WORKER })
+  const totals = async (edit: number) => {
+    const { result } = await real.call('estimate.run', { edit, statement })
+    if (!result.ok) throw new Error(JSON.stringify(result.faults))
+    const width = result.estimate.job.size.width
+    await real.call('compare.run', { edit, statement, from: width, to: width, step: width })
+    const row = real.events.findLast(({ event }) => event === 'compare.row')?.data as {
+      row: { cost: number }
+    }
+    const cost = result.estimate.pricing?.totals.cost ?? 0
+    expect(row.row.cost).toBe(cost)
+    return { cost, labour: result.estimate.pricing?.totals.labour ?? 0 }
+  }
+  const before = await totals(1)
+  const { text } = await real.call('prices.export', {})
+  const dearer = text.replace('"rate": "$60.00"', '"rate": "$120.00"')
+  expect(dearer).not.toBe(text)
+  expect(await real.call('prices.import', { text: dearer })).toMatchObject({ ok: true })
+  const after = await totals(2)
+  expect(after.labour).toBe(2 * before.labour)
+  expect(after.cost).toBeGreaterThan(before.cost)
+  await real.close()
+}, 60_000)

@@ -16,6 +16,7 @@ const stages = [
   'cut-list',
   'compare',
   'sizing',
+  'ground',
   'papers',
 ]
 
@@ -45,7 +46,7 @@ export default {
       'core-estimate-sees-stages-up-to-pricing',
       'The files at the root of core may import the stages up to pricing and each other.',
       { path: '^core/[^/]+[.]ts$' },
-      { path: '^core/(cut-list|compare|sizing|papers)/' },
+      { path: '^core/(cut-list|compare|sizing|ground|papers)/' },
     ),
     rule(
       'core-takeoff-and-checks-are-apart',

@@ -90,7 +90,7 @@ function sizing(
 }
 
 /** lb; the tube and its base. */
-function concreteWeight(footing: Footing): number {
+export function concreteWeight(footing: Footing): number {
   const cylinder = (across: number, high: number) => (Math.PI / 4) * across ** 2 * high
   const cubicInches =
     cylinder(toInches(footing.tube), toInches(footing.tubeLength)) +

@@ -6,6 +6,7 @@ import {
   fieldAt,
   type Job,
   type JobStatement,
+  postList,
   printFieldValue,
   readJob,
   setField,
@@ -35,7 +36,8 @@ export function sizeIt(
   const read = readJob(statement)
   if (!read.ok) return refusal('The job has faults.', { faults: read.error })
   const { job } = read.value
-  const whole = catalogueOf(job, book, options.held ?? [])
+  const held = [...(options.held ?? []), ...heldByNumbers(job)]
+  const whole = catalogueOf(job, book, held)
   const catalogue = options.narrow?.(whole, job) ?? whole
   if (waysOf(catalogue) === 0)
     return refusal(`The price book "${book.name}" sells nothing that this deck could be framed with.`)
@@ -51,8 +53,7 @@ export function sizeIt(
   })
   const { best, nearest, work } = found
   if (best === null) {
-    if (nearest !== null)
-      return refusal(nothingPasses(work.proven, options.held ?? []), { checks: nearest.checks })
+    if (nearest !== null) return refusal(nothingPasses(work.proven, held), { checks: nearest.checks })
     const now = design(statement)
     if (!now.ok) return refusal('It cannot be framed in any size.', { faults: now.error })
     const { priceFaults, infeasible } = costDesign(now.value, book, engine, { known: plans })
@@ -79,6 +80,12 @@ export function sizeIt(
       work,
     }
   }
+}
+
+/** Where posts are named by their numbers, their count is not for sizing to change. */
+function heldByNumbers({ ground }: Job): readonly FieldPath[] {
+  const named = postList(ground.moved).length + postList(ground.measured).length > 0
+  return named ? ['frame.beams.front.posts', 'frame.beams.rear.posts'] : []
 }
 
 function changesTo(now: Job, then: Job, paths: readonly FieldPath[]): readonly SizingChange[] {

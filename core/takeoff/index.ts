@@ -1,4 +1,5 @@
 export { skus } from './skus.ts'
 export { takeOff } from './take-off.ts'
 export { taskRates } from './task-rates.ts'
+export { digRate } from './tasks.ts'
 export type * from './types.ts'

@@ -21,6 +21,11 @@ const digging: { readonly [soil in SoilClass]: 'soft' | 'medium' | 'hard' } = {
   rock: 'hard',
 }
 
+/** The rate by which a hole is dug. */
+export function digRate({ site }: Job, holeDiameter: number): string {
+  return `dig-${holeDiameter >= WIDE_HOLE ? 'wide' : 'narrow'}-${digging[site.soil]}`
+}
+
 /** Quantities of work, by stage; their hours come from the price book. */
 export function tasksOf(job: Job, frame: Frame, volumes: Volumes): readonly TaskShare[] {
   return [
@@ -40,7 +45,6 @@ function groundTasks(job: Job, frame: Frame, volumes: Volumes): readonly TaskSha
     ids: footings.map((one) => one.id),
     rule,
   })
-  const wide = (footings[0]?.holeDiameter ?? 0) >= WIDE_HOLE
   const holes = because(
     ['ground.tube', 'ground.base', 'ground.holeRoom', 'site.frostDepth', 'site.soil'],
     job.site.soil === 'rock'
@@ -57,7 +61,7 @@ function groundTasks(job: Job, frame: Frame, volumes: Volumes): readonly TaskSha
     { rateId: 'layout-footing', quantity: count, cause: each },
     { rateId: 'layout-recheck', quantity: 1, cause: because([], 'Once, after the pour') },
     {
-      rateId: `dig-${wide ? 'wide' : 'narrow'}-${digging[job.site.soil]}`,
+      rateId: digRate(job, footings[0]?.holeDiameter ?? 0),
       quantity: volumes.holes,
       cause: holes,
     },

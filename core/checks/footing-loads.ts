@@ -1,0 +1,47 @@
+import type { Frame } from '../frame/index.ts'
+import type { Job } from '../job/index.ts'
+import type { Layout } from '../layout/index.ts'
+import { soilPressure } from '../rules/index.ts'
+import { type Psf, toInches } from '../units/index.ts'
+import { contextOf } from './context.ts'
+import { concreteWeight, loadedFootings, widthOf } from './footing-load.ts'
+import { bearingOf } from './soil.ts'
+
+/** What stands on a footing, and what it presses on the soil with. */
+export interface FootingLoad {
+  readonly footingId: string
+  /** sq ft of deck that it carries */
+  readonly area: number
+  /** lb: the area times live or snow load and dead load, as the code's table reckons */
+  readonly load: number
+  /** lb: the beam's greatest reaction with the live load placed worst; null where the beam was not reckoned */
+  readonly worst: number | null
+  /** lb of concrete */
+  readonly ownWeight: number
+  /** psf under the footing, without and with the concrete's weight */
+  readonly pressure: number
+  readonly pressureWithOwnWeight: number
+  /** psf that the soil is reckoned to carry */
+  readonly bearing: Psf
+}
+
+/** Loads and pressures of every footing, in the order of the posts. */
+export function footingLoads(job: Job, layout: Layout, frame: Frame): readonly FootingLoad[] {
+  const context = contextOf(job, layout, frame)
+  const bearing = bearingOf(job).psf
+  return loadedFootings(context).map(({ footing, area, reaction }) => {
+    const load = area * (context.load + job.site.deadLoad)
+    const ownWeight = concreteWeight(footing)
+    const width = toInches(widthOf(footing))
+    return {
+      footingId: footing.id,
+      area,
+      load,
+      worst: reaction === null ? null : Math.max(0, reaction),
+      ownWeight,
+      pressure: soilPressure(load, width),
+      pressureWithOwnWeight: soilPressure(load + ownWeight, width),
+      bearing,
+    }
+  })
+}

@@ -1,0 +1,6 @@
+export { type ConcreteOrder, concreteOrder, FULL_LOAD } from './concrete-order.ts'
+export { type FootingRow, footingSchedule } from './footing-schedule.ts'
+export { type Found, type FoundOption, foundOff } from './found-off.ts'
+export { type MeasuredPosts, measuredPosts } from './measured-posts.ts'
+export { soilCautions } from './soil-cautions.ts'
+export { type TubePlan, tubePlan } from './tube-plan.ts'

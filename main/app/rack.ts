@@ -6,8 +6,11 @@ import { type Emit, ServiceError } from './service-types.ts'
 
 /** The offcuts kept from job to job. */
 export interface Rack {
-  /** Equal offcuts together, in an order that depends on nothing but what is there. */
-  readonly onHand: () => readonly OffcutsOnHand[]
+  /**
+   * Equal offcuts together, in an order that depends on nothing but what is there. For a stored job: without what it
+   * left on the rack itself, and with what it took from it, so that its plan comes out as it was cut.
+   */
+  readonly onHand: (jobId?: string) => readonly OffcutsOnHand[]
   readonly list: () => readonly StoredOffcut[]
   readonly add: (input: Methods['offcuts.add'][0]) => readonly StoredOffcut[]
   readonly remove: (input: Methods['offcuts.remove'][0]) => { readonly removed: number }
@@ -21,7 +24,8 @@ export interface Rack {
 export function rackService(store: Store, now: () => Date, newId: () => string, emit: Emit): Rack {
   const changed = (): void => emit('offcuts.changed', { count: store.offcuts.list().length })
   return {
-    onHand: () => together(store.offcuts.list()),
+    onHand: (jobId) =>
+      together(jobId === undefined ? store.offcuts.list() : store.offcuts.listFor(jobId)),
     list: () => store.offcuts.list(),
     add: ({ product, length, count, fromJob }) => {
       const addedAt = now().toISOString()

@@ -7,6 +7,8 @@ import type { StoredOffcut } from '../../shared/contract/index.ts'
 export interface OffcutRepository {
   /** On hand, by product, longest first. */
   list(): readonly StoredOffcut[]
+  /** What a job may be cut from: the rack without what it left there, and with what it took from it. */
+  listFor(jobId: string): readonly StoredOffcut[]
   add(offcuts: readonly StoredOffcut[]): void
   /** @returns how many of them were on hand */
   remove(ids: readonly string[]): number
@@ -31,16 +33,16 @@ interface Row {
 }
 
 export function offcutRepository(db: Database): OffcutRepository {
-  const insertAll = (offcuts: readonly StoredOffcut[]): void => {
+  const insertAll = (offcuts: readonly StoredOffcut[], leftBy: string | null): void => {
     const insert = db.prepare(
-      'INSERT INTO offcuts (id, size, species, grade, treatment, length, from_job, added_at, used_by) VALUES (?, ?, ?, ?, ?, ?, ?, ?, NULL)',
+      'INSERT INTO offcuts (id, size, species, grade, treatment, length, from_job, added_at, used_by, left_by) VALUES (?, ?, ?, ?, ?, ?, ?, ?, NULL, ?)',
     )
     for (const { id, product, length, fromJob, addedAt } of offcuts) {
       const { size, species, grade, treatment } = product
-      insert.run(id, size, species, grade, treatment, length, fromJob, addedAt)
+      insert.run(id, size, species, grade, treatment, length, fromJob, addedAt, leftBy)
     }
   }
-  const add = db.transaction(insertAll)
+  const add = db.transaction((offcuts: readonly StoredOffcut[]) => insertAll(offcuts, null))
   const remove = db.transaction((ids: readonly string[]) => {
     const gone = db.prepare('DELETE FROM offcuts WHERE id = ? AND used_by IS NULL')
     return ids.reduce((sum, id) => sum + gone.run(id).changes, 0)
@@ -52,18 +54,20 @@ export function offcutRepository(db: Database): OffcutRepository {
     if (noted.changes === 0) return false
     const use = db.prepare('UPDATE offcuts SET used_by = ? WHERE id = ? AND used_by IS NULL')
     for (const id of cut.used) use.run(cut.jobId, id)
-    insertAll(cut.left)
+    insertAll(cut.left, cut.jobId)
     return true
   })
+  const read = (where: string, values: readonly string[]): StoredOffcut[] =>
+    (
+      db
+        .prepare(
+          `SELECT * FROM offcuts WHERE ${where} ORDER BY size, species, grade, treatment, length DESC, added_at, id`,
+        )
+        .all(...values) as Row[]
+    ).map(offcutOf)
   return {
-    list: () =>
-      (
-        db
-          .prepare(
-            'SELECT * FROM offcuts WHERE used_by IS NULL ORDER BY size, species, grade, treatment, length DESC, added_at, id',
-          )
-          .all() as Row[]
-      ).map(offcutOf),
+    list: () => read('used_by IS NULL', []),
+    listFor: (jobId) => read('(used_by IS NULL AND left_by IS NOT ?) OR used_by = ?', [jobId, jobId]),
     add: (offcuts) => add.immediate(offcuts),
     remove: (ids) => remove.immediate(ids),
     takeFromJob: (cut) => takeFromJob.immediate(cut),

@@ -20,6 +20,7 @@ export interface Work {
     statement: JobStatement,
     book: PriceBook,
     range: WidthRange,
+    rack: readonly OffcutsOnHand[],
     stop: () => boolean,
   ): Iterable<CompareRow>
   cutList(request: CutListRequest, book: PriceBook): CutListAnswer
@@ -54,7 +55,8 @@ export function answerRequest(
     }
     let rows = 0
     if (!isStopped()) {
-      for (const row of work.compareWidths(request.statement, request.book, request.range, isStopped)) {
+      const { statement, book, range, rack } = request
+      for (const row of work.compareWidths(statement, book, range, rack, isStopped)) {
         if (isStopped()) break
         post({ kind: 'row', id, row })
         rows += 1

@@ -1,6 +1,6 @@
 import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
 import type { JobStatement } from '../../core/job/index.ts'
-import type { PriceBook } from '../../core/pricing/index.ts'
+import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
 import type { WorkAnswer } from './messages.ts'
 import { type WorkerThread, workerThread } from './worker-thread.ts'
 
@@ -11,6 +11,8 @@ export interface CompareWanted {
   readonly statement: JobStatement
   readonly book: PriceBook
   readonly range: WidthRange
+  /** offcuts on hand; none by default */
+  readonly rack?: readonly OffcutsOnHand[]
   readonly onRow: (row: CompareRow) => void
 }
 
@@ -74,8 +76,8 @@ export class CompareRuns {
     this.#running = this.#waiting
     this.#waiting = null
     if (this.#running === null) return
-    const { id, statement, book, range } = this.#running
-    this.#thread.post({ kind: 'compare', id, statement, book, range })
+    const { id, statement, book, range, rack = [] } = this.#running
+    this.#thread.post({ kind: 'compare', id, statement, book, range, rack })
   }
 
   #answered(answer: WorkAnswer): void {

@@ -21,8 +21,8 @@ const known: NonNullable<EstimateOptions['known']> = new Map()
 const work: Parameters<typeof answerRequest>[1] = {
   estimate: (statement, book, rack) => estimate(statement, book, engine, { known, rack }),
   planTheRest: (statement, book, rest, rack) => planTheRest(statement, book, engine, rest, rack),
-  compareWidths: (statement, book, range, stop) =>
-    compareWidths(statement, book, engine, range, { known, stop, quickFirst: true }),
+  compareWidths: (statement, book, range, rack, stop) =>
+    compareWidths(statement, book, engine, range, { known, rack, stop, quickFirst: true }),
   cutList: (request, book) => runCutList(request, book, engine),
   sizeIt: (statement, book, held) => sizeIt(statement, book, engine, { held }),
 }

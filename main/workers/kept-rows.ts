@@ -1,6 +1,6 @@
 import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
 import type { JobStatement } from '../../core/job/index.ts'
-import type { PriceBook } from '../../core/pricing/index.ts'
+import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
 import { contentKey } from './content-key.ts'
 import { Recent } from './recent.ts'
 
@@ -25,8 +25,8 @@ export class KeptRows {
     this.#decks = new Recent(decks)
   }
 
-  of(statement: JobStatement, book: PriceBook) {
-    const key = contentKey(withoutWidth(statement), book)
+  of(statement: JobStatement, book: PriceBook, rack: readonly OffcutsOnHand[]) {
+    const key = contentKey(withoutWidth(statement), book, rack)
     const deck = this.#decks.get(key) ?? new Map<number, KeptRow>()
     this.#decks.set(key, deck)
     const within = (range: WidthRange): readonly KeptRow[] =>

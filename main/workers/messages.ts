@@ -30,6 +30,7 @@ export type WorkRequest =
       readonly statement: JobStatement
       readonly book: PriceBook
       readonly range: WidthRange
+      readonly rack: readonly OffcutsOnHand[]
     }
   | {
       readonly kind: 'sizing'

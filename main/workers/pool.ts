@@ -80,7 +80,7 @@ export function createPool(options: { readonly workerPath: string }): Pool {
     },
     compare: async (wanted) => {
       const { range } = wanted
-      const deck = kept.of(wanted.statement, wanted.book)
+      const deck = kept.of(wanted.statement, wanted.book, wanted.rack ?? [])
       const known = deck.within(range)
       const final = known.filter((kept) => kept.final).map(({ row }) => row.width)
       comparisons.stop()

@@ -36,6 +36,8 @@ describe('the rack', () => {
     expect(store.offcuts.takeFromJob({ ...cut, left: [offcut('twice', 5)] })).toBe(false)
     expect(store.offcuts.list().map(({ id }) => id)).toEqual(['new', 'a'])
     expect(store.offcuts.remove(['b'])).toBe(0)
+    expect(store.offcuts.listFor(FIRST.id).map(({ id }) => id)).toEqual(['b', 'a'])
+    expect(store.offcuts.listFor('another').map(({ id }) => id)).toEqual(['new', 'a'])
     store.close()
   })
 

@@ -1,9 +1,10 @@
 import type { LpEngine } from '../cutting/index.ts'
 import { type Costed, costDesign, design, designJob, type EstimateOptions } from '../estimate.ts'
-import type { Design, Planned } from '../estimate-types.ts'
+import type { Design } from '../estimate-types.ts'
 import { countJoints, fitOf } from '../fit.ts'
 import type { PriceBook, Pricing } from '../pricing/index.ts'
 import { cents, sumCents, type Ticks } from '../units/index.ts'
+import { wasteOf } from '../waste.ts'
 import { costParts } from './cost-parts.ts'
 import type { CompareRow } from './types.ts'
 import { exactFitWidths, type WidthRange, widthsNearestFirst } from './widths.ts'
@@ -47,18 +48,18 @@ export function* compareWidths(
 
 function rowOf(width: Ticks, made: Design, costed: Costed): CompareRow {
   const failing = made.checks.filter((check) => check.status === 'fails').length
-  const { pricing, plans } = costed
+  const { pricing, plans, spares } = costed
   if (pricing === null) {
     const why = costed.infeasible[0]?.message ?? costed.priceFaults[0]?.message ?? 'It has no price.'
     return { ...unpriced(width, why), failing }
   }
-  return pricedRow(width, made, plans, pricing, failing)
+  return pricedRow(width, made, { plans, spares }, pricing, failing)
 }
 
 function pricedRow(
   width: Ticks,
   made: Design,
-  plans: readonly Planned[],
+  { plans, spares }: Pick<Costed, 'plans' | 'spares'>,
   { totals, ...pricing }: Pricing,
   failing: number,
 ): CompareRow {
@@ -73,7 +74,7 @@ function pricedRow(
     joints: joints.framing + joints.decking,
     framingJoints: joints.framing,
     boards: plans.reduce((sum, { plan }) => sum + plan.boards.length, 0),
-    waste: wasteOf(plans),
+    waste: wasteOf({ plans, spares }).share,
     fitsStock: fit.fitsStock,
     fitsWithDecking: fit.fitsWithDecking,
     proven: plans.every(({ plan }) => plan.status === 'proven optimal'),
@@ -83,17 +84,6 @@ function pricedRow(
     changes: [],
     fault: null,
   }
-}
-
-/** Bought length that is in no piece, in 1/100 %. */
-function wasteOf(plans: readonly Planned[]): number {
-  let bought = 0
-  let used = 0
-  for (const { plan } of plans) {
-    bought += plan.boards.reduce((sum, board) => sum + board.length, 0)
-    used += plan.waste.used
-  }
-  return bought === 0 ? 0 : Math.round(((bought - used) / bought) * 10_000)
 }
 
 function unpriced(width: Ticks, fault: string): CompareRow {

@@ -16,7 +16,7 @@ export interface CompareRow {
   readonly joints: number
   readonly framingJoints: number
   readonly boards: number
-  /** offcuts, kerf and trims ÷ bought length, in 1/100 % */
+  /** offcuts, kerf, trims and spares ÷ bought length, in 1/100 % */
   readonly waste: number
   readonly fitsStock: boolean
   readonly fitsWithDecking: boolean

@@ -1,5 +1,6 @@
 import type { Check, CheckStatus } from '../../core/checks/index.ts'
 import type { Estimate } from '../../core/estimate-types.ts'
+import { wasteOf } from '../../core/waste.ts'
 
 /** The sill's figures of one estimate; money in cents, hours in 1/100, waste in 1/100 %. */
 export interface Figures {
@@ -23,15 +24,13 @@ export function figuresOf(estimate: Estimate): Figures | null {
   const { totals } = pricing
   const sum = (read: (plan: (typeof plans)[number]['plan']) => number) =>
     plans.reduce((total, each) => total + read(each.plan), 0)
-  const used = sum((plan) => plan.waste.used)
-  const bought = sum(({ waste }) => waste.used + waste.kerf + waste.trim + waste.kept + waste.thrown)
   return {
     cost: totals.cost,
     price: totals.price,
     perSquareFoot: totals.perSquareFoot,
     boards: sum((plan) => plan.boards.length),
     joints: sum((plan) => plan.joints.length),
-    waste: bought === 0 ? 0 : Math.round((10_000 * (bought - used)) / bought),
+    waste: wasteOf(estimate).share,
     crewHours: totals.crewHours,
     proven: plans.every((each) => each.plan.status === 'proven optimal'),
     gap: sum((plan) => plan.gap),

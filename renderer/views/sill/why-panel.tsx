@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import type { Estimate } from '../../../core/estimate-types.ts'
 import { productName } from '../../../core/pricing/index.ts'
 import { cents, printMoney, TICKS_PER_FOOT } from '../../../core/units/index.ts'
+import { wasteOf } from '../../../core/waste.ts'
 import { planId } from '../../../core/why-things.ts'
 import { printHours, printPercent, printThousandths } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
@@ -86,8 +87,8 @@ function Money({ estimate, total }: { readonly estimate: Estimate; readonly tota
     <>
       <WhyChain estimate={estimate} id={total} />
       <p className="soft">
-        Each line is rounded once, to the cent. Prices of {pricing.bookName}, {pricing.bookDate}. Every line stands
-        under Price.
+        Each line is rounded once, to the cent. Prices of {pricing.bookName}, {pricing.bookDate}. Every line
+        stands under Price.
       </p>
     </>
   )
@@ -163,15 +164,14 @@ function Joints({ estimate }: { readonly estimate: Estimate }) {
 }
 
 function Waste({ estimate }: { readonly estimate: Estimate }) {
-  const sum = (key: 'used' | 'kerf' | 'trim' | 'kept' | 'thrown') =>
-    estimate.plans.reduce((total, { plan }) => total + plan.waste[key], 0)
-  const all = sum('used') + sum('kerf') + sum('trim') + sum('kept') + sum('thrown')
+  const waste = wasteOf(estimate)
   const rows = [
-    ['In the deck', sum('used')],
-    ['Offcuts worth keeping', sum('kept')],
-    ['Offcuts thrown away', sum('thrown')],
-    ['Saw kerfs', sum('kerf')],
-    ['End trims', sum('trim')],
+    ['In the deck', waste.used],
+    ['Offcuts worth keeping', waste.kept],
+    ['Offcuts thrown away', waste.thrown],
+    ['Saw kerfs', waste.kerf],
+    ['End trims', waste.trim],
+    ...(estimate.spares === null ? [] : [['Spare boards', waste.spares] as const]),
   ] as const
   return (
     <table className="table">
@@ -180,7 +180,7 @@ function Waste({ estimate }: { readonly estimate: Estimate }) {
           <tr key={label}>
             <th scope="row">{label}</th>
             <td>{(length / TICKS_PER_FOOT).toFixed(1)} ft</td>
-            <td>{printPercent(all === 0 ? 0 : (10_000 * length) / all)}</td>
+            <td>{printPercent(waste.bought === 0 ? 0 : (10_000 * length) / waste.bought)}</td>
           </tr>
         ))}
       </tbody>

@@ -62,6 +62,8 @@ export const CLOSED: SessionState = {
   estimateEdit: 0,
   estimateFailure: null,
   news: null,
+  prices: null,
+  priceFileFaults: [],
   tape: EMPTY_TAPE,
   drafts: {},
   cutList: NO_CUT_LIST,
@@ -104,6 +106,11 @@ export interface Session {
   say(sentence: string): void
   /** makes the workbook and gives it with its name, or null where that failed (and was said) */
   makeWorkbook(): Promise<{ readonly fileName: string; readonly base64: string } | null>
+  /** has every estimate use the prices of this file; with any fault in it nothing changes and all are told */
+  takePrices(text: string): Promise<void>
+  useSamplePrices(): Promise<void>
+  /** the prices in use as a file, or null where that failed (and was said) */
+  priceFile(): Promise<{ readonly fileName: string; readonly text: string } | null>
   /** changes the cut list's inputs; its last answer stays until a new one is there */
   editCutList(patch: Partial<CutListInputs>): void
   planCutList(): Promise<void>
@@ -146,9 +153,9 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   }
 
   async function runEstimate() {
-    const { edit, history } = get()
+    const { edit, open, history } = get()
     try {
-      const answer = await client.call('estimate.run', { edit, statement: history.present })
+      const answer = await client.call('estimate.run', { edit, statement: history.present, jobId: open?.id })
       if (answer.edit !== get().edit) return
       const { result } = answer
       if (!result.ok) {
@@ -226,12 +233,13 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   }
 
   async function fillTape() {
-    const { tape, history, edit } = get()
+    const { tape, open, history, edit } = get()
     tapeEdit = edit
     try {
       const { complete } = await client.call('compare.run', {
         edit,
         statement: history.present,
+        jobId: open?.id,
         from: tape.from,
         to: tape.to,
         step: TAPE_STEP,
@@ -265,6 +273,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     set({
       ...CLOSED,
       jobs: get().jobs,
+      prices: get().prices,
       place: get().place,
       edit,
       open: { id: job.id, revision: job.revision, recovered: job.recovered },
@@ -291,6 +300,23 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     noticeTimer = setTimeout(() => set({ notice: null }), NOTICE_FOR)
   }
 
+  /** What was computed with other prices is computed anew; the figures shown until then are marked as stale. */
+  async function readPrices(changed: boolean) {
+    try {
+      const prices = await client.call('prices.current', {})
+      set({ prices })
+      if (!changed || !get().open) return
+      baseline = get().estimate
+      const edit = get().edit + 1
+      set({ edit, tape: { ...get().tape, key: 'other prices' } })
+      designer.design(edit, get().history.present)
+      requestEstimate(0)
+    } catch (error) {
+      say(sentenceOf(error))
+    }
+  }
+
+  const stopPrices = client.on('prices.changed', () => void readPrices(true))
   const stopRows = client.on('compare.row', ({ edit, row }) => takeRow(edit, row))
   const stopChanges = client.on('jobs.changed', ({ id, revision }) => {
     const { open, saving } = get()
@@ -301,7 +327,10 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
 
   return {
     store,
-    openLast: () => openBy(() => client.call('jobs.last', {})),
+    openLast() {
+      void readPrices(false)
+      return openBy(() => client.call('jobs.last', {}))
+    },
     openJob: (id) => openBy(() => client.call('jobs.open', { id })),
     createJob: (statement) => openBy(() => client.call('jobs.create', { statement })),
     async listJobs() {
@@ -400,10 +429,39 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
         settle({ failure: sentenceOf(error) })
       }
     },
+    async takePrices(text) {
+      try {
+        const taken = await client.call('prices.import', { text })
+        set({ priceFileFaults: taken.ok ? [] : taken.faults })
+        if (taken.ok) say(`Prices taken: ${taken.prices.book.name}, ${taken.prices.book.date}`)
+      } catch (error) {
+        say(sentenceOf(error))
+      }
+    },
+    async useSamplePrices() {
+      try {
+        await client.call('prices.useSample', {})
+        set({ priceFileFaults: [] })
+        say('The sample prices are used again')
+      } catch (error) {
+        say(sentenceOf(error))
+      }
+    },
+    async priceFile() {
+      try {
+        return await client.call('prices.export', {})
+      } catch (error) {
+        say(sentenceOf(error))
+        return null
+      }
+    },
     async makeWorkbook() {
       set({ making: true })
       try {
-        return await client.call('workbook.make', { statement: get().history.present })
+        return await client.call('workbook.make', {
+          statement: get().history.present,
+          jobId: get().open?.id,
+        })
       } catch (error) {
         say(sentenceOf(error))
         return null
@@ -414,6 +472,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     dispose() {
       saver.flush()
       stopRows()
+      stopPrices()
       stopChanges()
       designer.dispose()
       for (const timer of [newsTimer, noticeTimer, tapeTimer, retryTimer, estimateTimer]) clearTimeout(timer)

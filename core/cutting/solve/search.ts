@@ -21,10 +21,11 @@ const FIRST_NODES = 12
 
 /** From so many lengths on, dives with new patterns come first; where runs are to be jointed they find little. */
 const DIVING = 25
-const DIVES = 2
+const FIRST_DIVES = 1
+const MOST_DIVES = 6
 
 /** Nodes of the pair tree before bands of patterns are tried, and after. */
-const FIRST_PAIRS = 80
+const FIRST_PAIRS = 40
 const MOST_PAIRS = 400
 
 export interface Outcome {
@@ -81,13 +82,14 @@ export function search(
       options.onProgress(bound, upper())
       return answer.proven
     }
-    if (problem.items.length >= DIVING && problem.runs.length === 0) {
-      for (let k = -1; k < DIVES && !done() && !work.spent(); k++) {
+    const dives = (from: number, to: number): void => {
+      if (problem.items.length < DIVING || problem.runs.length > 0) return
+      for (let k = from; k < to && !done() && !work.spent(); k++) {
         const plan = dive(master, table, upper(), bound, k, work)
         if (plan !== null) improve({ solution: plan, proven: false })
-        if (options.quick) break
       }
     }
+    dives(-1, options.quick ? 0 : FIRST_DIVES)
     const near = roundPlan(problem, costs, master.columns, root.solution.x)
     if (near !== null && near.cost < upper()) best = near
     const nodes = FIRST_NODES
@@ -121,12 +123,15 @@ export function search(
       options.onProgress(bound, upper())
     }
     askPairs(FIRST_PAIRS)
-    const proof = deepen(problem, costs, engine, table, dual, best, work, (upTo) => {
-      bound = Math.max(bound, upTo)
-      options.onProgress(bound, upper())
-    })
-    best = proof.best
-    bound = Math.max(bound, proof.bound)
+    dives(FIRST_DIVES, MOST_DIVES)
+    if (!done()) {
+      const proof = deepen(problem, costs, engine, table, dual, best, work, (upTo) => {
+        bound = Math.max(bound, upTo)
+        options.onProgress(bound, upper())
+      })
+      best = proof.best
+      bound = Math.max(bound, proof.bound)
+    }
     askPairs(MOST_PAIRS)
     options.onProgress(bound, upper())
     const searched = bound > dual.cents ? { nodes: work.nodes, patterns: work.patterns } : null

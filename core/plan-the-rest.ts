@@ -1,10 +1,9 @@
+import { planOnce } from './cost-design.ts'
 import {
-  auditPlan,
   type CutJob,
   type CutPlan,
   type DayState,
   type LpEngine,
-  planCuts,
   type Replan,
   replan,
 } from './cutting/index.ts'
@@ -107,10 +106,8 @@ function planOf(
     return fail([`The job has no cutting plan of that name. It has ${known}.`])
   }
   const job = found.cutJob
-  const planned = planCuts(job, engine)
+  const planned = planOnce(job, engine)
   if (!planned.ok) return fail([`${planned.error.message} ${planned.error.help}`])
-  const faults = auditPlan(job, planned.value)
-  if (faults.length > 0) throw new Error(`plan of ${job.label}: ${JSON.stringify(faults)}`)
   return ok({ planId: job.id, label: job.label, job, plan: planned.value })
 }
 

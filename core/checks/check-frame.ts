@@ -12,10 +12,13 @@ import { checkFootingDepth } from './footing-depth.ts'
 import { checkFootingSizes } from './footing-size.ts'
 import { checkFootingThicknesses } from './footing-thickness.ts'
 import { checkGuard } from './guard.ts'
+import { checkHangerLoad } from './hanger-load.ts'
 import { checkJoistBearing } from './joist-bearing.ts'
 import { checkJoistCantilevers } from './joist-cantilever.ts'
 import { checkJoistSpan } from './joist-span.ts'
 import { checkLateralLoad } from './lateral-load.ts'
+import { checkLedgerBand } from './ledger-band.ts'
+import { checkLedgerEdges } from './ledger-edges.ts'
 import { checkLedgerFasteners } from './ledger-fasteners.ts'
 import { checkLedgerSize } from './ledger-size.ts'
 import { checkPostHeights } from './post-height.ts'
@@ -32,7 +35,10 @@ export function checkFrame(job: Job, layout: Layout, frame: Frame): readonly Che
     checkJoistSpan(context),
     ...checkJoistCantilevers(context),
     checkJoistBearing(context),
+    ...checkHangerLoad(context),
+    ...checkLedgerBand(context),
     ...checkLedgerFasteners(context),
+    ...checkLedgerEdges(context),
     ...checkLedgerSize(context),
     checkLateralLoad(context),
     ...checkBeamSpans(context),

@@ -24,6 +24,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
       deadLoad: load('site.deadLoad'),
       ledgerFastener: choice('site.ledgerFastener'),
       sheathing: choice('site.sheathing'),
+      band: choice('site.band'),
     },
     code: { edition: choice('code.edition'), governs: choice('code.governs') },
     frame: {
@@ -39,6 +40,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
       beams: { front: beam('frame.beams.front'), rear: beam('frame.beams.rear') },
       postSize: choice('frame.postSize'),
       blocking: choice('frame.blocking'),
+      bracing: choice('frame.bracing'),
       stagger: choice('frame.stagger'),
     },
     ground: {

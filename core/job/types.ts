@@ -83,6 +83,8 @@ export interface Job {
     readonly ledgerFastener: 'lag' | 'bolt'
     /** sheathing between ledger and band joist */
     readonly sheathing: 'up to 1/2 in' | 'up to 1 in'
+    /** what the ledger would hang on */
+    readonly band: 'sound' | 'masonry veneer' | 'cantilevered bay' | 'I-joists or trusses' | 'unknown'
   }
   readonly code: { readonly edition: 'IRC 2021'; readonly governs: 'prescriptive' | 'calculated' }
   readonly frame: {
@@ -98,6 +100,8 @@ export interface Job {
     readonly beams: { readonly front: BeamSpec; readonly rear: BeamSpec }
     readonly postSize: LumberSize
     readonly blocking: 'over beams' | 'none'
+    /** what holds a freestanding deck upright sideways */
+    readonly bracing: 'none stated' | 'knee braces' | 'designed'
     readonly stagger: Stagger
   }
   readonly ground: {

@@ -193,8 +193,11 @@ function postLengths(
     sectionOf(beam.size).depth -
     job.ground.projection -
     job.ground.standoff
+  const moved = new Map(postList(job.ground.moved).map(({ post, length }) => [post, length]))
+  const freestanding = job.site.attachment === 'freestanding'
+  const first = side === 'front' && freestanding ? job.frame.beams.rear.posts + 1 : 1
   return postCentres(job.size.width, { ...job.frame.beams[side], ...beam }).map(
-    (x) => top - groundAt(job, x, y),
+    (x, i) => top - groundAt(job, x + (moved.get(first + i) ?? 0), y),
   )
 }
 

@@ -9,7 +9,9 @@ export function relevantFields(job: Job, sections: readonly Section[]): readonly
 
 export function isRelevant(path: string, job: Job): boolean {
   if (path.startsWith('frame.beams.rear.')) return job.site.attachment === 'freestanding'
-  if (path === 'site.ledgerFastener' || path === 'site.sheathing') return job.site.attachment === 'ledger'
+  if (path === 'frame.bracing') return job.site.attachment === 'freestanding'
+  if (path === 'site.ledgerFastener' || path === 'site.sheathing' || path === 'site.band')
+    return job.site.attachment === 'ledger'
   if (path.startsWith('site.ground.along.') || path.startsWith('site.ground.away.'))
     return job.site.ground.kind === 'plane'
   if (path === 'site.ground.spots') return job.site.ground.kind === 'spots'

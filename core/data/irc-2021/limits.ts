@@ -42,6 +42,13 @@ export const IRC_LIMITS = {
     unit: 'in',
     source: irc('R507.5.1 and R507.6.1', 'verified', 'Read in code summaries; also R502.6.'),
   },
+  noVeneer: {
+    id: 'irc-2021/no-veneer',
+    says: 'bands that a ledger hangs on, none of them stone or masonry veneer',
+    value: 1,
+    unit: 'count',
+    source: irc('R507.9.1.1', 'verified', 'Read in a permit document (Everett WA).'),
+  },
   leastLedger: {
     id: 'irc-2021/least-ledger',
     says: 'least nominal depth of a ledger',

@@ -111,6 +111,17 @@ export const FRAME_FIELDS: readonly FieldSpec[] = [
     basis: COMMON,
   },
   {
+    path: 'frame.bracing',
+    label: 'Bracing',
+    section: 'frame',
+    kind: 'choice',
+    choices: ['none stated', 'knee braces', 'designed'],
+    choiceLabels: ['none stated', 'knee braces at the posts', 'as a licensed designer drew it'],
+    default: 'none stated',
+    help: 'What keeps a freestanding deck from swaying or leaning. A deck on a ledger is held by the house.',
+    basis: 'none, until you state it',
+  },
+  {
     path: 'frame.stagger',
     label: 'Joints of beam plies',
     section: 'frame',

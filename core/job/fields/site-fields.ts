@@ -99,6 +99,24 @@ export const SITE_FIELDS: readonly FieldSpec[] = [
     basis: 'IRC 2021, R507: the dead load of its tables',
   },
   {
+    path: 'site.band',
+    label: 'What the ledger hangs on',
+    section: 'site',
+    kind: 'choice',
+    choices: ['sound', 'masonry veneer', 'cantilevered bay', 'I-joists or trusses', 'unknown'],
+    choiceLabels: [
+      'a sound band joist of wood',
+      'brick or stone veneer',
+      'a bay that is cantilevered',
+      'I-joists or trusses without a solid band',
+      'not known yet',
+    ],
+    default: 'sound',
+    help: 'Look behind the siding: only a sound band joist of wood, carried all along by wall or sill, holds a ledger. Elsewhere the deck stands free.',
+    basis:
+      'the one case that the ledger table is made for (IRC 2021, R507.9.1.1): confirm it before you rely on it',
+  },
+  {
     path: 'site.ledgerFastener',
     label: 'Ledger fastener',
     section: 'site',

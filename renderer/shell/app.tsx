@@ -2,9 +2,6 @@ import { useMantineColorScheme } from '@mantine/core'
 import { spotlight } from '@mantine/spotlight'
 import { useEffect, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
-import type { PriceBook } from '../../core/pricing/index.ts'
-import type { Client } from '../../shared/contract/index.ts'
-import { sentenceOf } from '../client/call-error.ts'
 import type { Session } from '../state/session.ts'
 import { SessionContext } from '../state/session-context.ts'
 import { Bench } from '../views/bench/bench.tsx'
@@ -19,10 +16,9 @@ import { TopBar } from './top-bar.tsx'
 import { useShortcuts } from './use-shortcuts.ts'
 
 /** The window: top bar, drawing with the tape under it, bench at the right, sill at the bottom. */
-export function App({ session, client }: { readonly session: Session; readonly client: Client }) {
+export function App({ session }: { readonly session: Session }) {
   const { setColorScheme } = useMantineColorScheme()
   const [keysOpen, setKeysOpen] = useState(false)
-  const [book, setBook] = useState<PriceBook | null>(null)
   const history = useStore(session.store, (state) => state.history)
   const making = useStore(session.store, (state) => state.making)
   const design = useStore(session.store, (state) => state.design)
@@ -42,8 +38,7 @@ export function App({ session, client }: { readonly session: Session; readonly c
 
   useEffect(() => {
     void session.openLast()
-    client.call('prices.current', {}).then(setBook, (error: unknown) => session.say(sentenceOf(error)))
-  }, [session, client])
+  }, [session])
 
   const commands = useMemo(() => {
     const state = { ...session.store.getState(), history, making }
@@ -69,7 +64,7 @@ export function App({ session, client }: { readonly session: Session; readonly c
         <Banner />
         <main className="centre" aria-label="Drawing">
           <h1 className="unseen">Kerfwright</h1>
-          <Centre book={book} />
+          <Centre />
         </main>
         <Bench />
         <Sill />

@@ -29,14 +29,13 @@ import { theme, variables } from './theme.ts'
 const root = document.getElementById('root')
 if (!root) throw new Error('the page has no root element')
 
-const client = connect()
-const session = createSession(client, startDesigner)
+const session = createSession(connect(), startDesigner)
 window.addEventListener('pagehide', () => session.saveNow())
 
 createRoot(root).render(
   <StrictMode>
     <MantineProvider theme={theme} cssVariablesResolver={variables} defaultColorScheme="auto">
-      <App session={session} client={client} />
+      <App session={session} />
     </MantineProvider>
   </StrictMode>,
 )

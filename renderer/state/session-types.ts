@@ -3,10 +3,11 @@ import type { Design, Estimate } from '../../core/estimate-types.ts'
 import type { Fault, FieldPath } from '../../core/job/index.ts'
 import type { Drawing } from '../../core/papers/index.ts'
 import type { Ticks } from '../../core/units/index.ts'
-import type { JobSummary } from '../../shared/contract/index.ts'
+import type { JobSummary, PricesInUse, StoredOffcut } from '../../shared/contract/index.ts'
 import type { CutListState } from './cut-list-state.ts'
 import type { History } from './history.ts'
 import type { News } from './news.ts'
+import type { SawDays } from './saw-day.ts'
 
 /** The work places, in the order a job goes. */
 export const PLACES = ['site', 'frame', 'ground', 'boards', 'price', 'papers', 'cut list'] as const
@@ -74,10 +75,21 @@ export interface SessionState {
   /** differences the last step made, while they are news */
   readonly news: News | null
 
+  /** the prices of every estimate; null until they were read */
+  readonly prices: PricesInUse | null
+  /** what is wrong with the price book's file that was given last */
+  readonly priceFileFaults: readonly Fault[]
+
   readonly tape: TapeState
   readonly drafts: { readonly [path: FieldPath]: Draft }
 
   readonly cutList: CutListState
+
+  /** offcuts kept from job to job; null until they were read */
+  readonly offcuts: readonly StoredOffcut[] | null
+  /** boards are shown one by one, to be marked as they are sawn */
+  readonly atSaw: boolean
+  readonly sawDays: SawDays
 
   readonly place: Place
   readonly selected: string | null

@@ -20,6 +20,8 @@ import * as steps from './history.ts'
 import { latestOnly } from './latest.ts'
 import { newsBetween } from './news.ts'
 import { placeOf } from './places.ts'
+import { type RackActions, rackActions } from './rack-actions.ts'
+import { type SawDayActions, sawDayActions } from './saw-day-actions.ts'
 import type { Place, SessionState, Why } from './session-types.ts'
 import { TAPE_LENGTH, TAPE_STEP, tapeKey, tapeStart } from './tape-range.ts'
 
@@ -67,6 +69,9 @@ export const CLOSED: SessionState = {
   tape: EMPTY_TAPE,
   drafts: {},
   cutList: NO_CUT_LIST,
+  offcuts: null,
+  atSaw: false,
+  sawDays: {},
   place: 'frame',
   selected: null,
   hovered: null,
@@ -77,7 +82,7 @@ export const CLOSED: SessionState = {
 }
 
 /** One open job and everything done to it. Views read its store and call its methods; nothing else changes it. */
-export interface Session {
+export interface Session extends RackActions, SawDayActions {
   readonly store: StoreApi<SessionState>
   openLast(): Promise<void>
   openJob(id: string): Promise<void>
@@ -108,7 +113,7 @@ export interface Session {
   makeWorkbook(): Promise<{ readonly fileName: string; readonly base64: string } | null>
   /** has every estimate use the prices of this file; with any fault in it nothing changes and all are told */
   takePrices(text: string): Promise<void>
-  useSamplePrices(): Promise<void>
+  backToSamplePrices(): Promise<void>
   /** the prices in use as a file, or null where that failed (and was said) */
   priceFile(): Promise<{ readonly fileName: string; readonly text: string } | null>
   /** changes the cut list's inputs; its last answer stays until a new one is there */
@@ -274,6 +279,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
       ...CLOSED,
       jobs: get().jobs,
       prices: get().prices,
+      offcuts: get().offcuts,
       place: get().place,
       edit,
       open: { id: job.id, revision: job.revision, recovered: job.recovered },
@@ -325,8 +331,12 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     void openBy(() => client.call('jobs.open', { id }))
   })
 
+  const rack = rackActions(client, store, say)
+
   return {
     store,
+    ...rack,
+    ...sawDayActions(client, store),
     openLast() {
       void readPrices(false)
       return openBy(() => client.call('jobs.last', {}))
@@ -438,7 +448,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
         say(sentenceOf(error))
       }
     },
-    async useSamplePrices() {
+    async backToSamplePrices() {
       try {
         await client.call('prices.useSample', {})
         set({ priceFileFaults: [] })
@@ -472,6 +482,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     dispose() {
       saver.flush()
       stopRows()
+      stopOffcuts()
       stopPrices()
       stopChanges()
       designer.dispose()

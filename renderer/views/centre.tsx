@@ -1,5 +1,4 @@
 import { fieldAt } from '../../core/job/index.ts'
-import type { PriceBook } from '../../core/pricing/index.ts'
 import { useJob } from '../state/session-context.ts'
 import { WIDTH } from '../state/tape-range.ts'
 import { BoardsSheet } from './boards/boards-sheet.tsx'
@@ -10,7 +9,8 @@ import { PriceSheet } from './price/price-sheet.tsx'
 import { Tape } from './tape/tape.tsx'
 
 /** The plan, at some work places a table beside it, and the tape below. */
-export function Centre({ book }: { readonly book: PriceBook | null }) {
+export function Centre() {
+  const book = useJob((state) => state.prices?.book ?? null)
   const place = useJob((state) => state.place)
   const job = useJob((state) => state.design?.job ?? null)
   const failed = useJob((state) => state.designFailure !== null || state.faults.length > 0)

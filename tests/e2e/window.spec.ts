@@ -1,34 +1,7 @@
 import { readFileSync } from 'node:fs'
-import type { Page } from '@playwright/test'
 import ExcelJS from 'exceljs'
 import { expect, test } from './program.ts'
-
-/** Opens the window and waits until the estimate stands. */
-async function open(page: Page, link: string) {
-  await page.goto(link)
-  await expect(page.getByRole('slider').first()).toBeVisible()
-  await settled(page)
-}
-
-/** The figures belong to the present statement. */
-async function settled(page: Page) {
-  await expect(page.getByRole('contentinfo', { name: 'The estimate' })).toHaveAttribute(
-    'aria-busy',
-    'false',
-    { timeout: 30_000 },
-  )
-}
-
-const flag = (page: Page) => page.getByRole('main').getByRole('textbox', { name: 'Width' })
-const plan = (page: Page) => page.getByRole('img', { name: /^Framing plan to scale/ })
-const figure = (page: Page, name: string) =>
-  page.getByRole('contentinfo').getByRole('button', { name: new RegExp(`^${name}`) })
-/** The sum that a figure shows. */
-const dollars = async (page: Page, name: string) =>
-  /\$[\d,]+/.exec((await figure(page, name).textContent()) ?? '')?.[0] ?? ''
-const place = (page: Page, name: string) =>
-  page.getByRole('navigation', { name: 'Work places' }).getByRole('button', { name })
-const saved = (page: Page) => expect(page.getByText(/^saved \d\d:\d\d$/)).toBeVisible()
+import { dollars, figure, flag, open, place, plan, saved, settled } from './window.ts'
 
 test('the first start shows the demonstration: a deck, its order, its price and its checks', async ({
   page,
@@ -183,24 +156,6 @@ test('a member chosen in the list is described with its length, its boards and i
   await expect(chosen).toBeHidden()
 })
 
-test('each figure of the estimate says why', async ({ page, program }) => {
-  await open(page, program.link)
-  const answers = {
-    Cost: 'Direct cost',
-    Order: 'Proven: no order of these lengths costs less.',
-    Joints: 'Where the joints are',
-    Waste: 'Saw kerfs',
-    Checks: 'Joist span',
-    'Crew hours': 'paid worker hours',
-  }
-  for (const [name, text] of Object.entries(answers)) {
-    await figure(page, name).click()
-    await expect(page.getByRole('complementary', { name: 'Why' })).toContainText(text)
-  }
-  await page.getByRole('button', { name: 'Back to the fields' }).click()
-  await expect(page.getByRole('complementary', { name: 'Fields' })).toBeVisible()
-})
-
 test('after a reload the job is as it was left', async ({ page, program }) => {
   await open(page, program.link)
   await flag(page).fill(`21'`)
@@ -230,7 +185,7 @@ test('a killed host loses nothing that was saved, says so once, and the page say
   await expect(page.getByText('was not closed properly')).toBeVisible()
 })
 
-test('two windows on one job: the later save is refused, and either version can be kept', async ({
+test('a window with nothing unsaved follows what another window saves', async ({
   page,
   program,
   context,
@@ -242,8 +197,49 @@ test('two windows on one job: the later save is refused, and either version can 
   await flag(other).fill(`22'`)
   await other.keyboard.press('Enter')
   await saved(other)
-  await expect(flag(page), 'a window with nothing unsaved follows the other').toHaveValue(`22'-0"`)
+  await expect(flag(page)).toHaveValue(`22'-0"`)
 })
+
+for (const [button, kept] of [
+  ['Take the other version', `22'-0"`],
+  ['Save mine over it', `21'-0"`],
+] as const) {
+  test(`where both windows changed the job the later save is refused, and “${button}” settles it`, async ({
+    page,
+    program,
+    context,
+  }) => {
+    await open(page, program.link)
+    const other = await context.newPage()
+    await open(other, program.link)
+    // what this window saves waits on the way, so that the other's comes first
+    let letGo = () => {}
+    const held = new Promise<void>((done) => {
+      letGo = done
+    })
+    await page.route('**/rpc', async (route) => {
+      if (route.request().postData()?.includes('"jobs.save"')) await held
+      await route.continue()
+    })
+    await flag(page).fill(`21'`)
+    const asked = page.waitForRequest((request) => request.postData()?.includes('"jobs.save"') ?? false)
+    await page.keyboard.press('Enter')
+    await asked
+    await flag(other).fill(`22'`)
+    await other.keyboard.press('Enter')
+    await saved(other)
+    letGo()
+    await expect(page.getByRole('alert').filter({ hasText: 'Take the other version' })).toBeVisible()
+    await expect(flag(page), 'nothing typed is lost before one chooses').toHaveValue(`21'-0"`)
+    await page.getByRole('button', { name: button }).click()
+    await saved(page)
+    await expect(page.getByRole('button', { name: button })).toHaveCount(0)
+    await expect(flag(page)).toHaveValue(kept)
+    await expect(flag(other)).toHaveValue(kept)
+    await page.reload()
+    await expect(flag(page)).toHaveValue(kept)
+  })
+}
 
 test('a new job starts from defaults, shown as such, and the old one can be opened again', async ({
   page,

@@ -33,7 +33,8 @@ export function Bench() {
   useEffect(() => {
     if (sought === null) return
     const control = document.getElementById(fieldId(sought))
-    for (let box = control?.closest('details'); box; box = box.parentElement?.closest('details')) box.open = true
+    for (let box = control?.closest('details'); box; box = box.parentElement?.closest('details'))
+      box.open = true
     control?.scrollIntoView({ block: 'center' })
     control?.focus()
     session.seek(null)

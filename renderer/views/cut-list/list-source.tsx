@@ -2,14 +2,21 @@ import { useDeferredValue, useId, useMemo, useRef, useState } from 'react'
 import {
   columnLetters,
   faultWords,
+  LONGEST_LIST,
   MEANINGS,
   type Meaning,
   type RowFault,
   readCutList,
   type Source,
 } from '../../../core/cut-list/index.ts'
+import { readFileText, type TextWanted } from '../read-file-text.ts'
 import { previewOf } from './preview.ts'
-import { readFileText } from './read-file-text.ts'
+
+const WANTED: TextWanted = {
+  what: 'a cut list',
+  longest: LONGEST_LIST,
+  make: 'Save it from the spreadsheet as CSV (UTF-8), or paste the cells.',
+}
 
 /** Faults told one by one; a list of another kind than it seems has one in every row. */
 const TOLD = 12
@@ -48,7 +55,7 @@ export function ListSource({
 
   async function take(chosen: File | undefined) {
     if (!chosen) return
-    const read = await readFileText(chosen)
+    const read = await readFileText(chosen, WANTED)
     setFailure(read.ok ? null : read.error)
     if (read.ok) {
       onColumns(null)

@@ -1,6 +1,7 @@
 import { fieldAt, type Job } from '../../../core/job/index.ts'
 import { relevantFields } from '../../state/relevant-fields.ts'
 import { FieldGroup } from '../bench/field-group.tsx'
+import { PriceBookPart } from './price-book.tsx'
 import { ScopeList } from './scope-list.tsx'
 
 /** How cost becomes price, and what is in it. */
@@ -12,6 +13,7 @@ export function PriceBench({ job }: { readonly job: Job }) {
           <p className="soft">An owner builds: no wages, overhead or margin. Hours are shown.</p>
         )}
       </FieldGroup>
+      <PriceBookPart />
       <ScopeList />
     </>
   )

@@ -36,7 +36,11 @@ export function PriceSheet() {
   }
   const { pricing, priceFaults } = estimate
   return (
-    <section className={fresh ? 'sheet-pane' : 'sheet-pane is-stale'} aria-label="Lines of the cost" tabIndex={0}>
+    <section
+      className={fresh ? 'sheet-pane' : 'sheet-pane is-stale'}
+      aria-label="Lines of the cost"
+      tabIndex={0}
+    >
       {priceFaults.map((fault) => (
         <Message key={fault.subject + fault.message} tone="fails">
           {fault.subject}: {fault.message} {fault.fix}

@@ -4,7 +4,12 @@ import { useSession } from '../../state/session-context.ts'
 export function WhyButton({ id, of }: { readonly id: string; readonly of: string }) {
   const session = useSession()
   return (
-    <button type="button" className="why-button" aria-label={`Why? ${of}`} onClick={() => session.explain({ id })}>
+    <button
+      type="button"
+      className="why-button"
+      aria-label={`Why? ${of}`}
+      onClick={() => session.explain({ id })}
+    >
       Why?
     </button>
   )

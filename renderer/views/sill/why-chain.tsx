@@ -22,7 +22,12 @@ function Step({ step, open = false }: { readonly step: WhyStep; readonly open?: 
   if (cause === null && findField(step.id) !== undefined) {
     return (
       <li>
-        <button type="button" className="why-field" title="Go to this field" onClick={() => session.seek(step.id)}>
+        <button
+          type="button"
+          className="why-field"
+          title="Go to this field"
+          onClick={() => session.seek(step.id)}
+        >
           {text}
         </button>
       </li>

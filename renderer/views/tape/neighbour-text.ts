@@ -12,7 +12,10 @@ export interface Here {
 }
 
 /** What taking a neighbour would change: a wider one by what the added area costs, a narrower one by its joints. */
-export function neighbourText(row: CompareRow, here: Here): { readonly text: string; readonly saves: boolean } {
+export function neighbourText(
+  row: CompareRow,
+  here: Here,
+): { readonly text: string; readonly saves: boolean } {
   const change = row[here.basis] - here.amount
   const money = printDifference(change, printDollars)
   const area = ((row.width - here.width) / TICKS_PER_FOOT) * (here.depth / TICKS_PER_FOOT)

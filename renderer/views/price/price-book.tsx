@@ -1,0 +1,118 @@
+import { useRef, useState } from 'react'
+import { Message } from '../../parts/message.tsx'
+import { faultSentence } from '../../state/field-value.ts'
+import { plural } from '../../state/print.ts'
+import { useJob, useSession } from '../../state/session-context.ts'
+import { readFileText } from '../read-file-text.ts'
+import { saveText } from '../save-text.ts'
+import './price-book.css'
+
+const LONGEST = 2_000_000
+/** Faults told one by one; a file of another kind has one in every line. */
+const TOLD = 30
+
+/** The prices that every estimate uses: whose they are, how old, and the way to the user's own. */
+export function PriceBookPart() {
+  const session = useSession()
+  const prices = useJob((state) => state.prices)
+  const faults = useJob((state) => state.priceFileFaults)
+  const file = useRef<HTMLInputElement>(null)
+  const [unread, setUnread] = useState<string | null>(null)
+
+  async function take(chosen: File | undefined) {
+    if (!chosen) return
+    const read = await readFileText(chosen, {
+      what: 'a price book',
+      longest: LONGEST,
+      make: 'Save it as UTF-8.',
+    })
+    setUnread(read.ok ? null : read.error)
+    if (read.ok) await session.takePrices(read.value)
+  }
+
+  async function save() {
+    const made = await session.priceFile()
+    if (made) saveText(made.fileName, made.text, 'application/json')
+  }
+
+  return (
+    <section className="group" aria-labelledby="prices-title">
+      <h2 id="prices-title">Price book</h2>
+      {prices === null ? (
+        <p className="soft">Reading the prices.</p>
+      ) : (
+        <>
+          <dl className="price-book">
+            <dt>Name</dt>
+            <dd>{prices.book.name}</dd>
+            <dt>Supplier</dt>
+            <dd>{prices.book.supplier}</dd>
+            <dt>Prices of</dt>
+            <dd>{prices.book.date}</dd>
+          </dl>
+          {prices.isOld && (
+            <Message tone="near">
+              These prices are older than 60 days ({plural(prices.age, 'day')}): ask the yard again before you
+              quote.
+            </Message>
+          )}
+          {prices.book.invented && (
+            <Message tone="near">
+              They are invented: give your yard’s own before you rely on a figure.
+            </Message>
+          )}
+        </>
+      )}
+      <div className="price-book-tools">
+        <button type="button" className="button" onClick={() => void save()}>
+          Save as a file to edit
+        </button>
+        <button type="button" className="button" onClick={() => file.current?.click()}>
+          Take a price book
+        </button>
+        {prices !== null && prices.importedAt !== null && (
+          <button type="button" className="button" onClick={() => void session.backToSamplePrices()}>
+            Use the sample prices
+          </button>
+        )}
+      </div>
+      <input
+        ref={file}
+        type="file"
+        hidden
+        accept=".json,.jsonc,.txt,application/json"
+        aria-label="File of a price book"
+        onChange={(event) => {
+          void take(event.target.files?.[0])
+          event.target.value = ''
+        }}
+      />
+      {unread !== null && (
+        <p className="field-fault" role="alert">
+          <span aria-hidden="true">▲</span> {unread}
+        </p>
+      )}
+      {unread === null && faults.length > 0 && (
+        <div role="alert">
+          <Message tone="fails">
+            The file was not taken, and the prices are as they were. {plural(faults.length, 'thing')} to mend
+            in it:
+          </Message>
+          <ul className="price-faults">
+            {faults.slice(0, TOLD).map((fault) => (
+              <li key={`${fault.path} ${fault.line} ${fault.message}`}>
+                {fault.line !== undefined && (
+                  <strong>
+                    Line {fault.line}, column {fault.column}.{' '}
+                  </strong>
+                )}
+                {fault.path !== '' && <code>{fault.path}</code>} {faultSentence(fault)}
+              </li>
+            ))}
+            {faults.length > TOLD && <li>And {faults.length - TOLD} more.</li>}
+          </ul>
+        </div>
+      )}
+    </section>
+  )
+}

@@ -5,6 +5,7 @@ import { CheckList } from '../bench/check-list.tsx'
 import { FieldGroup, without } from '../bench/field-group.tsx'
 import { FoldedGroup } from '../bench/folded-group.tsx'
 import { SelectionSlot } from '../bench/selection-slot.tsx'
+import { SizingPanel } from './sizing-panel.tsx'
 
 /** Joists, beams and posts, with what the checks say of them. */
 export function FrameBench({ job }: { readonly job: Job }) {
@@ -22,6 +23,7 @@ export function FrameBench({ job }: { readonly job: Job }) {
       <FieldGroup title="Front beam" fields={pick('frame.beams.front.')} shorten={without('Front beam: ')} />
       <FieldGroup title="Rear beam" fields={pick('frame.beams.rear.')} shorten={without('Rear beam: ')} />
       <FieldGroup title="Posts" fields={pick('frame.postSize')} shorten={without('Post ')} />
+      <SizingPanel />
       <SelectionSlot />
       <section className="group">
         <h2>Checks</h2>
@@ -30,7 +32,13 @@ export function FrameBench({ job }: { readonly job: Job }) {
       <FoldedGroup title="Lumber" fields={pick('frame.species', 'frame.grade', 'frame.treatment')} />
       <FoldedGroup
         title="Details of the frame"
-        fields={pick('frame.joists.layoutFrom', 'frame.rimPlies', 'frame.blocking', 'frame.stagger')}
+        fields={pick(
+          'frame.joists.layoutFrom',
+          'frame.rimPlies',
+          'frame.blocking',
+          'frame.bracing',
+          'frame.stagger',
+        )}
       />
       <FoldedGroup title="Decking" fields={relevantFields(job, ['decking'])} shorten={without('Decking ')} />
     </>

@@ -31,7 +31,7 @@ export function SiteBench({ job }: { readonly job: Job }) {
       <FoldedGroup title="Loads" fields={pick('site.liveLoad', 'site.deadLoad', 'site.snowLoad')} />
       <FoldedGroup
         title="Ledger"
-        fields={pick('site.ledgerFastener', 'site.sheathing')}
+        fields={pick('site.band', 'site.ledgerFastener', 'site.sheathing')}
         shorten={without('Ledger ')}
       />
       <FoldedGroup title="Code" fields={relevantFields(job, ['code'])} />

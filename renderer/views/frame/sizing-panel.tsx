@@ -1,0 +1,171 @@
+import { useRef, useState } from 'react'
+import { type FieldPath, SIZED_FIELDS } from '../../../core/job/index.ts'
+import type { Sized } from '../../../core/sizing/index.ts'
+import { cents, printMoney } from '../../../core/units/index.ts'
+import { Message } from '../../parts/message.tsx'
+import { useJob, useSession } from '../../state/session-context.ts'
+import type { Proposal } from '../../state/sizing-actions.ts'
+import { CheckList } from '../bench/check-list.tsx'
+import { SizingReasons } from './sizing-reasons.tsx'
+import './sizing.css'
+
+/** Parts that can be kept as they are, by the start of their fields. */
+const PARTS: readonly (readonly [label: string, starts: string])[] = [
+  ['Joists', 'frame.joists.'],
+  ['Front beam', 'frame.beams.front.'],
+  ['Rear beam', 'frame.beams.rear.'],
+  ['Post size', 'frame.postSize'],
+  ['Footings', 'ground.'],
+]
+
+/** Finds the cheapest sizes that pass; shows what would change and at what cost before anything does. */
+export function SizingPanel() {
+  const session = useSession()
+  const edit = useJob((state) => state.edit)
+  const free = useJob((state) => state.design?.job.site.attachment === 'freestanding')
+  const failing = useJob(
+    (state) =>
+      state.design?.checks.filter(
+        ({ status, fields }) => status === 'fails' && fields.some((field) => SIZED_FIELDS.has(field)),
+      ).length ?? 0,
+  )
+  const [kept, setKept] = useState<readonly string[]>([])
+  const [asking, setAsking] = useState(false)
+  const [proposal, setProposal] = useState<Proposal | null>(null)
+  const asked = useRef(0)
+
+  async function propose() {
+    asked.current += 1
+    const mine = asked.current
+    setAsking(true)
+    const held: readonly FieldPath[] = [...SIZED_FIELDS].filter((path) =>
+      kept.some((starts) => path.startsWith(starts)),
+    )
+    const answer = await session.proposeSizes(held)
+    if (mine !== asked.current) return
+    setAsking(false)
+    setProposal(answer)
+  }
+
+  function apply({ changes }: Sized) {
+    session.endGesture()
+    for (const { field, value } of changes) session.stateLive(field, value, 'sizes of the frame')
+    session.endGesture()
+    setProposal(null)
+    session.say('Sized: one undo takes it back')
+  }
+
+  return (
+    <section className="group sizing">
+      <h2>Sizes</h2>
+      {failing > 0 && (
+        <p className="said-fails">
+          {failing === 1 ? 'A check fails' : `${failing} checks fail`} that another size may mend.
+        </p>
+      )}
+      <button type="button" className="button" disabled={asking} onClick={() => void propose()}>
+        {asking ? 'Sizing…' : 'Size it'}
+      </button>{' '}
+      <span className="soft">the cheapest sizes that pass</span>
+      <details className="folded">
+        <summary>Keep as they are{kept.length > 0 && `: ${kept.length}`}</summary>
+        {PARTS.filter(([, starts]) => free || starts !== 'frame.beams.rear.').map(([label, starts]) => (
+          <label key={starts} className="sizing-kept">
+            <input
+              type="checkbox"
+              checked={kept.includes(starts)}
+              onChange={({ target }) =>
+                setKept(target.checked ? [...kept, starts] : kept.filter((one) => one !== starts))
+              }
+            />{' '}
+            {label}
+          </label>
+        ))}
+      </details>
+      <div role="status">
+        {proposal !== null && (
+          <Outcome
+            proposal={proposal}
+            stale={proposal.edit !== edit}
+            apply={apply}
+            dismiss={() => setProposal(null)}
+          />
+        )}
+      </div>
+    </section>
+  )
+}
+
+function Outcome({
+  proposal,
+  stale,
+  apply,
+  dismiss,
+}: {
+  readonly proposal: Proposal
+  readonly stale: boolean
+  apply(sized: Sized): void
+  dismiss(): void
+}) {
+  if (stale) return <Message tone="plain">The job has changed since: size it again.</Message>
+  if ('failure' in proposal) return <Message tone="fails">{proposal.failure}</Message>
+  const { result } = proposal
+  if (!result.ok) {
+    return (
+      <>
+        <Message tone="fails">{result.message}</Message>
+        <CheckList checks={result.checks} />
+      </>
+    )
+  }
+  const { sized } = result
+  if (sized.changes.length === 0) {
+    return (
+      <>
+        <Message tone="plain">These sizes are the cheapest that pass.</Message>
+        <SizingReasons sized={sized} />
+      </>
+    )
+  }
+  return (
+    <>
+      <table className="sizing-changes">
+        <thead>
+          <tr>
+            <th scope="col">Field</th>
+            <th scope="col">Now</th>
+            <th scope="col">Then</th>
+          </tr>
+        </thead>
+        <tbody>
+          {sized.changes.map(({ field, label, from, to }) => (
+            <tr key={field}>
+              <th scope="row">{label}</th>
+              <td>{from}</td>
+              <td>{to}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p>{costText(sized)}</p>
+      <p>
+        <button type="button" className="button button-main" onClick={() => apply(sized)}>
+          Use these sizes
+        </button>{' '}
+        <button type="button" className="button" onClick={dismiss}>
+          Leave as it is
+        </button>
+      </p>
+      <SizingReasons sized={sized} />
+    </>
+  )
+}
+
+function costText({ costBefore, costAfter, failingBefore }: Sized): string {
+  if (costBefore === null) return `Cost ${printMoney(costAfter)}.`
+  const change = costAfter - costBefore
+  const by =
+    change === 0 ? 'no change' : `${printMoney(cents(Math.abs(change)))} ${change < 0 ? 'less' : 'more'}`
+  const failing = failingBefore.length === 0 ? '' : ' It does not pass as it is now.'
+  return `Cost ${printMoney(costBefore)} → ${printMoney(costAfter)}, ${by}.${failing}`
+}

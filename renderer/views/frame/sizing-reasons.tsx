@@ -1,0 +1,42 @@
+import type { Sized } from '../../../core/sizing/index.ts'
+import { printRatio } from '../../state/print.ts'
+
+/** Why the sizes came out so: what governs each part, and what speaks against the next smaller ones. */
+export function SizingReasons({ sized }: { readonly sized: Sized }) {
+  const { reasons, remaining, work } = sized
+  return (
+    <details className="folded">
+      <summary>Why these</summary>
+      <ul className="sizing-reasons">
+        {reasons.map(({ part, chosen, governs, smaller }) => (
+          <li key={part}>
+            <strong>
+              {part}: {chosen}
+            </strong>
+            {governs !== null && (
+              <span>
+                {' '}
+                {governs.check.title}, {printRatio(governs.finding.ratio ?? 0)} of its limit
+              </span>
+            )}
+            {smaller.map(({ option, why }) => (
+              <p key={option} className="soft">
+                {option}: {why}
+              </p>
+            ))}
+          </li>
+        ))}
+      </ul>
+      <p className="soft">
+        {work.proven
+          ? `Nothing that passes is cheaper, of ${work.ways.toLocaleString('en-US')} ways.`
+          : 'The work allowed is done; a cheaper way may be left.'}
+      </p>
+      {remaining.map((check) => (
+        <p key={check.id} className="soft">
+          No size mends: {check.message} {check.remedy}
+        </p>
+      ))}
+    </details>
+  )
+}

@@ -56,8 +56,8 @@ export function SizingPanel() {
   }
 
   return (
-    <section className="group sizing">
-      <h2>Sizes</h2>
+    <section className="group sizing" aria-labelledby="sizing-head">
+      <h2 id="sizing-head">Sizes</h2>
       {failing > 0 && (
         <p className="said-fails">
           {failing === 1 ? 'A check fails' : `${failing} checks fail`} that another size may mend.

@@ -108,7 +108,11 @@ function sparesOf({ job }: Design, classes: readonly ClassToCut[], plans: readon
  * The plan of one product class as every estimate makes it. A plan of the same pieces, runs and stock is made once; a
  * stopped one is not kept.
  */
-export function planOnce(cutJob: CutJob, engine: LpEngine, options: EstimateOptions = {}): Result<CutPlan, Infeasible> {
+export function planOnce(
+  cutJob: CutJob,
+  engine: LpEngine,
+  options: EstimateOptions = {},
+): Result<CutPlan, Infeasible> {
   const { known, rack: _inTheJobAlready, ...rest } = options
   const key = known === undefined ? '' : `${rest.quick ?? false} ${JSON.stringify(cutJob)}`
   const before = known?.get(key)

@@ -24,8 +24,7 @@ export interface Rack {
 export function rackService(store: Store, now: () => Date, newId: () => string, emit: Emit): Rack {
   const changed = (): void => emit('offcuts.changed', { count: store.offcuts.list().length })
   return {
-    onHand: (jobId) =>
-      together(jobId === undefined ? store.offcuts.list() : store.offcuts.listFor(jobId)),
+    onHand: (jobId) => together(jobId === undefined ? store.offcuts.list() : store.offcuts.listFor(jobId)),
     list: () => store.offcuts.list(),
     add: ({ product, length, count, fromJob }) => {
       const addedAt = now().toISOString()

@@ -23,6 +23,7 @@ import { placeOf } from './places.ts'
 import { type RackActions, rackActions } from './rack-actions.ts'
 import { type SawDayActions, sawDayActions } from './saw-day-actions.ts'
 import type { Place, SessionState, Why } from './session-types.ts'
+import { type SizingActions, sizingActions } from './sizing-actions.ts'
 import { TAPE_LENGTH, TAPE_STEP, tapeKey, tapeStart } from './tape-range.ts'
 
 /** How long the differences of an edit stay on the sill, and how long a notice stands. */
@@ -82,7 +83,7 @@ export const CLOSED: SessionState = {
 }
 
 /** One open job and everything done to it. Views read its store and call its methods; nothing else changes it. */
-export interface Session extends RackActions, SawDayActions {
+export interface Session extends RackActions, SawDayActions, SizingActions {
   readonly store: StoreApi<SessionState>
   openLast(): Promise<void>
   openJob(id: string): Promise<void>
@@ -281,6 +282,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
       prices: get().prices,
       offcuts: get().offcuts,
       place: get().place,
+      ...(get().open?.id === job.id ? { atSaw: get().atSaw, sawDays: get().sawDays } : {}),
       edit,
       open: { id: job.id, revision: job.revision, recovered: job.recovered },
       history: steps.begin(job.statement),
@@ -306,22 +308,31 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     noticeTimer = setTimeout(() => set({ notice: null }), NOTICE_FOR)
   }
 
-  /** What was computed with other prices is computed anew; the figures shown until then are marked as stale. */
+  /** With other prices or offcuts all is computed anew; the figures shown until then are marked as stale. */
+  function recompute() {
+    if (!get().open) return
+    baseline = get().estimate
+    const edit = get().edit + 1
+    set({ edit, tape: { ...get().tape, key: 'out of date' } })
+    designer.design(edit, get().history.present)
+    requestEstimate(0)
+  }
+
   async function readPrices(changed: boolean) {
     try {
       const prices = await client.call('prices.current', {})
       set({ prices })
-      if (!changed || !get().open) return
-      baseline = get().estimate
-      const edit = get().edit + 1
-      set({ edit, tape: { ...get().tape, key: 'other prices' } })
-      designer.design(edit, get().history.present)
-      requestEstimate(0)
+      if (changed) recompute()
     } catch (error) {
       say(sentenceOf(error))
     }
   }
 
+  const rack = rackActions(client, store, say)
+  const stopOffcuts = client.on('offcuts.changed', () => {
+    void rack.listOffcuts()
+    recompute()
+  })
   const stopPrices = client.on('prices.changed', () => void readPrices(true))
   const stopRows = client.on('compare.row', ({ edit, row }) => takeRow(edit, row))
   const stopChanges = client.on('jobs.changed', ({ id, revision }) => {
@@ -331,12 +342,11 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     void openBy(() => client.call('jobs.open', { id }))
   })
 
-  const rack = rackActions(client, store, say)
-
   return {
     store,
     ...rack,
     ...sawDayActions(client, store),
+    ...sizingActions(client, store),
     openLast() {
       void readPrices(false)
       return openBy(() => client.call('jobs.last', {}))

@@ -4,8 +4,9 @@ import { useJob } from '../../state/session-context.ts'
 import { FieldGroup } from '../bench/field-group.tsx'
 import { NearMisses } from '../bench/near-misses.tsx'
 import { SelectionSlot } from '../bench/selection-slot.tsx'
+import { Rack } from './rack/rack.tsx'
 
-/** How boards are cut, and what just misses a stock length. */
+/** How boards are cut, what just misses a stock length, and the offcuts on hand. */
 export function BoardsBench({ job }: { readonly job: Job }) {
   const fit = useJob((state) => state.estimate?.fit)
   const stagger = relevantFields(job, ['frame']).filter(({ path }) => path === 'frame.stagger')
@@ -16,6 +17,7 @@ export function BoardsBench({ job }: { readonly job: Job }) {
         <NearMisses />
       </FieldGroup>
       <SelectionSlot />
+      <Rack job={job} />
     </>
   )
 }

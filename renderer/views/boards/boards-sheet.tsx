@@ -2,10 +2,11 @@ import { cents, printMoney, TICKS_PER_FOOT } from '../../../core/units/index.ts'
 import { useSize } from '../../drawing/use-size.ts'
 import { Message } from '../../parts/message.tsx'
 import { plural } from '../../state/print.ts'
-import { useJob } from '../../state/session-context.ts'
+import { useJob, useSession } from '../../state/session-context.ts'
 import { useBoardIndex } from '../../state/use-derived.ts'
 import { groupBoards } from './board-groups.ts'
 import { BoardStrip } from './board-strip.tsx'
+import { DayProduct } from './day/day-product.tsx'
 import { proofOf } from './proof.ts'
 import './boards.css'
 
@@ -16,6 +17,8 @@ export function BoardsSheet() {
   const estimate = useJob((state) => state.estimate)
   const fresh = useJob((state) => state.estimateEdit === state.edit)
   const failure = useJob((state) => state.estimateFailure)
+  const session = useSession()
+  const atSaw = useJob((state) => state.atSaw)
   const index = useBoardIndex()
   const [room, size] = useSize<HTMLDivElement>({ width: 540, height: 400 })
   if (!estimate || !index) {
@@ -46,44 +49,69 @@ export function BoardsSheet() {
           {each.subject}: {each.message} {each.help}
         </Message>
       ))}
-      {estimate.plans.map(({ product, plan }) => (
-        <section key={plan.jobId} className="boards-product">
-          <h2>
-            {product.size} {product.species} {product.grade} <span className="soft">{product.treatment}</span>
-          </h2>
-          <ul className="boards-order">
-            {plan.order.map((line) => (
-              <li key={line.stockId}>
-                <strong>{line.count}</strong> × {line.length / TICKS_PER_FOOT}'{' '}
-                <span className="soft">{printMoney(line.amount)}</span>
-              </li>
-            ))}
-            <li className="boards-sum">{printMoney(cents(plan.stockCost))}</li>
-          </ul>
-          <p className="soft">{proofOf(plan)}</p>
-          <ul className="boards-list">
-            {groupBoards(plan).map((group) => (
-              <li key={group.key}>
-                <span className="boards-number">
-                  {group.boards.length > 1 && <strong>{group.boards.length} × </strong>}
-                  {group.length / TICKS_PER_FOOT}'{' '}
-                  <span className="soft">no. {numbers(group.boards.map((board) => board.number))}</span>
-                </span>
-                <BoardStrip
-                  group={group}
-                  longest={longest}
-                  width={Math.max(200, size.width - NUMBERS - 40)}
-                  memberOf={index.memberOf}
-                />
-              </li>
-            ))}
-          </ul>
+      <div className="boards-head">
+        <button type="button" className="button" aria-pressed={atSaw} onClick={() => session.goToSaw(!atSaw)}>
+          At the saw
+        </button>
+        {atSaw && (
           <p className="soft">
-            {plural(plan.boards.length, 'board')}, {plural(plan.joints.length, 'joint')}
-            {plan.jointCost > 0 && ` (${printMoney(plan.jointCost)} in plates, nails and minutes)`}
+            Mark each board as it is sawn, say what went wrong, and plan the rest. The marks last while the
+            job is open here; they are not saved with it.
           </p>
-        </section>
-      ))}
+        )}
+      </div>
+      {estimate.plans.map(
+        (planned) =>
+          atSaw && (
+            <DayProduct
+              key={planned.plan.jobId}
+              planned={planned}
+              longest={longest}
+              width={Math.max(160, size.width - NUMBERS - 100)}
+              memberOf={index.memberOf}
+            />
+          ),
+      )}
+      {!atSaw &&
+        estimate.plans.map(({ product, plan }) => (
+          <section key={plan.jobId} className="boards-product">
+            <h2>
+              {product.size} {product.species} {product.grade}{' '}
+              <span className="soft">{product.treatment}</span>
+            </h2>
+            <ul className="boards-order">
+              {plan.order.map((line) => (
+                <li key={line.stockId}>
+                  <strong>{line.count}</strong> × {line.length / TICKS_PER_FOOT}'{' '}
+                  <span className="soft">{printMoney(line.amount)}</span>
+                </li>
+              ))}
+              <li className="boards-sum">{printMoney(cents(plan.stockCost))}</li>
+            </ul>
+            <p className="soft">{proofOf(plan)}</p>
+            <ul className="boards-list">
+              {groupBoards(plan).map((group) => (
+                <li key={group.key}>
+                  <span className="boards-number">
+                    {group.boards.length > 1 && <strong>{group.boards.length} × </strong>}
+                    {group.length / TICKS_PER_FOOT}'{' '}
+                    <span className="soft">no. {numbers(group.boards.map((board) => board.number))}</span>
+                  </span>
+                  <BoardStrip
+                    group={group}
+                    longest={longest}
+                    width={Math.max(200, size.width - NUMBERS - 40)}
+                    memberOf={index.memberOf}
+                  />
+                </li>
+              ))}
+            </ul>
+            <p className="soft">
+              {plural(plan.boards.length, 'board')}, {plural(plan.joints.length, 'joint')}
+              {plan.jointCost > 0 && ` (${printMoney(plan.jointCost)} in plates, nails and minutes)`}
+            </p>
+          </section>
+        ))}
     </section>
   )
 }

@@ -6,7 +6,15 @@ import { openServices, REAL_WORKER, type TestServices } from './test-services.ts
 
 const statement = smallJob('12 ft', { name: 'Wren Court', cutting: { keepOffcutsFrom: '12 in' } })
 const product = { size: '2x8', species: 'SP', grade: 'No.2', treatment: 'treated' } as const
-const day = { bought: 'all', sawn: [], miscuts: [], culls: [], yard: [], spares: [], refund: share(0) } as const
+const day = {
+  bought: 'all',
+  sawn: [],
+  miscuts: [],
+  culls: [],
+  yard: [],
+  spares: [],
+  refund: share(0),
+} as const
 
 let services: TestServices
 afterEach(() => services.close())

@@ -1,0 +1,97 @@
+import type { ReactNode } from 'react'
+import type { Board, BoardCount, Replan } from '../../../../core/cutting/index.ts'
+import { restBoards } from '../../../../core/papers/index.ts'
+import type { ProductRest } from '../../../../core/plan-the-rest.ts'
+import { cents, printMoney } from '../../../../core/units/index.ts'
+import { plural } from '../../../state/print.ts'
+import { BoardStrip } from '../board-strip.tsx'
+import { printStock } from '../print-stock.ts'
+
+interface Room {
+  readonly longest: number
+  readonly width: number
+  readonly memberOf: ReadonlyMap<string, string>
+}
+
+/** The rest as it is planned now: the cheapest way, and beside it the one that changes fewer boards. */
+export function RestResult({ answer, ...room }: { readonly answer: ProductRest } & Room) {
+  const { replan } = answer
+  const { fewerChanges } = replan
+  return (
+    <div className="rest" role="region" aria-label={`The rest of ${answer.label}`}>
+      <Way title={fewerChanges === null ? 'The rest' : 'The cheapest way'} replan={replan} {...room} />
+      {fewerChanges === null ? (
+        <p className="soft">No other plan changes fewer boards for the same money or less.</p>
+      ) : (
+        <details className="folded">
+          <summary>
+            Fewer changes: {plural(fewerChanges.changed.length, 'board')} instead of {replan.changed.length},
+            for {printMoney(cents(fewerChanges.money.extra - replan.money.extra))} more
+          </summary>
+          <Way title="Fewer changes" replan={fewerChanges} {...room} />
+        </details>
+      )}
+    </div>
+  )
+}
+
+function Way({ title, replan, ...room }: { readonly title: string; readonly replan: Replan } & Room) {
+  const { money, changed } = replan
+  return (
+    <>
+      <h3>{title}</h3>
+      <p className="soft">{replan.why}</p>
+      <dl className="rest-sums">
+        <Sum label="Boards that change">
+          {changed.length === 0 ? 'none' : changed.map((number) => `no. ${number}`).join(', ')}
+        </Sum>
+        <Sum label="Buy more">{countsOf(replan.more)}</Sum>
+        <Sum label="No longer to be bought">{countsOf(replan.notToBuy)}</Sum>
+        <Sum label="Can go back">
+          {countsOf(replan.over)}
+          {money.refund > 0 && `, ${printMoney(money.refund)} paid back`}
+        </Sum>
+        <Sum label="Still to pay">{printMoney(money.now)}</Sum>
+        <Sum label="Extra cost">
+          <strong>{printMoney(money.extra)}</strong>
+        </Sum>
+      </dl>
+      <Boards replan={replan} {...room} />
+    </>
+  )
+}
+
+function Sum({ label, children }: { readonly label: string; readonly children: ReactNode }) {
+  return (
+    <div>
+      <dt>{label}</dt>
+      <dd>{children}</dd>
+    </div>
+  )
+}
+
+/** What is cut otherwise, and from what. */
+function Boards({ replan, longest, width, memberOf }: { readonly replan: Replan } & Room) {
+  const boards = restBoards(replan)
+  if (boards.length === 0) return null
+  return (
+    <ul className="boards-list rest-boards">
+      {boards.map(({ from, board }) => (
+        <li key={board.number}>
+          <span>{from}</span>
+          <BoardStrip group={groupOf(board)} longest={longest} width={width} memberOf={memberOf} />
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+function groupOf(board: Board) {
+  return { key: `${board.number}`, length: board.length, boards: [board] }
+}
+
+function countsOf(lines: readonly BoardCount[]): string {
+  return lines.length === 0
+    ? 'nothing'
+    : lines.map(({ count, length }) => `${count} × ${printStock(length)}`).join(', ')
+}

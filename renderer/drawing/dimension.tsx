@@ -1,4 +1,5 @@
 import type { Primitive } from '../../core/papers/index.ts'
+import { placeOfText } from './dimension-text.ts'
 import { type Fit, toX, toY } from './fit.ts'
 
 type DimensionPrimitive = Extract<Primitive, { kind: 'dimension' }>
@@ -19,8 +20,7 @@ export function Dimension({ p, fit }: { readonly p: DimensionPrimitive; readonly
   const bx = toX(fit, p.x2 + dx)
   const by = toY(fit, p.y2 + dy)
   const way = Math.sign(p.offset) || 1
-  const mx = (ax + bx) / 2
-  const my = (ay + by) / 2
+  const level = placeOfText(p.text, [ax, bx], p.x1 <= 0)
   return (
     <g className="dimension">
       {p.offset !== 0 && (
@@ -36,12 +36,12 @@ export function Dimension({ p, fit }: { readonly p: DimensionPrimitive; readonly
         <text
           className="dimension-text"
           textAnchor="middle"
-          transform={`translate(${mx - 5} ${my}) rotate(-90)`}
+          transform={`translate(${ax - 5} ${(ay + by) / 2}) rotate(-90)`}
         >
           {p.text}
         </text>
       ) : (
-        <text className="dimension-text" textAnchor="middle" x={mx} y={my - 5}>
+        <text className="dimension-text" textAnchor={level.anchor} x={level.at} y={ay - 5}>
           {p.text}
         </text>
       )}

@@ -8,6 +8,8 @@ export function relevantFields(job: Job, sections: readonly Section[]): readonly
 }
 
 export function isRelevant(path: string, job: Job): boolean {
+  // names a file for the command line; the window keeps its price book in the store
+  if (path === 'pricing.book') return false
   if (path.startsWith('frame.beams.rear.')) return job.site.attachment === 'freestanding'
   if (path === 'frame.bracing') return job.site.attachment === 'freestanding'
   if (path === 'site.ledgerFastener' || path === 'site.sheathing' || path === 'site.band')

@@ -145,13 +145,13 @@ function onTop(member: Member): readonly Primitive[] {
     : []
 }
 
-/** Marks of the joists in the middle of their length, of the beams past their right end. */
-function marks({ frame, job }: Design): readonly Primitive[] {
+/** Marks of the joists in the middle of their length, of the beams past their left end, clear of the dimensions. */
+function marks({ frame }: Design): readonly Primitive[] {
   const joists = frame.members.filter(({ role }) => role === 'joist')
   return [
     ...joists.map(({ id, box, mark }) =>
       text(id, 'marks', (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2, mark),
     ),
-    ...frame.beams.map((beam) => text(beam.id, 'marks', job.size.width + inches(8), beam.y, beam.mark)),
+    ...frame.beams.map((beam) => text(beam.id, 'marks', -inches(8), beam.y, beam.mark)),
   ]
 }

@@ -9,11 +9,17 @@ import { WhyButton } from '../sill/why-button.tsx'
 import './checks.css'
 
 /** One check: its mark, what it uses of its limit, and behind a click the clause, the figures and the steps. */
-export function CheckItem({ check }: { readonly check: Check }) {
+export function CheckItem({ check, told = true }: { readonly check: Check; readonly told?: boolean }) {
   const marks = useMarks(check.subjects)
   const mark = markOf(check.status)
   const ratio = check.governing?.ratio ?? null
   const judged = check.status === 'calculated only' || check.status === 'outside scope' ? check.status : null
+  const said = (
+    <p className={`check-said said-${mark}`}>
+      {check.message} {check.remedy}
+      {judged && ` This is ${judged}: it needs the building official’s word or a licensed designer.`}
+    </p>
+  )
   return (
     <li className="check">
       <details>
@@ -26,6 +32,7 @@ export function CheckItem({ check }: { readonly check: Check }) {
           {ratio !== null && <Bar ratio={ratio} mark={mark} />}
         </summary>
         {mark === 'passes' && <p>{check.message}</p>}
+        {mark !== 'passes' && !told && said}
         <p>
           <WhyButton id={check.id} of={check.title} />
         </p>
@@ -33,12 +40,7 @@ export function CheckItem({ check }: { readonly check: Check }) {
           <FindingText key={`${finding.method} ${finding.clause}`} finding={finding} />
         ))}
       </details>
-      {mark !== 'passes' && (
-        <p className={`check-said said-${mark}`}>
-          {check.message} {check.remedy}
-          {judged && ` This is ${judged}: it needs the building official’s word or a licensed designer.`}
-        </p>
-      )}
+      {mark !== 'passes' && told && said}
     </li>
   )
 }

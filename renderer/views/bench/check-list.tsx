@@ -6,9 +6,12 @@ import { CheckItem } from './check-item.tsx'
 export function CheckList({
   checks,
   fold = false,
+  told = Number.POSITIVE_INFINITY,
 }: {
   readonly checks: readonly Check[]
   readonly fold?: boolean
+  /** so many say at once what is the case and what to do; the others when they are opened */
+  readonly told?: number
 }) {
   const sorted = bySeverity(checks)
   const open = fold ? sorted.filter((check) => markOf(check.status) !== 'passes') : sorted
@@ -17,8 +20,8 @@ export function CheckList({
     <>
       {open.length > 0 && (
         <ul className="checks">
-          {open.map((check) => (
-            <CheckItem key={check.id} check={check} />
+          {open.map((check, index) => (
+            <CheckItem key={check.id} check={check} told={index < told} />
           ))}
         </ul>
       )}

@@ -57,7 +57,7 @@ export function Selection({ id }: { readonly id: string }) {
         <p className="soft">No check speaks of it by itself.</p>
       )}
       <p className="soft selection-cause">
-        {thing.cause.rule}
+        {thing.cause.rule.replace(/\.?$/, '.')}
         {fields.length > 0 && ` Set by: ${fields.join(', ')}.`} <WhyButton id={id} of={thing.label} />
       </p>
     </section>

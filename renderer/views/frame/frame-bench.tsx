@@ -27,7 +27,7 @@ export function FrameBench({ job }: { readonly job: Job }) {
       <SelectionSlot />
       <section className="group">
         <h2>Checks</h2>
-        <CheckList checks={checks} fold />
+        <CheckList checks={checks} fold told={2} />
       </section>
       <FoldedGroup title="Lumber" fields={pick('frame.species', 'frame.grade', 'frame.treatment')} />
       <FoldedGroup

@@ -96,7 +96,8 @@ function GroupRows({ group, lines }: { readonly group: LineGroup; readonly lines
       {lines.map((line) => (
         <tr key={line.id}>
           <td>
-            {line.label} {line.code !== '' && <span className="soft">{line.code}</span>}
+            {line.label.replace(/ ft$/, '\u00a0ft')}{' '}
+            {line.code !== '' && <span className="soft price-code">{line.code}</span>}
           </td>
           <td>
             {printThousandths(line.thousandths)} {line.unit}

@@ -18,9 +18,16 @@ import './tape.css'
 const SIDE = 46
 const FINE_STEP = inches(1)
 
-/** A label stands clear of its point: above it where the curve runs low, else below it. */
-function labelTop(y: number): number {
-  return y > (CURVE.top + CURVE.bottom) / 2 ? y - 28 : y + 7
+/** room of a label over and under its point, px */
+const LABEL = { over: 28, under: 27 } as const
+
+/**
+ * A label stands clear of the curve, which falls with the width: under it on the side of the narrower widths, over it on
+ * the other, unless there is no room for it there.
+ */
+function labelTop(y: number, isNarrower: boolean): number {
+  const under = isNarrower ? y + LABEL.under <= CURVE.bottom + 10 : y - LABEL.over < CURVE.top - 10
+  return under ? y + 7 : y - LABEL.over
 }
 
 /** Width and its price: the tape under the plan, dragged or typed into, with the price per square foot along it. */
@@ -196,7 +203,7 @@ export function Tape({
             ...(each.width < width
               ? { right: wide - xOf(scale, each.width) - 4 }
               : { left: xOf(scale, each.width) - 4 }),
-            top: labelTop(money ? yOf(money, each.perSquareFoot) : CURVE.top),
+            top: labelTop(money ? yOf(money, each.perSquareFoot) : CURVE.top, each.width < width),
           }}
           title={`Make the deck ${printLength(each.width)} wide`}
           onClick={() =>

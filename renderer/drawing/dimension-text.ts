@@ -1,0 +1,17 @@
+/** a letter of a dimension takes so much, its text keeps so much clear of the ticks, and stands so far beyond them, px */
+const LETTER = 5.6
+const ROOM = 6
+const BEYOND = 7
+
+/**
+ * Where the text of a level dimension stands along its line, px: in the middle; where the line is too short for it,
+ * beyond the end that is the end of its chain.
+ */
+export function placeOfText(
+  text: string,
+  [from, to]: readonly [number, number],
+  isFirst: boolean,
+): { readonly at: number; readonly anchor: 'start' | 'middle' | 'end' } {
+  if (to - from >= text.length * LETTER + ROOM) return { at: (from + to) / 2, anchor: 'middle' }
+  return isFirst ? { at: from - BEYOND, anchor: 'end' } : { at: to + BEYOND, anchor: 'start' }
+}

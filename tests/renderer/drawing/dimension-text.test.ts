@@ -1,0 +1,11 @@
+import { expect, test } from 'vitest'
+import { placeOfText } from '../../../renderer/drawing/dimension-text.ts'
+
+test('a text stands in the middle of a line that has room for it', () => {
+  expect(placeOfText(`7'-2"`, [100, 260], true)).toEqual({ at: 180, anchor: 'middle' })
+})
+
+test('where its line is too short it stands beyond the end of the chain, and never over the line', () => {
+  expect(placeOfText(`1'-0"`, [100, 122], true)).toEqual({ at: 93, anchor: 'end' })
+  expect(placeOfText(`1'-0"`, [100, 122], false)).toEqual({ at: 129, anchor: 'start' })
+})

@@ -46,5 +46,17 @@ for (const colorScheme of ['light', 'dark'] as const) {
       .getByRole('button', { name: /^Checks/ })
       .click()
     expect(await faultsOf(page), 'all checks').toEqual([])
+
+    await page.getByRole('contentinfo').getByRole('button', { name: /^Cost/ }).click()
+    await page.locator('.why-chain summary').filter({ hasText: 'Overhead' }).click()
+    await expect(page.getByRole('button', { name: /^Overhead: / })).toBeVisible()
+    expect(await faultsOf(page), 'why of the cost').toEqual([])
+
+    const places = page.getByRole('navigation', { name: 'Work places' })
+    await places.getByRole('button', { name: 'Price' }).click()
+    const file = { name: 'yard.json', mimeType: 'application/json', buffer: Buffer.from('{ "version": 1 }') }
+    await page.getByLabel('File of a price book').setInputFiles(file)
+    await expect(page.getByText('The file was not taken')).toBeVisible()
+    expect(await faultsOf(page), 'faults of a price book').toEqual([])
   })
 }

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest'
 import { previewOf } from '../../../renderer/views/cut-list/preview.ts'
-import { readFileText } from '../../../renderer/views/cut-list/read-file-text.ts'
 
 describe('the preview of a list', () => {
   test('shows the first rows as they stand, with what each column was found to hold', () => {
@@ -20,16 +19,5 @@ describe('the preview of a list', () => {
   test('of nothing, or of a text that breaks off, is nothing', () => {
     expect(previewOf('  \n')).toBeNull()
     expect(previewOf('"open')).toBeNull()
-  })
-})
-
-describe('a chosen file', () => {
-  test('is read as UTF-8, or refused in a sentence that says what to do', async () => {
-    expect(await readFileText(new File(['Length\n½'], 'a.csv'))).toEqual({ ok: true, value: 'Length\n½' })
-    expect(await readFileText(new File([new Uint8Array([0xff, 0xfe])], 'a.xls'))).toMatchObject({
-      ok: false,
-      error: expect.stringContaining('a.xls is not text in UTF-8. Save it from the spreadsheet as CSV'),
-    })
-    expect(await readFileText(new File([new Uint8Array(4_600_000)], 'b.csv'))).toMatchObject({ ok: false })
   })
 })

@@ -1,6 +1,7 @@
 export { type ConcreteOrder, concreteOrder, FULL_LOAD } from './concrete-order.ts'
 export { type FootingRow, footingSchedule } from './footing-schedule.ts'
 export { type Found, type FoundOption, foundOff } from './found-off.ts'
+export { LAYOUT_TOLERANCE, type LayoutCheck, layoutChecks } from './layout-checks.ts'
 export { type MeasuredPosts, measuredPosts } from './measured-posts.ts'
 export { soilCautions } from './soil-cautions.ts'
 export { type TubePlan, tubePlan } from './tube-plan.ts'

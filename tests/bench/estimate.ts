@@ -3,6 +3,7 @@ import { auditPlan, planCuts } from '../../core/cutting/index.ts'
 import { design, estimate } from '../../core/estimate.ts'
 import { DEMO_JOB } from '../../core/job/index.ts'
 import { cutJobs, SAMPLE_BOOK } from '../../core/pricing/index.ts'
+import { sizeIt } from '../../core/sizing/index.ts'
 import { feet, inches } from '../../core/units/index.ts'
 import { loadHighs } from '../../main/workers/lp/highs.ts'
 import { calibrate, medianTime, type Time } from './calibration.ts'
@@ -45,6 +46,12 @@ print(
   'whole estimate with its proof',
   medianTime(9, () => estimate(DEMO_JOB, SAMPLE_BOOK, engine)),
   300,
+)
+
+print(
+  'sizing of the frame',
+  medianTime(3, () => sizeIt(DEMO_JOB, SAMPLE_BOOK, engine)),
+  2000,
 )
 
 let proven = 0

@@ -6,6 +6,7 @@ import {
   concreteOrder,
   footingSchedule,
   foundOff,
+  layoutChecks,
   measuredPosts,
   soilCautions,
   tubePlan,
@@ -190,6 +191,18 @@ describe('posts measured at the piers', () => {
     const short = measured('1: 12 ft').found
     expect(short?.enough).toBe(false)
     expect(short?.message).toContain('too short: post 1')
+  })
+})
+
+describe('checks of a layout', () => {
+  it('are both long diagonals, and the outer holes in one pull', () => {
+    const [square, holes] = layoutChecks(planned)
+    // by hand: the diagonal of 282 by 162 in is 325.22 in; from 12 to 270 in along are 258 in, three bays of 86
+    expect(square?.measures).toBe(inches(325.25))
+    expect([holes?.measures, holes?.what]).toEqual([
+      inches(258),
+      `Hole 1 to hole 4, centre to centre in one pull; between them 7'-2", 7'-2", 7'-2"`,
+    ])
   })
 })
 

@@ -7,6 +7,9 @@ import { plural } from '../../../state/print.ts'
 import { BoardStrip } from '../board-strip.tsx'
 import { printStock } from '../print-stock.ts'
 
+/** room that a label takes more than a board's number does, px; see day.css */
+const LABEL = 60
+
 interface Room {
   readonly longest: number
   readonly width: number
@@ -21,7 +24,7 @@ export function RestResult({ answer, ...room }: { readonly answer: ProductRest }
     <div className="rest" role="region" aria-label={`The rest of ${answer.label}`}>
       <Way title={fewerChanges === null ? 'The rest' : 'The cheapest way'} replan={replan} {...room} />
       {fewerChanges === null ? (
-        <p className="soft">No other plan changes fewer boards for the same money or less.</p>
+        <p className="soft">There is no way that changes fewer boards.</p>
       ) : (
         <details className="folded">
           <summary>
@@ -45,11 +48,13 @@ function Way({ title, replan, ...room }: { readonly title: string; readonly repl
         <Sum label="Boards that change">
           {changed.length === 0 ? 'none' : changed.map((number) => `no. ${number}`).join(', ')}
         </Sum>
-        <Sum label="Buy more">{countsOf(replan.more)}</Sum>
+        <Sum label="Still to buy">{countsOf(replan.buy)}</Sum>
+        <Sum label="More than planned">{countsOf(replan.more)}</Sum>
         <Sum label="No longer to be bought">{countsOf(replan.notToBuy)}</Sum>
         <Sum label="Can go back">
           {countsOf(replan.over)}
-          {money.refund > 0 && `, ${printMoney(money.refund)} paid back`}
+          {replan.over.length > 0 &&
+            (money.refund > 0 ? `, for ${printMoney(money.refund)}` : ', for nothing as the yard is stated')}
         </Sum>
         <Sum label="Still to pay">{printMoney(money.now)}</Sum>
         <Sum label="Extra cost">
@@ -79,7 +84,12 @@ function Boards({ replan, longest, width, memberOf }: { readonly replan: Replan 
       {boards.map(({ from, board }) => (
         <li key={board.number}>
           <span>{from}</span>
-          <BoardStrip group={groupOf(board)} longest={longest} width={width} memberOf={memberOf} />
+          <BoardStrip
+            group={groupOf(board)}
+            longest={longest}
+            width={Math.max(160, width - LABEL)}
+            memberOf={memberOf}
+          />
         </li>
       ))}
     </ul>

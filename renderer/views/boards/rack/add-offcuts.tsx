@@ -1,4 +1,5 @@
 import { type FormEvent, useId, useState } from 'react'
+import type { ProductClass } from '../../../../core/frame/index.ts'
 import { productKey, productName } from '../../../../core/pricing/index.ts'
 import { parseLength } from '../../../../core/units/index.ts'
 import { useJob, useSession } from '../../../state/session-context.ts'
@@ -7,7 +8,7 @@ import '../entry-form.css'
 /** Most that are put on the rack at once. */
 const MOST = 500
 
-/** Offcuts put on the rack by hand: of a product of the price book, at a length. */
+/** Offcuts put on the rack by hand: of a product of the price book, this job's first, at a length. */
 export function AddOffcuts() {
   const session = useSession()
   const book = useJob((state) => state.prices?.book ?? null)
@@ -16,7 +17,11 @@ export function AddOffcuts() {
   const [length, setLength] = useState('')
   const [count, setCount] = useState('1')
   const [fault, setFault] = useState<string | null>(null)
-  const products = book?.lumber.map(({ product }) => product) ?? []
+  const plans = useJob((state) => state.estimate?.plans)
+  const own = new Set(plans?.map((planned) => productKey(planned.product)))
+  const listed = book?.lumber.map((entry) => entry.product) ?? []
+  const isOwn = (each: ProductClass) => own.has(productKey(each))
+  const products = [...listed.filter(isOwn), ...listed.filter((each) => !isOwn(each))]
   const product = products.find((each) => productKey(each) === chosen) ?? products[0]
   if (product === undefined) return null
 

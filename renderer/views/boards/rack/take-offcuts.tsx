@@ -14,8 +14,14 @@ export function TakeOffcuts({ job }: { readonly job: Job }) {
   const [asked, setAsked] = useState(false)
   const from = job.cutting.keepOffcutsFrom
   if (from === 0) return <p className="soft">This job keeps no offcuts: see the fields under Cutting.</p>
-  const boards = plans?.flatMap(({ plan }) => plan.boards) ?? []
-  const left = boards.filter((board) => board.offcut >= from).length
+  const left = plans?.flatMap(({ plan }) => plan.boards.filter((board) => board.offcut >= from)).length ?? 0
+  const used =
+    plans?.flatMap(({ plan, onHand }) => plan.boards.filter((board) => onHand.includes(board.stockId)))
+      .length ?? 0
+  if (left + used === 0)
+    return <p className="soft">This job leaves no offcut of {printLength(from)} or longer.</p>
+  const verb =
+    left > 0 ? `Put ${plural(left, 'offcut')} on the rack` : `Take ${plural(used, 'offcut')} off the rack`
   if (!asked) {
     return (
       <button type="button" className="button" disabled={!ready} onClick={() => setAsked(true)}>
@@ -26,8 +32,8 @@ export function TakeOffcuts({ job }: { readonly job: Job }) {
   return (
     <div className="rack-ask" role="group" aria-label="Put this job’s offcuts on the rack">
       <p>
-        The job then counts as cut: {plural(left, 'offcut')} of {printLength(from)} and longer come onto the
-        rack, and those it is cut from leave it. Once for each job.
+        The job then counts as cut: its offcuts of {printLength(from)} and longer, {left} in all, come onto
+        the rack, and the {used} it is cut from leave it. Once for each job.
       </p>
       <button
         type="button"
@@ -38,7 +44,7 @@ export function TakeOffcuts({ job }: { readonly job: Job }) {
           void session.takeOffcuts()
         }}
       >
-        Put {plural(left, 'offcut')} on the rack
+        {verb}
       </button>
       <button type="button" className="button" onClick={() => setAsked(false)}>
         Not now

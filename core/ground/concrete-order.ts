@@ -5,6 +5,8 @@ import { type Cents, cents } from '../units/index.ts'
 
 /** Cubic feet in a cubic yard. */
 const YARD = 27
+/** Yards below which a truck comes at a short-load fee: common practice, no source; the yard says its own. */
+const FULL_LOAD = 3
 /** Trucks are loaded to the quarter yard: common practice, no source. */
 const TRUCK_STEP = 0.25
 
@@ -62,6 +64,3 @@ export function concreteOrder({ job, takeoff }: Design, book: PriceBook): Concre
     breakEven: bagFoot <= truckFoot ? null : Math.min(fee / (bagFoot - truckFoot), FULL_LOAD * YARD),
   }
 }
-
-/** Yards below which a truck comes at a short-load fee: common practice, no source; the yard says its own. */
-export const FULL_LOAD = 3

@@ -3,7 +3,7 @@ import { holeSetOut } from '../frame/index.ts'
 import { inches, nearestSixteenth, printLength, type Ticks, ticks } from '../units/index.ts'
 
 /** How near a hole's centre is set to its place with strings and a tape: common practice, no source. */
-export const LAYOUT_TOLERANCE = inches(1 / 4)
+const LAYOUT_TOLERANCE = inches(1 / 4)
 
 /** A measure that a person takes when all is marked, to find a mistake. */
 export interface LayoutCheck {

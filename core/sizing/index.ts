@@ -1,6 +1,5 @@
 export { tubeTakesPost } from './catalogue.ts'
 export { choiceOf, withChoice } from './choice.ts'
-export { standsInTheWay } from './known-failures.ts'
 export { costOf, sharesOf } from './least-cost.ts'
 export { sizeIt } from './size-it.ts'
 export type * from './types.ts'

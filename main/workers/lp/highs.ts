@@ -13,6 +13,19 @@ import type {
 /** A safety net against a run that never ends; work limits, not this, decide results. */
 const MOST_SIMPLEX_STEPS = 2_000_000
 
+/**
+ * The questions asked are mostly answered by "no" and come with a good plan already: halves the time of those of one
+ * deck (110 to 57 ms for its 2x10).
+ */
+const NO_HEURISTICS = {
+  mip_heuristic_effort: 0,
+  mip_heuristic_run_feasibility_jump: false,
+  mip_heuristic_run_rins: false,
+  mip_heuristic_run_rens: false,
+  mip_heuristic_run_root_reduced_cost: false,
+  mip_heuristic_run_zi_round: false,
+} as const
+
 let loaded: Promise<LpEngine> | undefined
 
 /** HiGHS in WebAssembly, loaded once per thread; the model stays inside and keeps its basis between solves. */
@@ -146,6 +159,7 @@ function solveInteger(highs: Highs, program: IntegerProgram): IntegerSolution {
       mip_rel_gap: 0,
       mip_abs_gap: program.gap,
       mip_max_nodes: program.maxNodes,
+      ...NO_HEURISTICS,
       ...(program.target === null ? {} : { objective_target: program.target }),
     })
     if (program.start !== undefined) model.setSolution({ colValue: Float64Array.from(program.start) })

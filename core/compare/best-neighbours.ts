@@ -2,7 +2,7 @@ import { feet } from '../units/index.ts'
 import type { CompareRow } from './types.ts'
 
 /** What must be known of the deck's own width to tell which neighbours are better. */
-export type Own = Pick<CompareRow, 'width' | 'perSquareFoot' | 'fitsStock'>
+type Own = Pick<CompareRow, 'width' | 'perSquareFoot' | 'fitsStock'>
 
 /** How far a neighbour is looked for. */
 const REACH = feet(4)

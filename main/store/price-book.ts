@@ -1,7 +1,7 @@
 import type { Database } from 'better-sqlite3'
 
 /** The user's own price book: the text of the file, so that what stands in it as a comment comes back too. */
-export interface StoredPrices {
+interface StoredPrices {
   readonly text: string
   /** ISO time */
   readonly importedAt: string

@@ -23,7 +23,7 @@ export default defineConfig({
       project('reference'),
       project('properties', { setupFiles: ['tests/properties/setup.ts'] }),
       project('contract'),
-      project('oracles'),
+      project('oracles', { setupFiles: ['tests/properties/setup.ts'] }),
       project('gate'),
     ],
     coverage: { provider: 'v8', include: ['core/**/*.ts'], reportsDirectory: 'reports/coverage' },

@@ -19,7 +19,7 @@ const plainJob = arbitraryCutJob.map(
   }),
 )
 
-const runs = Number(process.env.FC_RUNS ?? 300)
+const runs = Number(process.env.FC_RUNS ?? 100)
 
 describe('a plan of the rest of the day', () => {
   it('costs the least that trying everything finds, cuts no sawn piece again and makes every piece once', () => {

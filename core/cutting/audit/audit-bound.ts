@@ -105,6 +105,8 @@ function capTolls(
       const hard = Math.min(
         rule.cap !== null && rule.excess === null ? rule.cap : members,
         run.neighboursApart ? Math.ceil(members / 2) : members,
+        // what a window allows at all its points together, it allows at this one
+        ...(run.windows ?? []).filter((window) => window.points.includes(point)).map((window) => window.cap),
       )
       if (cap < hard) {
         if (!soft) return null

@@ -23,7 +23,7 @@ test('a board is culled, the rest is planned, and it says what to buy and what t
   // the demonstration's four posts come from one 8 ft 6x6: without it, another one is bought at its price
   const posts = product(page, '6x6')
   await expect(posts.getByText('0 of 1 sawn')).toBeVisible()
-  await posts.getByRole('button', { name: 'Something is wrong with board 1' }).click()
+  await posts.getByRole('button', { name: 'Wrong? Board 1' }).click()
   await posts.getByRole('button', { name: 'Cull the whole board' }).click()
   await expect(posts.getByText('culled')).toBeVisible()
   await posts.getByRole('button', { name: 'Plan the rest again' }).click()

@@ -13,9 +13,9 @@ test('an offcut put on the rack makes the job cheaper, and taken off again deare
   await expect(rack(page).getByText(/^None\./)).toBeVisible()
   const before = await dollars(page, 'Cost')
   await rack(page).getByRole('combobox', { name: 'Product' }).selectOption('6x6 SP No.2 treated')
-  await rack(page).getByRole('textbox', { name: 'Length' }).fill('8 foot')
+  await rack(page).getByRole('textbox', { name: 'Length' }).fill('8 fot')
   await rack(page).getByRole('button', { name: 'Put on the rack', exact: true }).click()
-  await expect(rack(page).getByRole('alert')).toContainText('foot')
+  await expect(rack(page).getByRole('alert')).toContainText('fot')
   await rack(page).getByRole('textbox', { name: 'Length' }).fill('8 ft')
   await rack(page).getByRole('button', { name: 'Put on the rack', exact: true }).click()
   await expect(rack(page).getByRole('listitem')).toContainText(`1 × 8'-0" 6x6`)
@@ -34,6 +34,10 @@ test('a job’s offcuts come onto the rack once, after they were asked for by th
   program,
 }) => {
   await openAt(page, program.link, 'Boards')
+  await page.getByRole('textbox', { name: 'Keep offcuts from' }).fill('6 in')
+  await page.keyboard.press('Enter')
+  await settled(page)
+  await expect(page.getByText(/^saved \d\d:\d\d$/)).toBeVisible()
   const before = await dollars(page, 'Cost')
   const put = rack(page).getByRole('button', { name: 'Put this job’s offcuts on the rack' })
   await put.click()

@@ -47,7 +47,7 @@ export function DayBoard({
         type="button"
         className="button"
         aria-expanded={open}
-        aria-label={`Something is wrong with board ${number}`}
+        aria-label={`Wrong? Board ${number}`}
         onClick={() => setOpen(!open)}
       >
         Wrong?

@@ -1,0 +1,103 @@
+import { describe, expect, test } from 'vitest'
+import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
+import { cents, feet, ticks } from '../../../core/units/index.ts'
+import {
+  atYard,
+  boardsOf,
+  cull,
+  forgive,
+  hasBegun,
+  isSawn,
+  markSawn,
+  newDay,
+  spoil,
+} from '../../../renderer/state/saw-day.ts'
+import {
+  readLeft,
+  readPlace,
+  readPrice,
+  readRefund,
+} from '../../../renderer/views/boards/day/read-entries.ts'
+import { troublesOf } from '../../../renderer/views/boards/day/troubles.ts'
+import { estimateOf } from '../../fixtures/engine.ts'
+import { smallJob } from '../../fixtures/worked-job.ts'
+
+const plans = estimateOf(smallJob(), SAMPLE_BOOK).plans.map(({ plan }) => plan)
+const plan = plans.find((each) => each.boards.some((board) => board.cuts.length > 1)) ?? plans[0]
+if (plan === undefined) throw new Error('the small job has no plan')
+const begun = newDay(plan, [])
+const board = plan.boards.find((each) => each.cuts.length > 1) ?? plan.boards[0]
+const cut = board?.cuts[0]
+if (board === undefined || cut === undefined) throw new Error('the plan has no board')
+const { number } = board
+
+describe('a day at the saw', () => {
+  test('begins with the whole order there and nothing sawn', () => {
+    expect(begun.day.bought).toBe('all')
+    expect(hasBegun(begun)).toBe(false)
+    expect(isSawn(begun.day, number)).toBe(false)
+  })
+
+  test('takes a board as sawn once, and back with what was said of its pieces', () => {
+    const sawn = markSawn(markSawn(begun.day, number, true), number, true)
+    expect(sawn.sawn).toEqual([{ board: number, pieces: 'all' }])
+    expect(hasBegun({ ...begun, day: sawn })).toBe(true)
+    const short = spoil(sawn, number, cut.pieceId, ticks(cut.length - 32))
+    expect(markSawn(short, number, false)).toEqual(begun.day)
+  })
+
+  test('a piece that came out wrong makes its board sawn; of two words on it the later holds', () => {
+    const first = spoil(begun.day, number, cut.pieceId, feet(1))
+    const lost = spoil(first, number, cut.pieceId, null)
+    expect(isSawn(lost, number)).toBe(true)
+    expect(lost.miscuts).toEqual([{ board: number, pieceId: cut.pieceId, length: null }])
+    expect(troublesOf(board, first)).toEqual([`${cut.mark} came out 1'-0"`])
+    expect(troublesOf(board, lost)).toEqual([`${cut.mark} is lost`])
+  })
+
+  test('tells a culled board from a bad stretch, and forgives both', () => {
+    const bad = cull(cull(begun.day, number, feet(1), feet(2)), number, ticks(0), board.length)
+    expect(troublesOf(board, bad)).toEqual([`bad from 1'-0" to 2'-0"`, 'culled'])
+    expect(forgive(bad, number)).toEqual(begun.day)
+  })
+
+  test('keeps one word per length of the yard, and none that says nothing', () => {
+    const [line] = plan.order
+    const stockId = line?.stockId ?? ''
+    const out = atYard(begun.day, { stockId, left: 0, price: null })
+    const dearer = atYard(out, { stockId, left: 0, price: cents(1234) })
+    expect(dearer.yard).toEqual([{ stockId, left: 0, price: 1234 }])
+    expect(atYard(dearer, { stockId, left: null, price: null })).toEqual(begun.day)
+  })
+
+  test('is not the day of other boards', () => {
+    const others = { ...plan, boards: plan.boards.slice(1) }
+    expect(boardsOf(others)).not.toBe(begun.boards)
+    expect(boardsOf({ ...plan, gap: cents(7) })).toBe(begun.boards)
+  })
+})
+
+describe('what is typed at the saw', () => {
+  test('is read as lengths, counts, dollars and shares; nothing written says nothing', () => {
+    expect(readPlace('3 ft 6 in', feet(8))).toEqual({ ok: true, value: 42 * 32 })
+    expect(readLeft(' ')).toEqual({ ok: true, value: null })
+    expect(readLeft('0')).toEqual({ ok: true, value: 0 })
+    expect(readPrice('')).toEqual({ ok: true, value: null })
+    expect(readPrice('$12.50')).toEqual({ ok: true, value: 1250 })
+    expect(readRefund('80 %')).toEqual({ ok: true, value: 8000 })
+    expect(readRefund('')).toEqual({ ok: true, value: 0 })
+  })
+
+  test.each([
+    [readPlace('9 ft', feet(8)), /9 ft.*8'-0" long\.$/],
+    [readPlace('', feet(8)), /no length here/],
+    [readLeft('1.5'), /"1\.5" is no number of boards/],
+    [readLeft('-1'), /whole number, 0 for none/],
+    [readPrice('-3'), /not cost less than nothing/],
+    [readPrice('ten'), /ten/],
+    [readRefund('120 %'), /between 0 and 100 %/],
+  ])('is refused with a sentence: %j', (read, sentence) => {
+    expect(read.ok).toBe(false)
+    expect(read.ok ? '' : read.error).toMatch(sentence)
+  })
+})

@@ -12,6 +12,7 @@ import {
   newDay,
   spoil,
 } from '../../../renderer/state/saw-day.ts'
+import { rangesOf } from '../../../renderer/views/boards/day/ranges.ts'
 import {
   readLeft,
   readPlace,
@@ -75,6 +76,16 @@ describe('a day at the saw', () => {
     expect(boardsOf(others)).not.toBe(begun.boards)
     expect(boardsOf({ ...plan, gap: cents(7) })).toBe(begun.boards)
   })
+})
+
+test.each([
+  [[], ''],
+  [[4], '4'],
+  [[1, 2], '1, 2'],
+  [[9, 1, 2, 3, 7, 8], '1–3, 7–9'],
+  [[1, 3, 4, 6], '1, 3, 4, 6'],
+])('board numbers %j are told as %s', (numbers, text) => {
+  expect(rangesOf(numbers)).toBe(text)
 })
 
 describe('what is typed at the saw', () => {

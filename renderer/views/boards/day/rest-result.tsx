@@ -1,11 +1,13 @@
 import type { ReactNode } from 'react'
-import type { Board, BoardCount, Replan } from '../../../../core/cutting/index.ts'
+import type { Board, BoardCount, CutPlan, Replan } from '../../../../core/cutting/index.ts'
 import { restBoards } from '../../../../core/papers/index.ts'
 import type { ProductRest } from '../../../../core/plan-the-rest.ts'
 import { cents, printMoney } from '../../../../core/units/index.ts'
-import { plural } from '../../../state/print.ts'
+import { plural, printDifference } from '../../../state/print.ts'
 import { BoardStrip } from '../board-strip.tsx'
 import { printStock } from '../print-stock.ts'
+import { rangesOf } from './ranges.ts'
+import { sameLengths } from './same-lengths.ts'
 
 /** room that a label takes more than a board's number does, px; see day.css */
 const LABEL = 60
@@ -22,7 +24,12 @@ export function RestResult({ answer, ...room }: { readonly answer: ProductRest }
   const { fewerChanges } = replan
   return (
     <div className="rest" role="region" aria-label={`The rest of ${answer.label}`}>
-      <Way title={fewerChanges === null ? 'The rest' : 'The cheapest way'} replan={replan} {...room} />
+      <Way
+        title={fewerChanges === null ? 'The rest' : 'The cheapest way'}
+        plan={answer.plan}
+        replan={replan}
+        {...room}
+      />
       {fewerChanges === null ? (
         <p className="soft">There is no way that changes fewer boards.</p>
       ) : (
@@ -31,22 +38,29 @@ export function RestResult({ answer, ...room }: { readonly answer: ProductRest }
             Fewer changes: {plural(fewerChanges.changed.length, 'board')} instead of {replan.changed.length},
             for {printMoney(cents(fewerChanges.money.extra - replan.money.extra))} more
           </summary>
-          <Way title="Fewer changes" replan={fewerChanges} {...room} />
+          <Way title="Fewer changes" plan={answer.plan} replan={fewerChanges} {...room} />
         </details>
       )}
     </div>
   )
 }
 
-function Way({ title, replan, ...room }: { readonly title: string; readonly replan: Replan } & Room) {
+function Way({
+  title,
+  plan,
+  replan,
+  ...room
+}: { readonly title: string; readonly plan: CutPlan; readonly replan: Replan } & Room) {
   const { money, changed } = replan
+  const same = sameLengths(plan, replan)
   return (
     <>
       <h3>{title}</h3>
       <p className="soft">{replan.why}</p>
       <dl className="rest-sums">
         <Sum label="Boards that change">
-          {changed.length === 0 ? 'none' : changed.map((number) => `no. ${number}`).join(', ')}
+          {changed.length === 0 ? 'none' : `${changed.length}: no. ${rangesOf(changed)}`}
+          {same > 0 && `; ${same} of them cut to the same lengths under other marks`}
         </Sum>
         <Sum label="Still to buy">{countsOf(replan.buy)}</Sum>
         <Sum label="More than planned">{countsOf(replan.more)}</Sum>
@@ -57,6 +71,11 @@ function Way({ title, replan, ...room }: { readonly title: string; readonly repl
             (money.refund > 0 ? `, for ${printMoney(money.refund)}` : ', for nothing as the yard is stated')}
         </Sum>
         <Sum label="Still to pay">{printMoney(money.now)}</Sum>
+        {money.joints !== 0 && (
+          <Sum label="Joints against the plan">
+            {printDifference(money.joints, (size) => printMoney(cents(size)))}
+          </Sum>
+        )}
         <Sum label="Extra cost">
           <strong>{printMoney(money.extra)}</strong>
         </Sum>

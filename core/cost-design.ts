@@ -47,7 +47,7 @@ export interface Costed {
 }
 
 /** Nodes for one product of one deck: a person waits for it. What is not proven by then says how far it may be off. */
-const NODES_FOR_A_DECK = 300
+const NODES_FOR_A_DECK = 600
 
 /** Plans every product class, has each plan audited, and prices the whole. Throws where an audit finds a fault: a bug. */
 export function costDesign(

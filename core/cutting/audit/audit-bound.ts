@@ -133,7 +133,7 @@ function boardWorths(
   priceOf: ReadonlyMap<number, number>,
   scale: number,
 ): Map<string, number> {
-  const savings = job.keep !== null || job.perCut > 0
+  const savings = (job.keep?.centsPerFoot ?? 0) > 0 || job.perCut > 0
   const worths: Worth[] = []
   for (const [length, count] of most) {
     const price = (priceOf.get(length) ?? 0) - job.perCut * scale

@@ -133,6 +133,6 @@ export function buildProblem(job: CutJob): Result<Problem, Infeasible> {
     return { group, members: group.members.length, nodes: graph.nodes, arcs, caps: capsOf(group) }
   })
   const capacity = stocks.reduce((most, stock) => Math.max(most, stock.capacity), 0)
-  const savings = job.keep !== null || job.perCut > 0
+  const savings = (job.keep?.centsPerFoot ?? 0) > 0 || job.perCut > 0
   return ok({ job, unit, items, stocks, runs, capacity, perPiece: job.perCut, savings })
 }

@@ -3,8 +3,9 @@ import { boardValues } from '../bound/dual-bound.ts'
 import type { KnapsackTable } from '../bound/knapsack-table.ts'
 import { capPricesByPoint } from '../bound/least-flow.ts'
 import { patternOf, savingOf } from '../model/board-cost.ts'
-import { type Costs, savingIn } from '../model/costs.ts'
+import { type Costs, costIn, savingIn } from '../model/costs.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
+import type { IntegerQuestion } from './integer.ts'
 
 /** Most cells of the completion table kept at once: 8 bytes each. */
 const MOST_CELLS = 6_000_000
@@ -98,6 +99,30 @@ function greatestSaving(problem: Problem, stock: number): number {
   const capacity = problem.stocks[stock]?.capacity ?? 0
   for (let used = 1; used <= capacity; used++) most = Math.max(most, savingOf(problem, stock, used))
   return most
+}
+
+/** Of the patterns at hand and the arcs, those that a plan cheaper than `below` can use. */
+export function usefulBelow(
+  problem: Problem,
+  costs: Costs,
+  patterns: readonly Pattern[],
+  bound: DualBound,
+  below: number,
+): Pick<IntegerQuestion, 'patterns' | 'below' | 'arcs'> {
+  if (below === Number.POSITIVE_INFINITY) return { patterns, below }
+  const { prices } = bound
+  const slack = (below - 1) * prices.scale - bound.exact
+  const kept = arcsWithin(problem, costs, bound, below)
+  const reduced = (pattern: Pattern): number =>
+    pattern.items.reduce(
+      (left, item, k) => left - (prices.items[item] ?? 0) * (pattern.counts[k] ?? 0),
+      costIn(problem, costs, pattern) * prices.scale,
+    )
+  return {
+    patterns: patterns.filter((pattern) => reduced(pattern) <= slack),
+    below,
+    arcs: (run, arc) => kept[run]?.[arc] === true,
+  }
 }
 
 /** Arcs that a plan cheaper than `upper` can use: those on a way whose price is near enough to the least. */

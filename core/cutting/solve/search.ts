@@ -6,6 +6,7 @@ import type { Problem } from '../model/problem.ts'
 import { branch } from './branch.ts'
 import { deepen } from './deepen.ts'
 import { dive } from './dive.ts'
+import { usefulBelow } from './enumerate.ts'
 import { generate, tableFor } from './generate.ts'
 import { bestOf, type IntegerAnswer } from './integer.ts'
 import { Master } from './master.ts'
@@ -17,7 +18,7 @@ import { startingPlans } from './start.ts'
 import type { Work } from './work.ts'
 
 /** Nodes of the first dive over the columns at hand. */
-const FIRST_NODES = 12
+const FIRST_NODES = 6
 
 /** From so many lengths on, dives with new patterns come first; where runs are to be jointed they find little. */
 const DIVING = 25
@@ -99,7 +100,7 @@ export function search(
           problem,
           costs,
           engine,
-          { patterns: master.patterns(), below: upper(), enough: bound, nodes },
+          { ...usefulBelow(problem, costs, master.patterns(), dual, upper()), enough: bound, nodes },
           work,
         ),
       )
@@ -141,9 +142,12 @@ export function search(
   }
 }
 
-/** Large masters start from a rich pool, which saves most of their iterations. */
+/**
+ * Large masters start from a rich pool, which saves most of their iterations. Where runs are to be jointed most
+ * lengths are never cut, and a rich pool costs more than it saves.
+ */
 function roundsFor(problem: Problem): number {
-  const rows = problem.items.length
+  const rows = problem.items.filter((item) => item.demand > 0).length
   return rows < 30 ? 1 : rows < 100 ? 6 : 20
 }
 

@@ -48,8 +48,9 @@ export interface Pool {
 const ESTIMATES_KEPT = 8
 const DECKS_KEPT = 8
 
-export function createPool(options: { readonly workerPath: string }): Pool {
-  const estimates = new EstimateQueue(options.workerPath)
+/** @param options patience: how long, in ms, an estimate may keep a newer edit waiting before it is stopped */
+export function createPool(options: { readonly workerPath: string; readonly patience?: number }): Pool {
+  const estimates = new EstimateQueue(options.workerPath, options.patience)
   const comparisons = new CompareRuns(options.workerPath)
   const cutLists = new LatestRun<CutListWanted, CutListAnswer>({
     ...options,

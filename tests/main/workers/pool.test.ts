@@ -19,7 +19,8 @@ afterEach(async () => {
 })
 
 function pool(): Pool {
-  const made = createPool({ workerPath: WORKER })
+  // patient, so that a busy machine decides no result
+  const made = createPool({ workerPath: WORKER, patience: 120_000 })
   open.push(made)
   return made
 }

@@ -1,5 +1,6 @@
 export { auditPlan } from './audit/audit-plan.ts'
 export * from './day/index.ts'
+export * from './explain/index.ts'
 export type * from './lp-port.ts'
 export { type PlanOptions, planCuts } from './plan-cuts.ts'
 export * from './spares/index.ts'

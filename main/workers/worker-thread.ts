@@ -1,8 +1,8 @@
 import { Worker } from 'node:worker_threads'
 import type { WorkAnswer, WorkerStart, WorkRequest } from './messages.ts'
 
-/** Two idle workers would hold 100 MB of emptied young heap without a limit; the old heap's is room for the largest deck. */
-const HEAP = { maxYoungGenerationSizeMb: 8, maxOldGenerationSizeMb: 192 }
+/** The young heap is kept small, for idle workers would hold 100 MB of it emptied; the old one is room for any list. */
+const HEAP = { maxYoungGenerationSizeMb: 16, maxOldGenerationSizeMb: 2048 }
 
 /** One worker thread that is there when needed: started at once, started anew after it was stopped or died. */
 export interface WorkerThread {

@@ -2,7 +2,6 @@ import { existsSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import Sqlite from 'better-sqlite3'
 import { describe, expect, test } from 'vitest'
-import { ticks } from '../../../core/units/index.ts'
 import { openStore } from '../../../main/store/index.ts'
 import { MIGRATIONS, type Migration } from '../../../main/store/migrations.ts'
 import { FIRST, mustOpen, NOON, temporaryFolder } from './temporary-store.ts'
@@ -27,14 +26,6 @@ const FAILS_HALFWAY: Migration = {
     throw new Error('no room for it')
   },
 }
-
-const OFFCUT = {
-  id: 'offcut-1',
-  product: { size: '2x10', species: 'SP', grade: 'No.2', treatment: 'treated' },
-  length: ticks(384 * 4),
-  fromJob: 'the shed',
-  addedAt: NOON.toISOString(),
-} as const
 
 function rows(file: string, table: string): unknown[] {
   const db = new Sqlite(file, { readonly: true })
@@ -100,13 +91,23 @@ describe('bringing a store up to date', () => {
     expect(existsSync(`${file}.before-version-2`)).toBe(true)
   })
 
+  /** An offcut as versions 2 and 3 wrote it. */
+  function writeOldOffcut(file: string): void {
+    const db = new Sqlite(file)
+    db.prepare(
+      `INSERT INTO offcuts (id, size, species, grade, treatment, length, from_job, added_at)
+       VALUES ('offcut-1', '2x10', 'SP', 'No.2', 'treated', 1536, 'Heron Lane', '2026-03-01T10:00:00.000Z')`,
+    ).run()
+    db.close()
+  }
+
   test('from version 2 to 3 keeps jobs and offcuts, and adds no price book', () => {
     const file = at('prices.db')
     const before = mustOpen(file, MIGRATIONS.slice(0, 2))
     before.jobs.create({ ...FIRST, statement: { name: 'First' } })
-    before.offcuts.add([OFFCUT])
     before.settings.write('last job', 'job-1')
     before.close()
+    writeOldOffcut(file)
     const tables = ['jobs', 'job_versions', 'settings', 'offcuts', 'jobs_cut']
     const were = tables.map((table) => rows(file, table))
     mustOpen(file, MIGRATIONS.slice(0, 3)).close()
@@ -114,6 +115,21 @@ describe('bringing a store up to date', () => {
     expect(were[3]).toHaveLength(1)
     expect(rows(file, 'price_book')).toEqual([])
     expect(existsSync(`${file}.before-version-3`)).toBe(true)
+  })
+
+  test('from version 3 to 4 keeps every row; of old offcuts it is not known whose plan left them', () => {
+    const file = at('left-by.db')
+    const before = mustOpen(file, MIGRATIONS.slice(0, 3))
+    before.jobs.create({ ...FIRST, statement: { name: 'First' } })
+    before.close()
+    writeOldOffcut(file)
+    const tables = ['jobs', 'job_versions', 'settings', 'jobs_cut', 'price_book']
+    const were = tables.map((table) => rows(file, table))
+    const offcuts = rows(file, 'offcuts') as object[]
+    mustOpen(file, MIGRATIONS.slice(0, 4)).close()
+    expect(tables.map((table) => rows(file, table))).toEqual(were)
+    expect(rows(file, 'offcuts')).toEqual(offcuts.map((row) => ({ ...row, left_by: null })))
+    expect(existsSync(`${file}.before-version-4`)).toBe(true)
   })
 
   test('makes a copy of the store before the first step, readable as the version it was', () => {

@@ -80,3 +80,29 @@ test('a yard that is out of a length, and a wrong entry told beside it', async (
   await expect(sum(page, 'Still to buy')).not.toContainText("× 8'")
   await expect(sum(page, 'Still to buy')).toContainText(/\d × \d+'/)
 })
+
+test('where the cheapest way changes many boards, the one that changes fewer stands beside it with what it costs more', async ({
+  page,
+  program,
+}) => {
+  await goToSaw(page, program.link)
+  const joists = product(page, '2x10')
+  const wrong = (board: number) => joists.getByRole('button', { name: `Wrong? Board ${board}`, exact: true })
+  await wrong(2).click()
+  await joists.getByRole('button', { name: 'Cull the whole board' }).click()
+  // what is left of a 14 ft joist can take the place of a shorter piece, if others are cut otherwise
+  await wrong(13).click()
+  await joists.getByRole('textbox', { name: 'Bad from' }).fill('10 ft')
+  await joists.getByRole('button', { name: 'Cull this stretch' }).click()
+  await wrong(14).click()
+  await joists.getByRole('textbox', { name: 'came out at' }).fill('13 ft 2 in')
+  await joists.getByRole('button', { name: 'Came out wrong' }).click()
+  await joists.getByRole('button', { name: 'Plan the rest again' }).click()
+  await expect(joists.getByRole('heading', { name: 'The cheapest way' })).toBeVisible({ timeout: 30_000 })
+  const fewer = joists.getByText(/^Fewer changes: \d+ boards? instead of \d+, for \$[\d.]+ more$/)
+  const [few = '', many = ''] = ((await fewer.textContent()) ?? '').match(/\d+(?= board| *, for)/g) ?? []
+  expect(Number(few)).toBeLessThan(Number(many))
+  await fewer.click()
+  await expect(joists.getByRole('heading', { name: 'Fewer changes' })).toBeVisible()
+  await expect(sum(page, 'Extra cost')).toHaveCount(2)
+})

@@ -110,7 +110,13 @@ export function DayProduct({
         <div className={state.answered === day ? undefined : 'is-stale'} aria-busy={state.running}>
           {state.answered !== day && <p className="soft">Something was marked since: plan the rest again.</p>}
           {state.answer.ok ? (
-            <RestResult answer={state.answer} longest={longest} width={width} memberOf={memberOf} />
+            <RestResult
+              answer={state.answer}
+              day={state.answered ?? day}
+              longest={longest}
+              width={width}
+              memberOf={memberOf}
+            />
           ) : (
             state.answer.reasons.map((reason) => (
               <Message key={reason} tone="fails">

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import type { Board, BoardCount, CutPlan, Replan } from '../../../../core/cutting/index.ts'
+import type { Board, BoardCount, CutPlan, DayState, Replan } from '../../../../core/cutting/index.ts'
 import { restBoards } from '../../../../core/papers/index.ts'
 import type { ProductRest } from '../../../../core/plan-the-rest.ts'
 import { cents, printMoney } from '../../../../core/units/index.ts'
@@ -19,7 +19,11 @@ interface Room {
 }
 
 /** The rest as it is planned now: the cheapest way, and beside it the one that changes fewer boards. */
-export function RestResult({ answer, ...room }: { readonly answer: ProductRest } & Room) {
+export function RestResult({
+  answer,
+  day,
+  ...room
+}: { readonly answer: ProductRest; readonly day: DayState } & Room) {
   const { replan } = answer
   const { fewerChanges } = replan
   return (
@@ -27,6 +31,7 @@ export function RestResult({ answer, ...room }: { readonly answer: ProductRest }
       <Way
         title={fewerChanges === null ? 'The rest' : 'The cheapest way'}
         plan={answer.plan}
+        day={day}
         replan={replan}
         {...room}
       />
@@ -38,7 +43,7 @@ export function RestResult({ answer, ...room }: { readonly answer: ProductRest }
             Fewer changes: {plural(fewerChanges.changed.length, 'board')} instead of {replan.changed.length},
             for {printMoney(cents(fewerChanges.money.extra - replan.money.extra))} more
           </summary>
-          <Way title="Fewer changes" plan={answer.plan} replan={fewerChanges} {...room} />
+          <Way title="Fewer changes" plan={answer.plan} day={day} replan={fewerChanges} {...room} />
         </details>
       )}
     </div>
@@ -48,11 +53,17 @@ export function RestResult({ answer, ...room }: { readonly answer: ProductRest }
 function Way({
   title,
   plan,
+  day,
   replan,
   ...room
-}: { readonly title: string; readonly plan: CutPlan; readonly replan: Replan } & Room) {
+}: {
+  readonly title: string
+  readonly plan: CutPlan
+  readonly day: DayState
+  readonly replan: Replan
+} & Room) {
   const { money, changed } = replan
-  const same = sameLengths(plan, replan)
+  const same = sameLengths(plan, day, replan)
   return (
     <>
       <h3>{title}</h3>

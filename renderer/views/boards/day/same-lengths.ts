@@ -1,13 +1,14 @@
-import type { Board, CutPlan, Replan } from '../../../../core/cutting/index.ts'
+import type { Board, CutPlan, DayState, Replan } from '../../../../core/cutting/index.ts'
 
 /**
- * How many of the boards that are planned anew are still cut to the lengths of one of them in the old plan, under
- * other marks or in another order: for the saw little changes there.
+ * How many of the boards that are planned anew though nothing is wrong with them are still cut to the lengths of one
+ * of them in the old plan, under other marks or in another order: for the saw little changes there.
  */
-export function sameLengths(plan: CutPlan, { changed, rest, lying }: Replan): number {
+export function sameLengths(plan: CutPlan, day: DayState, { changed, rest, lying }: Replan): number {
+  const wrong = new Set([...day.culls, ...day.miscuts].map((entry) => entry.board))
   const before = new Map<string, number>()
   for (const board of plan.boards) {
-    if (!changed.includes(board.number)) continue
+    if (!changed.includes(board.number) || wrong.has(board.number)) continue
     const key = lengthsOf(board.stockId, board)
     before.set(key, (before.get(key) ?? 0) + 1)
   }

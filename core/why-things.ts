@@ -3,6 +3,7 @@ import type { Estimate, Planned } from './estimate-types.ts'
 import type { Beam, Cause } from './frame/index.ts'
 import { type Line, productName } from './pricing/index.ts'
 import { printLength, printMoney } from './units/index.ts'
+import { jointThings } from './why-joint-things.ts'
 
 /** Something that can be asked about: what is said of it, and what caused it. */
 export interface Thing {
@@ -23,6 +24,7 @@ export function thingsOf(estimate: Estimate): ReadonlyMap<string, Thing> {
       cause: run.cause,
     })
   }
+  for (const [id, thing] of jointThings(estimate)) things.set(id, thing)
   for (const beam of frame.beams) things.set(beam.id, beamThing(beam))
   for (const member of frame.members) {
     const { mark, role, product, length, cause } = member

@@ -1,17 +1,21 @@
 import { type CompareRow, compareWidths, type WidthRange } from '../../core/compare/index.ts'
 import { type CutListAnswer, type CutListRequest, runCutList } from '../../core/cut-list/index.ts'
+import type { JointReason } from '../../core/cutting/index.ts'
 import { estimate } from '../../core/estimate.ts'
-import type { EstimateResult } from '../../core/estimate-types.ts'
+import type { Estimate, EstimateResult } from '../../core/estimate-types.ts'
 import type { Fault, FieldPath, JobStatement, JsonValue } from '../../core/job/index.ts'
 import { type ProductRest, planTheDay } from '../../core/plan-the-rest.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
 import { type SizingResult, sizeIt } from '../../core/sizing/index.ts'
 import type { Result } from '../../core/units/index.ts'
+import { framingJoints } from '../../core/why-joints.ts'
 import { loadEngine } from '../workers/lp/index.ts'
 
 /** The core with its engine inside, for a door that waits for one answer and ends. */
 export interface Calculations {
   estimate(statement: JobStatement, book: PriceBook): EstimateResult
+  /** what the joints of its framing save */
+  framingJoints(estimate: Estimate, book: PriceBook): readonly JointReason[]
   compareWidths(statement: JobStatement, book: PriceBook, range: WidthRange): Iterable<CompareRow>
   cutList(request: CutListRequest, book: PriceBook): CutListAnswer
   sizeIt(statement: JobStatement, book: PriceBook, held: readonly FieldPath[]): SizingResult
@@ -26,6 +30,7 @@ export async function loadCalculations(): Promise<Calculations> {
   const engine = await loadEngine()
   return {
     estimate: (statement, book) => estimate(statement, book, engine),
+    framingJoints: (made, book) => framingJoints(made, book, engine),
     compareWidths: (statement, book, range) => compareWidths(statement, book, engine, range),
     cutList: (request, book) => runCutList(request, book, engine),
     sizeIt: (statement, book, held) => sizeIt(statement, book, engine, { held }),

@@ -1,3 +1,4 @@
+import type { JointReason } from '../../core/cutting/index.ts'
 import type { Job } from '../../core/job/index.ts'
 import {
   costTable,
@@ -21,7 +22,11 @@ export const CAUTIONS = [
 ].join('\n')
 
 /** Everything about an estimate that a builder reads, as plain text. */
-export function estimateReport(estimate: PricedEstimate, used: PricesFile): string {
+export function estimateReport(
+  estimate: PricedEstimate,
+  used: PricesFile,
+  joints: readonly JointReason[],
+): string {
   const sections = [
     headOf(estimate.job, used),
     textTable(summaryTable(estimate), false),
@@ -29,6 +34,7 @@ export function estimateReport(estimate: PricedEstimate, used: PricesFile): stri
     textTable(hardwareTable(estimate)),
     textTable(cuttingTable(estimate)),
     proofs(estimate),
+    jointReasons(joints),
     checksReport(estimate.checks),
     textTable(hoursTable(estimate)),
     textTable(costTable(estimate)),
@@ -63,6 +69,13 @@ export function sizeOf({ name, size, site, builder }: Job): string {
 function proofs({ plans }: PricedEstimate): string {
   const lines = plans.flatMap(({ product, plan }) => wrap(`${product.size}: ${plan.why}`, 106))
   return `How good the cutting plan is\n${lines.map((line) => `  ${line}\n`).join('')}`
+}
+
+function jointReasons(joints: readonly JointReason[]): string {
+  const lines = joints.flatMap(({ message }) => wrap(message, 106))
+  return lines.length === 0
+    ? ''
+    : `Why the frame is jointed where it is\n${lines.map((line) => `  ${line}\n`).join('')}`
 }
 
 function nearMisses({ nearMisses: missed }: PricedEstimate): string {

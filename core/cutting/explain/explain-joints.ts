@@ -78,15 +78,14 @@ function made(
 ): MadeJoint {
   const withoutIt = differenceOf(forbidJoint(job, run.id, point.at))
   const inOnePiece = differenceOf(holdInOnePiece(job, run.id))
-  const here = `Joint at ${point.label} (${run.label})`
-  const first =
-    withoutIt === null
-      ? `${here}: without it the run cannot be made from the boards to be had`
-      : `${here}: saves ${range(withoutIt)} against the best order without it`
-  const second =
+  const whole =
     inOnePiece === null
       ? 'no board makes the run in one piece'
-      : `in one piece the order would cost ${range(inOnePiece)} more`
+      : `in one piece the order would cost ${more(inOnePiece)}`
+  const elsewhere =
+    withoutIt === null
+      ? 'without a joint here it cannot be made of the boards to be had'
+      : `without a joint here the order would cost ${more(withoutIt)}`
   return {
     kind: 'made',
     runId: run.id,
@@ -95,14 +94,14 @@ function made(
     memberIds,
     withoutIt,
     inOnePiece,
-    message: `${first}; ${second}.`,
+    message: `Joint ${placeOf(point)} (${run.label}): ${whole}; ${elsewhere}.`,
   }
 }
 
 function unused(job: CutJob, run: RunGroup, point: JointPoint, differenceOf: DifferenceOf): UnusedJoint {
   const forced = forceJoint(job, run.id, point.at)
   const withIt = forced === null ? null : differenceOf(forced.job, forced.jointCost)
-  const here = `No joint at ${point.label} (${run.label})`
+  const here = `No joint ${placeOf(point)} (${run.label})`
   return {
     kind: 'unused',
     runId: run.id,
@@ -111,14 +110,19 @@ function unused(job: CutJob, run: RunGroup, point: JointPoint, differenceOf: Dif
     withIt,
     message:
       withIt !== null
-        ? `${here}: it may be jointed there, for ${range(withIt)} more.`
+        ? `${here}: it may be jointed there; the order would cost ${more(withIt)}.`
         : run.neighboursApart
-          ? `${here}: courses may be jointed there; the plan gains nothing by it.`
+          ? `${here}: courses may be jointed there; the plan uses other places.`
           : `${here}: no board to be had makes the pieces that it would need, or a rule on them would be broken.`,
   }
 }
 
-function range({ atLeast, most }: Difference): string {
-  if (most === 0 && atLeast === 0) return 'nothing'
-  return atLeast === most ? printMoney(most) : `${printMoney(atLeast)} to ${printMoney(most)}`
+/** "at post 2", "between J3 and J4" */
+export function placeOf({ label }: Pick<JointPoint, 'label'>): string {
+  return label.startsWith('between ') ? label : `at ${label}`
+}
+
+function more({ atLeast, most }: Difference): string {
+  if (atLeast === 0 && most === 0) return 'the same'
+  return atLeast === most ? `${printMoney(most)} more` : `${printMoney(atLeast)} to ${printMoney(most)} more`
 }

@@ -1,3 +1,3 @@
-export { type ExplainOptions, explainJoints } from './explain-joints.ts'
+export { type ExplainOptions, explainJoints, placeOf } from './explain-joints.ts'
 export type * from './types.ts'
 export { forbidJoint, forbidStock, holdInOnePiece } from './wishes.ts'

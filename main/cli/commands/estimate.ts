@@ -16,7 +16,8 @@ export async function runEstimate(
   if (file === null || used === null) return 2
   const { book } = used
   const { loadCalculations } = await import('../../app/calculations.ts')
-  const result = (await loadCalculations()).estimate(file.statement, book)
+  const calculations = await loadCalculations()
+  const result = calculations.estimate(file.statement, book)
   if (!result.ok) {
     output.warn(faultLines(job, result.faults))
     return 2
@@ -38,7 +39,7 @@ export async function runEstimate(
   output.say(
     json
       ? `${JSON.stringify({ prices: pricesUsed(used), estimate }, null, 2)}\n`
-      : estimateReport(estimate, used),
+      : estimateReport(estimate, used, calculations.framingJoints(estimate, book)),
   )
   if (xlsx !== null) output.warn(`Workbook: ${xlsx}\n`)
   return estimate.checks.some(needsAttention) ? 1 : 0

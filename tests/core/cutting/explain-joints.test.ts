@@ -44,7 +44,7 @@ describe('one ply of a 22 ft beam over posts at 6, 11 and 16 ft', () => {
     expect(reasons.find(({ at }) => at === feet(11))).toMatchObject({
       kind: 'unused',
       withIt: { atLeast: 312, most: 312 },
-      message: 'No joint at post at 11 ft (beam): it may be jointed there, for $3.12 more.',
+      message: 'No joint at post at 11 ft (beam): it may be jointed there; the order would cost $3.12 more.',
     })
   })
 

@@ -21,7 +21,12 @@ export function estimate(
   if (!designed.ok) return { ok: false, faults: designed.error }
   const made = designed.value
   const shared = { ...options, known: options.known ?? new Map() }
-  const { classes, plans, infeasible, spares, priceFaults, pricing, lumber } = costDesign(made, book, engine, shared)
+  const { classes, plans, infeasible, spares, priceFaults, pricing, lumber } = costDesign(
+    made,
+    book,
+    engine,
+    shared,
+  )
   const trySize: TrySize = (key, value) => {
     const tried = designJob({ ...made.job, size: { ...made.job.size, [key]: value } }, made.given)
     if (!tried.ok) return null

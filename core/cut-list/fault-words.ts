@@ -2,7 +2,7 @@ import { columnLetters } from './headings.ts'
 import type { RowFault } from './types.ts'
 
 /** Where a fault is, in words: `row 5, column C (Length)`; '' where the list as a whole is meant. */
-export function faultPlace({ row, column, heading }: RowFault): string {
+function faultPlace({ row, column, heading }: RowFault): string {
   if (row === 0) return ''
   if (column === 0) return `row ${row}`
   const head = heading.replace(/[\s\p{Cc}]+/gu, ' ').trim()

@@ -82,7 +82,7 @@ export function guessColumns(rows: readonly SheetRow[]): readonly Meaning[] {
 }
 
 /** A heading has words and no cell that begins as a number does. */
-export function isHeading(row: SheetRow): boolean {
+function isHeading(row: SheetRow): boolean {
   const filled = row.cells.filter((cell) => cell !== '')
   return (
     filled.every((cell) => !/^[-+.$]?\s*[\d½¼¾⅛⅜⅝⅞]/.test(cell)) &&

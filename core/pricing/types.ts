@@ -1,4 +1,3 @@
-import type { CutPlan } from '../cutting/index.ts'
 import type { Cause, JointKind, ProductClass } from '../frame/index.ts'
 import type { Cents, Share, Ticks, UnitPrice } from '../units/index.ts'
 
@@ -133,10 +132,4 @@ export interface PriceFault {
   readonly subject: string
   readonly message: string
   readonly fix: string
-}
-
-/** One product class planned and named for the order. */
-export interface ClassPlan {
-  readonly product: ProductClass
-  readonly plan: CutPlan
 }

@@ -1,5 +1,6 @@
 import { auditPlan, type LpEngine, planCuts } from '../../core/cutting/index.ts'
 import { loadGlpk, loadHighs } from '../../main/workers/lp/index.ts'
+import { type ByHand, byHand } from './by-hand.ts'
 import { type Instance, readInstances } from './cutting-files.ts'
 
 /** One line of the report. */
@@ -16,6 +17,8 @@ interface Line {
   readonly engine: string
   readonly status: string
   readonly faults: number
+  /** null: one stock length only, where the methods by hand are all one */
+  readonly byHand: ByHand | null
 }
 
 function flag(name: string, fallback: string): string {
@@ -39,7 +42,8 @@ function run(instance: Instance, engine: LpEngine, seconds: number): Line {
     engine: engine.name,
   }
   if (!result.ok) {
-    return { ...shared, cost: null, bound: null, proven: false, status: result.error.message, faults: 0 }
+    const status = result.error.message
+    return { ...shared, cost: null, bound: null, proven: false, status, faults: 0, byHand: null }
   }
   const { cost, preference, bound, status } = result.value
   const faults = auditPlan(instance.job, result.value)
@@ -52,7 +56,21 @@ function run(instance: Instance, engine: LpEngine, seconds: number): Line {
     proven: status === 'proven optimal',
     status,
     faults: faults.length,
+    byHand: instance.job.stock.length > 1 ? byHand(instance.job, engine) : null,
   }
+}
+
+/** Cost by hand ÷ cost of the plan over all instances that a method applies to, three decimals; null where none. */
+function ratioTo(lines: readonly Line[], method: keyof ByHand): number | null {
+  let hand = 0
+  let planned = 0
+  for (const { byHand: made, cost } of lines) {
+    const price = made?.[method] ?? null
+    if (price === null || cost === null) continue
+    hand += price
+    planned += cost
+  }
+  return planned === 0 ? null : Math.round((hand / planned) * 1000) / 1000
 }
 
 /** A fixed amount of arithmetic, so that times of different machines can be compared by their ratio to it. */
@@ -90,6 +108,9 @@ function summary(file: string, lines: readonly Line[], calibration: number): Rec
     medianMs: percentile(times, 0.5),
     p95Ms: percentile(times, 0.95),
     maxMs: times.at(-1) ?? 0,
+    bestFitRatio: ratioTo(lines, 'bestFit'),
+    oneLengthRatio: ratioTo(lines, 'oneLength'),
+    jointsFirstRatio: ratioTo(lines, 'jointsFirst'),
     calibrationMs: Math.round(calibration),
     rssMb: Math.round(process.memoryUsage.rss() / 1e6),
   }

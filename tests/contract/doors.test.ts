@@ -168,7 +168,8 @@ describe('through every door the same answer comes to', () => {
   })
   test('offcuts.takeFromPlan, once for each job', async () => {
     const keeping = { ...statement, cutting: { keepOffcutsFrom: '1 in' } }
-    const { id } = (await clients.direct?.('jobs.create', { statement: keeping })) as { id: string }
+    const made = await clients.direct?.('jobs.create', { statement: keeping })
+    const { id } = made as { id: string }
     const [direct, browser, desktop] = await through('offcuts.takeFromPlan', { jobId: id })
     expect(direct).toMatchObject({ result: { used: 0 } })
     expect(browser).toMatchObject({ code: 'conflict' })

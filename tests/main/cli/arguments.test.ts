@@ -45,8 +45,14 @@ describe('a command line', () => {
 
   test.each([
     [['estimat', 'a.json'], 'There is no command "estimat"; did you mean estimate?'],
-    [['frobnicate'], 'There is no command "frobnicate"; there are estimate, compare, cut, rest, size, check, new.'],
-    [['__proto__'], 'There is no command "__proto__"; there are estimate, compare, cut, rest, size, check, new.'],
+    [
+      ['frobnicate'],
+      'There is no command "frobnicate"; there are estimate, compare, cut, rest, size, check, new.',
+    ],
+    [
+      ['__proto__'],
+      'There is no command "__proto__"; there are estimate, compare, cut, rest, size, check, new.',
+    ],
     [['estimate'], '"estimate" needs a file: kerfwright estimate JOB.json.'],
     [['check', 'a', 'b'], '"check" takes one file, and here are 2: a, b.'],
     [['estimate', 'a.json', '--price', 'p'], '"estimate" has no option --price; did you mean --prices?'],

@@ -33,6 +33,8 @@ export interface IntegerProgram {
   readonly target: number | null
   /** solutions that differ by less than this count as equal */
   readonly gap: number
+  /** false: the answer is likely no, so that the engine need not look for solutions beside its proof; true by default */
+  readonly seek?: boolean
   /** a feasible solution to start from */
   readonly start?: ArrayLike<number>
   /** asked now and then: true ends the search */

@@ -42,6 +42,7 @@ export function bestOf(
     maxNodes: question.nodes,
     target: question.enough + 1e-4 - costs.constant,
     gap: 0.99,
+    seek: problem.runs.length === 0,
     stop: () => work.stopped(),
   })
   work.nodes += 1

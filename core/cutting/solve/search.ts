@@ -17,8 +17,9 @@ import type { Solution } from './solution.ts'
 import { startingPlans } from './start.ts'
 import type { Work } from './work.ts'
 
-/** Nodes of the first dive over the columns at hand. */
-const FIRST_NODES = 6
+/** Nodes of the first dive over the columns at hand; where runs are to be jointed a person waits for its first plan. */
+const FIRST_NODES = 12
+const FIRST_NODES_OF_RUNS = 6
 
 /** From so many lengths on, dives with new patterns come first; where runs are to be jointed they find little. */
 const DIVING = 25
@@ -93,17 +94,12 @@ export function search(
     dives(-1, options.quick ? 0 : FIRST_DIVES)
     const near = roundPlan(problem, costs, master.columns, root.solution.x)
     if (near !== null && near.cost < upper()) best = near
-    const nodes = FIRST_NODES
-    if (!done())
-      improve(
-        branch(
-          problem,
-          costs,
-          engine,
-          { ...usefulBelow(problem, costs, master.patterns(), dual, upper()), enough: bound, nodes },
-          work,
-        ),
-      )
+    const jointed = problem.runs.length > 0
+    const nodes = jointed ? FIRST_NODES_OF_RUNS : FIRST_NODES
+    const columns = jointed
+      ? usefulBelow(problem, costs, master.patterns(), dual, upper())
+      : { patterns: master.patterns(), below: upper() }
+    if (!done()) improve(branch(problem, costs, engine, { ...columns, enough: bound, nodes }, work))
     if (best === null)
       improve(
         bestOf(

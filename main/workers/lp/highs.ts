@@ -13,10 +13,7 @@ import type {
 /** A safety net against a run that never ends; work limits, not this, decide results. */
 const MOST_SIMPLEX_STEPS = 2_000_000
 
-/**
- * The questions asked are mostly answered by "no" and come with a good plan already: halves the time of those of one
- * deck (110 to 57 ms for its 2x10).
- */
+/** Halves the time of questions that are answered by no (110 to 57 ms for those of one deck's 2x10). */
 const NO_HEURISTICS = {
   mip_heuristic_effort: 0,
   mip_heuristic_run_feasibility_jump: false,
@@ -159,7 +156,7 @@ function solveInteger(highs: Highs, program: IntegerProgram): IntegerSolution {
       mip_rel_gap: 0,
       mip_abs_gap: program.gap,
       mip_max_nodes: program.maxNodes,
-      ...NO_HEURISTICS,
+      ...(program.seek === false ? NO_HEURISTICS : {}),
       ...(program.target === null ? {} : { objective_target: program.target }),
     })
     if (program.start !== undefined) model.setSolution({ colValue: Float64Array.from(program.start) })

@@ -2,6 +2,9 @@ import type { WorkAnswer, WorkRequest } from './messages.ts'
 import { Stopped } from './stopped.ts'
 import { type WorkerThread, workerThread } from './worker-thread.ts'
 
+/** A worker that has had nothing to do for so long, ms, ends: it holds some 50 MB. The next run starts another. */
+const IDLE = 20_000
+
 interface Running<Answer> {
   readonly id: number
   readonly resolve: (answer: Answer) => void
@@ -13,6 +16,8 @@ export interface LatestRunOptions<Wanted, Answer> {
   readonly request: (id: number, wanted: Wanted) => WorkRequest
   /** the answer to such a request, or null where it is of another kind */
   readonly answer: (answer: WorkAnswer) => { readonly value: Answer } | null
+  /** how long a worker without work is kept, ms; 20,000 by default */
+  readonly idle?: number
 }
 
 /** One calculation at a time on its own worker, which is started by the first; a new one stops the one before. */
@@ -20,6 +25,7 @@ export class LatestRun<Wanted, Answer> {
   readonly #options: LatestRunOptions<Wanted, Answer>
   #thread: WorkerThread | null = null
   #running: Running<Answer> | null = null
+  #idle: NodeJS.Timeout | null = null
   #lastId = 0
   #closed = false
 
@@ -44,10 +50,13 @@ export class LatestRun<Wanted, Answer> {
   async close(): Promise<void> {
     this.#closed = true
     this.#finish((run) => run.reject(new Stopped('Stopped: the program is closing.')))
+    if (this.#idle !== null) clearTimeout(this.#idle)
     await this.#thread?.close()
   }
 
   #started(): WorkerThread {
+    if (this.#idle !== null) clearTimeout(this.#idle)
+    this.#idle = null
     this.#thread ??= workerThread(
       this.#options.workerPath,
       (answer) => this.#answered(answer),
@@ -66,6 +75,18 @@ export class LatestRun<Wanted, Answer> {
   #finish(tell: (run: Running<Answer>) => void): void {
     const done = this.#running
     this.#running = null
+    if (this.#thread !== null && !this.#closed) {
+      if (this.#idle !== null) clearTimeout(this.#idle)
+      this.#idle = setTimeout(() => this.#rest(), this.#options.idle ?? IDLE).unref()
+    }
     if (done !== null) tell(done)
+  }
+
+  #rest(): void {
+    this.#idle = null
+    if (this.#running !== null) return
+    const thread = this.#thread
+    this.#thread = null
+    void thread?.close()
   }
 }

@@ -7,6 +7,7 @@ import type { PriceBook } from '../../../core/pricing/index.ts'
 import { ticks } from '../../../core/units/index.ts'
 import { EstimateQueue } from '../../../main/workers/estimate-queue.ts'
 import { createPool, type Pool, Stopped } from '../../../main/workers/index.ts'
+import { LatestRun } from '../../../main/workers/latest-run.ts'
 
 const WORKER = join(import.meta.dirname, 'fake-worker.ts')
 const BOOK = { name: 'book' } as PriceBook
@@ -129,6 +130,37 @@ describe('cut lists', () => {
   })
 })
 
+describe('a worker of one kind', () => {
+  const lists = (idle: number) =>
+    new LatestRun<JobStatement, unknown>({
+      workerPath: WORKER,
+      idle,
+      request: (id, statement) => ({
+        kind: 'cut list',
+        id,
+        request: { text: JSON.stringify(statement), kerf: ticks(4), endTrim: ticks(0) },
+        book: BOOK,
+      }),
+      answer: (answer) => (answer.kind === 'cut list' ? { value: answer.answer } : null),
+    })
+  const worked = (count: number) => ({ ok: false, faults: [{ row: count }] })
+
+  test('is kept warm for the next run', async () => {
+    const run = lists(60_000)
+    expect(await run.run({})).toEqual(worked(1))
+    expect(await run.run({})).toEqual(worked(2))
+    await run.close()
+  })
+
+  test('ends where it had nothing to do, and the next run starts a fresh one', async () => {
+    const run = lists(1)
+    expect(await run.run({})).toEqual(worked(1))
+    await new Promise((resolve) => setTimeout(resolve, 20))
+    expect(await run.run({})).toEqual(worked(1))
+    await run.close()
+  })
+})
+
 describe('comparisons', () => {
   test('rows stream in the order they are worked, then the end says that it is complete', async () => {
     const seen: number[] = []
@@ -212,7 +244,7 @@ describe('comparisons', () => {
 
   test('rows that are not proven are told again and worked again, unless a whole comparison left them so', async () => {
     const made = pool()
-    const statement = { busy: 20, unproven: true }
+    const statement = { busy: 200, unproven: true }
     const stopped = watched(made, statement, TEN)
     await new Promise((resolve) => setTimeout(resolve, 300))
     await watched(made, { name: 'other' }, TEN)

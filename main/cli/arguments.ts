@@ -10,6 +10,8 @@ export type Command =
       readonly job: string
       readonly prices: string | null
       readonly json: boolean
+      /** say what each joint of the frame saves, which takes a plan without it */
+      readonly joints: boolean
       readonly xlsx: string | null
     }
   | {
@@ -58,6 +60,7 @@ type Option =
   | 'width'
   | 'step'
   | 'json'
+  | 'joints'
   | 'stock'
   | 'kerf'
   | 'trim'
@@ -68,7 +71,7 @@ type Option =
   | 'write'
 
 const OPTIONS: { readonly [command: string]: readonly Option[] } = {
-  estimate: ['prices', 'json', 'xlsx'],
+  estimate: ['prices', 'json', 'joints', 'xlsx'],
   compare: ['width', 'step', 'prices', 'json'],
   cut: ['stock', 'kerf', 'trim', 'columns', 'prices', 'json', 'csv'],
   rest: ['day', 'prices', 'json'],
@@ -80,7 +83,7 @@ const OPTIONS: { readonly [command: string]: readonly Option[] } = {
 /** What the file of a command is called in its usage. */
 const FILES: { readonly [command: string]: string } = { new: 'FILE', cut: 'LIST.csv' }
 
-const SWITCHES: readonly Option[] = ['json']
+const SWITCHES: readonly Option[] = ['json', 'joints']
 
 /** Most widths that one comparison is asked for. */
 const MOST_WIDTHS = 1000
@@ -110,7 +113,14 @@ function commandOf(name: string, file: string, values: ReadonlyMap<Option, strin
   const json = values.has('json')
   switch (name) {
     case 'estimate':
-      return ok({ kind: 'estimate', job: file, prices, json, xlsx: values.get('xlsx') ?? null })
+      return ok({
+        kind: 'estimate',
+        job: file,
+        prices,
+        json,
+        joints: values.has('joints'),
+        xlsx: values.get('xlsx') ?? null,
+      })
     case 'check':
       return ok({ kind: 'check', job: file, json })
     case 'rest': {

@@ -1,8 +1,9 @@
 export const HELP = `Kerfwright: estimates and cut plans for residential deck framing
 
-  kerfwright estimate JOB.json [--prices FILE] [--json] [--xlsx FILE]
+  kerfwright estimate JOB.json [--prices FILE] [--joints] [--json] [--xlsx FILE]
       Frame, checks, order, cutting plan and price of a job. --json writes everything to the standard output,
-      lengths in 1/32 in, money in cents; --xlsx writes a workbook with live formulas.
+      lengths in 1/32 in, money in cents; --xlsx writes a workbook with live formulas; --joints says what each joint
+      of the frame saves.
 
   kerfwright compare JOB.json --width 18ft..26ft [--step 6in] [--prices FILE] [--json]
       The same deck at every width from one to the other: cost, price, joints, waste, and why each differs.

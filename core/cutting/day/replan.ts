@@ -56,7 +56,10 @@ export function replan(
 /** No board has a fault, and no purchase that is still to come has another price or a board lying there in its place. */
 function nothingHappened({ job, plan, day, states }: Begun): boolean {
   if (states.some((state) => !state.asPlanned)) return false
-  if (states.every((state) => state.bought)) return true
+  const valued = new Set(job.stock.filter((option) => option.offcut && option.price > 0).map(({ id }) => id))
+  // what is bought is paid for; an offcut with a value may still give way to a board that the yard now has for less
+  const givesWay = (state: BoardState): boolean => day.yard.length > 0 && valued.has(state.board.stockId)
+  if (states.every((state) => state.bought && !givesWay(state))) return true
   return day.yard.length === 0 && job.stock.every((option) => sparesLying(plan, day, option.id) === 0)
 }
 

@@ -8,7 +8,7 @@ import { printable } from '../text-table.ts'
 
 /** The whole estimate of a job file, as text or JSON, and as a workbook where one is asked for. */
 export async function runEstimate(
-  { job, prices, json, xlsx }: Extract<Command, { kind: 'estimate' }>,
+  { job, prices, json, joints, xlsx }: Extract<Command, { kind: 'estimate' }>,
   output: Output,
 ): Promise<ExitCode> {
   const file = readJobFile(job, output)
@@ -39,7 +39,7 @@ export async function runEstimate(
   output.say(
     json
       ? `${JSON.stringify({ prices: pricesUsed(used), estimate }, null, 2)}\n`
-      : estimateReport(estimate, used, calculations.framingJoints(estimate, book)),
+      : estimateReport(estimate, used, joints ? calculations.framingJoints(estimate, book) : []),
   )
   if (xlsx !== null) output.warn(`Workbook: ${xlsx}\n`)
   return estimate.checks.some(needsAttention) ? 1 : 0

@@ -9,10 +9,17 @@ function faultOf(...words: string[]): string {
 
 describe('a command line', () => {
   test.each([
-    [['estimate', 'a.json'], { kind: 'estimate', job: 'a.json', prices: null, json: false, xlsx: null }],
+    [
+      ['estimate', 'a.json'],
+      { kind: 'estimate', job: 'a.json', prices: null, json: false, joints: false, xlsx: null },
+    ],
+    [
+      ['estimate', 'a.json', '--joints'],
+      { kind: 'estimate', job: 'a.json', prices: null, json: false, joints: true, xlsx: null },
+    ],
     [
       ['estimate', '--json', '--prices', 'p.json', 'a.json', '--xlsx=o.xlsx'],
-      { kind: 'estimate', job: 'a.json', prices: 'p.json', json: true, xlsx: 'o.xlsx' },
+      { kind: 'estimate', job: 'a.json', prices: 'p.json', json: true, joints: false, xlsx: 'o.xlsx' },
     ],
     [
       ['compare', 'a.json', '--width', '18ft..26ft'],

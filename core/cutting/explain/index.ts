@@ -1,3 +1,3 @@
-export { type ExplainOptions, explainJoints, placeOf } from './explain-joints.ts'
+export { explainJoints, placeOf } from './explain-joints.ts'
 export type * from './types.ts'
-export { forbidJoint, forbidStock, holdInOnePiece } from './wishes.ts'
+export { forbidStock, holdInOnePiece } from './wishes.ts'

@@ -24,7 +24,13 @@ async function main(): Promise<void> {
     version: manifest.version,
     emit: events.emit,
   })
-  const host = await openHost({ port: flags.value.port, windowFolder, services, events, log })
+  const host = await openHost({ port: flags.value.port, windowFolder, services, events, log }).catch(
+    async (fault: unknown) => {
+      // their workers would keep the process running
+      await services.close()
+      throw fault
+    },
+  )
 
   let closing: Promise<void> | null = null
   const close = () => {

@@ -19,7 +19,7 @@ export default defineConfig({
     projects: [
       project('core'),
       project('main'),
-      project('renderer'),
+      project('renderer', { setupFiles: ['tests/properties/setup.ts'] }),
       project('reference'),
       project('properties', { setupFiles: ['tests/properties/setup.ts'] }),
       project('contract'),

@@ -1,7 +1,10 @@
 import fc from 'fast-check'
 
-/** The seed is printed, so that a failure can be run again: FC_SEED=… FC_PATH=… with `-t` and the test's name. */
-const seed = Number(process.env.FC_SEED ?? Date.now() % 0x7fffffff)
+/**
+ * The gate tries the same cases each time, so that it says the same of the same tree; the soak brings fresh seeds. The
+ * seed is printed, so that a failure can be run again: FC_SEED=… FC_PATH=… with `-t` and the test's name.
+ */
+const seed = Number(process.env.FC_SEED ?? 20_261_125)
 const path = process.env.FC_PATH
 fc.configureGlobal({
   seed,

@@ -13,7 +13,8 @@ const until = Date.now() + Number(values.minutes) * 60_000
 process.env.FC_RUNS = values.runs
 let rounds = 0
 do {
-  const args = ['run', '--project', 'properties', '--testTimeout=600000']
+  process.env.FC_SEED = String(Date.now() % 0x7fffffff)
+  const args = ['run', '--project', 'properties', '--project', 'oracles', '--testTimeout=600000']
   const { code } = await runTool('vitest', args, { show: true })
   if (code !== 0) {
     process.stdout.write(`Round ${rounds + 1} failed; its seed and path are above.\n`)

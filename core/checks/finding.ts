@@ -1,4 +1,4 @@
-import type { CodeLimit, Confidence } from '../data/index.ts'
+import type { CodeLimit, Confidence, Source } from '../data/index.ts'
 import type { TableLookup } from '../rules/index.ts'
 import { inches } from '../units/index.ts'
 import type { Finding, Quantity } from './types.ts'
@@ -12,36 +12,14 @@ export function length(value: number): Quantity {
 export function atMost(lookup: TableLookup, demand: number, steps: readonly string[]): Finding | null {
   if (lookup.kind === 'outside') return null
   const capacity = lookup.value === null ? 0 : inches(lookup.value)
-  return tableFinding(lookup, length(demand), length(capacity), over(demand, capacity), steps)
+  return prescriptive(lookup.source, lookup.sentence, length(demand), length(capacity), steps)
 }
 
 /** What a table asks for against what is there, both in ticks; null where no row covers it. */
 export function atLeast(lookup: TableLookup, provided: number, steps: readonly string[]): Finding | null {
   if (lookup.kind === 'outside' || lookup.value === null) return null
   const demand = inches(lookup.value)
-  return tableFinding(lookup, length(demand), length(provided), over(demand, provided), steps)
-}
-
-function tableFinding(
-  lookup: TableLookup & { kind: 'row' },
-  demand: Quantity,
-  capacity: Quantity,
-  ratio: number,
-  steps: readonly string[],
-): Finding {
-  const { document, edition, clause, confidence } = lookup.source
-  return {
-    method: 'prescriptive',
-    document,
-    edition,
-    clause,
-    demand,
-    capacity,
-    ratio,
-    confidence,
-    lookup: lookup.sentence,
-    steps,
-  }
+  return prescriptive(lookup.source, lookup.sentence, length(demand), length(provided), steps)
 }
 
 /** A single limit of a clause against what is there. */
@@ -51,7 +29,16 @@ export function byLimit(
   capacity: Quantity | null,
   steps: readonly string[],
 ): Finding {
-  const { document, edition, clause, confidence } = limit.source
+  return prescriptive(limit.source, limit.says, demand, capacity, steps)
+}
+
+function prescriptive(
+  { document, edition, clause, confidence }: Source,
+  lookup: string,
+  demand: Quantity,
+  capacity: Quantity | null,
+  steps: readonly string[],
+): Finding {
   return {
     method: 'prescriptive',
     document,
@@ -61,7 +48,7 @@ export function byLimit(
     capacity,
     ratio: capacity === null ? null : over(demand.value, capacity.value),
     confidence,
-    lookup: limit.says,
+    lookup,
     steps,
   }
 }

@@ -92,15 +92,21 @@ export default {
     ),
     rule(
       'core-has-one-package',
-      'core/job may import jsonc-parser; nothing else of core imports a package.',
+      'core/job may import jsonc-parser, core/geometry clipper2-ts; nothing else of core imports a package.',
       { path: '^core/' },
-      { path: 'node_modules/', pathNot: 'node_modules/jsonc-parser/' },
+      { path: 'node_modules/', pathNot: 'node_modules/(jsonc-parser|clipper2-ts)/' },
     ),
     rule(
       'core-reads-json-in-job-only',
       'Job files are read in core/job.',
       { path: '^core/', pathNot: '^core/job/' },
       { path: 'node_modules/jsonc-parser/' },
+    ),
+    rule(
+      'core-clips-in-geometry-only',
+      'Polygons are clipped in core/geometry.',
+      { path: '^core/', pathNot: '^core/geometry/' },
+      { path: 'node_modules/clipper2-ts/' },
     ),
     rule(
       'shared-sees-core',

@@ -24,6 +24,7 @@ export const exceptions: Readonly<Record<string, { readonly licence: string; rea
     reason:
       'no licence field; it holds the Node.js binary for macOS, which is under MIT and is not distributed by us',
   },
+  'png-js': { licence: 'MIT', reason: 'no licence field; its LICENSE file is the MIT text' },
 }
 
 /** Whether an SPDX expression lets us use the package: one side of an OR, every side of an AND. */

@@ -1,0 +1,47 @@
+import { ticks } from '../../core/units/index.ts'
+import { NO_CUT_LIST } from './cut-list-state.ts'
+import * as steps from './history.ts'
+import type { SessionState } from './session-types.ts'
+
+const EMPTY_TAPE = {
+  key: '',
+  from: ticks(0),
+  to: ticks(0),
+  rows: [],
+  earlier: [],
+  running: false,
+  failed: null,
+}
+
+export const CLOSED: SessionState = {
+  open: null,
+  openFailure: null,
+  jobs: null,
+  history: steps.begin({}),
+  edit: 0,
+  saving: { state: 'unsaved' },
+  design: null,
+  drawing: null,
+  designEdit: 0,
+  faults: [],
+  designFailure: null,
+  estimate: null,
+  estimateEdit: 0,
+  estimateFailure: null,
+  news: null,
+  prices: null,
+  priceFileFaults: [],
+  tape: EMPTY_TAPE,
+  drafts: {},
+  cutList: NO_CUT_LIST,
+  offcuts: null,
+  atSaw: false,
+  sawDays: {},
+  place: 'frame',
+  selected: null,
+  hovered: null,
+  why: null,
+  sought: null,
+  notice: null,
+  making: false,
+}

@@ -1,0 +1,67 @@
+import type { Estimate } from '../../core/estimate-types.ts'
+import { codeOf, sentenceOf } from '../client/call-error.ts'
+import { newsBetween } from './news.ts'
+import type { SessionParts } from './session-parts.ts'
+
+/** How long the differences of an edit stay on the sill. */
+const NEWS_FOR = 15_000
+/** moves of a drag within this time are estimated as one, ms */
+const GATHER = 20
+/** what was stopped for another window is asked for again after so long, ms */
+const ASK_AGAIN = 600
+
+export interface Estimating {
+  /** The machine works on the newest of what it is asked; a short wait gathers the moves of one drag. */
+  request(wait?: number): void
+  /** the news of the next estimates is measured against this one */
+  measureFrom(estimate: Estimate | null): void
+  /** news of another job is news no more */
+  forgetNews(): void
+  dispose(): void
+}
+
+/** Keeps the whole estimate up with the edits. */
+export function estimating({ client, get, set }: SessionParts): Estimating {
+  let baseline: Estimate | null = null
+  let newsTimer: ReturnType<typeof setTimeout> | undefined
+  let timer: ReturnType<typeof setTimeout> | undefined
+
+  async function run() {
+    const { edit, open, history } = get()
+    try {
+      const answer = await client.call('estimate.run', { edit, statement: history.present, jobId: open?.id })
+      if (answer.edit !== get().edit) return
+      const { result } = answer
+      if (!result.ok) {
+        set({ faults: result.faults, estimateFailure: null })
+        return
+      }
+      const news = newsBetween(baseline, result.estimate)
+      set({ estimate: result.estimate, estimateEdit: edit, estimateFailure: null, news })
+      clearTimeout(newsTimer)
+      if (news) newsTimer = setTimeout(() => set({ news: null }), NEWS_FOR)
+    } catch (error) {
+      if (edit !== get().edit) return
+      // stopped for another window's edit: this window's is still wanted
+      if (codeOf(error) === 'stopped') request(ASK_AGAIN)
+      else set({ estimateFailure: sentenceOf(error) })
+    }
+  }
+
+  function request(wait: number = GATHER) {
+    clearTimeout(timer)
+    timer = setTimeout(run, wait)
+  }
+
+  return {
+    request,
+    measureFrom(estimate) {
+      baseline = estimate
+    },
+    forgetNews: () => clearTimeout(newsTimer),
+    dispose() {
+      clearTimeout(newsTimer)
+      clearTimeout(timer)
+    },
+  }
+}

@@ -1,0 +1,85 @@
+import type { JobStatement } from '../../core/job/index.ts'
+import type { StoredJob } from '../../shared/contract/index.ts'
+import { sentenceOf } from '../client/call-error.ts'
+import { CLOSED } from './closed-session.ts'
+import * as steps from './history.ts'
+import type { SessionParts } from './session-parts.ts'
+import type { Followers } from './stating.ts'
+
+export interface JobActions {
+  openLast(): Promise<void>
+  openJob(id: string): Promise<void>
+  createJob(statement: JobStatement): Promise<void>
+  listJobs(): Promise<void>
+  saveNow(): void
+  /** after a conflict: drop what was done here, or save it over the other */
+  takeTheirs(): Promise<void>
+  keepMine(): Promise<void>
+}
+
+/** Opens jobs, and follows what other windows do to the open one. */
+export function jobActions(
+  { client, get, set, say }: SessionParts,
+  { designer, estimates, saves, tape }: Followers,
+): { readonly actions: JobActions; dispose(): void } {
+  function show(job: StoredJob) {
+    estimates.forgetNews()
+    tape.forget()
+    estimates.measureFrom(null)
+    saves.isSaved(job.statement)
+    const edit = get().edit + 1
+    set({
+      ...CLOSED,
+      jobs: get().jobs,
+      prices: get().prices,
+      offcuts: get().offcuts,
+      place: get().place,
+      ...(get().open?.id === job.id ? { atSaw: get().atSaw, sawDays: get().sawDays } : {}),
+      edit,
+      open: { id: job.id, revision: job.revision, recovered: job.recovered },
+      history: steps.begin(job.statement),
+      saving: { state: 'saved', at: job.savedAt },
+    })
+    designer.design(edit, job.statement)
+    estimates.request(0)
+  }
+
+  async function openBy(read: () => Promise<StoredJob>) {
+    saves.flush()
+    try {
+      show(await read())
+    } catch (error) {
+      if (get().open) say(sentenceOf(error))
+      else set({ openFailure: sentenceOf(error) })
+    }
+  }
+
+  const openJob = (id: string) => openBy(() => client.call('jobs.open', { id }))
+  const stopChanges = client.on('jobs.changed', ({ id, revision }) => {
+    const { open, saving } = get()
+    if (open?.id !== id || revision <= open.revision) return
+    if (saving.state === 'saved') void openJob(id)
+  })
+
+  return {
+    dispose: stopChanges,
+    actions: {
+      openLast: () => openBy(() => client.call('jobs.last', {})),
+      openJob,
+      createJob: (statement) => openBy(() => client.call('jobs.create', { statement })),
+      async listJobs() {
+        try {
+          set({ jobs: await client.call('jobs.list', {}) })
+        } catch (error) {
+          say(sentenceOf(error))
+        }
+      },
+      saveNow: () => saves.saveNow(),
+      async takeTheirs() {
+        const { open } = get()
+        if (open) await openJob(open.id)
+      },
+      keepMine: () => saves.keepMine(),
+    },
+  }
+}

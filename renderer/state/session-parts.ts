@@ -1,0 +1,13 @@
+import type { StoreApi } from 'zustand/vanilla'
+import type { Client } from '../../shared/contract/index.ts'
+import type { SessionState } from './session-types.ts'
+
+/** What every part of a session works with. */
+export interface SessionParts {
+  readonly client: Client
+  readonly store: StoreApi<SessionState>
+  readonly get: () => SessionState
+  readonly set: (patch: Partial<SessionState>) => void
+  /** shows a sentence in the status line, for as long as a notice stands */
+  readonly say: (sentence: string) => void
+}

@@ -1,5 +1,5 @@
 export { footingUnder } from './footings.ts'
 export { frameDeck } from './frame-deck.ts'
 export { postCentres } from './posts.ts'
-export { holeSetOut } from './set-out.ts'
+export { diagonal, type HoleSetOut, holeSetOut } from './set-out.ts'
 export type * from './types.ts'

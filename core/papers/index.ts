@@ -1,4 +1,5 @@
 export { boardDrawing } from './drawings/board-drawings.ts'
+export { footingLayout } from './drawings/footing-layout.ts'
 export { deckingPlan, framingPlan } from './drawings/framing-plan.ts'
 export { checksTable } from './tables/checks-table.ts'
 export { compareTable } from './tables/compare-table.ts'
@@ -12,6 +13,8 @@ export {
   listCost,
 } from './tables/cut-list-tables.ts'
 export { cuttingTable } from './tables/cutting-table.ts'
+export { footingScheduleTable } from './tables/ground-footings.ts'
+export { layoutChecksTable, layoutHolesTable, layoutStringsTable } from './tables/ground-layout.ts'
 export { hardwareTable } from './tables/hardware-table.ts'
 export { hoursTable } from './tables/hours-table.ts'
 export { memberSchedule } from './tables/member-schedule.ts'

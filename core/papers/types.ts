@@ -90,6 +90,7 @@ export type Layer =
   | 'beams'
   | 'posts'
   | 'footings'
+  | 'strings'
   | 'dimensions'
   | 'joints'
   | 'marks'

@@ -1,0 +1,115 @@
+import type { Design } from '../estimate-types.ts'
+import { type HoleSetOut, holeSetOut } from '../frame/index.ts'
+import { feet, type Ticks, ticks } from '../units/index.ts'
+
+/** How far outside the frame and the holes a string's ends stand on their batter boards: common practice, no source. */
+export const BATTER_BOARDS_OUT = feet(2)
+
+/** A string, set up between two batter boards or between one and the wall. */
+export interface LayoutString {
+  /** A, B, … along the wall; a, b, … square to it; the frame's own edges by their side */
+  readonly name: string
+  readonly runs: 'along the wall' | 'square to the wall'
+  /** along the wall: how far from it; square to it: how far from the deck's left end */
+  readonly offset: Ticks
+  /** the outside of the frame lies under it */
+  readonly edge: boolean
+  /** numbers of the holes whose centres lie under it */
+  readonly holes: readonly number[]
+  readonly x1: number
+  readonly y1: number
+  readonly x2: number
+  readonly y2: number
+}
+
+/** Where two strings cross over a hole's centre, and what proves it. */
+export interface Crossing extends HoleSetOut {
+  /** names of its two strings, such as A × b */
+  readonly strings: string
+}
+
+/**
+ * Strings over the outside of the frame, whose corners the long diagonals are taken from; and one over each row of holes
+ * along the wall and one square to it over each line of holes, so that two strings cross over every centre, now for the
+ * hole and later for the anchor bolt. Holes of any places in the plane; a frame of any outline lies within its edges.
+ */
+export function layoutStrings({ frame, layout, job }: Design): {
+  readonly strings: readonly LayoutString[]
+  readonly crossings: readonly Crossing[]
+} {
+  const holes = holeSetOut(frame, job)
+  const edges = frameEdges(layout)
+  const attached = job.site.attachment === 'ledger'
+  const ends = {
+    x1: edges.left - BATTER_BOARDS_OUT,
+    x2: edges.right + BATTER_BOARDS_OUT,
+    // the wall stops a string where there is one
+    y1: attached ? 0 : edges.rear - BATTER_BOARDS_OUT,
+    y2: edges.front + BATTER_BOARDS_OUT,
+  }
+  const rows = different(holes.map(({ fromWall }) => fromWall))
+  const lines = different(holes.map(({ along }) => along))
+  const along = (name: string, y: number, edge: boolean): LayoutString => ({
+    name,
+    runs: 'along the wall',
+    offset: ticks(y),
+    edge,
+    holes: holes.filter(({ fromWall }) => fromWall === y).map(({ number }) => number),
+    x1: ends.x1,
+    y1: y,
+    x2: ends.x2,
+    y2: y,
+  })
+  const square = (name: string, x: number, edge: boolean): LayoutString => ({
+    name,
+    runs: 'square to the wall',
+    offset: ticks(x),
+    edge,
+    holes: holes.filter(({ along: at }) => at === x).map(({ number }) => number),
+    x1: x,
+    y1: ends.y1,
+    x2: x,
+    y2: ends.y2,
+  })
+  return {
+    strings: [
+      square('left', edges.left, true),
+      square('right', edges.right, true),
+      ...(attached ? [] : [along('rear', edges.rear, true)]),
+      along('front', edges.front, true),
+      ...rows.map((y, i) => along(letter(i, 'A'), y, false)),
+      ...lines.map((x, i) => square(letter(i, 'a'), x, false)),
+    ],
+    crossings: holes.map((hole) => ({
+      ...hole,
+      strings: `${letter(rows.indexOf(hole.fromWall), 'A')} × ${letter(lines.indexOf(hole.along), 'a')}`,
+    })),
+  }
+}
+
+/** The outermost lines of the frame on its two axes. */
+export function frameEdges({ outline }: Design['layout']): {
+  readonly left: Ticks
+  readonly right: Ticks
+  readonly rear: Ticks
+  readonly front: Ticks
+} {
+  const xs = outline.map(({ x }) => x)
+  const ys = outline.map(({ y }) => y)
+  return {
+    left: ticks(Math.min(...xs)),
+    right: ticks(Math.max(...xs)),
+    rear: ticks(Math.min(...ys)),
+    front: ticks(Math.max(...ys)),
+  }
+}
+
+function different(places: readonly number[]): readonly number[] {
+  return [...new Set(places)].sort((a, b) => a - b)
+}
+
+/** A to Z, then A2 to Z2 and so on. */
+function letter(index: number, first: 'A' | 'a'): string {
+  const round = Math.floor(index / 26)
+  return String.fromCharCode(first.charCodeAt(0) + (index % 26)) + (round === 0 ? '' : `${round + 1}`)
+}

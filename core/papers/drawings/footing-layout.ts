@@ -1,0 +1,160 @@
+import type { Design } from '../../estimate-types.ts'
+import { frameEdges, type LayoutString, layoutChecks, layoutStrings } from '../../ground/index.ts'
+import { inches, printLength } from '../../units/index.ts'
+import type { Drawing, Primitive } from '../types.ts'
+import { drawingOf, levelDimension, text, uprightDimension } from './shapes.ts'
+
+const HOUSE = inches(14)
+const MARGIN = inches(6)
+/** Half of a batter board, seen from above. */
+const BOARD = inches(10)
+/** From a string's end to its name, and from the strings' ends to the dimensions. */
+const NAME_OUT = inches(7)
+const DIMENSION_OUT = inches(18)
+
+/**
+ * The footing layout from above: strings between their batter boards, holes with base and tube and the number of the
+ * crossing over each centre, offsets from the deck's left end and from the wall, and the two diagonals that must agree.
+ * Ids are those of the footings, so that what is pointed at can be asked for.
+ */
+export function footingLayout(design: Design): Drawing {
+  const { strings } = layoutStrings(design)
+  const primitives: readonly Primitive[] = [
+    ...house(design),
+    ...outline(design),
+    ...longDiagonals(design),
+    ...strings.flatMap(drawnString),
+    ...holes(design),
+    ...offsets(design, strings),
+  ]
+  return drawingOf('footing-layout', 'Footing layout', primitives, MARGIN)
+}
+
+function house({ job, layout }: Design): readonly Primitive[] {
+  if (job.site.attachment === 'freestanding') return []
+  const { left, right } = frameEdges(layout)
+  return [
+    {
+      kind: 'rect',
+      id: 'house-wall',
+      layer: 'house',
+      x: left - HOUSE,
+      y: -HOUSE,
+      w: right - left + 2 * HOUSE,
+      h: HOUSE,
+      weight: 'heavy',
+      stroke: 'solid',
+      fill: 'house',
+    },
+  ]
+}
+
+/** The outside of the frame. */
+function outline({ layout }: Design): readonly Primitive[] {
+  return layout.outline.map((from, i, all): Primitive => {
+    const to = all[(i + 1) % all.length] ?? from
+    return {
+      kind: 'line',
+      id: `outline-${i + 1}`,
+      layer: 'decking',
+      x1: from.x,
+      y1: from.y,
+      x2: to.x,
+      y2: to.y,
+      weight: 'fine',
+      stroke: 'hidden',
+    }
+  })
+}
+
+/** Both long diagonals between the corners of the frame's edges, and what both must measure. */
+function longDiagonals(design: Design): readonly Primitive[] {
+  const { left, right, rear, front } = frameEdges(design.layout)
+  const [square] = layoutChecks(design)
+  if (square === undefined) return []
+  return [[left, right] as const, [right, left] as const].flatMap(([x1, x2], i): readonly Primitive[] => {
+    const id = `long-diagonal-${i + 1}`
+    const at = { x: x1 + 0.3 * (x2 - x1), y: rear + 0.3 * (front - rear) }
+    return [
+      {
+        kind: 'line',
+        id,
+        layer: 'dimensions',
+        x1,
+        y1: rear,
+        x2,
+        y2: front,
+        weight: 'fine',
+        stroke: 'hidden',
+      },
+      text(id, 'dimensions', at.x, at.y, printLength(square.measures)),
+    ]
+  })
+}
+
+/** A string with a batter board at each free end; the wall itself holds the others. */
+function drawnString({ name, runs, x1, y1, x2, y2 }: LayoutString): readonly Primitive[] {
+  const id = `string-${name}`
+  const along = runs === 'along the wall'
+  const board = (x: number, y: number): Primitive => ({
+    kind: 'line',
+    id,
+    layer: 'strings',
+    x1: along ? x : x - BOARD,
+    y1: along ? y - BOARD : y,
+    x2: along ? x : x + BOARD,
+    y2: along ? y + BOARD : y,
+    weight: 'medium',
+    stroke: 'solid',
+  })
+  return [
+    { kind: 'line', id, layer: 'strings', x1, y1, x2, y2, weight: 'fine', stroke: 'centre' },
+    ...(along || y1 < 0 ? [board(x1, y1)] : []),
+    board(x2, y2),
+    along ? text(id, 'strings', x1 - NAME_OUT, y1, name) : text(id, 'strings', x2, y2 + NAME_OUT, name),
+  ]
+}
+
+function holes({ frame }: Design): readonly Primitive[] {
+  return frame.footings.flatMap((footing): readonly Primitive[] => {
+    const circle = (r: number, weight: 'fine' | 'medium', stroke: 'solid' | 'hidden'): Primitive => ({
+      kind: 'circle',
+      id: footing.id,
+      layer: 'footings',
+      cx: footing.x,
+      cy: footing.y,
+      r,
+      weight,
+      stroke,
+    })
+    const away = footing.holeDiameter / 2
+    return [
+      circle(footing.holeDiameter / 2, 'fine', 'hidden'),
+      ...(footing.base > 0 ? [circle(footing.base / 2, 'fine', 'solid')] : []),
+      circle(footing.tube / 2, 'medium', 'solid'),
+      text(footing.id, 'posts', footing.x + away, footing.y - away, `${footing.number}`),
+    ]
+  })
+}
+
+/** Offsets in a chain: along the wall below the strings, away from it at their right. */
+function offsets({ layout }: Design, strings: readonly LayoutString[]): readonly Primitive[] {
+  const { left, right } = frameEdges(layout)
+  const below = Math.max(...strings.map(({ y2 }) => y2))
+  const beside = Math.max(...strings.map(({ x2 }) => x2))
+  const places = (runs: LayoutString['runs']) =>
+    strings.filter((one) => one.runs === runs).map(({ offset }) => offset)
+  return [
+    ...steps([left, ...places('square to the wall'), right]).map(([from, to], i) =>
+      levelDimension(`offset-along-${i + 1}`, from, to, below, DIMENSION_OUT),
+    ),
+    ...steps([0, ...places('along the wall')]).map(([from, to], i) =>
+      uprightDimension(`offset-away-${i + 1}`, from, to, beside, DIMENSION_OUT),
+    ),
+  ]
+}
+
+function steps(places: readonly number[]): readonly (readonly [number, number])[] {
+  const stops = [...new Set(places)].sort((a, b) => a - b)
+  return stops.slice(1).map((to, i) => [stops[i] ?? 0, to])
+}

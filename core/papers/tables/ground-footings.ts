@@ -1,0 +1,64 @@
+import type { Design } from '../../estimate-types.ts'
+import { footingSchedule } from '../../ground/index.ts'
+import { printInches, printLength, ticks } from '../../units/index.ts'
+import type { PaperTable } from '../types.ts'
+import { tableOf } from './table.ts'
+
+/** The footing schedule: place, levels, sizes, load and soil pressure of every footing, and the post on it. */
+export function footingScheduleTable(design: Design): PaperTable {
+  const lengths = new Map(design.frame.posts.map(({ number, length }) => [number, length]))
+  return tableOf(
+    'footings',
+    'Footing schedule',
+    [
+      ['number', 'No.', 'right'],
+      ['along', 'Along wall', 'right'],
+      ['away', 'From wall', 'right'],
+      ['ground', 'Ground', 'right'],
+      ['bottom', 'Bottom', 'right'],
+      ['depth', 'Depth', 'right'],
+      ['hole', 'Hole across', 'right'],
+      ['tube', 'Tube', 'right'],
+      ['base', 'Base', 'right'],
+      ['top', 'Top of concrete', 'right'],
+      ['concrete', 'Concrete', 'right'],
+      ['load', 'Load', 'right'],
+      ['worst', 'Greatest reaction', 'right'],
+      ['pressure', 'Soil pressure', 'right'],
+      ['bearing', 'Soil carries', 'right'],
+      ['post', 'Post', 'right'],
+    ],
+    footingSchedule(design).map((row) => {
+      const post = lengths.get(row.number)
+      return {
+        number: `${row.number}`,
+        along: printLength(row.x),
+        away: printLength(row.y),
+        ground: level(row.groundLevel),
+        bottom: level(row.bottomLevel),
+        depth: printInches(row.depth),
+        hole: printInches(row.holeDiameter),
+        tube: `${printInches(row.tube)} × ${printInches(row.tubeLength)}`,
+        base: row.base === 0 ? 'none' : `${printInches(row.base)} × ${printInches(row.baseThickness)}`,
+        top: level(row.topOfConcrete),
+        concrete: `${row.cubicFeet.toFixed(2)} cu ft`,
+        load: `${whole(row.load)} lb`,
+        worst: row.worst === null ? '' : `${whole(row.worst)} lb`,
+        pressure: `${whole(row.pressure)} psf`,
+        bearing: `${whole(row.bearing)} psf`,
+        post: post === undefined ? '' : printLength(post),
+      }
+    }),
+  )
+}
+
+/** A height against the datum, to the nearest 1/32 in, with its sign. */
+function level(height: number): string {
+  const rounded = ticks(Math.round(height))
+  return rounded > 0 ? `+${printInches(rounded)}` : printInches(rounded)
+}
+
+/** Rounded up: what presses is never shown smaller than it is. */
+function whole(quantity: number): string {
+  return `${Math.ceil(quantity - 1e-6)}`.replace(/\B(?=(?:\d{3})+$)/g, ',')
+}

@@ -2,7 +2,7 @@ export { cite } from './cite.ts'
 export type { CodeLimit } from './code-limit.ts'
 export type { CodeTable, SafeSide, TableAxis, TableBlock, TableEntry } from './code-table.ts'
 export { BAG_YIELD_THOUSANDTHS, bagYieldSource } from './concrete/bags.ts'
-export { DCA_FOOTING_ROUNDS, DCA_JOIST_OVERHANGS, DCA_POST_HEIGHTS } from './dca-6/index.ts'
+export { DCA_FOOTING_ROUNDS, DCA_JOIST_OVERHANGS, DCA_LIMITS, DCA_POST_HEIGHTS } from './dca-6/index.ts'
 export {
   GALVANISED_FEWER,
   hangerNails,
@@ -27,6 +27,7 @@ export {
   LEDGER_SPACING,
   POST_HEIGHTS,
   SOIL_BEARING,
+  STAIR_LIMITS,
 } from './irc-2021/index.ts'
 export {
   type DesignValues,

@@ -2,11 +2,15 @@ import { CUTTING_FIELDS } from './fields/cutting-fields.ts'
 import { DECKING_FIELDS } from './fields/decking-fields.ts'
 import { FOOTING_FIELDS } from './fields/footing-fields.ts'
 import { FRAME_FIELDS } from './fields/frame-fields.ts'
+import { GROUND_WORK_FIELDS } from './fields/ground-work-fields.ts'
+import { GUARD_FIELDS } from './fields/guard-fields.ts'
 import { JOB_FIELDS } from './fields/job-fields.ts'
 import { PRICING_FIELDS } from './fields/pricing-fields.ts'
 import { SCOPE_FIELDS } from './fields/scope-fields.ts'
 import { CODE_FIELDS, SITE_FIELDS } from './fields/site-fields.ts'
 import { SIZE_FIELDS } from './fields/size-fields.ts'
+import { STAIR_FIELDS } from './fields/stair-fields.ts'
+import { WISH_FIELDS } from './fields/wish-fields.ts'
 import type { FieldPath, FieldSpec } from './types.ts'
 
 /** Every field that a job can state, in the order of a form and of a written job; all but its version. */
@@ -17,8 +21,12 @@ export const FIELDS: readonly FieldSpec[] = [
   ...CODE_FIELDS,
   ...FRAME_FIELDS,
   ...FOOTING_FIELDS,
+  ...GROUND_WORK_FIELDS,
   ...DECKING_FIELDS,
+  ...STAIR_FIELDS,
+  ...GUARD_FIELDS,
   ...CUTTING_FIELDS,
+  ...WISH_FIELDS,
   ...PRICING_FIELDS,
   ...SCOPE_FIELDS,
 ]

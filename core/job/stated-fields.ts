@@ -54,7 +54,9 @@ function suggestion(branch: FieldPath, key: string, names: readonly string[]): s
   const elsewhere = FIELDS.filter(
     (field) => field.path.split('.').at(-1) === key || field.path.endsWith(`.${key}`),
   )
-  if (elsewhere.length === 1) return `it belongs at ${elsewhere[0]?.path}`
+  // a bare width is that of the deck, not that of its stairs
+  const meant = elsewhere.length === 1 ? elsewhere[0] : elsewhere.find(({ section }) => section === 'size')
+  if (meant !== undefined) return `it belongs at ${meant.path}`
   const sibling = nearestName(key, names)
   if (sibling !== null) return `the nearest known name is "${sibling}"`
   const cousin = nearestName(

@@ -60,6 +60,8 @@ export type ScopeTopic =
   | 'hire'
   | 'clean-up'
 
+export type CutObjective = 'least cost' | 'fewest joints' | 'least waste' | 'fewest lengths'
+
 export type Stagger = 'preferred' | 'required' | 'none'
 
 /** The whole statement about one deck, every field present and valid. The only input of the pipeline beside the price book. */
@@ -118,12 +120,49 @@ export interface Job {
     readonly measured: string
     readonly concreteWaste: Share
     readonly swell: Share
+    readonly concrete: 'bags' | 'ready-mix' | 'cheaper of both'
+    readonly placing: 'by barrow' | 'from the chute'
+    /** cubic yards below which ready-mix pays for what is missing, and the least that is delivered */
+    readonly fullLoad: number
+    readonly leastLoad: number
+    readonly digging: 'by hand' | 'two-person auger' | 'machine auger'
+    readonly breakerDays: number
   }
   readonly decking: {
     readonly size: LumberSize
     readonly overhang: Ticks
     readonly gap: Ticks
     readonly wallGap: Ticks
+  }
+  readonly stairs: {
+    readonly kind: 'none' | 'straight' | 'full width' | 'landing' | 'landing left' | 'landing right'
+    readonly side: 'front' | 'left' | 'right' | 'rear'
+    /** number of the outline's edge, from 1 at the house wall; 0 goes by the side */
+    readonly edge: number
+    readonly align: 'middle' | 'near' | 'far' | 'stated'
+    /** from the edge's left or house end to the near side of the stairs, where the place is stated */
+    readonly place: Ticks
+    readonly width: Ticks
+    readonly run: Ticks
+    readonly stringers: 'cut' | 'closed'
+    readonly treads: 'as the decking' | '5/4x6' | '2x6'
+    readonly risers: 'a board' | 'open'
+    readonly foot: 'pad' | 'footings' | 'existing'
+    readonly padDepth: Ticks
+    readonly padThickness: Ticks
+    readonly landingDepth: Ticks
+    readonly handrail: 'one side' | 'both sides' | 'none'
+  }
+  readonly guard: {
+    readonly where: 'none' | 'where needed' | 'all open edges'
+    readonly height: Ticks
+    readonly infill: 'balusters' | 'panels'
+    readonly cap: '2x6' | '5/4x6' | 'none'
+    readonly postSize: LumberSize
+    /** greatest distance between two post centres */
+    readonly postSpacing: Ticks
+    readonly fixing: 'hold-downs' | 'bolts'
+    readonly gate: boolean
   }
   readonly cutting: {
     readonly kerf: Ticks
@@ -139,6 +178,13 @@ export interface Job {
     readonly unusableShare: Share
     /** with the spares, the chance that no second trip is needed */
     readonly finishProbability: Share
+    /** what the order is chosen for, and what decides among orders equal in that */
+    readonly objective: CutObjective
+    readonly objectiveThen: CutObjective
+    /** runs held in one piece, lengths not to be bought, most boards of a length; as typed, see their readers */
+    readonly onePiece: string
+    readonly doWithout: string
+    readonly atMost: string
   }
   readonly pricing: {
     readonly method: 'margin' | 'markup'
@@ -148,6 +194,8 @@ export interface Job {
     readonly priceTax: Share
     readonly contingency: Share
     readonly overhead: Share
+    /** set-up and clean-up of every day on site are counted */
+    readonly dailySetUp: boolean
     /** file of the price book, from the job file's folder; '' for none. Only the command line opens it. */
     readonly book: string
   }
@@ -177,12 +225,14 @@ export interface FieldSpec {
     | 'frame'
     | 'ground'
     | 'decking'
+    | 'stairs'
+    | 'guard'
     | 'cutting'
     | 'pricing'
     | 'scope'
   readonly kind: FieldKind
-  /** a text that lists lengths by post */
-  readonly lists?: 'posts'
+  /** a text that lists lengths by post, names of runs, stock lengths by size, or counts of boards by length */
+  readonly lists?: 'posts' | 'runs' | 'stock lengths' | 'stock counts'
   readonly choices?: readonly string[]
   /** the choices in words, where they are codes of the trade */
   readonly choiceLabels?: readonly string[]

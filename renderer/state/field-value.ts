@@ -25,7 +25,7 @@ export function fieldText(spec: FieldSpec, value: FieldValue | undefined): strin
   return printQuantity(spec, value)
 }
 
-const IN_INCHES: readonly FieldSpec['section'][] = ['ground', 'decking', 'cutting']
+const IN_INCHES: readonly FieldSpec['section'][] = ['ground', 'decking', 'stairs', 'guard', 'cutting']
 
 /** A value in words, lengths that the trade says in inches (spacing, tube, kerf, frost) in inches. */
 export function printQuantity(spec: FieldSpec, value: FieldValue): string {

@@ -8,6 +8,8 @@ const PLACE_OF: { readonly [section in FieldSpec['section']]: Place } = {
   code: 'site',
   frame: 'frame',
   decking: 'frame',
+  stairs: 'frame',
+  guard: 'frame',
   ground: 'ground',
   cutting: 'boards',
   pricing: 'price',

@@ -1,10 +1,10 @@
 import { checkFrame } from './checks/index.ts'
 import type { Design } from './estimate-types.ts'
-import { frameDeck } from './frame/index.ts'
-import { type Fault, type FieldPath, type Job, readJob } from './job/index.ts'
+import { type FrameRun, frameDeck } from './frame/index.ts'
+import { type Fault, type FieldPath, type Job, namedRuns, noSuchRun, readJob } from './job/index.ts'
 import { layOut } from './layout/index.ts'
 import { takeOff } from './takeoff/index.ts'
-import { ok, type Result } from './units/index.ts'
+import { fail, ok, type Result } from './units/index.ts'
 
 /** From a stated job to its frame, checks and quantities: the part that is quick enough for every keystroke. */
 export function design(statement: unknown): Result<Design, readonly Fault[]> {
@@ -18,12 +18,23 @@ export function designJob(job: Job, given: readonly FieldPath[]): Result<Design,
   if (!layout.ok) return layout
   const frame = frameDeck(job, layout.value)
   if (!frame.ok) return frame
+  const takeoff = takeOff(job, frame.value)
+  const unknown = unknownRuns(job, takeoff.runs)
+  if (unknown.length > 0) return fail(unknown)
   return ok({
     job,
     given,
     layout: layout.value,
     frame: frame.value,
     checks: checkFrame(job, layout.value, frame.value),
-    takeoff: takeOff(job, frame.value),
+    takeoff,
   })
+}
+
+/** Runs to be held in one piece that this deck does not have. */
+function unknownRuns({ cutting }: Job, runs: readonly FrameRun[]): readonly Fault[] {
+  return namedRuns(cutting.onePiece, runs).unknown.map((name) => ({
+    path: 'cutting.onePiece',
+    ...noSuchRun(name, runs),
+  }))
 }

@@ -14,5 +14,21 @@ export { defaultOf, readJob } from './read-job.ts'
 export { readValue } from './read-value.ts'
 export { SIZED_FIELDS } from './sized-fields.ts'
 export type * from './types.ts'
+export {
+  type JoistDirection,
+  type Rectangle,
+  rectangleList,
+  type StatedZone,
+  zoneList,
+} from './rectangle-list.ts'
+export { namedRuns, noSuchRun, withoutRun, withRun } from './run-names.ts'
 export { JOB_VERSION, UPGRADES, type Upgrade, upgradeStatement } from './upgrade.ts'
+export {
+  printStockCounts,
+  printStockLengths,
+  type StockCount,
+  type StockLength,
+  stockCounts,
+  stockLengths,
+} from './stock-lists.ts'
 export { valueAt } from './value-at.ts'

@@ -14,6 +14,9 @@ import { printAmount, printBounds } from './print-field.ts'
 import { readSpots } from './read-spots.ts'
 import type { Fault, FieldSpec, JsonValue } from './types.ts'
 
+import { readRectangles, readZones } from './rectangle-list.ts'
+import { readRunNames } from './run-names.ts'
+import { readStockCounts, readStockLengths } from './stock-lists.ts'
 /**
  * Reads one stated value by its field. Numbers are inches, dollars, percent, psf or a count; text is read as a
  * person types it. Every fault names the field by its path.
@@ -22,7 +25,7 @@ export function readValue(field: FieldSpec, stated: JsonValue): Result<FieldValu
   if (field.kind === 'ground') return readSpots(field.path, stated)
   const read = readByKind(field, stated)
   if (!read.ok) return fail([{ path: field.path, ...read.error }])
-  const list = field.lists === 'posts' ? readPostList(String(read.value)) : null
+  const list = field.lists === undefined ? null : LIST_READERS[field.lists](String(read.value))
   if (list?.ok === false) return fail([{ path: field.path, ...list.error }])
   const outside = outsideBounds(field, read.value)
   return outside === null ? read : fail([{ path: field.path, ...outside }])
@@ -32,6 +35,19 @@ type Wrong = Pick<Fault, 'message' | 'fix'>
 
 function readByKind(field: FieldSpec, stated: JsonValue): Result<string | number | boolean, Wrong> {
   if (stated === null) {
+const LIST_READERS: {
+  readonly [kind in NonNullable<FieldSpec['lists']>]: (text: string) => Result<readonly unknown[], Wrong>
+} = {
+  posts: readPostList,
+  corners: readCorners,
+  edges: readEdges,
+  zones: readZones,
+  rectangles: readRectangles,
+  runs: readRunNames,
+  'stock lengths': readStockLengths,
+  'stock counts': readStockCounts,
+}
+
     return fail({
       message: `${field.label} is null`,
       fix: 'give a value, or leave the field out to take its default',

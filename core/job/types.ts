@@ -231,8 +231,16 @@ export interface FieldSpec {
     | 'pricing'
     | 'scope'
   readonly kind: FieldKind
-  /** a text that lists lengths by post, names of runs, stock lengths by size, or counts of boards by length */
-  readonly lists?: 'posts' | 'runs' | 'stock lengths' | 'stock counts'
+  /** what a text lists: lengths by post, parts of the shape, names of runs, stock lengths or counts by size */
+  readonly lists?:
+    | 'posts'
+    | 'corners'
+    | 'edges'
+    | 'zones'
+    | 'rectangles'
+    | 'runs'
+    | 'stock lengths'
+    | 'stock counts'
   readonly choices?: readonly string[]
   /** the choices in words, where they are codes of the trade */
   readonly choiceLabels?: readonly string[]

@@ -1,8 +1,9 @@
 import type { CutJob, FixedPiece, RunGroup, StockOption } from '../cutting/index.ts'
 import type { Frame, FrameRun, ProductClass } from '../frame/index.ts'
-import type { Job } from '../job/index.ts'
+import { type Job, namedRuns } from '../job/index.ts'
 import type { Takeoff } from '../takeoff/index.ts'
 import { type Cents, cents, ticks } from '../units/index.ts'
+import { allLeftOut, objectivesOf, wishedStock } from './cut-wishes.ts'
 import { jointCost } from './joint-cost.ts'
 import { type OffcutsOnHand, offcutStock } from './offcut-stock.ts'
 import { productKey, productName } from './product-name.ts'
@@ -41,6 +42,7 @@ export interface CutJobs {
 export function cutJobs(needs: Needs, book: PriceBook, rack: readonly OffcutsOnHand[] = []): CutJobs {
   const { job, takeoff } = needs
   const faults: PriceFault[] = []
+  const held = new Set(namedRuns(job.cutting.onePiece, takeoff.runs).named.map((run) => run.id))
   const marks = new Map(needs.frame.members.map((member) => [member.id, member.mark]))
   const classes = new Map<string, { product: ProductClass; pieces: FixedPiece[]; runs: RunGroup[] }>()
   const classOf = (product: ProductClass) => {
@@ -54,8 +56,11 @@ export function cutJobs(needs: Needs, book: PriceBook, rack: readonly OffcutsOnH
     classOf(product).pieces.push({ id, mark, length })
   for (const run of takeoff.runs) {
     const cost = jointCost(run.kind, book, job.builder)
-    if (cost === null && run.points.length > 0) faults.push(missingJoint(run, book))
-    classOf(run.product).runs.push(runGroup(run, marks, cost?.total ?? cents(0), job.cutting.staggerPenalty))
+    const points = held.has(run.id) ? [] : run.points
+    if (cost === null && points.length > 0) faults.push(missingJoint(run, book))
+    classOf(run.product).runs.push(
+      runGroup({ ...run, points }, marks, cost?.total ?? cents(0), job.cutting.staggerPenalty),
+    )
   }
 
   const toCut: ClassToCut[] = []
@@ -63,6 +68,11 @@ export function cutJobs(needs: Needs, book: PriceBook, rack: readonly OffcutsOnH
     const listed = book.lumber.find((entry) => productKey(entry.product) === key)
     if (listed === undefined || listed.stock.length === 0) {
       faults.push(missingProduct(product, listed, book))
+      continue
+    }
+    const stock = wishedStock(listed, job)
+    if (stock.length === 0) {
+      faults.push(allLeftOut(product, listed))
       continue
     }
     const offcuts = job.cutting.useOffcuts ? offcutStock(rack, product) : []
@@ -77,13 +87,13 @@ export function cutJobs(needs: Needs, book: PriceBook, rack: readonly OffcutsOnH
         label: productName(product),
         kerf: job.cutting.kerf,
         endTrim: job.cutting.endTrim,
-        stock: [...listed.stock.map(stockOption), ...offcuts],
+        stock: [...stock.map(stockOption), ...offcuts],
         pieces,
         runs,
         handling: job.cutting.handling,
         perCut: cents(0),
         keep: job.cutting.keepOffcutsFrom > 0 ? { from: job.cutting.keepOffcutsFrom, centsPerFoot: 0 } : null,
-        objectives: ['least cost'],
+        objectives: objectivesOf(job),
       },
     })
   }

@@ -12,6 +12,13 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
     notes: text('notes'),
     builder: choice('builder'),
     size: { width: length('size.width'), depth: length('size.depth'), height: length('size.height') },
+    shape: {
+      outline: text('shape.outline'),
+      walls: text('shape.walls'),
+      joists: choice('shape.joists'),
+      zones: text('shape.zones'),
+      openings: text('shape.openings'),
+    },
     site: {
       attachment: choice('site.attachment'),
       ground: ground(),
@@ -25,6 +32,12 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
       ledgerFastener: choice('site.ledgerFastener'),
       sheathing: choice('site.sheathing'),
       band: choice('site.band'),
+      onDeck: choice('site.onDeck'),
+      concentratedLoad: number('site.concentratedLoad'),
+      snowSource: text('site.snowSource'),
+      soilSource: text('site.soilSource'),
+      windExposure: choice('site.windExposure'),
+      windSource: text('site.windSource'),
     },
     code: { edition: choice('code.edition'), governs: choice('code.governs') },
     frame: {

@@ -72,6 +72,14 @@ export interface Job {
   /** who builds: decides whether wages, overhead and margin are in the price */
   readonly builder: 'contractor' | 'owner'
   readonly size: { readonly width: Ticks; readonly depth: Ticks; readonly height: Ticks }
+  /** what makes it other than a rectangle, as typed: see cornerList, edgeList, zoneList, rectangleList */
+  readonly shape: {
+    readonly outline: string
+    readonly walls: string
+    readonly joists: 'away' | 'along'
+    readonly zones: string
+    readonly openings: string
+  }
   readonly site: {
     readonly attachment: 'ledger' | 'freestanding'
     readonly ground: Ground
@@ -87,6 +95,14 @@ export interface Job {
     readonly sheathing: 'up to 1/2 in' | 'up to 1 in'
     /** what the ledger would hang on */
     readonly band: 'sound' | 'masonry veneer' | 'cantilevered bay' | 'I-joists or trusses' | 'unknown'
+    /** what stands on the deck beside people and furniture */
+    readonly onDeck: 'none' | 'hot tub' | 'roof' | 'planters' | 'several' | 'unknown'
+    /** lb at one place; 0: none */
+    readonly concentratedLoad: number
+    readonly snowSource: string
+    readonly soilSource: string
+    readonly windExposure: 'unknown' | 'B' | 'C' | 'D'
+    readonly windSource: string
   }
   readonly code: { readonly edition: 'IRC 2021'; readonly governs: 'prescriptive' | 'calculated' }
   readonly frame: {
@@ -220,6 +236,7 @@ export interface FieldSpec {
   readonly section:
     | 'job'
     | 'size'
+    | 'shape'
     | 'site'
     | 'code'
     | 'frame'

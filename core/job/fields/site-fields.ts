@@ -1,6 +1,7 @@
 import { feet } from '../../units/index.ts'
 import type { FieldSpec } from '../types.ts'
 import { GROUND_LEVEL_FIELDS } from './ground-level-fields.ts'
+import { LOAD_FIELDS } from './load-fields.ts'
 
 const LOCAL = 'to be confirmed locally: the building department knows it'
 
@@ -98,6 +99,7 @@ export const SITE_FIELDS: readonly FieldSpec[] = [
     help: 'The weight of the deck itself, in pounds per square foot.',
     basis: 'IRC 2021, R507: the dead load of its tables',
   },
+  ...LOAD_FIELDS,
   {
     path: 'site.band',
     label: 'What the ledger hangs on',

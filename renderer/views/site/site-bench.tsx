@@ -28,7 +28,17 @@ export function SiteBench({ job }: { readonly job: Job }) {
         title="Slope of the ground"
         fields={spots ? [fieldAt('site.ground.kind'), fieldAt('site.ground.spots')] : pick('site.ground.')}
       />
-      <FoldedGroup title="Loads" fields={pick('site.liveLoad', 'site.deadLoad', 'site.snowLoad')} />
+      <FoldedGroup
+        title="Loads"
+        fields={pick(
+          'site.onDeck',
+          'site.liveLoad',
+          'site.deadLoad',
+          'site.snow',
+          'site.concentratedLoad',
+          'site.wind',
+        )}
+      />
       <FoldedGroup
         title="Ledger"
         fields={pick('site.band', 'site.ledgerFastener', 'site.sheathing')}

@@ -113,3 +113,12 @@ export const arbitraryCutJob: fc.Arbitrary<CutJob> = fc
     ...(raw.maxLengths === undefined ? {} : { maxLengths: raw.maxLengths }),
     ...(raw.atMost === undefined ? {} : { atMost: [{ stockId: 'a', count: raw.atMost }] }),
   }))
+
+/** The most pieces that a plan of the job may have: what an oracle that tries everything takes, grows with their factorial. */
+export function mostPieces(job: CutJob): number {
+  return job.runs.reduce(
+    (sum, run) =>
+      sum + run.members.length * (1 + Math.min(run.points.length, run.maxJoints ?? run.points.length)),
+    job.pieces.length,
+  )
+}

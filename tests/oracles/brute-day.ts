@@ -24,13 +24,18 @@ export function bruteFinish(job: CutJob, plan: CutPlan, day: DayState): number |
   }
   const stock = lyingAndYard(job, plan, day, made, miscut)
   const fixed: number[] = job.pieces.filter((piece) => !made.has(piece.id)).map((piece) => piece.length)
-  let best: number | null = null
+  const cheapest = new Map<string, { readonly pieces: number[]; readonly cost: number }>()
   for (const choice of product(job.runs.map((run) => waysToFinish(run, plan, made)))) {
     const pieces = [...fixed, ...choice.flatMap((way) => way.lacking)].sort((a, b) => b - a)
+    const cost = choice.reduce((sum, way) => sum + way.cost, 0)
+    const key = pieces.join()
+    if (cost < (cheapest.get(key)?.cost ?? Number.POSITIVE_INFINITY)) cheapest.set(key, { pieces, cost })
+  }
+  let best: number | null = null
+  for (const { pieces, cost } of cheapest.values()) {
+    if (best !== null && cost >= best) continue
     const boards = cheapestBoards({ ...job, stock, atMost: [] }, stock, pieces)
-    if (boards === null) continue
-    const cost = boards + choice.reduce((sum, way) => sum + way.cost, 0)
-    if (best === null || cost < best) best = cost
+    if (boards !== null && (best === null || boards + cost < best)) best = boards + cost
   }
   return best
 }
@@ -155,7 +160,18 @@ function lyingAndYard(
         : said.left
     return { ...option, supply, price: said?.price ?? option.price }
   })
-  return [...free, ...yard]
+  return [...alikeTogether(free), ...yard]
+}
+
+/** Boards that lie there and are alike, as one option of so many: a choice among equals is tried once. */
+function alikeTogether(free: readonly StockOption[]): StockOption[] {
+  const kinds = new Map<string, StockOption>()
+  for (const option of free) {
+    const kind = `${option.length}|${option.offcut}`
+    const supply = (kinds.get(kind)?.supply ?? 0) + (option.supply ?? 0)
+    kinds.set(kind, { ...option, id: kind, supply })
+  }
+  return [...kinds.values()]
 }
 
 function plainly({ id, length, price, supply, offcut }: StockOption): StockOption {

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { auditPlan, type CutJob, type LpEngine, planCuts } from '../../core/cutting/index.ts'
 import { loadGlpk, loadHighs } from '../../main/workers/lp/index.ts'
-import { arbitraryCutJob } from './arbitrary-cut-job.ts'
+import { arbitraryCutJob, mostPieces } from './arbitrary-cut-job.ts'
 import { bruteCost } from './brute-cutting.ts'
 
 /** As many pieces as the oracle can try every way of in a moment. */
@@ -10,13 +10,7 @@ const MOST_PIECES = 7
 const seed = Number(process.env.FC_SEED ?? Date.now() % 0x7fffffff)
 const numRuns = Number(process.env.FC_RUNS ?? 250)
 
-const small = (job: CutJob): boolean =>
-  job.pieces.length +
-    job.runs.reduce(
-      (sum, run) => sum + run.members.length * (1 + Math.min(run.points.length, run.maxJoints ?? 9)),
-      0,
-    ) <=
-  MOST_PIECES
+const small = (job: CutJob): boolean => mostPieces(job) <= MOST_PIECES
 
 let engines: LpEngine[]
 beforeAll(async () => {

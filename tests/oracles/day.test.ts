@@ -4,7 +4,7 @@ import { type DayState, replan } from '../../core/cutting/day/index.ts'
 import { type CutJob, planCuts } from '../../core/cutting/index.ts'
 import { cents, share } from '../../core/units/index.ts'
 import { engine } from '../fixtures/engine.ts'
-import { arbitraryCutJob } from './arbitrary-cut-job.ts'
+import { arbitraryCutJob, mostPieces } from './arbitrary-cut-job.ts'
 import { arbitraryLuck, dayOf } from './arbitrary-day.ts'
 import { bruteFinish } from './brute-day.ts'
 
@@ -20,8 +20,8 @@ const plainJob = arbitraryCutJob.map(
 )
 
 const runs = Number(process.env.FC_RUNS ?? 60)
-// trying everything takes minutes for the rare large case; the gate's cases are these, the soak brings others
-const seed = Number(process.env.FC_SEED ?? 12)
+/** Trying everything took minutes for eleven pieces and more: such a day is planned and looked at, its cost not compared. */
+const MOST_PIECES = 8
 
 describe('a plan of the rest of the day', () => {
   it('costs the least that trying everything finds, cuts no sawn piece again and makes every piece once', () => {
@@ -32,7 +32,8 @@ describe('a plan of the rest of the day', () => {
         const plan = planCuts(job, engine)
         if (!plan.ok) return
         const day = dayOf(plan.value, luck)
-        const least = bruteFinish(job, plan.value, day)
+        const tried = mostPieces(job) <= MOST_PIECES
+        const least = tried ? bruteFinish(job, plan.value, day) : null
         const again = replan(job, plan.value, day, engine)
         if (!again.ok) {
           if (again.error.kind === 'day') throw new Error(JSON.stringify(again.error.faults))
@@ -57,8 +58,8 @@ describe('a plan of the rest of the day', () => {
         all++
         if (again.value.proven) {
           proven++
-          expect(cost).toBe(least)
-        } else expect(cost).toBeGreaterThanOrEqual(least ?? 0)
+          if (tried) expect(cost).toBe(least)
+        } else if (tried) expect(cost).toBeGreaterThanOrEqual(least ?? 0)
 
         const cut = [...sawn, ...stays, ...(rest?.plan.boards ?? [])].flatMap((board) =>
           board.cuts.map((one) => one.pieceId),
@@ -71,7 +72,7 @@ describe('a plan of the rest of the day', () => {
           for (const one of board.cuts) expect(sawnIds.has(one.pieceId)).toBe(false)
         }
       }),
-      { numRuns: runs, seed },
+      { numRuns: runs },
     )
     expect(proven / all).toBeGreaterThan(0.9)
   })
@@ -101,7 +102,7 @@ describe('a plan of the rest of the day', () => {
         )
         expect(again.value.buy).toEqual(delivered ? [] : asPlanned)
       }),
-      { numRuns: runs, seed },
+      { numRuns: runs },
     )
   })
 })

@@ -53,14 +53,25 @@ export function replan(
   })
 }
 
-/** No board has a fault, and no purchase that is still to come has another price or a board lying there in its place. */
+/**
+ * No board has a fault, and nothing can be had that the plan did not reckon with: no board beyond it lies there, and
+ * the yard asks for none less than it did. A board more, or one for less, may save a joint of boards that are paid for.
+ */
 function nothingHappened({ job, plan, day, states }: Begun): boolean {
   if (states.some((state) => !state.asPlanned)) return false
   const valued = new Set(job.stock.filter((option) => option.offcut && option.price > 0).map(({ id }) => id))
+  const given = day.spares.some(({ count }) => count > 0) || day.yard.some((entry) => cheaper(job, entry))
   // what is bought is paid for; an offcut with a value may still give way to a board that the yard now has for less
   const givesWay = (state: BoardState): boolean => day.yard.length > 0 && valued.has(state.board.stockId)
-  if (states.every((state) => state.bought && !givesWay(state))) return true
+  if (!given && states.every((state) => state.bought && !givesWay(state))) return true
   return day.yard.length === 0 && job.stock.every((option) => sparesLying(plan, day, option.id) === 0)
+}
+
+/** The yard asks less for a board than for the cheapest count of it before. */
+function cheaper(job: CutJob, { stockId, price }: DayState['yard'][number]): boolean {
+  const option = job.stock.find((candidate) => candidate.id === stockId)
+  if (option === undefined || price === null) return false
+  return [option.price, ...(option.breaks ?? []).map((step) => step.price)].some((before) => price < before)
 }
 
 function made(begun: Begun, chosen: Finish, proven: boolean): Replan {

@@ -7,6 +7,8 @@ const APART = inches(12)
 
 /** A rule between fields that are each valid alone. It is asked only when every field it reads could be read. */
 interface CrossRule {
+  /** speaks of the two beams of a rectangle; another outline is judged where it is laid out */
+  readonly rectangle?: true
   readonly reads: readonly FieldPath[]
   readonly find: (job: Job) => Omit<Fault, 'path'> | null
 }
@@ -17,27 +19,37 @@ const RULES: readonly CrossRule[] = [
   { reads: ['ground.base', 'ground.tube'], find: narrowBase },
   {
     reads: ['ground.moved', 'frame.beams.front.posts', 'frame.beams.rear.posts', 'site.attachment'],
+    rectangle: true,
     find: (job) => noSuchPost(job, job.ground.moved),
   },
   {
     reads: ['ground.measured', 'frame.beams.front.posts', 'frame.beams.rear.posts', 'site.attachment'],
+    rectangle: true,
     find: (job) => noSuchPost(job, job.ground.measured),
   },
   {
     reads: ['frame.beams.front.setback', 'frame.beams.rear.setback', 'size.depth', 'site.attachment'],
+    rectangle: true,
     find: noSpan,
   },
-  { reads: ['frame.beams.front.inset', 'size.width'], find: (job) => endPostsMeet(job, 'front') },
+  {
+    reads: ['frame.beams.front.inset', 'size.width'],
+    rectangle: true,
+    find: (job) => endPostsMeet(job, 'front'),
+  },
   {
     reads: ['frame.beams.rear.inset', 'size.width', 'site.attachment'],
+    rectangle: true,
     find: (job) => endPostsMeet(job, 'rear'),
   },
   {
     reads: ['frame.beams.front.posts', 'frame.beams.front.inset', 'size.width'],
+    rectangle: true,
     find: (job) => postsCrowd(job, 'front'),
   },
   {
     reads: ['frame.beams.rear.posts', 'frame.beams.rear.inset', 'size.width', 'site.attachment'],
+    rectangle: true,
     find: (job) => postsCrowd(job, 'rear'),
   },
 ]
@@ -47,10 +59,18 @@ const RULES: readonly CrossRule[] = [
  * @param unread whether a field was stated but could not be read: then nothing is said about what depends on it
  */
 export function crossFaults(job: Job, unread: (path: FieldPath) => boolean): readonly Fault[] {
-  return RULES.filter((rule) => !rule.reads.some(unread)).flatMap((rule) => {
-    const found = rule.find(job)
-    return found === null ? [] : [{ path: rule.reads[0] ?? '', ...found }]
-  })
+  const rectangle = isRectangle(job)
+  return RULES.filter((rule) => (rectangle || rule.rectangle !== true) && !rule.reads.some(unread)).flatMap(
+    (rule) => {
+      const found = rule.find(job)
+      return found === null ? [] : [{ path: rule.reads[0] ?? '', ...found }]
+    },
+  )
+}
+
+/** Whether a deck is framed as one rectangle, joists away from the house. */
+export function isRectangle({ shape }: Pick<Job, 'shape'>): boolean {
+  return shape.outline.trim() === '' && shape.joists === 'away' && shape.zones.trim() === ''
 }
 
 function noSuchPost(job: Job, text: string) {

@@ -7,6 +7,7 @@ import { GUARD_FIELDS } from './fields/guard-fields.ts'
 import { JOB_FIELDS } from './fields/job-fields.ts'
 import { PRICING_FIELDS } from './fields/pricing-fields.ts'
 import { SCOPE_FIELDS } from './fields/scope-fields.ts'
+import { SHAPE_FIELDS } from './fields/shape-fields.ts'
 import { CODE_FIELDS, SITE_FIELDS } from './fields/site-fields.ts'
 import { SIZE_FIELDS } from './fields/size-fields.ts'
 import { STAIR_FIELDS } from './fields/stair-fields.ts'
@@ -17,6 +18,7 @@ import type { FieldPath, FieldSpec } from './types.ts'
 export const FIELDS: readonly FieldSpec[] = [
   ...JOB_FIELDS,
   ...SIZE_FIELDS,
+  ...SHAPE_FIELDS,
   ...SITE_FIELDS,
   ...CODE_FIELDS,
   ...FRAME_FIELDS,

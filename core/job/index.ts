@@ -1,6 +1,8 @@
 export { clearField, setField, statedValue } from './commands.ts'
+export { cornerList, type Place, printCorners } from './corner-list.ts'
 export { DEMO_JOB } from './demo-job.ts'
 export { describeChange } from './describe-change.ts'
+export { edgeList } from './edge-list.ts'
 export type { FieldValue, Spot } from './field-value.ts'
 export { FIELDS, fieldAt, findField } from './fields.ts'
 export { readJobText, writeJobText } from './job-text.ts'
@@ -12,8 +14,6 @@ export { type PostLength, postList } from './post-list.ts'
 export { printBounds, printFieldValue } from './print-field.ts'
 export { defaultOf, readJob } from './read-job.ts'
 export { readValue } from './read-value.ts'
-export { SIZED_FIELDS } from './sized-fields.ts'
-export type * from './types.ts'
 export {
   type JoistDirection,
   type Rectangle,
@@ -22,7 +22,7 @@ export {
   zoneList,
 } from './rectangle-list.ts'
 export { namedRuns, noSuchRun, withoutRun, withRun } from './run-names.ts'
-export { JOB_VERSION, UPGRADES, type Upgrade, upgradeStatement } from './upgrade.ts'
+export { SIZED_FIELDS } from './sized-fields.ts'
 export {
   printStockCounts,
   printStockLengths,
@@ -31,4 +31,6 @@ export {
   stockCounts,
   stockLengths,
 } from './stock-lists.ts'
+export type * from './types.ts'
+export { JOB_VERSION, UPGRADES, type Upgrade, upgradeStatement } from './upgrade.ts'
 export { valueAt } from './value-at.ts'

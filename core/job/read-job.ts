@@ -1,5 +1,6 @@
 import { fail, ok, type Result } from '../units/index.ts'
 import { assembleJob } from './assemble-job.ts'
+import { cornerList } from './corner-list.ts'
 import { crossFaults } from './cross-faults.ts'
 import type { FieldValue } from './field-value.ts'
 import { FIELDS } from './fields.ts'
@@ -51,6 +52,7 @@ export function readJob(statement: unknown): Result<ReadJob, readonly Fault[]> {
     } else faults.push(...read.error)
   }
   impliedChoices(values, new Set(given))
+  sizeOfOutline(values)
   const job = assembleJob(values)
   faults.push(...crossFaults(job, (path) => faults.some((fault) => touches(fault.path, path))))
   return faults.length > 0 ? fail(faults) : ok({ job, given })
@@ -59,6 +61,14 @@ export function readJob(statement: unknown): Result<ReadJob, readonly Fault[]> {
 /** Whether a fault lies at a field, below it, or at a branch that holds it. */
 function touches(fault: FieldPath, field: FieldPath): boolean {
   return fault === field || fault.startsWith(`${field}.`) || field.startsWith(`${fault}.`)
+}
+
+/** The extent of a stated outline is the deck's size, whatever the fields of a rectangle say. */
+function sizeOfOutline(values: Map<FieldPath, FieldValue>): void {
+  const corners = cornerList(String(values.get('shape.outline')))
+  if (corners.length === 0) return
+  values.set('size.width', Math.max(...corners.map(({ x }) => x)))
+  values.set('size.depth', Math.max(...corners.map(({ y }) => y)))
 }
 
 /** A stated sum includes its topic, and stated spots are the ground, unless the statement says otherwise. */

@@ -7,16 +7,18 @@ import {
   parseShare,
   type Result,
 } from '../units/index.ts'
+import { readCorners } from './corner-list.ts'
+import { readEdges } from './edge-list.ts'
 import type { FieldValue } from './field-value.ts'
 import { excerpt, kindOf } from './json-shape.ts'
 import { readPostList } from './post-list.ts'
 import { printAmount, printBounds } from './print-field.ts'
 import { readSpots } from './read-spots.ts'
-import type { Fault, FieldSpec, JsonValue } from './types.ts'
-
 import { readRectangles, readZones } from './rectangle-list.ts'
 import { readRunNames } from './run-names.ts'
 import { readStockCounts, readStockLengths } from './stock-lists.ts'
+import type { Fault, FieldSpec, JsonValue } from './types.ts'
+
 /**
  * Reads one stated value by its field. Numbers are inches, dollars, percent, psf or a count; text is read as a
  * person types it. Every fault names the field by its path.
@@ -33,8 +35,6 @@ export function readValue(field: FieldSpec, stated: JsonValue): Result<FieldValu
 
 type Wrong = Pick<Fault, 'message' | 'fix'>
 
-function readByKind(field: FieldSpec, stated: JsonValue): Result<string | number | boolean, Wrong> {
-  if (stated === null) {
 const LIST_READERS: {
   readonly [kind in NonNullable<FieldSpec['lists']>]: (text: string) => Result<readonly unknown[], Wrong>
 } = {
@@ -48,6 +48,8 @@ const LIST_READERS: {
   'stock counts': readStockCounts,
 }
 
+function readByKind(field: FieldSpec, stated: JsonValue): Result<string | number | boolean, Wrong> {
+  if (stated === null) {
     return fail({
       message: `${field.label} is null`,
       fix: 'give a value, or leave the field out to take its default',

@@ -10,7 +10,7 @@ import {
   unitPriceAt,
 } from './stock-rules.ts'
 
-/** Relative room for prices that are not whole: none. A certificate's prices must be whole numbers in range. */
+/** Whole numbers up to this are exact, and so are their sums that stay below it. */
 const MOST = Number.MAX_SAFE_INTEGER
 
 /** The stated bound follows from the certificate's prices, by this file's own arithmetic. */
@@ -29,8 +29,7 @@ export function auditBound(job: CutJob, plan: CutPlan): AuditFault[] {
     return fault('Its prices are not whole numbers of the right sign.')
   }
   const proven = provenBound(job, plan)
-  if (proven === null)
-    return fault('An endless board is worth more than it costs, so that the prices prove nothing.')
+  if (typeof proven === 'string') return fault(proven)
   if (certificate.dualBound > proven)
     return fault(`The prices prove ${proven} cents, not ${certificate.dualBound}.`)
   if (plan.bound > plan.cost + plan.preference) return fault('The bound lies above the plan itself.')
@@ -42,8 +41,12 @@ export function auditBound(job: CutJob, plan: CutPlan): AuditFault[] {
   return []
 }
 
-function provenBound(job: CutJob, plan: CutPlan): number | null {
+const TOO_LARGE = 'Its prices are too large to be added exactly.'
+
+/** The bound in cents that the certificate's prices prove, or why they prove none. */
+function provenBound(job: CutJob, plan: CutPlan): number | string {
   const { scale } = plan.certificate
+  if (scale * dearest(job) > MOST) return TOO_LARGE
   const priceOf = new Map<number, number>(plan.certificate.prices.map((entry) => [entry.length, entry.price]))
   const fixed = new Map<number, number>()
   for (const piece of job.pieces) fixed.set(piece.length, (fixed.get(piece.length) ?? 0) + 1)
@@ -56,8 +59,9 @@ function provenBound(job: CutJob, plan: CutPlan): number | null {
     if (run.members.length === 0) continue
     const caps = plan.certificate.capPrices.filter((entry) => entry.runId === run.id)
     const tolls = capTolls(job, run.id, caps, scale)
-    if (tolls === null) return null
+    if (tolls === null) return `A price of a limit on ${run.label} has no rule of the job behind it.`
     const member = cheapestMember(run, longest, (length) => priceOf.get(length) ?? 0, tolls.toll, scale)
+    if (member > MOST) return TOO_LARGE
     bound += BigInt(run.members.length) * BigInt(member) + tolls.constant
     for (const [length, times] of lengthsOfRun(run, longest)) {
       most.set(length, (most.get(length) ?? 0) + times * run.members.length)
@@ -66,9 +70,11 @@ function provenBound(job: CutJob, plan: CutPlan): number | null {
 
   const pieces = [...most.values()].reduce((sum, count) => sum + count, 0)
   const worths = boardWorths(job, most, priceOf, scale)
+  if (worths === null) return TOO_LARGE
   for (const [id, stock] of allowedStock(job)) {
     const term = stockTerm(job, stock, worths.get(id) ?? 0, pieces, scale)
-    if (term === null) return null
+    if (term === null)
+      return `${id} is endless and worth more than it costs, so that the prices prove nothing.`
     bound += term
   }
   const unit = BigInt(scale)
@@ -126,13 +132,26 @@ function capTolls(
   return { toll: (point) => tolls[point] ?? 0, constant }
 }
 
-/** Best worth of one board of each stock option, the cents spared by its offcut or its last cut included. */
+/** No board, joint, handling and saw cuts of one piece cost more than this together, in cents; 1 at the least. */
+function dearest(job: CutJob): number {
+  const boards = job.stock.flatMap((option) => [
+    option.price,
+    ...(option.breaks ?? []).map((step) => step.price),
+  ])
+  const joints = job.runs.flatMap((run) => run.points.map((point) => point.cost + (point.excess ?? 0)))
+  return Math.max(1, ...boards) + Math.max(0, ...joints) + job.handling + 2 * job.perCut
+}
+
+/**
+ * Best worth of one board of each stock option, the cents spared by its offcut or its last cut included; null where
+ * the prices of all that a board may hold do not add up exactly.
+ */
 function boardWorths(
   job: CutJob,
   most: ReadonlyMap<number, number>,
   priceOf: ReadonlyMap<number, number>,
   scale: number,
-): Map<string, number> {
+): Map<string, number> | null {
   const savings = (job.keep?.centsPerFoot ?? 0) > 0 || job.perCut > 0
   const worths: Worth[] = []
   for (const [length, count] of most) {
@@ -142,6 +161,10 @@ function boardWorths(
   const unit = worths.reduce((divisor, { width }) => commonDivisor(divisor, width), 0) || 1
   const stocks = [...allowedStock(job)]
   const capacity = Math.max(0, ...stocks.map(([, stock]) => Math.floor((stock.usable + job.kerf) / unit)))
+  let sum = 0
+  for (const { width, price, most } of worths)
+    sum += Math.abs(price) * Math.min(most, Math.floor((capacity * unit) / width))
+  if (sum > MOST) return null
   const table = bestWorth(
     worths.map((worth) => ({ ...worth, width: worth.width / unit })),
     capacity,

@@ -8,10 +8,17 @@ import { auditRuns } from './audit-runs.ts'
 /** Everything that is wrong with a plan, judged from the job alone; empty where the plan is sound. */
 export function auditPlan(job: CutJob, plan: CutPlan): readonly AuditFault[] {
   return [
+    ...auditName(job, plan),
     ...auditPieces(job, plan),
     ...auditBoards(job, plan),
     ...auditRuns(job, plan),
     ...auditMoney(job, plan),
     ...auditBound(job, plan),
   ]
+}
+
+function auditName(job: CutJob, plan: CutPlan): AuditFault[] {
+  if (plan.jobId === job.id) return []
+  const message = `It is the plan of ${plan.jobId}, not of ${job.id}.`
+  return [{ rule: 'another job', where: 'plan', message }]
 }

@@ -108,10 +108,14 @@ function auditJointList(
   jointed: ReadonlyMap<string, readonly number[]>,
   plan: CutPlan,
 ): AuditFault[] {
+  const nameOf = (member: string, at: number, label: string | undefined): string =>
+    `${member} at ${at} (${label ?? 'no point'})`
   const listed = plan.joints
     .filter((joint) => joint.runId === run.id)
-    .map((joint) => `${joint.memberId} at ${joint.at}`)
-  const real = [...jointed].flatMap(([member, joints]) => joints.map((at) => `${member} at ${at}`))
+    .map((joint) => nameOf(joint.memberId, joint.at, joint.label))
+  const real = [...jointed].flatMap(([member, joints]) =>
+    joints.map((at) => nameOf(member, at, run.points.find((point) => point.at === at)?.label)),
+  )
   const extra = listed.filter((name) => !real.includes(name))
   const lacking = real.filter((name) => !listed.includes(name))
   if (extra.length === 0 && lacking.length === 0 && listed.length === real.length) return []

@@ -1,7 +1,11 @@
 import type { WidthRange } from '../../core/compare/index.ts'
 import { MEANINGS, type Meaning, type SawSettings } from '../../core/cut-list/index.ts'
-import { type FieldPath, fieldAt, nearestName, readValue, SIZED_FIELDS } from '../../core/job/index.ts'
+import { type FieldPath, fieldAt, readValue, SIZED_FIELDS } from '../../core/job/index.ts'
+import type { PageOptions, SheetId } from '../../core/papers/index.ts'
 import { fail, inches, ok, parseLength, type Result, type Ticks, ticks } from '../../core/units/index.ts'
+import type { PaperFormat } from '../app/paper-formats.ts'
+import { type PaperOption, readPaperOptions } from './paper-arguments.ts'
+import { suggestion } from './suggestion.ts'
 
 /** What a command line asks for. */
 export type Command =
@@ -49,6 +53,19 @@ export type Command =
       /** file for the job sized so; null for none */
       readonly write: string | null
     }
+  | {
+      readonly kind: 'papers'
+      readonly job: string
+      readonly to: string
+      readonly prices: string | null
+      readonly firm: string | null
+      readonly only: readonly SheetId[]
+      readonly formats: readonly PaperFormat[]
+      readonly page: PageOptions
+      /** ISO date; null: none is stated */
+      readonly date: string | null
+      readonly revision: string | null
+    }
   | { readonly kind: 'check'; readonly job: string; readonly json: boolean }
   | { readonly kind: 'new'; readonly file: string }
   | { readonly kind: 'help' }
@@ -69,6 +86,7 @@ type Option =
   | 'day'
   | 'hold'
   | 'write'
+  | PaperOption
 
 const OPTIONS: { readonly [command: string]: readonly Option[] } = {
   estimate: ['prices', 'json', 'joints', 'xlsx'],
@@ -76,6 +94,7 @@ const OPTIONS: { readonly [command: string]: readonly Option[] } = {
   cut: ['stock', 'kerf', 'trim', 'columns', 'prices', 'json', 'csv'],
   rest: ['day', 'prices', 'json'],
   size: ['hold', 'write', 'prices', 'json'],
+  papers: ['to', 'only', 'paper', 'scale', 'as', 'date', 'revision', 'firm', 'prices'],
   check: ['json'],
   new: [],
 }
@@ -135,6 +154,8 @@ function commandOf(name: string, file: string, values: ReadonlyMap<Option, strin
         ? ok({ kind: 'size', job: file, prices, json, hold: hold.value, write: values.get('write') ?? null })
         : hold
     }
+    case 'papers':
+      return readPaperOptions(file, values)
     case 'new':
       return ok({ kind: 'new', file })
     case 'cut': {
@@ -193,13 +214,6 @@ function sortWords(
     values.set(option, value)
   }
   return ok({ files, values })
-}
-
-function suggestion(word: string, names: readonly string[], before = ''): string {
-  const near = nearestName(word, names)
-  if (near !== null && near !== undefined) return `; did you mean ${before}${near}?`
-  if (names.length === 0) return '.'
-  return `; there ${names.length === 1 ? 'is' : 'are'} ${names.map((name) => before + name).join(', ')}.`
 }
 
 function readRange(width: string | undefined, step: string | undefined): Result<WidthRange, string> {

@@ -29,6 +29,14 @@ export const HELP = `Kerfwright: estimates and cut plans for residential deck fr
       governs each, and what the next smaller one fails on. --hold keeps fields as they are, such as
       frame.joists.size,frame.postSize; --write makes a new job file with the changes.
 
+  kerfwright papers JOB.json --to FOLDER [--only SHEET,...] [--paper letter|tabloid|a4|a3] [--scale N]
+                             [--as pdf,svg] [--date YYYY-MM-DD] [--revision TEXT] [--firm FILE] [--prices FILE]
+      The sheets for permit office, yard, crew and customer. Without --only all of them; without --scale each drawing
+      at the largest usual scale that fits, with --scale 48 at 1/4 in to the foot. The date is printed as it is stated
+      and never read from a clock; without --revision six figures tell one state of the job from another. --firm is
+      a file { "name": "…", "lines": ["…"], "terms": ["…"], "validDays": 30,
+      "stages": [{ "label": "Deposit", "share": 1000 }, …] }, shares in 1/100 %.
+
   kerfwright check JOB.json [--json]
       The structural checks alone.
 

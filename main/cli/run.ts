@@ -42,6 +42,10 @@ export async function run(words: readonly string[], version: string, output: Out
       const { runSize } = await import('./commands/size.ts')
       return runSize(command, output)
     }
+    case 'papers': {
+      const { runPapers } = await import('./commands/papers.ts')
+      return runPapers(command, output)
+    }
     case 'new': {
       const { runNew } = await import('./commands/new.ts')
       return runNew(command, output)

@@ -1,0 +1,127 @@
+import type { Mark, Placed } from '../page-types.ts'
+import { widthOf } from '../type/measure.ts'
+import { plainText } from '../type/plain-text.ts'
+import type { Drawing, Layer, Primitive, Stroke } from '../types.ts'
+import { dimensionMarks } from './dimension-marks.ts'
+import { hatch } from './hatch.ts'
+import { boxMark, LINE, lineMark, pathMark, textMark } from './marks.ts'
+
+const DASHES: { readonly [stroke in Stroke]: readonly number[] } = {
+  solid: [],
+  hidden: [3.5, 2],
+  centre: [9, 2, 2, 2],
+}
+const SIZES = { small: 7, normal: 8.5 } as const
+/** a joint's stroke passes the member's faces by so much, points */
+const JOINT_REACH = 5
+
+/** A drawing's primitives as marks of a page, layer by layer from the lowest up. */
+export function drawMarks(drawing: Drawing, layers: readonly Layer[], placed: Placed): readonly Mark[] {
+  const x = (at: number): number => placed.left + (at - placed.x0) * placed.scale
+  const y = (at: number): number => placed.top + (at - placed.y0) * placed.scale
+  const taken: Room[] = []
+  return layers.flatMap((layer) =>
+    drawing.primitives
+      .filter((primitive) => primitive.layer === layer)
+      .flatMap((primitive) => marksOf(primitive, x, y, placed.scale, taken)),
+  )
+}
+
+export type ToPage = (at: number) => number
+interface Room {
+  readonly x0: number
+  readonly x1: number
+  readonly y0: number
+  readonly y1: number
+}
+
+function marksOf(p: Primitive, x: ToPage, y: ToPage, scale: number, taken: Room[]): readonly Mark[] {
+  switch (p.kind) {
+    case 'rect': {
+      const box = { x: x(p.x), y: y(p.y), w: p.w * scale, h: p.h * scale }
+      if (p.fill === 'house') return house(p.id, box)
+      const fill = p.fill === 'wood' ? 'wood' : p.fill === 'ground' ? 'tint' : 'none'
+      return [
+        boxMark(box.x, box.y, box.w, box.h, {
+          id: p.id,
+          fill,
+          width: LINE[p.weight],
+          dash: DASHES[p.stroke],
+        }),
+      ]
+    }
+    case 'line':
+      return [
+        lineMark(x(p.x1), y(p.y1), x(p.x2), y(p.y2), {
+          id: p.id,
+          width: LINE[p.weight],
+          dash: DASHES[p.stroke],
+        }),
+      ]
+    case 'circle':
+      return [
+        {
+          kind: 'circle',
+          id: p.id,
+          cx: x(p.cx),
+          cy: y(p.cy),
+          r: p.r * scale,
+          width: LINE[p.weight],
+          dash: DASHES[p.stroke],
+          fill: 'none',
+          tone: 'ink',
+        },
+      ]
+    case 'text': {
+      const size = SIZES[p.size]
+      const words = plainText(p.text)
+      const wide = widthOf(words, size)
+      const left = x(p.x) - (p.anchor === 'middle' ? wide / 2 : p.anchor === 'end' ? wide : 0)
+      const room = { x0: left - 1.5, x1: left + wide + 1.5, y0: y(p.y) - size / 2, y1: y(p.y) + size / 2 }
+      // a mark in a crowd gives way to the one before it; anything else is written where it stands
+      const crowded = taken.some(
+        (other) => room.x0 < other.x1 && room.x1 > other.x0 && room.y0 < other.y1 && room.y1 > other.y0,
+      )
+      if (crowded && p.layer === 'marks') return []
+      taken.push(room)
+      const halo = pathMark(
+        [
+          [room.x0, room.y0],
+          [room.x1, room.y0],
+          [room.x1, room.y1],
+          [room.x0, room.y1],
+        ],
+        { fill: 'white', width: 0 },
+      )
+      return [
+        ...(p.layer === 'marks' || p.layer === 'posts' ? [halo] : []),
+        textMark(x(p.x), y(p.y) + size * 0.33, words, { id: p.id, size, anchor: p.anchor }),
+      ]
+    }
+    case 'dimension':
+      return dimensionMarks(p, x, y)
+    case 'joint': {
+      const reach = p.half * scale + JOINT_REACH
+      const [cx, cy] = [x(p.x), y(p.y)]
+      const look = { id: p.id, width: 2.2 }
+      return p.along === 'x'
+        ? [lineMark(cx, cy - reach, cx, cy + reach, look)]
+        : [lineMark(cx - reach, cy, cx + reach, cy, look)]
+    }
+  }
+}
+
+/** The house: hatched, the face of its wall heavy. */
+function house(
+  id: string,
+  { x, y, w, h }: { readonly x: number; readonly y: number; readonly w: number; readonly h: number },
+): readonly Mark[] {
+  return [
+    ...hatch(x, y, w, h, 6).map(([x1, y1, x2, y2]) =>
+      lineMark(x1, y1, x2, y2, { id, width: 0.25, tone: 'soft' }),
+    ),
+    lineMark(x, y + h, x + w, y + h, { id, width: LINE.heavy }),
+    boxMark(x + w / 4 - 16, y + h / 2 - 6, 32, 12, { fill: 'white', width: 0 }),
+    textMark(x + w / 4, y + h / 2 + 3, 'house', { id, size: 8.5, anchor: 'middle' }),
+  ]
+}

@@ -1,0 +1,133 @@
+import type { Mark, Page, Placed } from '../page-types.ts'
+import type { About, PageOptions, Sheet } from '../sheet-types.ts'
+import { fitText } from '../type/wrap.ts'
+import { LINE, lineMark, textMark } from './marks.ts'
+import { PAPER_NAMES, paperSize } from './paper.ts'
+
+const SIDE = 40
+const HEAD = 62
+const FOOT = 50
+
+/** Fills the pages of one sheet from the top down; a block asks for room and writes into it. */
+export class Flow {
+  readonly left = SIDE
+  readonly width: number
+  readonly top = HEAD
+  readonly bottom: number
+  readonly options: PageOptions
+  readonly #sheet: Sheet
+  readonly #size: { readonly width: number; readonly height: number }
+  readonly #pages: { marks: Mark[]; drawings: Placed[] }[] = []
+  y = HEAD
+
+  constructor(sheet: Sheet, options: PageOptions) {
+    this.#sheet = sheet
+    this.options = options
+    this.#size = paperSize(options.paper, sheet.across)
+    this.width = this.#size.width - 2 * SIDE
+    this.bottom = this.#size.height - FOOT
+    this.newPage()
+  }
+
+  get room(): number {
+    return this.bottom - this.y
+  }
+
+  /** Height of an empty page. */
+  get whole(): number {
+    return this.bottom - this.top
+  }
+
+  get isFresh(): boolean {
+    return this.y <= this.top
+  }
+
+  newPage(): void {
+    this.#pages.push({ marks: [], drawings: [] })
+    this.y = this.top
+  }
+
+  /** Begins a page where less than so much is left of this one. */
+  need(height: number): void {
+    if (this.room < height && !this.isFresh) this.newPage()
+  }
+
+  add(...marks: readonly Mark[]): void {
+    this.#last().marks.push(...marks)
+  }
+
+  place(drawing: Placed): void {
+    this.#last().drawings.push(drawing)
+  }
+
+  #last(): { marks: Mark[]; drawings: Placed[] } {
+    const page = this.#pages.at(-1)
+    if (page === undefined) throw new Error('a flow has a page from the start')
+    return page
+  }
+
+  pages(about: About, from: number, of: number): readonly Page[] {
+    const { id, title } = this.#sheet
+    return this.#pages.map(({ marks, drawings }, index) => ({
+      sheet: id,
+      title,
+      number: from + index,
+      of,
+      ...this.#size,
+      marks: [...this.#head(about, index), ...marks, ...this.#foot(about, from + index, of)].map(rounded),
+      drawings,
+    }))
+  }
+
+  get count(): number {
+    return this.#pages.length
+  }
+
+  #head(about: About, index: number): readonly Mark[] {
+    const right = this.left + this.width
+    const title = index === 0 ? this.#sheet.title : `${this.#sheet.title}, continued`
+    const half = this.width / 2 - 10
+    return [
+      textMark(this.left, 42, fitText(title, half, 16, 'bold'), { size: 16, weight: 'bold' }),
+      textMark(right, 34, fitText(about.job, half, 10, 'bold'), { size: 10, weight: 'bold', anchor: 'end' }),
+      textMark(right, 46, fitText(about.firm, half, 8.5), { size: 8.5, anchor: 'end', tone: 'soft' }),
+      lineMark(this.left, 52, right, 52, { width: LINE.medium }),
+    ]
+  }
+
+  #foot(about: About, number: number, of: number): readonly Mark[] {
+    const right = this.left + this.width
+    const y = this.#size.height - 32
+    const date = about.date === '' ? 'date not stated' : about.date
+    const size = 7.5
+    const page = `Page ${number} of ${of} · ${PAPER_NAMES[this.options.paper]}`
+    const lower = `${about.prices} · ${about.code} · Local code and the building official govern.`
+    return [
+      lineMark(this.left, y - 10, right, y - 10, { tone: 'soft' }),
+      textMark(
+        this.left,
+        y,
+        fitText(`${about.job} · revision ${about.revision} · ${date}`, this.width - 130, size),
+        { size },
+      ),
+      textMark(right, y, page, { size, weight: 'bold', anchor: 'end' }),
+      textMark(this.left, y + 10, fitText(lower, this.width, size), { size, tone: 'soft' }),
+    ]
+  }
+}
+
+/** To 1/1000 point: far finer than any printer, and the same text on every machine. */
+const round = (n: number): number => Math.round(n * 1000) / 1000
+
+function rounded(mark: Mark): Mark {
+  switch (mark.kind) {
+    case 'text':
+      return { ...mark, x: round(mark.x), y: round(mark.y), width: round(mark.width) }
+    case 'line':
+      return { ...mark, x1: round(mark.x1), y1: round(mark.y1), x2: round(mark.x2), y2: round(mark.y2) }
+    case 'circle':
+      return { ...mark, cx: round(mark.cx), cy: round(mark.cy), r: round(mark.r) }
+    case 'path':
+      return { ...mark, points: mark.points.map(([x, y]) => [round(x), round(y)] as const) }
+  }
+}

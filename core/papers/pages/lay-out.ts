@@ -1,0 +1,60 @@
+import type { Page } from '../page-types.ts'
+import type { About, Block, PageOptions, Sheet } from '../sheet-types.ts'
+import { drawingBlock } from './drawing-block.ts'
+import { Flow } from './flow.ts'
+import { stripBlock } from './strip-block.ts'
+import { tableBlock } from './table-block.ts'
+import { caution, checklist, facts, heading, paragraph, signatures, steps } from './text-blocks.ts'
+
+/** Sheets on pages of one paper, numbered through. The same sheets give the same marks. */
+export function layOutPages(sheets: readonly Sheet[], about: About, options: PageOptions): readonly Page[] {
+  const flows = sheets.map((sheet) => {
+    const flow = new Flow(sheet, options)
+    for (const block of sheet.blocks) place(flow, block)
+    return flow
+  })
+  const of = flows.reduce((sum, flow) => sum + flow.count, 0)
+  let from = 1
+  return flows.flatMap((flow) => {
+    const pages = flow.pages(about, from, of)
+    from += flow.count
+    return pages
+  })
+}
+
+function place(flow: Flow, block: Block): void {
+  switch (block.kind) {
+    case 'heading':
+      heading(flow, block.text)
+      break
+    case 'text':
+      paragraph(flow, block)
+      break
+    case 'caution':
+      caution(flow, block.text)
+      break
+    case 'steps':
+      steps(flow, block.items, block.from)
+      break
+    case 'checklist':
+      checklist(flow, block.items)
+      break
+    case 'facts':
+      facts(flow, block.rows)
+      break
+    case 'table':
+      tableBlock(flow, block)
+      break
+    case 'drawing':
+      drawingBlock(flow, block)
+      break
+    case 'strip':
+      stripBlock(flow, block)
+      break
+    case 'signatures':
+      signatures(flow, block.lines)
+      break
+    case 'page break':
+      if (!flow.isFresh) flow.newPage()
+  }
+}

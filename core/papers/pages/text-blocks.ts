@@ -1,0 +1,101 @@
+import type { Block, Step } from '../sheet-types.ts'
+import { wrapText } from '../type/wrap.ts'
+import type { Flow } from './flow.ts'
+import { boxMark, cautionSign, LINE, lineMark, type TextLook, textMark } from './marks.ts'
+
+export const BODY = 9.5
+export const LEADING = 1.34
+/** lines longer than this are hard to follow, points */
+const READABLE = 540
+
+/** Lines of text at an indent, each on whatever page it falls. */
+export function flowLines(flow: Flow, words: string, indent: number, look: TextLook = {}): void {
+  const { size = BODY, weight = 'regular' } = look
+  const step = size * LEADING
+  for (const line of wrapText(words, Math.min(READABLE, flow.width - indent), size, weight)) {
+    flow.need(step)
+    flow.y += step
+    flow.add(textMark(flow.left + indent, flow.y - size * 0.3, line, { ...look, size, weight }))
+  }
+}
+
+export function heading(flow: Flow, text: string): void {
+  // a heading is not left alone at the foot of a page
+  flow.need(60)
+  if (!flow.isFresh) flow.y += 10
+  flowLines(flow, text, 0, { size: 12, weight: 'bold' })
+  flow.y += 3
+}
+
+export function paragraph(flow: Flow, { text, tone }: Extract<Block, { kind: 'text' }>): void {
+  flowLines(flow, text, 0, {
+    tone: tone === 'soft' ? 'soft' : 'ink',
+    weight: tone === 'strong' ? 'bold' : 'regular',
+  })
+  flow.y += 5
+}
+
+export function caution(flow: Flow, text: string, indent = 0): void {
+  flow.need(BODY * LEADING)
+  flow.add(cautionSign(flow.left + indent, flow.y + BODY * LEADING - BODY * 0.3, BODY))
+  flowLines(flow, text, indent + 14, { weight: 'bold' })
+  flow.y += 4
+}
+
+export function steps(flow: Flow, items: readonly Step[], from = 1): void {
+  items.forEach(({ text, notes = [], cautions = [] }, index) => {
+    flow.need(2 * BODY * LEADING)
+    const baseline = flow.y + BODY * LEADING - BODY * 0.3
+    flow.add(
+      textMark(flow.left + 16, baseline, `${from + index}.`, { size: BODY, weight: 'bold', anchor: 'end' }),
+    )
+    flowLines(flow, text, 22)
+    for (const note of notes) flowLines(flow, note, 22, { size: 8.5, tone: 'soft' })
+    for (const each of cautions) caution(flow, each, 22)
+    flow.y += 4
+  })
+  flow.y += 4
+}
+
+export function checklist(flow: Flow, items: readonly string[]): void {
+  for (const item of items) {
+    flow.need(BODY * LEADING)
+    flow.add(boxMark(flow.left + 1, flow.y + 2.5, 8.5, 8.5, { width: LINE.medium }))
+    flowLines(flow, item, 18)
+    flow.y += 4
+  }
+  flow.y += 4
+}
+
+/** What is the case, label beside value, one to a line. */
+export function facts(flow: Flow, rows: readonly (readonly [string, string])[]): void {
+  const indent = 150
+  for (const [label, value] of rows) {
+    flow.need(BODY * LEADING)
+    const labelLines = wrapText(label, indent - 8, BODY)
+    const start = flow.y
+    flow.add(
+      ...labelLines.map((line, i) =>
+        textMark(flow.left, start + BODY * LEADING * (i + 1) - BODY * 0.3, line, {
+          size: BODY,
+          tone: 'soft',
+        }),
+      ),
+    )
+    flowLines(flow, value, indent)
+    if (flow.y > start) flow.y = Math.max(flow.y, start + labelLines.length * BODY * LEADING)
+    flow.y += 2
+  }
+  flow.y += 6
+}
+
+export function signatures(flow: Flow, lines: readonly string[]): void {
+  for (const line of lines) {
+    flow.need(40)
+    flow.y += 30
+    flow.add(lineMark(flow.left, flow.y, flow.left + 300, flow.y))
+    flow.y += 2
+    flowLines(flow, line, 0, { size: 8, tone: 'soft' })
+  }
+  flow.y += 8
+}

@@ -1,0 +1,104 @@
+import type { Drawing, Layer, PaperTable } from './types.ts'
+
+export type SheetId =
+  | 'framing'
+  | 'footings'
+  | 'marking'
+  | 'strips'
+  | 'cutting'
+  | 'order'
+  | 'checks'
+  | 'section'
+  | 'details'
+  | 'steps'
+  | 'cost'
+  | 'quote'
+  | 'inspections'
+  | 'record'
+
+/** Who a sheet is for: a customer's sheet shows no cost of ours. */
+export type Audience = 'crew' | 'permit office' | 'yard' | 'customer' | 'office'
+
+export interface Step {
+  readonly text: string
+  /** figures or reasons under it, soft */
+  readonly notes?: readonly string[]
+  readonly cautions?: readonly string[]
+}
+
+/** A mark on a board at true scale: a pencil line, and the side of it on which the member stands. */
+export interface StripMark {
+  /** from the strip's own zero, ticks */
+  readonly at: number
+  readonly label: string
+  /** the X: what stands there reaches from the line to this side; null for a bare line */
+  readonly side: 'right' | 'left' | null
+  /** how far the X reaches, ticks */
+  readonly wide: number
+}
+
+/** What stands on a sheet, in reading order. No place, no format: a page lay-out decides those. */
+export type Block =
+  | { readonly kind: 'heading'; readonly text: string }
+  | { readonly kind: 'text'; readonly text: string; readonly tone?: 'soft' | 'strong' }
+  | { readonly kind: 'caution'; readonly text: string }
+  | { readonly kind: 'steps'; readonly items: readonly Step[]; readonly from?: number }
+  | { readonly kind: 'checklist'; readonly items: readonly string[] }
+  | { readonly kind: 'facts'; readonly rows: readonly (readonly [string, string])[] }
+  | {
+      readonly kind: 'table'
+      readonly table: PaperTable
+      /** a box before each row, to tick off */
+      readonly tick?: boolean
+      /** rows in strong type: totals */
+      readonly strong?: readonly number[]
+      /** said where there are no rows */
+      readonly empty: string
+    }
+  | {
+      readonly kind: 'drawing'
+      readonly drawing: Drawing
+      /** from the lowest up */
+      readonly layers: readonly Layer[]
+      /** largest share of a page's height that it may take, 0 to 1 */
+      readonly share?: number
+      /** not to scale: said so, without a bar */
+      readonly sketch?: boolean
+    }
+  | {
+      /** at true scale, in bands to be cut out and joined */
+      readonly kind: 'strip'
+      readonly id: string
+      readonly title: string
+      readonly length: number
+      readonly marks: readonly StripMark[]
+    }
+  | { readonly kind: 'signatures'; readonly lines: readonly string[] }
+  | { readonly kind: 'page break' }
+
+export interface Sheet {
+  readonly id: SheetId
+  readonly title: string
+  readonly audience: Audience
+  readonly across: boolean
+  readonly blocks: readonly Block[]
+}
+
+/** What stands at the foot of every page; all of it stated, nothing read from a clock. */
+export interface About {
+  readonly job: string
+  readonly firm: string
+  readonly revision: string
+  /** as stated; '' where no date was */
+  readonly date: string
+  readonly prices: string
+  readonly code: string
+}
+
+export type PaperName = 'letter' | 'tabloid' | 'a4' | 'a3'
+
+export interface PageOptions {
+  readonly paper: PaperName
+  /** scale of drawings as 1 : n; null: the largest usual one that fits */
+  readonly scale: number | null
+}

@@ -1,0 +1,57 @@
+import { printInches, printLength } from '../../units/index.ts'
+import { framingPlan } from '../drawings/framing-plan.ts'
+import type { Sheet } from '../sheet-types.ts'
+import type { PaperSource } from '../source.ts'
+import { memberSchedule } from '../tables/member-schedule.ts'
+import type { Layer } from '../types.ts'
+
+export const PLAN_LAYERS: readonly Layer[] = [
+  'house',
+  'decking',
+  'footings',
+  'beams',
+  'posts',
+  'joists',
+  'joints',
+  'marks',
+  'dimensions',
+]
+
+/** The framing plan to scale, how to read it, and every member by its mark. */
+export function framingSheet({ estimate }: PaperSource): Sheet {
+  const { job, frame } = estimate
+  const { species, grade, treatment, joists, postSize } = job.frame
+  return {
+    id: 'framing',
+    title: 'Framing plan',
+    audience: 'permit office',
+    across: true,
+    blocks: [
+      {
+        kind: 'drawing',
+        drawing: framingPlan(estimate, estimate.plans),
+        layers: PLAN_LAYERS,
+      },
+      {
+        kind: 'facts',
+        rows: [
+          [
+            'Frame, outside',
+            `${printLength(job.size.width)} × ${printLength(job.size.depth)}; both diagonals ${printLength(frame.longDiagonal)}`,
+          ],
+          ['Lumber', `${species} ${grade}, ${treatment}`],
+          [
+            'Joists',
+            `${joists.size} at ${printInches(joists.spacing)} o.c., laid out from the ${joists.layoutFrom} end`,
+          ],
+          ['Posts', postSize],
+          [
+            'How to read it',
+            'Full lines: wood seen from above. Dashed: what lies under it. A heavy short stroke across a member: a joint. Figures beside the beams: posts, numbered as on the ground.',
+          ],
+        ],
+      },
+      { kind: 'table', table: memberSchedule(estimate), empty: 'There are no members.' },
+    ],
+  }
+}

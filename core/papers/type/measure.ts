@@ -1,0 +1,16 @@
+import { BOLD_WIDTHS, REGULAR_WIDTHS, type WidthRuns } from './font-widths.ts'
+
+export type Weight = 'regular' | 'bold'
+
+const widthsOf = (runs: WidthRuns): ReadonlyMap<number, number> =>
+  new Map(runs.flatMap(([first, widths]) => widths.map((width, i): [number, number] => [first + i, width])))
+
+const WIDTHS = { regular: widthsOf(REGULAR_WIDTHS), bold: widthsOf(BOLD_WIDTHS) }
+
+/** Width of a text in points, without kerning and with tabular figures, as every renderer draws it. */
+export function widthOf(text: string, size: number, weight: Weight = 'regular'): number {
+  const widths = WIDTHS[weight]
+  let sum = 0
+  for (const character of text) sum += widths.get(character.codePointAt(0) ?? 0) ?? 0
+  return (sum * size) / 1000
+}

@@ -2,10 +2,11 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { auditPlan, type CutJob, type CutPlan, planCuts } from '../../core/cutting/index.ts'
 import type { Cents } from '../../core/units/index.ts'
-import { engine } from '../fixtures/engine.ts'
+import { loadHighs } from '../../main/workers/lp/highs.ts'
 import { arbitraryCutJob, mostPieces } from './arbitrary-cut-job.ts'
 import { bruteCost } from './brute-cutting.ts'
 
+const engine = await loadHighs()
 const plans = arbitraryCutJob
   .map((job) => ({ job, planned: planCuts(job, engine) }))
   .filter(({ planned }) => planned.ok)

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { type CutJob, type DayState, planCuts, replan } from '../../../../core/cutting/index.ts'
 import { type Cents, feet, share } from '../../../../core/units/index.ts'
-import { engine } from '../../../fixtures/engine.ts'
+import { loadHighs } from '../../../../main/workers/lp/highs.ts'
 import { jobOf, pointAt, runOf, stockOf } from '../jobs.ts'
+
+const engine = await loadHighs()
 
 /** Two plies of 16 ft and a piece of 11 ft from boards of 24 ft: a joint of 2 dollars spares a board. */
 const job: CutJob = jobOf({

@@ -5,7 +5,7 @@ import type { EstimateResult } from './estimate-types.ts'
 import { fitOf } from './fit.ts'
 import { leftOut } from './left-out.ts'
 import { nearMisses, type TrySize } from './near-miss.ts'
-import type { PriceBook } from './pricing/index.ts'
+import { atThisBook, type PriceBook } from './pricing/index.ts'
 
 export { type Costed, costDesign, type EstimateOptions } from './cost-design.ts'
 export { design, designJob } from './design.ts'
@@ -37,6 +37,7 @@ export function estimate(
     ok: true,
     estimate: {
       ...made,
+      takeoff: atThisBook(made.job, made.takeoff, book),
       plans,
       infeasible,
       spares,

@@ -23,8 +23,10 @@ export function leftOut(job: Job, checks: readonly Check[], lines: readonly Line
   return scopeTopics.map((topic) => {
     const counted = lines.filter((line) => topicOfLine(line) === topic)
     const { included, allowance } = job.scope[topic]
-    const amount = included ? sumCents(counted.map((line) => line.amount)) : cents(0)
-    if (included && counted.length > 0) {
+    // hired tools count wherever a field of the ground asks for them
+    const priced = (included || topic === 'hire') && counted.length > 0
+    const amount = priced ? sumCents(counted.map((line) => line.amount)) : cents(0)
+    if (priced) {
       const hours = counted
         .filter((line) => line.part === 'labour')
         .reduce((sum, l) => sum + l.thousandths, 0)
@@ -40,8 +42,9 @@ export function leftOut(job: Job, checks: readonly Check[], lines: readonly Line
 const countedByProgram: ReadonlySet<ScopeTopic> = new Set<ScopeTopic>(['flashing', 'fasteners', 'clean-up'])
 
 function pricedMessage(counted: readonly Line[], amount: string, thousandthHours: number): string {
-  const stated = counted.some((line) => line.part === 'other')
-  const both = stated && counted.some((line) => line.part !== 'other')
+  const isSum = (line: Line) => line.unit === 'sum'
+  const stated = counted.some(isSum)
+  const both = stated && !counted.every(isSum)
   const how = both ? 'counted, with a stated sum' : stated ? 'a stated sum' : 'counted'
   const hours = thousandthHours > 0 ? `, ${thousandthHours / 1000} worker hours` : ''
   return `In the price: ${amount}, ${how}${hours}.`

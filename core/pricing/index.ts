@@ -1,6 +1,8 @@
+export { atThisBook } from './at-this-book.ts'
 export { readPriceBook } from './book/read-price-book.ts'
 export { writePriceBook } from './book/write-price-book.ts'
 export { bookAge, OLD_AFTER_DAYS } from './book-age.ts'
+export { type ConcreteWays, concreteWays, leastConcrete } from './concrete-ways.ts'
 export { type ClassToCut, type CutJobs, cutJobs, type Needs } from './cut-jobs.ts'
 export { type JointCost, jointCost } from './joint-cost.ts'
 export type { PlannedClass } from './lines/lumber-lines.ts'

@@ -3,6 +3,7 @@ import type { Job } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
 import type { Takeoff } from '../takeoff/index.ts'
 import { fail, ok, type Result } from '../units/index.ts'
+import { atThisBook } from './at-this-book.ts'
 import { allowanceLines } from './lines/allowance-lines.ts'
 import { goodsLines } from './lines/goods-lines.ts'
 import { jointLines } from './lines/joint-lines.ts'
@@ -29,7 +30,7 @@ export function priceJob(
 ): Result<Pricing, readonly PriceFault[]> {
   const { job, layout, takeoff } = design
   const faults: PriceFault[] = []
-  const kept = leaveOut(job, takeoff)
+  const kept = leaveOut(job, atThisBook(job, takeoff, book))
   const lumber = lumberLines(job, takeoff.pieces, plans)
   const joints = jointLines(job, takeoff.runs, plans, book)
   const goods = goodsLines(kept.goods, book, faults)

@@ -86,6 +86,16 @@ const rows: readonly Row[] = [
     'verified',
   ],
   [
+    'auger-hand',
+    'Bore hole with two-person power auger',
+    'foot of depth',
+    0.08,
+    2,
+    'common practice, no source',
+  ],
+  // a job report of 2015: 55 holes 36 in deep, 11 minutes each on average
+  ['auger-machine', 'Bore hole with towed or tractor hydraulic auger', 'foot of depth', 0.06, 1, 'verified'],
+  [
     'hole-clean',
     'Clean and level hole bottom, check depth and width',
     'each',
@@ -111,6 +121,8 @@ const rows: readonly Row[] = [
     1,
     'verified',
   ],
+  ['readymix-barrow', 'Place ready-mix by barrow', 'cubic yard', 0.7, 2, 'common practice, no source'],
+  ['readymix-chute', 'Place ready-mix from the chute', 'cubic yard', 0.3, 2, 'common practice, no source'],
   [
     'wetset-bolt',
     'Set anchor bolt or post base in wet concrete, to line',
@@ -171,6 +183,15 @@ const rows: readonly Row[] = [
   ],
   ['deck-trim', 'Snap and cut the overhang', 'linear foot', 0.008, 1, 'common practice, no source'],
   ['stage-lumber', 'Unload and stage lumber by use', '1000 board feet', 0.8, 2, 'common practice, no source'],
+  [
+    'day-setup',
+    'Roll out and roll up tools, cords, ladders',
+    'crew-day',
+    0.4,
+    2,
+    'common practice, no source',
+  ],
+  ['clean-daily', 'Sweep and stack at day’s end', 'crew-day', 0.35, 2, 'common practice, no source'],
   ['inspection', 'Meet the inspector', 'each', 0.5, 1, 'common practice, no source'],
   [
     'clean-final',

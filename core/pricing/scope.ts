@@ -1,5 +1,5 @@
 import type { Job, ScopeTopic } from '../job/index.ts'
-import type { Takeoff } from '../takeoff/index.ts'
+import type { Good, Takeoff } from '../takeoff/index.ts'
 import type { Line, LineGroup } from './types.ts'
 
 /** Things that estimates forget, in the order in which they are read out. */
@@ -17,8 +17,9 @@ export const scopeTopics: readonly ScopeTopic[] = [
 ]
 
 /** The topic under which a good is counted, where a job may leave it out. */
-export function topicOfGood(sku: string, group: LineGroup): ScopeTopic | null {
+export function topicOfGood(sku: string, group: LineGroup | Good['group']): ScopeTopic | null {
   if (group === 'fasteners') return 'fasteners'
+  if (sku.startsWith('hire-')) return 'hire'
   return sku === 'ledger-flashing' || sku === 'ledger-membrane' ? 'flashing' : null
 }
 
@@ -29,9 +30,9 @@ export function topicOfTask(rateId: string): ScopeTopic | null {
 
 /** The topic that a printed line belongs to: a stated sum, or something counted; null for the deck itself. */
 export function topicOfLine(line: Pick<Line, 'id' | 'group' | 'code'>): ScopeTopic | null {
-  if (line.group === 'other') return scopeTopics.find((topic) => line.id === allowanceId(topic)) ?? null
   if (line.group === 'labour') return topicOfTask(line.code)
-  return line.id.startsWith(goodPrefix) ? topicOfGood(line.id.slice(goodPrefix.length), line.group) : null
+  if (line.id.startsWith(goodPrefix)) return topicOfGood(line.id.slice(goodPrefix.length), line.group)
+  return scopeTopics.find((topic) => line.id === allowanceId(topic)) ?? null
 }
 
 export function allowanceId(topic: ScopeTopic): string {
@@ -44,12 +45,19 @@ export function goodLineId(sku: string): string {
   return `${goodPrefix}${sku}`
 }
 
-/** The goods and tasks without those whose topic the job does not include. */
+/**
+ * The goods and tasks without those whose topic the job does not include. Tools are hired because a field of the ground
+ * asks for them: they are left out only where a stated sum stands for their hire.
+ */
 export function leaveOut(
   job: Job,
   takeoff: Pick<Takeoff, 'goods' | 'tasks'>,
 ): Pick<Takeoff, 'goods' | 'tasks'> {
-  const wanted = (topic: ScopeTopic | null) => topic === null || job.scope[topic].included
+  const wanted = (topic: ScopeTopic | null) => {
+    if (topic === null) return true
+    const { included, allowance } = job.scope[topic]
+    return topic === 'hire' ? !(included && allowance > 0) : included
+  }
   return {
     goods: takeoff.goods.filter((good) => wanted(topicOfGood(good.sku, good.group))),
     tasks: takeoff.tasks.filter((task) => wanted(topicOfTask(task.rateId))),

@@ -1,7 +1,7 @@
 import { BAG_YIELD_THOUSANDTHS } from '../data/index.ts'
 import type { Frame, ProductClass } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
-import { leaveOut, type PriceBook, productKey } from '../pricing/index.ts'
+import { leastConcrete, leaveOut, type PriceBook, productKey } from '../pricing/index.ts'
 import { type Takeoff, takeOff } from '../takeoff/index.ts'
 import { toFeet } from '../units/index.ts'
 
@@ -72,13 +72,19 @@ export function leastCost(job: Job, book: PriceBook, frame: Frame): LeastCents {
   }
   const bags =
     (takeoff.volumes.concrete * (1 + job.ground.concreteWaste / 10_000) * 1000) / BAG_YIELD_THOUSANDTHS
-  material += bags * (prices.get('concrete-bag-80lb') ?? 0)
+  const byTruck = job.ground.concrete !== 'bags'
+  const concrete = leastConcrete(job, book)
+  material += byTruck
+    ? takeoff.volumes.concrete * concrete.material
+    : bags * (prices.get('concrete-bag-80lb') ?? 0)
   for (const amount of leastLumber(job, book, takeoff).values()) material += amount
   const wage = job.builder === 'owner' ? 0 : book.labourRate
   const rates = new Map(book.rates.map((rate) => [rate.id, (rate.crewHours / 100_000) * rate.workers]))
-  const hours = kept.tasks.reduce(
-    (sum, task) => sum + (task.thousandths / 1000) * (rates.get(task.rateId) ?? 0),
-    0,
-  )
+  const hours = kept.tasks
+    .filter(({ rateId }) => !(byTruck && rateId === 'mix-hand'))
+    .reduce(
+      (sum, task) => sum + (task.thousandths / 1000) * (rates.get(task.rateId) ?? 0),
+      byTruck ? takeoff.volumes.concrete * concrete.hours : 0,
+    )
   return costOf(sharesOf(job), material, hours * wage)
 }

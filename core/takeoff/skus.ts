@@ -4,7 +4,7 @@ import type { Good } from './types.ts'
 export interface Sku {
   readonly sku: string
   readonly label: string
-  readonly unit: 'each' | 'lb' | 'foot' | 'bag' | 'quart'
+  readonly unit: 'each' | 'lb' | 'foot' | 'bag' | 'quart' | 'cubic yard' | 'missing cubic yard' | 'day'
   readonly group: Good['group']
   /** how it is usually sold, in its own unit; the price book decides */
   readonly soldBy: number
@@ -22,6 +22,7 @@ const hardware = (sku: string, label: string): Sku => ({
   group: 'hardware',
   soldBy: 1,
 })
+const hire = (sku: string, label: string): Sku => ({ sku, label, unit: 'day', group: 'hire', soldBy: 1 })
 const nails = (sku: string, label: string): Sku => ({
   sku,
   label,
@@ -80,6 +81,23 @@ export const skus: readonly Sku[] = [
     soldBy: 1,
   },
   { sku: 'concrete-bag-80lb', label: 'Concrete mix, 80 lb bag', unit: 'bag', group: 'concrete', soldBy: 1 },
+  {
+    sku: 'concrete-ready-mix',
+    label: 'Ready-mixed concrete',
+    unit: 'cubic yard',
+    group: 'concrete',
+    soldBy: 0.25,
+  },
+  {
+    sku: 'ready-mix-short-load',
+    label: 'Short-load fee of ready-mix',
+    unit: 'missing cubic yard',
+    group: 'concrete',
+    soldBy: 0.25,
+  },
+  hire('hire-auger-two-person', 'Hire of a two-person auger'),
+  hire('hire-auger-machine', 'Hire of an auger on a machine'),
+  hire('hire-breaker', 'Hire of a breaker'),
   {
     sku: 'ledger-flashing',
     label: 'Ledger flashing with drip edge',

@@ -1,13 +1,16 @@
 import type { SoilClass } from '../data/index.ts'
 import type { Cause, Frame, Member } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
-import { inches, toFeet } from '../units/index.ts'
+import { inches, toFeet, toInches } from '../units/index.ts'
 import { boardFeetOf } from './board-feet.ts'
 import type { TaskShare } from './tally.ts'
 import type { Volumes } from './types.ts'
 
 /** A hole this wide is dug with a shovel, a narrower one with a clamshell digger. */
 const WIDE_HOLE = inches(24)
+
+/** Bits of hired augers are 8 to 18 in: common practice, no source. */
+const WIDEST_BIT = inches(18)
 
 /** Footings, frame, final: common practice, no source. */
 const INSPECTIONS = 3
@@ -60,11 +63,7 @@ function groundTasks(job: Job, frame: Frame, volumes: Volumes): readonly TaskSha
     },
     { rateId: 'layout-footing', quantity: count, cause: each },
     { rateId: 'layout-recheck', quantity: 1, cause: because([], 'Once, after the pour') },
-    {
-      rateId: digRate(job, footings[0]?.holeDiameter ?? 0),
-      quantity: volumes.holes,
-      cause: holes,
-    },
+    ...digTasks(job, footings, volumes, holes),
     { rateId: 'hole-clean', quantity: count, cause: each },
     { rateId: 'form-tube', quantity: count, cause: each },
     {
@@ -85,6 +84,38 @@ function groundTasks(job: Job, frame: Frame, volumes: Volumes): readonly TaskSha
     },
     { rateId: 'spoil-load', quantity: volumes.spoilLoose, cause: because(['ground.swell'], 'Loose spoil') },
     { rateId: 'spoil-wheel', quantity: volumes.spoilLoose, cause: because(['ground.swell'], 'Loose spoil') },
+  ]
+}
+
+/** An auger bores up to its widest bit; what a hole is wider is dug by hand. */
+function digTasks(
+  job: Job,
+  footings: Frame['footings'],
+  volumes: Volumes,
+  cause: Cause,
+): readonly TaskShare[] {
+  const { digging: how } = job.ground
+  const across = footings[0]?.holeDiameter ?? 0
+  const byHand = { rateId: digRate(job, across), cause }
+  if (how === 'by hand') return [{ ...byHand, quantity: volumes.holes }]
+  const depth = footings.reduce((sum, one) => sum + toFeet(one.depth), 0)
+  const bit = Math.min(across, WIDEST_BIT)
+  const bored = volumes.holes * (bit / across) ** 2
+  return [
+    {
+      rateId: how === 'two-person auger' ? 'auger-hand' : 'auger-machine',
+      quantity: depth,
+      cause: {
+        ...cause,
+        fields: [...cause.fields, 'ground.digging'],
+        rule: `Depth of all holes, bored ${toInches(bit)} in across`,
+      },
+    },
+    {
+      ...byHand,
+      quantity: volumes.holes - bored,
+      cause: { ...cause, rule: `What the holes are wider than ${toInches(bit)} in` },
+    },
   ]
 }
 

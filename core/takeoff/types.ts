@@ -19,7 +19,7 @@ export interface Good {
   readonly id: string
   readonly sku: string
   readonly label: string
-  readonly group: 'hardware' | 'fasteners' | 'concrete' | 'other material'
+  readonly group: 'hardware' | 'fasteners' | 'concrete' | 'other material' | 'hire'
   /** in whole 1/1000 of the unit */
   readonly thousandths: number
   readonly unit: string

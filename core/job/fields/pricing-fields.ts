@@ -87,6 +87,15 @@ export const PRICING_FIELDS: readonly FieldSpec[] = [
     basis: 'none, until you state it',
   },
   {
+    path: 'pricing.dailySetUp',
+    label: 'Set-up and clean-up of each day',
+    section: 'pricing',
+    kind: 'flag',
+    default: false,
+    help: 'Tools rolled out and put away, swept and stacked on every day on site: the days are the crew’s hours at 8 a day, at the price book’s rates. Breaks and travel are in neither.',
+    basis: 'not counted, until you say so; 8 hours are common practice, no source',
+  },
+  {
     path: 'pricing.book',
     label: 'Price book file',
     section: 'pricing',

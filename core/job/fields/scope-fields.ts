@@ -35,7 +35,12 @@ const TOPICS: readonly {
     what: 'the metal or tape that keeps water out behind the ledger',
   },
   { topic: 'fasteners', label: 'Fasteners', counted: true, what: 'nails, screws, bolts and connectors' },
-  { topic: 'hire', label: 'Hire', counted: false, what: 'tools and machines hired, such as an auger' },
+  {
+    topic: 'hire',
+    label: 'Hire',
+    counted: false,
+    what: 'tools and machines hired; a sum stated for them stands instead of the days of hire that the ground’s fields ask for',
+  },
   { topic: 'clean-up', label: 'Clean-up', counted: false, what: 'leaving the place as it was found' },
 ]
 

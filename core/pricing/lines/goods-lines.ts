@@ -27,13 +27,13 @@ export function goodsLines(goods: readonly Good[], book: PriceBook, faults: Pric
     lines.push(
       line({
         id: goodLineId(sku),
-        group: first.group,
+        group: first.group === 'hire' ? 'other' : first.group,
         label: price.label,
         code: price.code,
         thousandths: packs * price.pack,
         unit: price.unit,
         price: price.price,
-        part: 'material',
+        part: first.group === 'hire' ? 'other' : 'material',
         cause: {
           fields: [...new Set(wanted.flatMap(({ cause }) => cause.fields))],
           ids: wanted.map(({ id }) => id),

@@ -1,13 +1,19 @@
 import type { Job } from '../../job/index.ts'
 import type { Task } from '../../takeoff/index.ts'
 import { cents } from '../../units/index.ts'
-import type { Line, PriceBook, PriceFault } from '../types.ts'
+import type { LabourRate, Line, PriceBook, PriceFault } from '../types.ts'
 import { line, perUnit } from './line.ts'
 
 export interface LabourLines {
   readonly lines: readonly Line[]
   /** paid hours before any rounding, in 1/100,000,000 hour */
   readonly workerHours: bigint
+}
+
+/** Paid hours of a task to 1/1000 hour, as they are printed. */
+export function hoursOf(quantity: number, rate: Pick<LabourRate, 'crewHours' | 'workers'>): number {
+  const hours = BigInt(quantity) * BigInt(rate.crewHours) * BigInt(rate.workers)
+  return Number((2n * hours + 100_000n) / 200_000n)
 }
 
 /** One line per task: paid worker hours, to 1/1000 hour, × the loaded rate; an owner's own hours cost nothing. */
@@ -39,7 +45,7 @@ export function labourLines(
         group: 'labour',
         label: task.label,
         code: rate.id,
-        thousandths: Number((2n * hours + 100_000n) / 200_000n),
+        thousandths: hoursOf(task.thousandths, rate),
         unit: 'worker hour',
         price,
         part: 'labour',

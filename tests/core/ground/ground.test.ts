@@ -13,7 +13,7 @@ import {
 } from '../../../core/ground/index.ts'
 import { DEMO_JOB, type Job, setField } from '../../../core/job/index.ts'
 import { type PriceBook, SAMPLE_BOOK } from '../../../core/pricing/index.ts'
-import { inches, unitPrice } from '../../../core/units/index.ts'
+import { inches } from '../../../core/units/index.ts'
 import { engine } from '../../fixtures/engine.ts'
 import { heronLane } from '../../fixtures/heron-lane.ts'
 
@@ -76,40 +76,48 @@ describe('form tubes', () => {
 })
 
 describe('concrete', () => {
-  const book: PriceBook = {
+  const without: PriceBook = {
     ...SAMPLE_BOOK,
-    goods: [
-      ...SAMPLE_BOOK.goods,
-      good('concrete-ready-mix', 'cubic yard', 180_00),
-      good('ready-mix-short-load', 'load', 400_00),
-    ],
+    goods: SAMPLE_BOOK.goods.filter(({ sku }) => sku !== 'concrete-ready-mix'),
   }
+  const wide = designed({
+    ...heronLane,
+    ground: { ...heronLane.ground, base: inches(40), baseThickness: inches(20) },
+  })
 
   it('is bags where a book has no ready-mix', () => {
-    expect(concreteOrder(planned, SAMPLE_BOOK)).toMatchObject({
+    expect(concreteOrder(planned, without)).toMatchObject({
       readyMix: null,
       cheaper: 'bags',
+      bought: 'bags',
       breakEven: null,
     })
   })
 
-  it('is cheaper by the truck beyond the break-even', () => {
-    const small = concreteOrder(planned, book)
-    expect([small.cheaper, small.readyMix?.shortLoadFee]).toEqual(['bags', 40_000])
-    const wide = designed({
-      ...heronLane,
-      ground: { ...heronLane.ground, base: inches(40), baseThickness: inches(20) },
+  it('costs what its bags and hours, or its yards, fee and hours, cost', () => {
+    const { bags, readyMix, breakEven } = concreteOrder(planned, SAMPLE_BOOK)
+    // by hand, at the sample prices: 27 bags at $6.42; 14.196 cu ft at 0.18 h and $60 an hour
+    expect([bags.count, bags.material, bags.hours, bags.labour]).toEqual([27, 17_334, 2_555, 15_330])
+    // 15.6 cu ft with waste are 0.58 cu yd, a yard is the least: $186, nine missing yards at $45, 0.7 h of two at $60
+    expect(readyMix).toMatchObject({
+      yards: 1_000,
+      missing: 9_000,
+      shortLoadFee: 40_500,
+      material: 18_600 + 40_500,
+      labour: 8_400,
+      total: 18_600 + 40_500 + 8_400,
     })
-    const large = concreteOrder(wide, book)
-    expect(large.cheaper).toBe('ready-mix')
+    expect(breakEven).toBeGreaterThan(27)
+  })
+
+  it('is cheaper by the truck beyond the break-even, and by bags below it', () => {
+    const small = concreteOrder(planned, SAMPLE_BOOK)
+    const large = concreteOrder(wide, SAMPLE_BOOK)
+    expect([small.cheaper, large.cheaper]).toEqual(['bags', 'ready-mix'])
     expect(small.breakEven).toBeGreaterThan(small.cubicFeet)
-    expect(small.breakEven).toBeLessThan(large.cubicFeet)
+    expect(large.breakEven).toBeLessThanOrEqual(large.cubicFeet)
   })
 })
-
-function good(sku: string, unit: string, cents: number): PriceBook['goods'][number] {
-  return { sku, label: sku, unit, code: sku, price: unitPrice(cents * 100), pack: 1, note: '' }
-}
 
 describe('a hole that was found off its place', () => {
   const options = (dx: number, dy: number, barred = false) =>

@@ -1,9 +1,17 @@
 import type { LumberSize } from '../data/index.ts'
-import { effectiveJoistSpan, joistSpanFactor, type TableLookup, tabledBeamSpan } from '../rules/index.ts'
-import { inches, ticks } from '../units/index.ts'
+import { postFootprint } from '../layout/index.ts'
+import {
+  effectiveJoistSpan,
+  guideBeamSpan,
+  joistSpanFactor,
+  type TableLookup,
+  tabledBeamSpan,
+} from '../rules/index.ts'
+import { inches, type Ticks, ticks } from '../units/index.ts'
 import { bendingLimits, loadSteps, upright } from './bending-limits.ts'
 import { byCalculation } from './calculated.ts'
 import type { CheckContext } from './context.ts'
+import { beside, guideCaution } from './deck-guide.ts'
 import { atMost } from './finding.ts'
 import { judge } from './judge.ts'
 import { nominalSlenderness } from './load-path.ts'
@@ -29,6 +37,7 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     `Joist span ${feetInches(joistSpan)}, cantilever ${feetInches(cantilever)}: factor ${factor.toFixed(3)} (Table R507.5(5), or statics where that is more)`,
     `Effective joist span ${(effectiveJoistSpan(joistSpan, cantilever) / 384).toFixed(2)} ft: ${lookup.sentence}`,
   ])
+  const guide = facts.bothSides ? [] : byGuide(context, facts, longest)
   return judge(job, {
     id: `beam-span-${beam.beam}`,
     title: 'Beam span',
@@ -42,14 +51,30 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     ],
     prescriptive,
     calculated: calculate(context, facts),
+    beside: guide,
     good: (share) => `The ${beam.beam} beam uses ${share} of its span.`,
     bad: `The ${beam.beam} beam spans ${feetInches(longest)} between posts; ${name} may not.`,
     uncovered: facts.bothSides
       ? `The beam table is for joists from one side; the ${beam.beam} beam carries them from both`
       : `No table row covers a ${name} beam of ${SPECIES_NAME[job.frame.species]} at ${context.load} psf`,
     remedy: remedy(context, facts, longest),
-    caution: '',
+    caution: guideCaution(guide),
   })
+}
+
+/** AWC DCA 6 Table 3A, which measures clear between the posts. */
+function byGuide(context: CheckContext, facts: BeamFacts, longest: Ticks): readonly Finding[] {
+  const { job } = context
+  const { size, plies, beam } = facts.beam
+  const post = postFootprint(job, job.frame.beams[beam])?.along ?? 0
+  const clear = Math.max(0, longest - post)
+  const lookup = guideBeamSpan(size, plies, facts.joistSpan, job.frame.species)
+  return beside(context, lookup, (found) =>
+    atMost(found, clear, [
+      `Clear between the posts: ${feetInches(ticks(Math.floor(clear)))}`,
+      found.sentence,
+    ]),
+  )
 }
 
 /** Bending, shear and live load deflection between posts, the worse of continuous and jointed plies. NDS 2018 3.3 to 3.5. */

@@ -1,9 +1,12 @@
 import type { Frame } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
+import type { StairPlan } from '../stairs/index.ts'
 import { checkBeamBearings } from './beam-bearing.ts'
 import { checkBeamOverhangs } from './beam-overhang.ts'
 import { checkBeamSpans } from './beam-span.ts'
+import { checkBeamSplices } from './beam-splice.ts'
+import { checkConcentratedLoad } from './concentrated-load.ts'
 import { contextOf } from './context.ts'
 import { checkDeadLoad } from './dead-load.ts'
 import { checkDecay } from './decay.ts'
@@ -11,30 +14,50 @@ import { checkDeckingSpan } from './decking-span.ts'
 import { checkFootingDepth } from './footing-depth.ts'
 import { checkFootingSizes } from './footing-size.ts'
 import { checkFootingThicknesses } from './footing-thickness.ts'
+import { checkFrostUplift } from './frost-uplift.ts'
 import { checkGuard } from './guard.ts'
 import { checkHangerLoad } from './hanger-load.ts'
 import { checkJoistBearing } from './joist-bearing.ts'
 import { checkJoistCantilevers } from './joist-cantilever.ts'
+import { checkJoistRestraint } from './joist-restraint.ts'
 import { checkJoistSpan } from './joist-span.ts'
 import { checkLateralLoad } from './lateral-load.ts'
 import { checkLedgerBand } from './ledger-band.ts'
 import { checkLedgerEdges } from './ledger-edges.ts'
 import { checkLedgerFasteners } from './ledger-fasteners.ts'
 import { checkLedgerSize } from './ledger-size.ts'
+import { checkLoads } from './loads.ts'
+import { checkPostEnds } from './post-ends.ts'
 import { checkPostHeights } from './post-height.ts'
+import { checkStairs } from './stairs.ts'
 import type { Check } from './types.ts'
 import { checkUplift } from './uplift.ts'
 
-/** Every rule applied to a frame, in the order that loads travel: decking, joists, ledger, beams, posts, footings. */
-export function checkFrame(job: Job, layout: Layout, frame: Frame): readonly Check[] {
+/** What stands on the frame and is checked with it; null where the job asks for none. */
+export interface Additions {
+  readonly stairs: StairPlan | null
+}
+
+const NONE: Additions = { stairs: null }
+
+/** Every rule applied to a frame and what stands on it, in the order that loads travel: decking, joists, ledger, beams, posts, footings. */
+export function checkFrame(
+  job: Job,
+  layout: Layout,
+  frame: Frame,
+  { stairs }: Additions = NONE,
+): readonly Check[] {
   const context = contextOf(job, layout, frame)
   return [
+    checkLoads(context),
     checkDeadLoad(context),
     checkDecay(context),
     checkDeckingSpan(context),
     checkJoistSpan(context),
     ...checkJoistCantilevers(context),
     checkJoistBearing(context),
+    checkJoistRestraint(context),
+    ...checkConcentratedLoad(context),
     ...checkHangerLoad(context),
     ...checkLedgerBand(context),
     ...checkLedgerFasteners(context),
@@ -44,11 +67,15 @@ export function checkFrame(job: Job, layout: Layout, frame: Frame): readonly Che
     ...checkBeamSpans(context),
     ...checkBeamOverhangs(context),
     ...checkBeamBearings(context),
+    ...checkBeamSplices(context),
     ...checkPostHeights(context),
+    ...checkPostEnds(context),
     ...checkUplift(context),
     ...checkFootingSizes(context),
     ...checkFootingThicknesses(context),
     checkFootingDepth(context),
+    checkFrostUplift(context),
     checkGuard(context),
+    ...checkStairs(job, stairs),
   ]
 }

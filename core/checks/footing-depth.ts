@@ -9,7 +9,7 @@ import { feetInches } from './words.ts'
 /** Depth of the footings: at or under the local frost depth, 12 in at least. IRC 2021 R507.3.2, R403.1.4. */
 export function checkFootingDepth(context: CheckContext): Check {
   const { job, frame } = context
-  const { frostDepth, frostSource, soil } = job.site
+  const { frostDepth, frostSource } = job.site
   const least = inches(IRC_LIMITS.footingDepth.value)
   const needed = ticks(Math.max(least, frostDepth))
   const shallowest = ticks(Math.min(...frame.footings.map((footing) => footing.depth)))
@@ -18,12 +18,6 @@ export function checkFootingDepth(context: CheckContext): Check {
     `Frost depth ${feetInches(frostDepth)} (${source}); never less than ${feetInches(least)}`,
     `Bottom of the shallowest footing under the ground at its post: ${feetInches(shallowest)}`,
   ])
-  const cautions = [
-    frostSource === '' ? 'Ask the building department for the frost depth.' : '',
-    soil === 'unknown' || soil === 'clay or silt'
-      ? 'Ground that holds water can grip a rough pier and lift it when it freezes: use smooth form tubes and drained backfill.'
-      : '',
-  ]
   return judge(job, {
     id: 'footing-depth',
     title: 'Footing depth',
@@ -35,7 +29,7 @@ export function checkFootingDepth(context: CheckContext): Check {
     bad: `Footings reach ${feetInches(shallowest)} down; ${feetInches(needed)} is needed.`,
     uncovered: 'No rule covers the depth of the footings',
     remedy: `Dig to ${feetInches(needed)}.`,
-    caution: cautions.filter((one) => one !== '').join(' '),
+    caution: frostSource === '' ? 'Ask the building department for the frost depth.' : '',
   })
 }
 

@@ -1,6 +1,7 @@
-import { footingThickness, tabledFootingThickness } from '../rules/index.ts'
+import { footingThickness, guideFootingThickness, tabledFootingThickness } from '../rules/index.ts'
 import { ceilTicks, TICKS_PER_INCH, ticks, toInches } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
+import { beside } from './deck-guide.ts'
 import { atLeast, length, over } from './finding.ts'
 import { type LoadedFooting, loadedFootings } from './footing-load.ts'
 import { judge } from './judge.ts'
@@ -14,7 +15,7 @@ export function checkFootingThicknesses(context: CheckContext): readonly Check[]
   return loadedFootings(context).map((one) => checkOne(context, one))
 }
 
-function checkOne(context: CheckContext, { footing, area }: LoadedFooting): Check {
+function checkOne(context: CheckContext, { footing, area, facts }: LoadedFooting): Check {
   const bearing = bearingOf(context.job)
   const thickness = footing.base > 0 ? footing.baseThickness : footing.tubeLength
   const lookup = underTables(context, tabledFootingThickness(area, bearing.psf, context.load))
@@ -48,6 +49,11 @@ function checkOne(context: CheckContext, { footing, area }: LoadedFooting): Chec
     fields: ['ground.baseThickness', 'ground.base', 'ground.tube', 'site.soilBearing'],
     prescriptive,
     calculated,
+    beside: beside(
+      context,
+      guideFootingThickness(ticks(Math.max(0, ...facts.spans)), facts.joistSpan, bearing.psf),
+      (found) => atLeast(found, thickness, [found.sentence, 'The guide stands a 6x6 post on the footing']),
+    ),
     good: () => `Footing ${footing.number} is ${feetInches(thickness)} thick; ${least} is needed.`,
     bad: `Footing ${footing.number} is ${feetInches(thickness)} thick; ${least} is needed.`,
     uncovered: `No table row covers the thickness of a footing under ${squareFeetText(area)} at ${context.load} psf`,

@@ -1,40 +1,69 @@
-import { IRC_LIMITS } from '../data/index.ts'
+import { DCA_HANGERS, IRC_LIMITS } from '../data/index.ts'
 import { figure } from '../rules/index.ts'
 import { TICKS_PER_INCH } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { byLimit } from './finding.ts'
 import { judge } from './judge.ts'
 import { joistIds } from './members.ts'
-import type { Check } from './types.ts'
+import type { Check, Finding } from './types.ts'
 
 /**
- * What each hanger at the ledger carries. No table gives a hanger's strength: it is in the listing of the one that is
- * bought, so the load is told and the listing asked for. Nothing where joists lie on beams alone.
+ * What each hanger at the ledger carries. No table of the code gives a hanger's strength: it is in the listing of the
+ * one that is bought, so the load is told and the listing asked for. The AWC deck guide's least capacity by joist, from
+ * memory, stands beside it; a load beyond what that asks of a hanger is no usual one, and is calculated only. Nothing
+ * where joists lie on beams alone.
  */
 export function checkHangerLoad(context: CheckContext): readonly Check[] {
   const { job, frame } = context
   const reaction = context.path.joist?.envelope.supports[0]?.greatest
   if (job.site.attachment !== 'ledger' || reaction === undefined) return []
+  const { size } = job.frame.joists
   const load = Math.max(0, Math.ceil(reaction))
   const spacing = job.frame.joists.spacing / TICKS_PER_INCH
-  const found = byLimit(IRC_LIMITS.bearingOnWood, { value: load, unit: 'lb' }, null, [
+  const steps = [
     `A joist every ${spacing} in brings ${figure(load)} lb to the ledger, dead and live, the live load placed worst`,
-    'The hanger’s seat is its bearing; its strength is what its maker’s listing says for the nails that are used',
-  ])
+    'The hanger’s seat is its bearing; its strength is what its maker’s listing says for the nails that are used: to be confirmed',
+  ]
+  const found = byLimit(IRC_LIMITS.bearingOnWood, { value: load, unit: 'lb' }, null, steps)
+  const guide = guideFinding(size, load)
+  const usual = guide === null || (guide.ratio ?? 0) <= 1
+  const listed = Math.max(load, guide?.capacity?.value ?? 0)
   return [
     judge(job, {
       id: 'hanger-load',
       title: 'Joist hangers',
       subjects: joistIds(frame),
       fields: ['size.depth', 'frame.joists.spacing', 'frame.joists.size'],
-      prescriptive: found,
-      calculated: null,
+      prescriptive: usual ? found : null,
+      calculated: usual ? null : { ...found, method: 'calculated', confidence: 'computed only' },
+      beside: guide === null ? [] : [guide],
       good: () =>
-        `Each hanger carries ${figure(load)} lb: use one listed for that or more, with all its nails.`,
+        `Each hanger carries ${figure(load)} lb: use one listed for ${figure(listed)} lb or more, with all its nails.`,
       bad: '',
-      uncovered: '',
+      uncovered: `Each hanger carries ${figure(load)} lb, more than the ${figure(guide?.capacity?.value ?? 0)} lb that the AWC deck guide asks of one for a ${size}`,
+      byCalculation: `it must be listed for ${figure(load)} lb`,
       remedy: '',
-      caution: 'Hot-dip galvanised or stainless, and nails of the same.',
+      caution:
+        'To be confirmed: the listing of the hanger that is bought. Hot-dip galvanised or stainless, and nails of the same.',
     }),
   ]
+}
+
+/** AWC DCA 6's least capacity for the joist, from memory: shown, deciding nothing by itself. */
+function guideFinding(size: keyof typeof DCA_HANGERS.pounds, load: number): Finding | null {
+  const { pounds, source } = DCA_HANGERS
+  const least = pounds[size]
+  if (least === undefined) return null
+  return {
+    method: 'prescriptive',
+    document: source.document,
+    edition: source.edition,
+    clause: source.clause,
+    demand: { value: load, unit: 'lb' },
+    capacity: { value: least, unit: 'lb' },
+    ratio: load / least,
+    confidence: source.confidence,
+    lookup: `row ${size}`,
+    steps: [`The guide asks for hangers of ${figure(least)} lb or more for a ${size}`],
+  }
 }

@@ -54,6 +54,7 @@ export function judge(job: Job, question: Question): Check {
     subjects: question.subjects,
     status,
     governing,
+    basis: basisOf(job, row, governing),
     findings: [prescriptive, calculated, ...(question.beside ?? [])].filter((finding) => finding !== null),
     message: messageFor(status, governing, question),
     remedy: remedyFor(status, question, row === null ? '' : disagreement(row, calculated)),
@@ -91,6 +92,20 @@ function remedyFor(status: CheckStatus, question: Question, disagreement: string
     question.caution,
   ]
   return parts.filter((part) => part !== '').join(' ')
+}
+
+/** Which of table and calculation decides, and how well it is known. */
+function basisOf(job: Job, row: Finding | null, governing: Finding | null): string {
+  if (governing === null) return ''
+  if (governing === row) return `table, ${row.confidence}`
+  if (row === null) {
+    const how = governing.method === 'calculated' ? 'calculation alone' : 'a figure that is no table row'
+    return `${how}, ${governing.confidence}`
+  }
+  if (job.code.governs === 'calculated') return 'calculation, as the job chooses'
+  return (row.ratio ?? 0) > 1 + NOISE
+    ? 'calculation'
+    : 'calculation, safer than the table, which allows it too'
 }
 
 /** Table and calculation part where one allows what the other does not. */

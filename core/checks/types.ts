@@ -35,6 +35,8 @@ export interface Check {
   readonly status: CheckStatus
   /** the finding that decides */
   readonly governing: Finding | null
+  /** what decides, in one phrase, and whether the other agrees; empty where nothing covers it */
+  readonly basis: string
   readonly findings: readonly Finding[]
   /** one line: what is the case */
   readonly message: string

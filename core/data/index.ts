@@ -2,7 +2,16 @@ export { cite } from './cite.ts'
 export type { CodeLimit } from './code-limit.ts'
 export type { CodeTable, SafeSide, TableAxis, TableBlock, TableEntry } from './code-table.ts'
 export { BAG_YIELD_THOUSANDTHS, bagYieldSource } from './concrete/bags.ts'
-export { DCA_FOOTING_ROUNDS, DCA_JOIST_OVERHANGS, DCA_LIMITS, DCA_POST_HEIGHTS } from './dca-6/index.ts'
+export {
+  DCA_BEAM_SPANS,
+  DCA_BRACING,
+  DCA_FOOTING_ROUNDS,
+  DCA_FOOTING_THICKNESSES,
+  DCA_HANGERS,
+  DCA_JOIST_OVERHANGS,
+  DCA_LIMITS,
+  DCA_POST_HEIGHTS,
+} from './dca-6/index.ts'
 export {
   GALVANISED_FEWER,
   hangerNails,

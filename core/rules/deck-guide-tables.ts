@@ -1,5 +1,7 @@
 import {
+  DCA_BEAM_SPANS,
   DCA_FOOTING_ROUNDS,
+  DCA_FOOTING_THICKNESSES,
   DCA_JOIST_OVERHANGS,
   DCA_POST_HEIGHTS,
   type LumberSize,
@@ -37,4 +39,27 @@ export function guidePostHeight(beamSpan: Ticks, joistSpan: Ticks, species: Spec
 /** Least diameter of a round footing, whole inches, the concrete's weight counted. AWC DCA 6 Table 4, 40 psf, 1,500 psf. */
 export function guideFootingDiameter(beamSpan: Ticks, joistSpan: Ticks, bearing: Psf): TableLookup {
   return lookUpRow(DCA_FOOTING_ROUNDS, { at: [bearing], row: toFeet(beamSpan), column: toFeet(joistSpan) })
+}
+
+/** Thickness of a footing, whole inches, a 6x6 post on it. AWC DCA 6 Table 4, 40 psf, 1,500 psf. */
+export function guideFootingThickness(beamSpan: Ticks, joistSpan: Ticks, bearing: Psf): TableLookup {
+  return lookUpRow(DCA_FOOTING_THICKNESSES, {
+    at: [bearing],
+    row: toFeet(beamSpan),
+    column: toFeet(joistSpan),
+  })
+}
+
+/** Greatest span of a beam, whole inches, clear between its posts. AWC DCA 6 Table 3A, 40 psf, joists from one side. */
+export function guideBeamSpan(
+  size: LumberSize,
+  plies: number,
+  joistSpan: Ticks,
+  species: Species,
+): TableLookup {
+  return lookUpRow(DCA_BEAM_SPANS, {
+    at: [species === 'SP' ? 'SP' : 'other'],
+    row: `${plies}-${size}`,
+    column: toFeet(joistSpan),
+  })
 }

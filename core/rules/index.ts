@@ -33,7 +33,13 @@ export {
   type BeamModel,
   type BeamResult,
 } from './continuous-beam.ts'
-export { guideFootingDiameter, guideOverhang, guidePostHeight } from './deck-guide-tables.ts'
+export {
+  guideBeamSpan,
+  guideFootingDiameter,
+  guideFootingThickness,
+  guideOverhang,
+  guidePostHeight,
+} from './deck-guide-tables.ts'
 export { cantileverByTip, deflectionSpan, tipDeflection } from './deflection.ts'
 export { governingLoad, spanTableLoad } from './design-load.ts'
 export { type DowelMember, dowelBearing, singleShearYield, type YieldMode } from './dowel-yield.ts'

@@ -21,14 +21,20 @@ export function checksReport(checks: readonly Check[]): string {
 
 function checkLines(check: Check): string {
   const head = `  ${MARKS[check.status].padEnd(STATUS_WIDTH)}  ${check.title.padEnd(TITLE_WIDTH)} ${basisOf(check.governing)}`
-  const said = [check.message, check.remedy]
+  const said = [byCalculation(check), check.message, check.remedy]
     .filter((words) => words !== '')
     .flatMap((words) => wrap(words, WIDTH))
   return [head.trimEnd(), ...said.map((line) => INDENT + line)].map((line) => `${line}\n`).join('')
 }
 
+/** Which of table and calculation decides, where the calculation does; a table stands beside its clause. */
+function byCalculation({ governing, basis }: Check): string {
+  return governing?.method === 'calculated' ? `Decided by ${basis}.` : ''
+}
+
 function basisOf(finding: Finding | null): string {
   if (finding === null) return ''
   const used = finding.ratio === null ? '      ' : `${Math.round(finding.ratio * 100)} %`.padStart(6)
-  return `${used}  ${finding.document} ${finding.edition} ${finding.clause} (${finding.confidence})`
+  const known = finding.method === 'calculated' ? '' : ` (${finding.confidence})`
+  return `${used}  ${finding.document} ${finding.edition} ${finding.clause}${known}`
 }

@@ -126,7 +126,9 @@ describe('single limits', () => {
 describe('the data as a whole', () => {
   it('holds the tables that the checks look up', () => {
     expect(tables.map((table) => table.id).sort()).toEqual([
+      'dca-6/beam-spans',
       'dca-6/footing-rounds',
+      'dca-6/footing-thicknesses',
       'dca-6/joist-overhangs',
       'dca-6/post-heights',
       'irc-2021/beam-spans',

@@ -1,4 +1,8 @@
+export { DCA_BEAM_SPANS } from './beam-spans.ts'
+export { DCA_BRACING } from './bracing.ts'
 export { DCA_FOOTING_ROUNDS } from './footing-rounds.ts'
+export { DCA_FOOTING_THICKNESSES } from './footing-thicknesses.ts'
+export { DCA_HANGERS } from './hangers.ts'
 export { DCA_JOIST_OVERHANGS } from './joist-overhangs.ts'
 export { DCA_POST_HEIGHTS } from './post-heights.ts'
 export { DCA_LIMITS } from './stairs-and-guards.ts'

@@ -33,6 +33,7 @@ export function CheckItem({ check, told = true }: { readonly check: Check; reado
         </summary>
         {mark === 'passes' && <p>{check.message}</p>}
         {mark !== 'passes' && !told && said}
+        {check.basis !== '' && <p className="soft">Decided by: {check.basis}.</p>}
         <p>
           <WhyButton id={check.id} of={check.title} />
         </p>
@@ -66,7 +67,8 @@ function FindingText({ finding }: { readonly finding: Finding }) {
       </p>
       <p className="soft">
         {finding.document} {finding.edition}, {finding.clause}
-        {finding.lookup !== '' && `: ${finding.lookup}`}. Figure: {finding.confidence}.
+        {finding.lookup !== '' && `: ${finding.lookup}`}.
+        {finding.confidence !== 'computed only' && ` Figure: ${finding.confidence}.`}
       </p>
       {finding.steps.length > 0 && (
         <ol>

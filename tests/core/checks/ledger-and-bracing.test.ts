@@ -49,7 +49,7 @@ describe('fasteners and hangers at a ledger', () => {
     // (40 × 16 ÷ 144) × 136.5 ÷ 2 = 303.3 lb; dead (10 × 16 ÷ 144) × 160.5 × (136.5 − 80.25) ÷ 136.5 = 73.5 lb
     const check = checkNamed(checksWith(), 'hanger-load')
     expect(check.governing?.demand).toEqual({ value: 377, unit: 'lb' })
-    expect(check.message).toContain('377 lb: use one listed for that or more')
+    expect(check.message).toContain('377 lb: use one listed for 600 lb or more')
   })
 })
 

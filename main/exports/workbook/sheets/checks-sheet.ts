@@ -44,15 +44,17 @@ function writeCheck(sheet: SheetBuilder, check: Check): void {
     text(STATUS_MARKS[check.status], { bold: true, wrap: true }),
     text(said, { wrap: true, span: 7 }),
   ])
-  for (const finding of check.findings) writeFinding(sheet, finding, finding === check.governing)
+  for (const finding of check.findings)
+    writeFinding(sheet, finding, finding === check.governing ? check.basis : '')
 }
 
-function writeFinding(sheet: SheetBuilder, finding: Finding, governs: boolean): void {
+/** @param basis what decides, where this finding does; else empty */
+function writeFinding(sheet: SheetBuilder, finding: Finding, basis: string): void {
   const row = sheet.next
   const { demand, capacity, ratio } = finding
   sheet.row([
     empty,
-    text(governs ? 'decides' : '', { soft: true }),
+    text(basis === '' ? '' : 'decides', { soft: true }),
     text(`${finding.document} ${finding.edition}, ${finding.clause}`, { wrap: true }),
     figure(demand),
     capacity === null ? empty : figure(capacity),
@@ -64,7 +66,7 @@ function writeFinding(sheet: SheetBuilder, finding: Finding, governs: boolean): 
       wrap: true,
       soft: true,
     }),
-    text(finding.confidence, { wrap: true, soft: true }),
+    text(basis === '' ? finding.confidence : basis, { wrap: true, soft: true }),
   ])
 }
 

@@ -1,0 +1,53 @@
+import { IRC_LIMITS } from '../data/index.ts'
+import type { CheckContext } from './context.ts'
+import { byLimit } from './finding.ts'
+import { judge } from './judge.ts'
+import type { BeamFacts } from './measures.ts'
+import type { Check } from './types.ts'
+import { feetInches } from './words.ts'
+
+/**
+ * Where the plies of each beam may be jointed: over inner posts only, IRC 2021 R507.5. The frame offers no other place,
+ * so this tells which they are, or that every ply must come whole.
+ */
+export function checkBeamSplices(context: CheckContext): readonly Check[] {
+  return context.beams.map((facts) => checkOne(context, facts))
+}
+
+function checkOne({ job, frame }: CheckContext, { beam, posts }: BeamFacts): Check {
+  const run = frame.runs.find(
+    (one) => one.kind === 'beam ply' && one.memberIds.includes(beam.plyIds[0] ?? ''),
+  )
+  const inner = posts.slice(1, -1)
+  const points = run?.points ?? []
+  const over = points.filter(({ at }) => inner.some((post) => post.x - beam.from === at))
+  const stray = points.length - over.length
+  const list = over.map(({ label }) => label).join(', ')
+  const found = byLimit(
+    IRC_LIMITS.beamSplices,
+    { value: points.length, unit: 'count' },
+    { value: over.length, unit: 'count' },
+    [
+      over.length === 0
+        ? `No inner post: each ply comes whole, ${feetInches(run?.length ?? beam.to)}`
+        : `Places that are admitted: ${list}`,
+      'Each end bears 1-1/2 in or more on its post; plies at one post are jointed as the job’s stagger says',
+    ],
+  )
+  return judge(job, {
+    id: `beam-splice-${beam.beam}`,
+    title: 'Joints of beam plies',
+    subjects: [beam.id, ...beam.plyIds],
+    fields: [`frame.beams.${beam.beam}.posts`, 'frame.stagger'],
+    prescriptive: stray === 0 ? { ...found, ratio: null } : found,
+    calculated: null,
+    good: () =>
+      over.length === 0
+        ? `Each ply of the ${beam.beam} beam comes whole, ${feetInches(run?.length ?? beam.to)}.`
+        : `Plies of the ${beam.beam} beam are jointed over inner posts only.`,
+    bad: `A ply of the ${beam.beam} beam could be jointed away from its inner posts.`,
+    uncovered: '',
+    remedy: 'Joint plies over inner posts only.',
+    caution: '',
+  })
+}

@@ -7,7 +7,9 @@ import {
   planCuts,
   type Spares,
   sparesFor,
+  type Watch,
   type WorkLimits,
+  watchPart,
 } from './cutting/index.ts'
 import type { Design, Planned } from './estimate-types.ts'
 import {
@@ -21,11 +23,9 @@ import {
 } from './pricing/index.ts'
 import { type Cents, type Result, sumCents } from './units/index.ts'
 
-export interface EstimateOptions {
+export interface EstimateOptions extends Watch {
   /** limits of work for each product class */
   readonly limits?: Partial<WorkLimits>
-  /** asked now and then: true ends the search, and the plans say that they were stopped */
-  readonly stop?: () => boolean
   /** offcuts kept from other jobs; used at no cost where the job says so */
   readonly rack?: readonly OffcutsOnHand[]
   /** sound plans with their bound, without seeking the proof that no order is cheaper */
@@ -48,6 +48,8 @@ export interface Costed {
 
 /** Nodes for one product of one deck: a person waits for it. What is not proven by then says how far it may be off. */
 const NODES_FOR_A_DECK = 600
+/** The same where something else than cost comes first: each such node takes far longer. */
+const NODES_FOR_A_WISH = 20
 
 /** Plans every product class, has each plan audited, and prices the whole. Throws where an audit finds a fault: a bug. */
 export function costDesign(
@@ -59,8 +61,8 @@ export function costDesign(
   const { classes, faults } = cutJobs(made, book, options.rack)
   const plans: Planned[] = []
   const infeasible: Infeasible[] = []
-  for (const { cutJob, ...named } of classes) {
-    const planned = planOnce(cutJob, engine, options)
+  for (const [index, { cutJob, ...named }] of classes.entries()) {
+    const planned = planOnce(cutJob, engine, options, { part: index + 1, parts: classes.length })
     if (planned.ok) plans.push({ ...named, plan: planned.value })
     else infeasible.push(planned.error)
   }
@@ -112,12 +114,18 @@ export function planOnce(
   cutJob: CutJob,
   engine: LpEngine,
   options: EstimateOptions = {},
+  place: { readonly part: number; readonly parts: number } = { part: 1, parts: 1 },
 ): Result<CutPlan, Infeasible> {
-  const { known, rack: _inTheJobAlready, ...rest } = options
-  const key = known === undefined ? '' : `${rest.quick ?? false} ${JSON.stringify(cutJob)}`
+  const { known, quick = false, limits } = options
+  const key = known === undefined ? '' : `${quick} ${JSON.stringify(cutJob)}`
   const before = known?.get(key)
   if (before !== undefined) return before
-  const planned = planCuts(cutJob, engine, { ...rest, limits: { nodes: NODES_FOR_A_DECK, ...rest.limits } })
+  const byCost = cutJob.objectives.every((objective) => objective === 'least cost')
+  const planned = planCuts(cutJob, engine, {
+    ...watchPart(options, { subject: cutJob.label, ...place, lengthUnit: null }),
+    quick,
+    limits: { nodes: byCost ? NODES_FOR_A_DECK : NODES_FOR_A_WISH, ...limits },
+  })
   if (planned.ok) {
     const faults = auditPlan(cutJob, planned.value)
     if (faults.length > 0) throw new Error(`plan of ${cutJob.label}: ${JSON.stringify(faults)}`)

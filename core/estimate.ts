@@ -30,7 +30,7 @@ export function estimate(
   const trySize: TrySize = (key, value) => {
     const tried = designJob({ ...made.job, size: { ...made.job.size, [key]: value } }, made.given)
     if (!tried.ok) return null
-    const cost = costDesign(tried.value, book, engine, shared)
+    const cost = costDesign(tried.value, book, engine, { ...shared, onProgress: undefined })
     return cost.pricing === null ? null : { lumber: cost.lumber, design: tried.value }
   }
   return {

@@ -6,6 +6,8 @@ import {
   type LpEngine,
   type Replan,
   replan,
+  type Watch,
+  watchPart,
 } from './cutting/index.ts'
 import { productsOfDay, readDay } from './day-statement.ts'
 import { design } from './design.ts'
@@ -46,10 +48,11 @@ export function planTheRest(
   engine: LpEngine,
   { planId, day }: RestRequest,
   rack: readonly OffcutsOnHand[] = [],
+  watch: Watch = {},
 ): RestAnswer {
   const begun = planOf(statement, book, engine, planId, rack)
   if (!begun.ok) return { ok: false, reasons: begun.error }
-  const rest = restOf(begun.value, day, engine)
+  const rest = restOf(begun.value, day, engine, watch)
   return rest.ok ? { ok: true, ...rest.value } : { ok: false, reasons: rest.error }
 }
 
@@ -111,8 +114,14 @@ function planOf(
   return ok({ planId: job.id, label: job.label, job, plan: planned.value })
 }
 
-function restOf(begun: Begun, day: DayState, engine: LpEngine): Result<ProductRest, readonly string[]> {
-  const again = replan(begun.job, begun.plan, day, engine)
+function restOf(
+  begun: Begun,
+  day: DayState,
+  engine: LpEngine,
+  watch: Watch = {},
+): Result<ProductRest, readonly string[]> {
+  const part = { subject: `The rest of ${begun.label}`, part: 1, parts: 1, lengthUnit: null }
+  const again = replan(begun.job, begun.plan, day, engine, watchPart(watch, part))
   if (again.ok) return ok({ ...begun, replan: again.value })
   if (again.error.kind === 'day') {
     return fail(again.error.faults.map((fault) => `${fault.where}: ${fault.message} ${fault.fix}`))

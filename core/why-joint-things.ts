@@ -1,4 +1,5 @@
 import type { Estimate } from './estimate-types.ts'
+import { refusedPoints } from './refused-points.ts'
 import { printMoney } from './units/index.ts'
 import type { Thing } from './why-things.ts'
 
@@ -8,7 +9,7 @@ export function jointId(memberId: string, at: number): string {
 }
 
 /** Every joint that the plans make and every point where a rule allows none. */
-export function jointThings({ takeoff, plans, frame }: Estimate): [string, Thing][] {
+export function jointThings({ job, takeoff, plans, frame }: Estimate): [string, Thing][] {
   const marks = new Map(frame.members.map((member) => [member.id, member.mark]))
   const runs = new Map(takeoff.runs.map((run) => [run.id, run]))
   const made = plans.flatMap(({ plan }) =>
@@ -20,7 +21,7 @@ export function jointThings({ takeoff, plans, frame }: Estimate): [string, Thing
     }),
   )
   const refused = takeoff.runs.flatMap((run) =>
-    run.refused.map(({ at, label, why }): [string, Thing] => [
+    refusedPoints(run, job).map(({ at, label, why }): [string, Thing] => [
       jointId(run.id, at),
       { text: `No joint of ${run.label} at ${label}`, cause: { ...run.cause, ids: [run.id], rule: why } },
     ]),

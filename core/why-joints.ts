@@ -1,6 +1,7 @@
 import { explainJoints, type JointReason, type LpEngine, placeOf, type WorkLimits } from './cutting/index.ts'
 import type { Estimate } from './estimate-types.ts'
 import { cutJobs, type OffcutsOnHand, type PriceBook } from './pricing/index.ts'
+import { refusedPoints } from './refused-points.ts'
 
 export interface WhyJointsOptions {
   /** only these joints; all where absent */
@@ -25,7 +26,7 @@ export function whyJoints(
     const inIt = new Set(cutJob.runs.map((run) => run.id))
     const refused = estimate.takeoff.runs.flatMap((run) =>
       inIt.has(run.id)
-        ? run.refused.map(({ at, label, why }) => ({
+        ? refusedPoints(run, estimate.job).map(({ at, label, why }) => ({
             runId: run.id,
             at,
             label,

@@ -1,4 +1,11 @@
-import { auditPlan, type Infeasible, type LpEngine, type PlanOptions, planCuts } from '../cutting/index.ts'
+import {
+  auditPlan,
+  type Infeasible,
+  type LpEngine,
+  planCuts,
+  type Watch,
+  watchPart,
+} from '../cutting/index.ts'
 import type { PriceBook } from '../pricing/index.ts'
 import { listJobs } from './list-jobs.ts'
 import { readCutList } from './read-cut-list.ts'
@@ -26,7 +33,7 @@ export function runCutList(
   request: CutListRequest,
   book: PriceBook,
   engine: LpEngine,
-  options: PlanOptions = {},
+  watch: Watch = {},
 ): CutListAnswer {
   const list = readRequest(request)
   if (!list.ok) return list
@@ -34,8 +41,9 @@ export function runCutList(
   if (!jobs.ok) return { ok: false, faults: jobs.error }
   const plans: ListPlan[] = []
   const infeasible: Infeasible[] = []
-  for (const { cutJob, ...named } of jobs.value) {
-    const planned = planCuts(cutJob, engine, options)
+  for (const [index, { cutJob, ...named }] of jobs.value.entries()) {
+    const part = { subject: cutJob.label, part: index + 1, parts: jobs.value.length }
+    const planned = planCuts(cutJob, engine, watchPart(watch, { ...part, lengthUnit: named.lengthUnit }))
     if (!planned.ok) {
       infeasible.push(planned.error)
       continue

@@ -1,5 +1,5 @@
 import { type Check, checkFrame } from '../checks/index.ts'
-import type { CutPlan, Infeasible, LpEngine } from '../cutting/index.ts'
+import type { CutPlan, Infeasible, LpEngine, Watch } from '../cutting/index.ts'
 import { costDesign } from '../estimate.ts'
 import type { Design } from '../estimate-types.ts'
 import { frameDeck } from '../frame/index.ts'
@@ -43,7 +43,7 @@ export interface SearchInput {
   readonly catalogue: Catalogue
   readonly limits: SizingLimits
   readonly plans: Plans
-  readonly stop: () => boolean
+  readonly watch: Watch
 }
 
 /** What waits in the heap, its bound growing with what is known of it. */
@@ -131,7 +131,7 @@ class Search {
   run(): SearchResult {
     this.#tryStated()
     for (const series of this.#series()) this.#pushFrames(series, 0, 0)
-    const { limits, stop } = this.#input
+    const { limits, watch } = this.#input
     let proven = true
     for (let next = this.#heap.pop(); next !== null; next = this.#heap.pop()) {
       if (this.#best !== null && next.bound >= this.#best.cost) break
@@ -140,19 +140,32 @@ class Search {
         this.#looked > limits.looked ||
         this.#checked >= limits.checked ||
         this.#priced >= limits.priced ||
-        stop()
+        watch.stop?.() === true
       ) {
         proven = false
         break
       }
       this.#take(next.entry, next.bound)
     }
+      if (next.entry.kind === 'passing') this.#tell(next.bound)
     const { checked, priced } = { checked: this.#checked, priced: this.#priced }
     const work = { ways: waysOf(this.#input.catalogue), checked, priced, proven }
     return { best: this.#best, nearest: this.#nearest, work }
   }
 
   /** The job as it stands is the first to beat, where it passes. */
+  /** No way that is left can cost less than the bound of the one just taken. */
+  #tell(bound: number): void {
+    this.#input.watch.onProgress?.({
+      subject: 'Sizes that pass',
+      part: this.#priced,
+      parts: this.#input.limits.priced,
+      bound: Math.floor(bound),
+      best: this.#best?.cost ?? null,
+      lengthUnit: null,
+    })
+  }
+
   #tryStated(): void {
     const choice = choiceOf(this.#input.job)
     const design = this.#check(choice)
@@ -298,7 +311,8 @@ class Search {
   #price(choice: Choice, design: Design): void {
     this.#priced += 1
     const { book, engine, plans } = this.#input
-    const costed = costDesign(design, book, engine, { known: plans })
+    const { stop } = this.#input.watch
+    const costed = costDesign(design, book, engine, { known: plans, stop })
     this.#bounds.learn(choice, design, costed)
     if (costed.pricing === null) return
     const { cost } = costed.pricing.totals

@@ -49,11 +49,12 @@ export function sizeIt(
     catalogue,
     limits: { ...LIMITS, ...options.limits },
     plans,
-    stop: options.stop ?? (() => false),
+    watch: options,
   })
   const { best, nearest, work } = found
   if (best === null) {
-    if (nearest !== null) return refusal(nothingPasses(work.proven, held), { checks: nearest.checks })
+    if (nearest !== null)
+      return refusal(nothingPasses(work.proven, options.stop?.() === true, held), { checks: nearest.checks })
     const now = design(statement)
     if (!now.ok) return refusal('It cannot be framed in any size.', { faults: now.error })
     const { priceFaults, infeasible } = costDesign(now.value, book, engine, { known: plans })
@@ -99,7 +100,8 @@ function changesTo(now: Job, then: Job, paths: readonly FieldPath[]): readonly S
   })
 }
 
-function nothingPasses(proven: boolean, held: readonly FieldPath[]): string {
+function nothingPasses(proven: boolean, stopped: boolean, held: readonly FieldPath[]): string {
+  if (stopped) return 'Stopped before a size was found that passes every check.'
   const all = proven
     ? 'No size of the catalogue passes every check.'
     : 'The work allowed is done, and no size that was tried passes every check.'

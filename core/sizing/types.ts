@@ -1,4 +1,5 @@
 import type { Check, Finding } from '../checks/index.ts'
+import type { Watch } from '../cutting/index.ts'
 import type { LumberSize } from '../data/index.ts'
 import type { Fault, FieldPath, Job, JobStatement, JsonValue } from '../job/index.ts'
 import type { PriceFault } from '../pricing/index.ts'
@@ -101,13 +102,12 @@ export type SizingResult =
       readonly checks: readonly Check[]
     }
 
-export interface SizingOptions {
+export interface SizingOptions extends Watch {
   /** fields that stay as they are */
   readonly held?: readonly FieldPath[]
   /** fewer ways to choose from than the whole catalogue */
   readonly narrow?: (catalogue: Catalogue, job: Job) => Catalogue
   readonly limits?: Partial<SizingLimits>
-  readonly stop?: () => boolean
 }
 
 /** Work after which the best way so far is told, not proven. */

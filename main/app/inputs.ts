@@ -12,9 +12,13 @@ import { statementInput } from './statement-input.ts'
 export const MOST_WIDTHS = 481
 
 const nothing = z.strictObject({})
+/** Most joints of a run explained at once. */
+const MOST_POINTS = 60
+
 const id = z.string().min(1).max(100)
 const edit = z.int().nonnegative()
 const revision = z.int().positive()
+const task = z.string().min(1).max(60).optional()
 const length = z.int().min(1).max(MAX_TICKS).transform(ticks)
 
 const widths = z
@@ -23,6 +27,7 @@ const widths = z
     statement: statementInput,
     jobId: id.optional(),
     from: length,
+    task,
     to: length,
     step: length,
     exactFits: z.boolean().optional(),
@@ -50,7 +55,7 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'prices.import': z.strictObject({ text: z.string().max(LONGEST_PRICES) }),
   'prices.useSample': nothing,
   'prices.export': nothing,
-  'estimate.run': z.strictObject({ edit, statement: statementInput, jobId: id.optional() }),
+  'estimate.run': z.strictObject({ edit, statement: statementInput, jobId: id.optional(), task }),
   'compare.run': widths,
   'sizing.run': z.strictObject({
     edit,
@@ -65,6 +70,7 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
     kerf: sawLength,
     endTrim: sawLength,
   }),
+    task,
   'day.replan': z.strictObject({
     statement: statementInput,
     jobId: id.optional(),
@@ -75,10 +81,25 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'offcuts.add': z.strictObject({
     product: productInput,
     length,
+    task,
     count: z.int().min(1).max(500),
     fromJob: z.string().max(200),
   }),
   'offcuts.remove': z.strictObject({ ids: z.array(id).max(5000) }),
   'offcuts.takeFromPlan': z.strictObject({ jobId: id }),
   'workbook.make': z.strictObject({ statement: statementInput, jobId: id.optional() }),
+    task,
+  }),
+  'wish.price': z.strictObject({
+    statement: statementInput,
+    wished: statementInput,
+    jobId: id.optional(),
+    task,
+  }),
+  'joints.explain': z.strictObject({
+    statement: statementInput,
+    jobId: id.optional(),
+    runId: z.string().max(200),
+    at: z.array(length).max(MOST_POINTS),
+    task,
 }

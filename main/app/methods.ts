@@ -1,7 +1,7 @@
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { AppInfo, MethodName, Methods } from '../../shared/contract/index.ts'
 import type { PricedEstimate } from '../exports/workbook/index.ts'
-import type { Pool } from '../workers/index.ts'
+import type { Pool, Task } from '../workers/index.ts'
 import { faultSentence, isPriced, reasonsForNoPrice } from './estimate-outcome.ts'
 import { fileNameFor } from './job-name.ts'
 import type { JobService } from './job-service.ts'
@@ -28,6 +28,9 @@ export interface Parts {
 
 /** Every method of the contract on one page. */
 export function methodTable({ info, jobs, rack, pool, prices, emit }: Parts): MethodTable {
+  /** tells every window how far a named task is; only its own takes notice */
+  const watching = (task: string | undefined): Task =>
+    task === undefined ? {} : { task, onProgress: (progress) => emit('work.progress', { task, progress }) }
   return {
     'app.info': {
       mutating: false,
@@ -45,39 +48,57 @@ export function methodTable({ info, jobs, rack, pool, prices, emit }: Parts): Me
     'prices.export': { mutating: false, run: prices.file },
     'estimate.run': {
       mutating: false,
-      run: async ({ edit, statement, jobId }) => ({
+      run: async ({ edit, statement, jobId, task }) => ({
         edit,
         result: await pool.estimate({
           statement,
           book: prices.book(),
           rack: rack.onHand(jobId),
           givesWay: true,
+          ...watching(task),
         }),
       }),
     },
     'compare.run': {
       mutating: false,
-      run: async ({ edit, statement, jobId, from, to, step, exactFits = false }) => {
+      run: async ({ edit, statement, jobId, task, from, to, step, exactFits = false }) => {
         const range = { from, to, step, exactFits }
         const onRow = (row: Parameters<Parameters<Pool['compare']>[0]['onRow']>[0]) =>
           emit('compare.row', { edit, row })
-        const wanted = { statement, book: prices.book(), rack: rack.onHand(jobId), range, onRow }
+        const wanted = { statement, book: prices.book(), rack: rack.onHand(jobId), range, onRow, task }
         return { edit, ...(await pool.compare(wanted)) }
       },
     },
     'sizing.run': {
       mutating: false,
-      run: async ({ edit, statement, held }) => ({
+      run: async ({ edit, statement, held, task }) => ({
         edit,
-        result: await pool.sizeIt({ statement, book: prices.book(), held }),
+        result: await pool.sizeIt({ statement, book: prices.book(), held }, watching(task)),
       }),
     },
-    'cutlist.run': { mutating: false, run: (request) => pool.cutList({ request, book: prices.book() }) },
+    'cutlist.run': {
+      mutating: false,
+      run: ({ task, ...request }) => pool.cutList({ request, book: prices.book() }, watching(task)),
+    },
     'day.replan': {
       mutating: false,
-      run: ({ statement, jobId, ...rest }) =>
-        pool.planTheRest({ statement, book: prices.book(), rack: rack.onHand(jobId), rest }),
+      run: ({ statement, jobId, task, ...rest }) =>
+        pool.planTheRest({ statement, book: prices.book(), rack: rack.onHand(jobId), rest }, watching(task)),
     },
+    'wish.price': {
+      mutating: false,
+      run: ({ statement, wished, jobId, task }) =>
+        pool.wishPrice({ statement, wished, book: prices.book(), rack: rack.onHand(jobId) }, watching(task)),
+    },
+    'joints.explain': {
+      mutating: false,
+      run: ({ statement, jobId, runId, at, task }) =>
+        pool.explainJoints(
+          { statement, book: prices.book(), rack: rack.onHand(jobId), runId, at },
+          watching(task),
+        ),
+    },
+    'work.stop': { mutating: false, run: ({ task }) => ({ stopped: pool.stop(task) }) },
     'offcuts.list': { mutating: false, run: rack.list },
     'offcuts.add': { mutating: true, run: rack.add },
     'offcuts.remove': { mutating: true, run: rack.remove },

@@ -1,30 +1,37 @@
 import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
+import type { JointReason, Watch } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { FieldPath, JobStatement } from '../../core/job/index.ts'
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
+import type { WishPrice } from '../../core/wish-price.ts'
 import type { WorkAnswer, WorkRequest } from './messages.ts'
+
+type Rack = readonly OffcutsOnHand[]
 
 /** The part of the core that a worker runs, its engine already inside. */
 export interface Work {
-  estimate(statement: JobStatement, book: PriceBook, rack: readonly OffcutsOnHand[]): EstimateResult
+  estimate(statement: JobStatement, book: PriceBook, rack: Rack, watch: Watch): EstimateResult
   planTheRest(
     statement: JobStatement,
     book: PriceBook,
     rest: RestRequest,
-    rack: readonly OffcutsOnHand[],
+    rack: Rack,
+    watch: Watch,
   ): RestAnswer
   compareWidths(
     statement: JobStatement,
     book: PriceBook,
     range: WidthRange,
-    rack: readonly OffcutsOnHand[],
+    rack: Rack,
     stop: () => boolean,
   ): Iterable<CompareRow>
-  cutList(request: CutListRequest, book: PriceBook): CutListAnswer
-  sizeIt(statement: JobStatement, book: PriceBook, held: readonly FieldPath[]): SizingResult
+  cutList(request: CutListRequest, book: PriceBook, watch: Watch): CutListAnswer
+  sizeIt(statement: JobStatement, book: PriceBook, held: readonly FieldPath[], watch: Watch): SizingResult
+  wishPrice(without: JobStatement, wished: JobStatement, book: PriceBook, rack: Rack, watch: Watch): WishPrice
+  explainJoints(request: Extract<WorkRequest, { kind: 'joints' }>, watch: Watch): readonly JointReason[]
 }
 
 /** Runs one request to its end, or until it is told to stop; a bug in it becomes an answer, not a dead worker. */
@@ -32,40 +39,56 @@ export function answerRequest(
   request: WorkRequest,
   work: Work,
   post: (answer: WorkAnswer) => void,
-  isStopped: () => boolean,
+  watch: Required<Watch> & { readonly stop: () => boolean },
 ): void {
-  const { id } = request
   try {
-    if (request.kind === 'estimate') {
-      post({ kind: 'estimate', id, result: work.estimate(request.statement, request.book, request.rack) })
-      return
-    }
-    if (request.kind === 'rest') {
-      const { statement, book, rest, rack } = request
-      post({ kind: 'rest', id, answer: work.planTheRest(statement, book, rest, rack) })
-      return
-    }
-    if (request.kind === 'sizing') {
-      post({ kind: 'sizing', id, result: work.sizeIt(request.statement, request.book, request.held) })
-      return
-    }
-    if (request.kind === 'cut list') {
-      post({ kind: 'cut list', id, answer: work.cutList(request.request, request.book) })
-      return
-    }
-    let rows = 0
-    if (!isStopped()) {
-      const { statement, book, range, rack } = request
-      for (const row of work.compareWidths(statement, book, range, rack, isStopped)) {
-        if (isStopped()) break
-        post({ kind: 'row', id, row })
-        rows += 1
-      }
-    }
-    post({ kind: 'end', id, complete: !isStopped(), rows })
+    post(
+      request.kind === 'compare'
+        ? compareAll(request, work, post, watch.stop)
+        : answerOf(request, work, watch),
+    )
   } catch (error) {
-    post({ kind: 'failed', id, message: sentence(error) })
+    post({ kind: 'failed', id: request.id, message: sentence(error) })
   }
+}
+
+function answerOf(request: Exclude<WorkRequest, { kind: 'compare' }>, work: Work, watch: Watch): WorkAnswer {
+  const { id, book } = request
+  switch (request.kind) {
+    case 'estimate':
+      return { kind: 'estimate', id, result: work.estimate(request.statement, book, request.rack, watch) }
+    case 'rest': {
+      const { statement, rest, rack } = request
+      return { kind: 'rest', id, answer: work.planTheRest(statement, book, rest, rack, watch) }
+    }
+    case 'sizing':
+      return { kind: 'sizing', id, result: work.sizeIt(request.statement, book, request.held, watch) }
+    case 'cut list':
+      return { kind: 'cut list', id, answer: work.cutList(request.request, book, watch) }
+    case 'wish': {
+      const { statement, wished, rack } = request
+      return { kind: 'wish', id, price: work.wishPrice(statement, wished, book, rack, watch) }
+    }
+    case 'joints':
+      return { kind: 'joints', id, reasons: work.explainJoints(request, watch) }
+  }
+}
+
+function compareAll(
+  { id, statement, book, range, rack }: Extract<WorkRequest, { kind: 'compare' }>,
+  work: Work,
+  post: (answer: WorkAnswer) => void,
+  isStopped: () => boolean,
+): WorkAnswer {
+  let rows = 0
+  if (!isStopped()) {
+    for (const row of work.compareWidths(statement, book, range, rack, isStopped)) {
+      if (isStopped()) break
+      post({ kind: 'row', id, row })
+      rows += 1
+    }
+  }
+  return { kind: 'end', id, complete: !isStopped(), rows }
 }
 
 /** First line only: a WASM package's error can carry its whole source as one line of 160 kB. */

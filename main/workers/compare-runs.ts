@@ -14,6 +14,7 @@ export interface CompareWanted {
   /** offcuts on hand; none by default */
   readonly rack?: readonly OffcutsOnHand[]
   readonly onRow: (row: CompareRow) => void
+  readonly task?: string | undefined
 }
 
 export interface CompareEnd {
@@ -64,6 +65,13 @@ export class CompareRuns {
       this.#thread.restart()
       this.#finish((run) => run.resolve({ complete: false, rows: run.rows }))
     }, GRACE)
+  }
+
+  /** @returns whether that comparison ran; it answers that it is not complete */
+  stopTask(task: string): boolean {
+    if (this.#running?.task !== task && this.#waiting?.task !== task) return false
+    this.stop()
+    return true
   }
 
   async close(): Promise<void> {

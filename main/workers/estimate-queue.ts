@@ -1,6 +1,7 @@
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { JobStatement } from '../../core/job/index.ts'
 import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
+import type { Task } from './latest-run.ts'
 import type { WorkAnswer } from './messages.ts'
 import { Stopped } from './stopped.ts'
 import { type WorkerThread, workerThread } from './worker-thread.ts'
@@ -8,7 +9,7 @@ import { type WorkerThread, workerThread } from './worker-thread.ts'
 /** An estimate that keeps a newer one waiting longer than this is stopped, ms. */
 const PATIENCE = 1500
 
-export interface EstimateWanted {
+export interface EstimateWanted extends Task {
   readonly statement: JobStatement
   readonly book: PriceBook
   /** offcuts on hand; none by default */
@@ -55,6 +56,13 @@ export class EstimateQueue {
     })
   }
 
+  /** Ends a task at its best so far, which is then its answer. @returns whether it ran */
+  stop(task: string): boolean {
+    if (this.#running?.task !== task) return false
+    this.#thread.stopBefore(this.#running.id + 1)
+    return true
+  }
+
   async close(): Promise<void> {
     const ended = new Stopped('Stopped: the program is closing.')
     const left = this.#waiting
@@ -76,6 +84,7 @@ export class EstimateQueue {
 
   #answered(answer: WorkAnswer): void {
     if (answer.id !== this.#running?.id) return
+    if (answer.kind === 'progress') this.#running.onProgress?.(answer.progress)
     if (answer.kind === 'estimate') this.#finish((request) => request.resolve(answer.result))
     if (answer.kind === 'failed') this.#finish((request) => request.reject(new Error(answer.message)))
   }

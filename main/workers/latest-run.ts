@@ -1,3 +1,4 @@
+import type { WorkProgress } from '../../core/cutting/index.ts'
 import type { WorkAnswer, WorkRequest } from './messages.ts'
 import { Stopped } from './stopped.ts'
 import { type WorkerThread, workerThread } from './worker-thread.ts'
@@ -5,7 +6,13 @@ import { type WorkerThread, workerThread } from './worker-thread.ts'
 /** A worker that has had nothing to do for so long, ms, ends: it holds some 50 MB. The next run starts another. */
 const IDLE = 20_000
 
-interface Running<Answer> {
+/** Work that somebody watches: by name it can be stopped. */
+export interface Task {
+  readonly task?: string | undefined
+  readonly onProgress?: ((progress: WorkProgress) => void) | undefined
+}
+
+interface Running<Answer> extends Task {
   readonly id: number
   readonly resolve: (answer: Answer) => void
   readonly reject: (error: Error) => void
@@ -33,7 +40,7 @@ export class LatestRun<Wanted, Answer> {
     this.#options = options
   }
 
-  run(wanted: Wanted): Promise<Answer> {
+  run(wanted: Wanted, task: Task = {}): Promise<Answer> {
     if (this.#closed) return Promise.reject(new Stopped('Stopped: the program is closing.'))
     return new Promise((resolve, reject) => {
       this.#lastId += 1
@@ -42,9 +49,16 @@ export class LatestRun<Wanted, Answer> {
         thread.restart()
         this.#finish((before) => before.reject(new Stopped()))
       }
-      this.#running = { id: this.#lastId, resolve, reject }
+      this.#running = { ...task, id: this.#lastId, resolve, reject }
       thread.post(this.#options.request(this.#lastId, wanted))
     })
+  }
+
+  /** Ends a task at its best so far, which is then its answer. @returns whether it ran */
+  stop(task: string): boolean {
+    if (this.#running?.task !== task) return false
+    this.#thread?.stopBefore(this.#running.id + 1)
+    return true
   }
 
   async close(): Promise<void> {
@@ -67,6 +81,10 @@ export class LatestRun<Wanted, Answer> {
 
   #answered(answer: WorkAnswer): void {
     if (answer.id !== this.#running?.id) return
+    if (answer.kind === 'progress') {
+      this.#running.onProgress?.(answer.progress)
+      return
+    }
     const found = this.#options.answer(answer)
     if (found !== null) this.#finish((run) => run.resolve(found.value))
     else if (answer.kind === 'failed') this.#finish((run) => run.reject(new Error(answer.message)))

@@ -1,10 +1,13 @@
 import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
+import type { JointReason, WorkProgress } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { FieldPath, JobStatement } from '../../core/job/index.ts'
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
+import type { Ticks } from '../../core/units/index.ts'
+import type { WishPrice } from '../../core/wish-price.ts'
 
 /** What a worker is asked. `id` rises with every request to that worker. */
 export type WorkRequest =
@@ -45,20 +48,40 @@ export type WorkRequest =
       readonly request: CutListRequest
       readonly book: PriceBook
     }
+  | {
+      readonly kind: 'wish'
+      readonly id: number
+      readonly statement: JobStatement
+      readonly wished: JobStatement
+      readonly book: PriceBook
+      readonly rack: readonly OffcutsOnHand[]
+    }
+  | {
+      readonly kind: 'joints'
+      readonly id: number
+      readonly statement: JobStatement
+      readonly book: PriceBook
+      readonly rack: readonly OffcutsOnHand[]
+      readonly runId: string
+      readonly at: readonly Ticks[]
+    }
 
-/** What it answers: any number of rows, then one of the others. */
+/** What it answers: any number of rows and of words on how far it is, then one of the others. */
 export type WorkAnswer =
   | { readonly kind: 'estimate'; readonly id: number; readonly result: EstimateResult }
   | { readonly kind: 'rest'; readonly id: number; readonly answer: RestAnswer }
   | { readonly kind: 'cut list'; readonly id: number; readonly answer: CutListAnswer }
   | { readonly kind: 'sizing'; readonly id: number; readonly result: SizingResult }
+  | { readonly kind: 'wish'; readonly id: number; readonly price: WishPrice }
+  | { readonly kind: 'joints'; readonly id: number; readonly reasons: readonly JointReason[] }
+  | { readonly kind: 'progress'; readonly id: number; readonly progress: WorkProgress }
   | { readonly kind: 'row'; readonly id: number; readonly row: CompareRow }
   | { readonly kind: 'end'; readonly id: number; readonly complete: boolean; readonly rows: number }
   | { readonly kind: 'failed'; readonly id: number; readonly message: string }
 
 /**
- * Given to a worker at its start. `stopBefore[0]` is shared memory: a request with a smaller id stops at its
- * next row, without a message having to get through to a busy thread.
+ * Given to a worker at its start. `stopBefore[0]` is shared memory: a request with a smaller id stops soon,
+ * keeping what it has, without a message having to get through to a busy thread.
  */
 export interface WorkerStart {
   readonly stopBefore: SharedArrayBuffer

@@ -1,16 +1,34 @@
 import type { CompareRow } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
+import type { JointReason } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { FieldPath, JobStatement } from '../../core/job/index.ts'
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
+import type { Ticks } from '../../core/units/index.ts'
+import type { WishPrice } from '../../core/wish-price.ts'
 import { type CompareEnd, CompareRuns, type CompareWanted } from './compare-runs.ts'
 import { contentKey } from './content-key.ts'
 import { EstimateQueue, type EstimateWanted } from './estimate-queue.ts'
 import { KeptRows, stepsOf } from './kept-rows.ts'
-import { LatestRun } from './latest-run.ts'
+import { LatestRun, type Task } from './latest-run.ts'
 import { Recent } from './recent.ts'
+
+export interface WishWanted {
+  readonly statement: JobStatement
+  readonly wished: JobStatement
+  readonly book: PriceBook
+  readonly rack: readonly OffcutsOnHand[]
+}
+
+export interface JointsWanted {
+  readonly statement: JobStatement
+  readonly book: PriceBook
+  readonly rack: readonly OffcutsOnHand[]
+  readonly runId: string
+  readonly at: readonly Ticks[]
+}
 
 export interface CutListWanted {
   readonly request: CutListRequest
@@ -38,9 +56,13 @@ export interface Pool {
    * of one width the later is the better. Answers how many widths were told.
    */
   compare(wanted: CompareWanted): Promise<CompareEnd>
-  cutList(wanted: CutListWanted): Promise<CutListAnswer>
-  sizeIt(wanted: SizingWanted): Promise<SizingResult>
-  planTheRest(wanted: RestWanted): Promise<RestAnswer>
+  cutList(wanted: CutListWanted, task?: Task): Promise<CutListAnswer>
+  sizeIt(wanted: SizingWanted, task?: Task): Promise<SizingResult>
+  planTheRest(wanted: RestWanted, task?: Task): Promise<RestAnswer>
+  wishPrice(wanted: WishWanted, task?: Task): Promise<WishPrice>
+  explainJoints(wanted: JointsWanted, task?: Task): Promise<readonly JointReason[]>
+  /** ends a task; its answer is what it has by then. @returns whether it ran */
+  stop(task: string): boolean
   close(): Promise<void>
 }
 
@@ -67,6 +89,17 @@ export function createPool(options: { readonly workerPath: string; readonly pati
     request: (id, wanted) => ({ kind: 'rest', id, ...wanted }),
     answer: (answer) => (answer.kind === 'rest' ? { value: answer.answer } : null),
   })
+  const wishes = new LatestRun<WishWanted, WishPrice>({
+    ...options,
+    request: (id, wanted) => ({ kind: 'wish', id, ...wanted }),
+    answer: (answer) => (answer.kind === 'wish' ? { value: answer.price } : null),
+  })
+  const joints = new LatestRun<JointsWanted, readonly JointReason[]>({
+    ...options,
+    request: (id, wanted) => ({ kind: 'joints', id, ...wanted }),
+    answer: (answer) => (answer.kind === 'joints' ? { value: answer.reasons } : null),
+  })
+  const latest = [cutLists, sizings, rests, wishes, joints]
   const results = new Recent<EstimateResult>(ESTIMATES_KEPT)
   const kept = new KeptRows(DECKS_KEPT)
 
@@ -76,7 +109,7 @@ export function createPool(options: { readonly workerPath: string; readonly pati
       const known = results.get(key)
       if (known !== undefined) return known
       const result = await estimates.run(wanted)
-      results.set(key, result)
+      if (!isStopped(result)) results.set(key, result)
       return result
     },
     compare: async (wanted) => {
@@ -105,17 +138,20 @@ export function createPool(options: { readonly workerPath: string; readonly pati
       if (end.complete) deck.settle(range)
       return { complete: end.complete, rows: widths.size }
     },
-    cutList: (wanted) => cutLists.run(wanted),
-    sizeIt: (wanted) => sizings.run(wanted),
-    planTheRest: (wanted) => rests.run(wanted),
+    cutList: (wanted, task) => cutLists.run(wanted, task),
+    sizeIt: (wanted, task) => sizings.run(wanted, task),
+    planTheRest: (wanted, task) => rests.run(wanted, task),
+    wishPrice: (wanted, task) => wishes.run(wanted, task),
+    explainJoints: (wanted, task) => joints.run(wanted, task),
+    stop: (task) =>
+      estimates.stop(task) || comparisons.stopTask(task) || latest.some((run) => run.stop(task)),
     close: async () => {
-      await Promise.all([
-        estimates.close(),
-        comparisons.close(),
-        cutLists.close(),
-        sizings.close(),
-        rests.close(),
-      ])
+      await Promise.all([estimates.close(), comparisons.close(), ...latest.map((run) => run.close())])
     },
   }
+}
+
+/** A person ended it: asked for again, it is worked out again. */
+function isStopped(result: EstimateResult): boolean {
+  return result.ok && result.estimate.plans.some(({ plan }) => plan.status === 'stopped')
 }

@@ -1,5 +1,6 @@
 import type { CompareRow } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
+import type { JointReason, WorkProgress } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { ProductClass } from '../../core/frame/index.ts'
 import type { Fault, FieldPath, JobStatement } from '../../core/job/index.ts'
@@ -7,6 +8,7 @@ import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
 import type { Ticks } from '../../core/units/index.ts'
+import type { WishPrice } from '../../core/wish-price.ts'
 
 export interface AppInfo {
   readonly version: string
@@ -79,6 +81,11 @@ export interface Methods {
     { readonly revision: number; readonly savedAt: string },
   ]
   'prices.current': [Record<string, never>, PricesInUse]
+/** Work that its caller may watch by `work.progress` and end by `work.stop`; the caller names it, each time otherwise. */
+export interface Watched {
+  readonly task?: string | undefined
+}
+
   /** a price book's file; with any fault nothing of it is taken, and all faults are told with their places */
   'prices.import': [
     { readonly text: string },
@@ -92,30 +99,44 @@ export interface Methods {
   'prices.export': [Record<string, never>, { readonly fileName: string; readonly text: string }]
   /** `edit` numbers the window's edits; a late answer to an old edit is dropped */
   'estimate.run': [
-    Stated & { readonly edit: number },
+    Stated & Watched & { readonly edit: number },
     { readonly edit: number; readonly result: EstimateResult },
   ]
   /** rows arrive as `compare.row` events, nearest to the job's width first; a new run stops the one before */
   'compare.run': [
-    Stated & {
-      readonly edit: number
-      readonly from: Ticks
-      readonly to: Ticks
-      readonly step: Ticks
-      /** also the widths between the steps that fit a stock length exactly */
-      readonly exactFits?: boolean | undefined
-    },
+    Stated &
+      Watched & {
+        readonly edit: number
+        readonly from: Ticks
+        readonly to: Ticks
+        readonly step: Ticks
+        /** also the widths between the steps that fit a stock length exactly */
+        readonly exactFits?: boolean | undefined
+      },
     { readonly edit: number; readonly complete: boolean; readonly rows: number },
   ]
   /** the cheapest sizes that pass; fields of `held` stay as they are; a new run stops the one before */
   'sizing.run': [
-    { readonly edit: number; readonly statement: JobStatement; readonly held: readonly FieldPath[] },
+    Watched & {
+      readonly edit: number
+      readonly statement: JobStatement
+      readonly held: readonly FieldPath[]
+    },
     { readonly edit: number; readonly result: SizingResult },
   ]
   /** plans a list of pieces with the program's price book; a new run stops the one before */
-  'cutlist.run': [CutListRequest, CutListAnswer]
+  'cutlist.run': [CutListRequest & Watched, CutListAnswer]
   /** plans the rest of one product of a job that is begun */
-  'day.replan': [RestRequest & Stated, RestAnswer]
+  'day.replan': [RestRequest & Stated & Watched, RestAnswer]
+  /** what a wish costs: the job with it (`wished`) against the job without it */
+  'wish.price': [Stated & Watched & { readonly wished: JobStatement }, WishPrice]
+  /** what joints of one run save, and what points of it would cost; each is planned anew */
+  'joints.explain': [
+    Stated & Watched & { readonly runId: string; readonly at: readonly Ticks[] },
+    readonly JointReason[],
+  ]
+  /** ends a task: what it found by then comes as its answer and says that it was stopped */
+  'work.stop': [{ readonly task: string }, { readonly stopped: boolean }]
   'offcuts.list': [Record<string, never>, readonly StoredOffcut[]]
   'offcuts.add': [
     {
@@ -149,3 +170,4 @@ export interface Client {
   call<M extends MethodName>(method: M, input: Methods[M][0]): Promise<Methods[M][1]>
   on<E extends EventName>(event: E, listener: (data: Events[E]) => void): () => void
 }
+  'work.progress': { readonly task: string; readonly progress: WorkProgress }

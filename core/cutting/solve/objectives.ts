@@ -22,10 +22,19 @@ function costsOf(problem: Problem, objective: Objective): Costs | null {
     case 'fewest joints':
       return { ...none, arcs: problem.runs.map((run) => run.arcs.map((arc) => (arc.point < 0 ? 0 : 1))) }
     case 'least waste':
-      return { ...none, board: problem.stocks.map((stock) => stock.option.length) }
+      return { ...none, board: problem.stocks.map((stock) => stock.option.length / lengthStep(problem)) }
     case 'fewest lengths':
       return null
   }
+}
+
+/**
+ * What every stock length is a whole multiple of, so that lengths are counted in small numbers: weighed above the cents
+ * of an order they would otherwise be too large for the LP engine's arithmetic.
+ */
+function lengthStep(problem: Problem): number {
+  const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b))
+  return problem.stocks.reduce((step, stock) => common(step, stock.option.length), 0) || 1
 }
 
 /** Value of a solution under one objective. */
@@ -41,9 +50,11 @@ export function measure(problem: Problem, solution: Solution, objective: Objecti
         0,
       )
     case 'least waste':
-      return solution.boards.reduce(
-        (sum, { pattern, count }) => sum + count * (problem.stocks[pattern.stock]?.option.length ?? 0),
-        0,
+      return (
+        solution.boards.reduce(
+          (sum, { pattern, count }) => sum + count * (problem.stocks[pattern.stock]?.option.length ?? 0),
+          0,
+        ) / lengthStep(problem)
       )
     case 'fewest lengths':
       return lengthsBought(problem, solution).length

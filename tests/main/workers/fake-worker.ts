@@ -48,12 +48,30 @@ port.on('message', (request: WorkRequest) => {
         keepBusy(statement)
         return { ok: false, message: String(statement.name), faults: [], priceFaults: [], checks: [] }
       },
-      cutList: ({ text }) => {
-        keepBusy(JSON.parse(text))
+      cutList: ({ text }, _book, watch) => {
+        const told = JSON.parse(text)
+        // works until it is stopped, and says how far it is
+        for (let best = 1_000; told.untilStopped === true && watch.stop?.() === false; best -= 1) {
+          keepBusy({ busy: 2 })
+          const part = { subject: 'list', part: 1, parts: 1, lengthUnit: null }
+          watch.onProgress?.({ ...part, bound: 0, best })
+        }
+        keepBusy(told)
         return { ok: false, faults: [{ row: worked } as never] }
+      },
+      wishPrice: (without, wished) => {
+        keepBusy(wished)
+        return { ok: false, message: `${without.name}, ${wished.name}` }
+      },
+      explainJoints: ({ statement, runId, at }) => {
+        keepBusy(statement)
+        return at.map((point) => ({ kind: 'refused', runId, at: point, label: '', message: '' }))
       },
     },
     (answer) => port.postMessage(answer),
-    () => Atomics.load(stopBefore, 0) > request.id,
+    {
+      stop: () => Atomics.load(stopBefore, 0) > request.id,
+      onProgress: (progress) => port.postMessage({ kind: 'progress', id: request.id, progress }),
+    },
   )
 })

@@ -120,6 +120,25 @@ describe('cut lists', () => {
     expect(await lists.cutList(list({}))).toMatchObject({ ok: false })
   })
 
+  test('a watched one tells how far it is, and stopped by its name answers with what it has', async () => {
+    const lists = pool()
+    const told: number[] = []
+    const running = lists.cutList(list({ untilStopped: true }), {
+      task: 'mine',
+      onProgress: ({ best }) => told.push(best ?? 0),
+    })
+    await expect.poll(() => told.length, { timeout: 30_000 }).toBeGreaterThan(2)
+    expect(lists.stop('another')).toBe(false)
+    const asked = performance.now()
+    expect(lists.stop('mine')).toBe(true)
+    expect(await running).toEqual({ ok: false, faults: [{ row: expect.any(Number) }] })
+    expect(performance.now() - asked).toBeLessThan(1_000)
+    expect(told).toEqual(told.toSorted((a, b) => b - a))
+    expect(lists.stop('mine')).toBe(false)
+    // the same worker goes on with the next
+    expect(await lists.cutList(list({}))).toMatchObject({ ok: false })
+  })
+
   test('closing stops what runs and refuses what comes', async () => {
     const lists = createPool({ workerPath: WORKER })
     const running = lists.cutList(list({ busy: 60_000 }))

@@ -146,14 +146,13 @@ class Search {
         break
       }
       this.#take(next.entry, next.bound)
-    }
       if (next.entry.kind === 'passing') this.#tell(next.bound)
+    }
     const { checked, priced } = { checked: this.#checked, priced: this.#priced }
     const work = { ways: waysOf(this.#input.catalogue), checked, priced, proven }
     return { best: this.#best, nearest: this.#nearest, work }
   }
 
-  /** The job as it stands is the first to beat, where it passes. */
   /** No way that is left can cost less than the bound of the one just taken. */
   #tell(bound: number): void {
     this.#input.watch.onProgress?.({
@@ -166,6 +165,7 @@ class Search {
     })
   }
 
+  /** The job as it stands is the first to beat, where it passes. */
   #tryStated(): void {
     const choice = choiceOf(this.#input.job)
     const design = this.#check(choice)

@@ -11,14 +11,14 @@ import { statementInput } from './statement-input.ts'
 /** Most widths in one comparison: one per half inch over twenty feet. */
 export const MOST_WIDTHS = 481
 
-const nothing = z.strictObject({})
 /** Most joints of a run explained at once. */
 const MOST_POINTS = 60
 
+const nothing = z.strictObject({})
 const id = z.string().min(1).max(100)
 const edit = z.int().nonnegative()
-const revision = z.int().positive()
 const task = z.string().min(1).max(60).optional()
+const revision = z.int().positive()
 const length = z.int().min(1).max(MAX_TICKS).transform(ticks)
 
 const widths = z
@@ -26,8 +26,8 @@ const widths = z
     edit,
     statement: statementInput,
     jobId: id.optional(),
-    from: length,
     task,
+    from: length,
     to: length,
     step: length,
     exactFits: z.boolean().optional(),
@@ -59,6 +59,7 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'compare.run': widths,
   'sizing.run': z.strictObject({
     edit,
+    task,
     statement: statementInput,
     held: z.array(z.string().refine((path) => SIZED_FIELDS.has(path), 'is no field that is sized')).max(20),
   }),
@@ -69,25 +70,13 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
     stockColumns: columns.optional(),
     kerf: sawLength,
     endTrim: sawLength,
-  }),
     task,
+  }),
   'day.replan': z.strictObject({
     statement: statementInput,
     jobId: id.optional(),
     planId: z.string().max(200),
     day: dayInput,
-  }),
-  'offcuts.list': nothing,
-  'offcuts.add': z.strictObject({
-    product: productInput,
-    length,
-    task,
-    count: z.int().min(1).max(500),
-    fromJob: z.string().max(200),
-  }),
-  'offcuts.remove': z.strictObject({ ids: z.array(id).max(5000) }),
-  'offcuts.takeFromPlan': z.strictObject({ jobId: id }),
-  'workbook.make': z.strictObject({ statement: statementInput, jobId: id.optional() }),
     task,
   }),
   'wish.price': z.strictObject({
@@ -102,4 +91,15 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
     runId: z.string().max(200),
     at: z.array(length).max(MOST_POINTS),
     task,
+  }),
+  'offcuts.list': nothing,
+  'offcuts.add': z.strictObject({
+    product: productInput,
+    length,
+    count: z.int().min(1).max(500),
+    fromJob: z.string().max(200),
+  }),
+  'offcuts.remove': z.strictObject({ ids: z.array(id).max(5000) }),
+  'offcuts.takeFromPlan': z.strictObject({ jobId: id }),
+  'workbook.make': z.strictObject({ statement: statementInput, jobId: id.optional() }),
 }

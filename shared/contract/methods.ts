@@ -59,6 +59,11 @@ export interface Stated {
   readonly jobId?: string | undefined
 }
 
+/** Work that its caller may watch by `work.progress` and end by `work.stop`; the caller names it, each time otherwise. */
+export interface Watched {
+  readonly task?: string | undefined
+}
+
 /**
  * Every method of the program's one contract: name → [input, output].
  * The window calls these over either door (desktop bridge or loopback host).
@@ -81,11 +86,6 @@ export interface Methods {
     { readonly revision: number; readonly savedAt: string },
   ]
   'prices.current': [Record<string, never>, PricesInUse]
-/** Work that its caller may watch by `work.progress` and end by `work.stop`; the caller names it, each time otherwise. */
-export interface Watched {
-  readonly task?: string | undefined
-}
-
   /** a price book's file; with any fault nothing of it is taken, and all faults are told with their places */
   'prices.import': [
     { readonly text: string },
@@ -154,6 +154,7 @@ export interface Watched {
 }
 
 export interface Events {
+  'work.progress': { readonly task: string; readonly progress: WorkProgress }
   'compare.row': { readonly edit: number; readonly row: CompareRow }
   /** the rack is another: estimates of jobs that use it may change */
   'offcuts.changed': { readonly count: number }
@@ -170,4 +171,3 @@ export interface Client {
   call<M extends MethodName>(method: M, input: Methods[M][0]): Promise<Methods[M][1]>
   on<E extends EventName>(event: E, listener: (data: Events[E]) => void): () => void
 }
-  'work.progress': { readonly task: string; readonly progress: WorkProgress }

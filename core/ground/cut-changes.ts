@@ -7,22 +7,22 @@ interface Cut {
   readonly costed: Costed
 }
 
-/** What is cut otherwise under and in one beam: lengths of its posts, places of its joints. */
-export function cutChanges(before: Cut, after: Cut, beam: 'front' | 'rear'): readonly string[] {
-  const was = new Map(linesOf(before, beam))
-  return linesOf(after, beam).flatMap(([what, how]) => {
+/** What is cut otherwise under and in the beam on a post: lengths of its posts, places of its joints. */
+export function cutChanges(before: Cut, after: Cut, postId: string): readonly string[] {
+  const was = new Map(linesOf(before, postId))
+  return linesOf(after, postId).flatMap(([what, how]) => {
     const old = was.get(what) ?? 'none'
     return old === how ? [] : [`${what}: ${how}, planned ${old}`]
   })
 }
 
-function linesOf({ design, costed }: Cut, beam: 'front' | 'rear'): readonly (readonly [string, string])[] {
+function linesOf({ design, costed }: Cut, postId: string): readonly (readonly [string, string])[] {
+  const beams = design.frame.beams.filter(({ postIds }) => postIds.includes(postId))
   const posts = design.frame.posts
-    .filter((post) => post.beam === beam)
+    .filter(({ id }) => beams.some(({ postIds }) => postIds.includes(id)))
     .map((post) => [`Post ${post.number}`, printLength(post.length)] as const)
   const marks = new Map(design.frame.members.map((member) => [member.id, member.mark]))
-  const plies = design.frame.beams
-    .filter((one) => one.beam === beam)
+  const plies = beams
     .flatMap((one) => one.plyIds)
     .map((id) => {
       const at = costed.plans

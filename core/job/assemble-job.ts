@@ -65,6 +65,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
       holeRoom: length('ground.holeRoom'),
       moved: text('ground.moved'),
       measured: text('ground.measured'),
+      found: text('ground.found'),
       concreteWaste: part('ground.concreteWaste'),
       swell: part('ground.swell'),
       concrete: choice('ground.concrete'),

@@ -1,4 +1,5 @@
 import { inches, printLength, type Ticks, ticks } from '../units/index.ts'
+import { settledList } from './found-list.ts'
 import { postList } from './post-list.ts'
 import type { Fault, FieldPath, Job } from './types.ts'
 
@@ -20,12 +21,16 @@ const RULES: readonly CrossRule[] = [
   {
     reads: ['ground.moved', 'frame.beams.front.posts', 'frame.beams.rear.posts', 'site.attachment'],
     rectangle: true,
-    find: (job) => noSuchPost(job, job.ground.moved),
+    find: (job) => noSuchPost(job, postList(job.ground.moved)),
   },
   {
     reads: ['ground.measured', 'frame.beams.front.posts', 'frame.beams.rear.posts', 'site.attachment'],
     rectangle: true,
-    find: (job) => noSuchPost(job, job.ground.measured),
+    find: (job) => noSuchPost(job, postList(job.ground.measured)),
+  },
+  {
+    reads: ['ground.found', 'frame.beams.front.posts', 'frame.beams.rear.posts', 'site.attachment'],
+    find: (job) => noSuchPost(job, settledList(job.ground.found)),
   },
   {
     reads: ['frame.beams.front.setback', 'frame.beams.rear.setback', 'size.depth', 'site.attachment'],
@@ -73,10 +78,10 @@ export function isRectangle({ shape }: Pick<Job, 'shape'>): boolean {
   return shape.outline.trim() === '' && shape.joists === 'away' && shape.zones.trim() === ''
 }
 
-function noSuchPost(job: Job, text: string) {
+function noSuchPost(job: Job, named: readonly { readonly post: number }[]) {
   const { front, rear } = job.frame.beams
   const posts = front.posts + (job.site.attachment === 'freestanding' ? rear.posts : 0)
-  const wrong = postList(text).find(({ post }) => post < 1 || post > posts)
+  const wrong = named.find(({ post }) => post < 1 || post > posts)
   if (wrong === undefined) return null
   return {
     message: `there is no post ${wrong.post}: the deck has ${posts}`,

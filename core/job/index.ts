@@ -4,6 +4,16 @@ export { DEMO_JOB } from './demo-job.ts'
 export { describeChange } from './describe-change.ts'
 export { edgeList } from './edge-list.ts'
 export type { FieldValue, Spot } from './field-value.ts'
+export {
+  FOUND_WAYS,
+  type Found,
+  type FoundWay,
+  placeWords,
+  printSettled,
+  readFound,
+  type Settled,
+  settledList,
+} from './found-list.ts'
 export { FIELDS, fieldAt, findField } from './fields.ts'
 export { readJobText, writeJobText } from './job-text.ts'
 export { excerpt, isObject, type JsonObject, kindOf } from './json-shape.ts'

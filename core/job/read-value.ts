@@ -10,6 +10,7 @@ import {
 import { readCorners } from './corner-list.ts'
 import { readEdges } from './edge-list.ts'
 import type { FieldValue } from './field-value.ts'
+import { readSettled } from './found-list.ts'
 import { excerpt, kindOf } from './json-shape.ts'
 import { readPostList } from './post-list.ts'
 import { printAmount, printBounds } from './print-field.ts'
@@ -39,6 +40,7 @@ const LIST_READERS: {
   readonly [kind in NonNullable<FieldSpec['lists']>]: (text: string) => Result<readonly unknown[], Wrong>
 } = {
   posts: readPostList,
+  'settled holes': readSettled,
   corners: readCorners,
   edges: readEdges,
   zones: readZones,

@@ -134,6 +134,8 @@ export interface Job {
     readonly moved: string
     /** lengths of posts taken at the finished piers; both as typed, see postList */
     readonly measured: string
+    /** holes that were found off or barred and what was done about each, as typed, see settledList */
+    readonly found: string
     readonly concreteWaste: Share
     readonly swell: Share
     readonly concrete: 'bags' | 'ready-mix' | 'cheaper of both'
@@ -248,9 +250,10 @@ export interface FieldSpec {
     | 'pricing'
     | 'scope'
   readonly kind: FieldKind
-  /** what a text lists: lengths by post, parts of the shape, names of runs, stock lengths or counts by size */
+  /** what a text lists: lengths by post, holes found off, parts of the shape, names of runs, stock lengths or counts by size */
   readonly lists?:
     | 'posts'
+    | 'settled holes'
     | 'corners'
     | 'edges'
     | 'zones'

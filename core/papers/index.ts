@@ -20,7 +20,16 @@ export {
   listCost,
 } from './tables/cut-list-tables.ts'
 export { cuttingTable } from './tables/cutting-table.ts'
+export {
+  concreteTable,
+  diggingTable,
+  groundVolumesTable,
+  measuredPostsTable,
+  postBoardsTable,
+  tubesTable,
+} from './tables/ground-concrete.ts'
 export { footingScheduleTable } from './tables/ground-footings.ts'
+export { foundTable } from './tables/ground-found.ts'
 export { layoutChecksTable, layoutHolesTable, layoutStringsTable } from './tables/ground-layout.ts'
 export { hardwareTable } from './tables/hardware-table.ts'
 export { hoursTable } from './tables/hours-table.ts'

@@ -6,7 +6,6 @@ import {
   fieldAt,
   type Job,
   type JobStatement,
-  postList,
   printFieldValue,
   readJob,
   setField,
@@ -85,7 +84,7 @@ export function sizeIt(
 
 /** Where posts are named by their numbers, their count is not for sizing to change. */
 function heldByNumbers({ ground }: Job): readonly FieldPath[] {
-  const named = postList(ground.moved).length + postList(ground.measured).length > 0
+  const named = [ground.moved, ground.measured, ground.found].some((text) => text.trim() !== '')
   return named ? ['frame.beams.front.posts', 'frame.beams.rear.posts'] : []
 }
 

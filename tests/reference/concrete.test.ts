@@ -34,7 +34,7 @@ describe('concrete against published figures', () => {
     [16, 1.3963],
     [18, 1.7671],
     [20, 2.1817],
-    [24, 3.1416],
+    [28, 4.2761],
   ])('a foot of tube %i in across holds %d cu ft', (diameter, cubicFeet) => {
     expect(pier(diameter, 48) / 4).toBeCloseTo(cubicFeet, 3)
   })

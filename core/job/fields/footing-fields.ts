@@ -99,6 +99,17 @@ export const FOOTING_FIELDS: readonly FieldSpec[] = [
     basis: 'empty until you write it',
   },
   {
+    path: 'ground.found',
+    label: 'Holes found off, and what was done',
+    section: 'ground',
+    kind: 'text',
+    lists: 'settled holes',
+    max: 1_000,
+    default: '',
+    help: 'The hole by its number, what was done about it, and how far off it was found, such as 3: shift the base, 2 in right, 1 1/2 in out. The work counts in the price. The ground’s work place and the command ground work out what can be done, and write this.',
+    basis: 'empty until you write it',
+  },
+  {
     path: 'ground.concreteWaste',
     label: 'Concrete waste',
     section: 'ground',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { designJob } from '../../../core/design.ts'
-import { estimate } from '../../../core/estimate.ts'
+import { costDesign, estimate } from '../../../core/estimate.ts'
 import type { Design } from '../../../core/estimate-types.ts'
 import {
   concreteOrder,
@@ -13,7 +13,7 @@ import {
 } from '../../../core/ground/index.ts'
 import { DEMO_JOB, type Job, setField } from '../../../core/job/index.ts'
 import { type PriceBook, SAMPLE_BOOK } from '../../../core/pricing/index.ts'
-import { inches } from '../../../core/units/index.ts'
+import { feet, inches } from '../../../core/units/index.ts'
 import { engine } from '../../fixtures/engine.ts'
 import { heronLane } from '../../fixtures/heron-lane.ts'
 
@@ -119,6 +119,12 @@ describe('concrete', () => {
   })
 })
 
+/** Cost of a job with all its lumber. */
+function costOf(job: Job): number {
+  const { pricing } = costDesign(designed(job), SAMPLE_BOOK, engine)
+  return pricing?.totals.cost ?? 0
+}
+
 describe('a hole that was found off its place', () => {
   const options = (dx: number, dy: number, barred = false) =>
     new Map(
@@ -129,7 +135,7 @@ describe('a hole that was found off its place', () => {
 
   it('serves where the beam still lies on the post: a 6x6 has 1-1/4 in beside two plies', () => {
     const kept = options(3, 1.25).get('keep')
-    expect(kept).toMatchObject({ cannot: '', moved: `2: 3"` })
+    expect(kept).toMatchObject({ cannot: '', edit: { 'ground.moved': `2: 3"` } })
     expect(kept?.checks.every(({ id }) => /front|footing/.test(id))).toBe(true)
     expect(kept?.checks.map(({ id }) => id)).toContain('beam-span-front')
     expect(options(3, 2).get('keep')?.cannot).toContain(`3/4"`)
@@ -137,7 +143,7 @@ describe('a hole that was found off its place', () => {
 
   it('is read again from what it states', () => {
     const kept = options(-3, 0).get('keep')
-    const statement = setField(DEMO_JOB, 'ground.moved', kept?.moved ?? '')
+    const statement = setField(DEMO_JOB, 'ground.moved', kept?.edit?.['ground.moved'] ?? '')
     const result = estimate(statement, SAMPLE_BOOK, engine)
     if (!result.ok) throw new Error(JSON.stringify(result.faults))
     const { posts } = result.estimate.frame
@@ -169,7 +175,28 @@ describe('a hole that was found off its place', () => {
   it('leaves only the beam where the place is barred', () => {
     const barred = options(8, 0, true)
     expect([barred.get('shift the base')?.cost, barred.get('dig again')?.cost]).toEqual([null, null])
-    expect(barred.get('move along the beam')).toMatchObject({ cannot: '', moved: `2: 8"` })
+    expect(barred.get('move along the beam')).toMatchObject({
+      cannot: '',
+      edit: { 'ground.moved': `2: 8"`, 'ground.found': `2: move along the beam, 8" right, rock` },
+    })
+  })
+
+  it('costs, whichever way is chosen, what the job then costs more', () => {
+    const before = costOf(heronLane)
+    for (const [dx, dy] of [
+      [3, 1],
+      [0, 40],
+    ] as const) {
+      for (const { kind, cost, edit } of options(dx, dy).values()) {
+        if (edit === null || cost === null) continue
+        const ground = {
+          ...heronLane.ground,
+          found: edit['ground.found'],
+          moved: edit['ground.moved'],
+        }
+        expect([kind, costOf({ ...heronLane, ground }) - before]).toEqual([kind, cost])
+      }
+    }
   })
 
   it('is no question where the plan has no such post', () => {
@@ -184,7 +211,7 @@ describe('posts measured at the piers', () => {
     const result = estimate(setField(DEMO_JOB, 'ground.measured', text), SAMPLE_BOOK, engine)
     if (!result.ok) throw new Error(JSON.stringify(result.faults))
     return {
-      found: measuredPosts(result.estimate, engine),
+      found: measuredPosts(result.estimate, SAMPLE_BOOK, engine),
       drawn: result.estimate.frame.posts[0]?.length ?? 0,
     }
   }
@@ -196,9 +223,13 @@ describe('posts measured at the piers', () => {
       enough: true,
       posts: [{ post: 1, off: inches(2) }],
     })
+    // ordered is one 8 ft post; 12 ft needs the 12 ft one at $59.60 of the sample prices
     const short = measured('1: 12 ft').found
-    expect(short?.enough).toBe(false)
-    expect(short?.message).toContain('too short: post 1')
+    expect(short).toMatchObject({ enough: false, cost: 5960 })
+    expect(short?.message).toContain('Buy 1 × 12 ft more, $59.60')
+    expect(short?.boards.flatMap(({ posts }) => posts)).toHaveLength(4)
+    expect(short?.boards.find(({ more }) => more)?.posts).toEqual([{ mark: 'P1', length: feet(12) }])
+    expect(measured('1: 19 ft').found).toMatchObject({ enough: false, boards: [] })
   })
 })
 

@@ -1,0 +1,83 @@
+import type { LpEngine } from '../cutting/index.ts'
+import { estimate } from '../estimate.ts'
+import type { Design, Estimate } from '../estimate-types.ts'
+import type { Fault, Found } from '../job/index.ts'
+import type { Line, OffcutsOnHand, PriceBook } from '../pricing/index.ts'
+import { fail, ok, type Result } from '../units/index.ts'
+import { type ConcreteOrder, concreteOrder } from './concrete-order.ts'
+import { type DiggingWay, diggingWays } from './digging-ways.ts'
+import { type FootingRow, footingSchedule } from './footing-schedule.ts'
+import { type FoundOption, foundOff } from './found-off.ts'
+import { type LayoutCheck, layoutChecks } from './layout-checks.ts'
+import { type Crossing, type LayoutString, layoutStrings } from './layout-strings.ts'
+import { type MeasuredPosts, measuredPosts } from './measured-posts.ts'
+import { soilCautions } from './soil-cautions.ts'
+import { type TubePlan, tubePlan } from './tube-plan.ts'
+
+/** Everything about the ground of one deck. */
+export interface GroundReport {
+  readonly footings: readonly FootingRow[]
+  readonly strings: readonly LayoutString[]
+  readonly crossings: readonly Crossing[]
+  readonly checks: readonly LayoutCheck[]
+  readonly volumes: Design['takeoff']['volumes']
+  readonly concrete: ConcreteOrder
+  /** null where the price book does not sell the tube */
+  readonly tubes: TubePlan | null
+  readonly digging: readonly DiggingWay[]
+  /** lines of the price that the ground makes: concrete, forms, hire, and the hours of its tasks */
+  readonly lines: readonly Line[]
+  readonly cautions: readonly string[]
+  /** null where no post was measured */
+  readonly measured: MeasuredPosts | null
+  /** null where nothing was found off */
+  readonly found: { readonly at: Found; readonly options: readonly FoundOption[] } | null
+}
+
+export interface GroundAsked {
+  /** a hole that was found off its place */
+  readonly found?: Found | undefined
+  readonly rack?: readonly OffcutsOnHand[]
+}
+
+/** The ground of a stated job by a price book, or what is wrong with the job. */
+export function groundReport(
+  statement: unknown,
+  book: PriceBook,
+  engine: LpEngine,
+  { found, rack = [] }: GroundAsked = {},
+): Result<{ readonly estimate: Estimate; readonly ground: GroundReport }, readonly Fault[]> {
+  const known = new Map()
+  const result = estimate(statement, book, engine, { rack, known })
+  if (!result.ok) return fail(result.faults)
+  const made = result.estimate
+  const tubes = tubePlan(made, book, engine)
+  return ok({
+    estimate: made,
+    ground: {
+      footings: footingSchedule(made),
+      ...layoutStrings(made),
+      checks: layoutChecks(made),
+      volumes: made.takeoff.volumes,
+      concrete: concreteOrder(made, book),
+      tubes: tubes?.ok ? tubes.value : null,
+      digging: diggingWays(made, book),
+      lines: groundLines(made),
+      cautions: soilCautions(made.job),
+      measured: measuredPosts(made, book, engine),
+      found:
+        found === undefined
+          ? null
+          : { at: found, options: foundOff(made, book, engine, found, { rack, known }) },
+    },
+  })
+}
+
+/** Each line of the price that concrete, forms, hire and the work in the ground make, once. */
+export function groundLines({ takeoff, pricing }: Pick<Estimate, 'takeoff' | 'pricing'>): readonly Line[] {
+  const tasks = new Set(takeoff.tasks.filter(({ stage }) => stage === 'ground').map(({ id }) => id))
+  const hire = new Set(takeoff.goods.filter(({ group }) => group === 'hire').map(({ id }) => id))
+  return (pricing?.lines ?? []).filter(
+    ({ group, cause }) => group === 'concrete' || cause.ids.some((id) => tasks.has(id) || hire.has(id)),
+  )
+}

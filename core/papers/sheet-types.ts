@@ -1,3 +1,4 @@
+import type { Ticks } from '../units/index.ts'
 import type { Drawing, Layer, PaperTable } from './types.ts'
 
 export type SheetId =
@@ -72,6 +73,18 @@ export type Block =
       readonly title: string
       readonly length: number
       readonly marks: readonly StripMark[]
+    }
+  | {
+      /** boards that are sawn alike, with a box to tick for each */
+      readonly kind: 'set-up'
+      readonly title: string
+      readonly length: Ticks
+      /** the longest board of its kind, which fills the page's width */
+      readonly longest: number
+      readonly cuts: readonly { readonly from: Ticks; readonly to: Ticks; readonly length: Ticks }[]
+      readonly offcut: Ticks
+      readonly fate: string
+      readonly boards: readonly { readonly number: number; readonly marks: readonly string[] }[]
     }
   | { readonly kind: 'signatures'; readonly lines: readonly string[] }
   | { readonly kind: 'page break' }

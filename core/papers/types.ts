@@ -61,6 +61,8 @@ export type Primitive =
       readonly text: string
       readonly anchor: 'start' | 'middle' | 'end'
       readonly size: 'small' | 'normal'
+      /** read from the bottom up; a view may leave it level */
+      readonly turned?: boolean
     }
   | {
       readonly kind: 'dimension'

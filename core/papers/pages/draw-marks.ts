@@ -76,6 +76,11 @@ function marksOf(p: Primitive, x: ToPage, y: ToPage, scale: number, taken: Room[
       const size = SIZES[p.size]
       const words = plainText(p.text)
       const wide = widthOf(words, size)
+      if (p.turned === true) {
+        return [
+          textMark(x(p.x) + size * 0.33, y(p.y), words, { id: p.id, size, anchor: p.anchor, turned: true }),
+        ]
+      }
       const left = x(p.x) - (p.anchor === 'middle' ? wide / 2 : p.anchor === 'end' ? wide : 0)
       const room = { x0: left - 1.5, x1: left + wide + 1.5, y0: y(p.y) - size / 2, y1: y(p.y) + size / 2 }
       // a mark in a crowd gives way to the one before it; anything else is written where it stands
@@ -94,7 +99,7 @@ function marksOf(p: Primitive, x: ToPage, y: ToPage, scale: number, taken: Room[
         { fill: 'white', width: 0 },
       )
       return [
-        ...(p.layer === 'marks' || p.layer === 'posts' ? [halo] : []),
+        ...(p.layer === 'beams' ? [] : [halo]),
         textMark(x(p.x), y(p.y) + size * 0.33, words, { id: p.id, size, anchor: p.anchor }),
       ]
     }

@@ -2,6 +2,7 @@ import type { Page } from '../page-types.ts'
 import type { About, Block, PageOptions, Sheet } from '../sheet-types.ts'
 import { drawingBlock } from './drawing-block.ts'
 import { Flow } from './flow.ts'
+import { setUpBlock } from './set-up-block.ts'
 import { stripBlock } from './strip-block.ts'
 import { tableBlock } from './table-block.ts'
 import { caution, checklist, facts, heading, paragraph, signatures, steps } from './text-blocks.ts'
@@ -50,6 +51,9 @@ function place(flow: Flow, block: Block): void {
       break
     case 'strip':
       stripBlock(flow, block)
+      break
+    case 'set-up':
+      setUpBlock(flow, block)
       break
     case 'signatures':
       signatures(flow, block.lines)

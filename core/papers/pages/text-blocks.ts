@@ -28,6 +28,8 @@ export function heading(flow: Flow, text: string): void {
 }
 
 export function paragraph(flow: Flow, { text, tone }: Extract<Block, { kind: 'text' }>): void {
+  // what is strong heads what follows
+  if (tone === 'strong') flow.need(3 * BODY * LEADING)
   flowLines(flow, text, 0, {
     tone: tone === 'soft' ? 'soft' : 'ink',
     weight: tone === 'strong' ? 'bold' : 'regular',

@@ -1,15 +1,30 @@
 import type { Sheet, SheetId } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
+import { checksSheet } from './checks-sheet.ts'
+import { cuttingSheet } from './cutting-sheet.ts'
+import { footingsSheet } from './footings-sheet.ts'
 import { framingSheet } from './framing-sheet.ts'
+import { markingSheet } from './marking-sheet.ts'
+import { orderSheet } from './order-sheet.ts'
+import { stripsSheet } from './strips-sheet.ts'
 
 /** Every sheet of the set by its name, in the order in which they are printed. */
 const MAKERS: { readonly [id in SheetId]?: (source: PaperSource) => Sheet } = {
   framing: framingSheet,
+  footings: footingsSheet,
+  marking: markingSheet,
+  cutting: cuttingSheet,
+  order: orderSheet,
+  checks: checksSheet,
+  strips: stripsSheet,
 }
 
 export const SHEET_IDS = Object.keys(MAKERS) as readonly SheetId[]
 
-export function makeSheets(source: PaperSource, only: readonly SheetId[] = SHEET_IDS): readonly Sheet[] {
+/** The set without what is printed only when it is wanted: strips run to many pages. */
+export const USUAL_SHEETS = SHEET_IDS.filter((id) => id !== 'strips')
+
+export function makeSheets(source: PaperSource, only: readonly SheetId[] = USUAL_SHEETS): readonly Sheet[] {
   return SHEET_IDS.filter((id) => only.includes(id)).flatMap((id) => {
     const make = MAKERS[id]
     return make === undefined ? [] : [make(source)]

@@ -1,0 +1,142 @@
+import type { Planned } from '../../estimate-types.ts'
+import type { Box, Frame, Member } from '../../frame/index.ts'
+import type { Job } from '../../job/index.ts'
+import { printLength, type Ticks, ticks } from '../../units/index.ts'
+
+/** What is marked on a carrier: the edge of a member from the carrier's own end, and the side on which it stands. */
+export interface CarrierMark {
+  readonly memberId: string
+  readonly mark: string
+  /** from the end that the tape is hooked on, to the member's nearer edge */
+  readonly at: Ticks
+  readonly wide: Ticks
+}
+
+/** A bare line across a carrier: a post's centre, a joint. */
+export interface CarrierLine {
+  readonly id: string
+  readonly label: string
+  readonly at: Ticks
+}
+
+/** A ledger, rim or beam, as it lies on the saw horses to be marked. */
+export interface Carrier {
+  readonly id: string
+  readonly mark: string
+  readonly label: string
+  readonly length: Ticks
+  /** the end that the tape is hooked on */
+  readonly from: 'left' | 'right'
+  readonly marks: readonly CarrierMark[]
+  readonly lines: readonly CarrierLine[]
+}
+
+/** How far apart two faces may be drawn and still touch: an eighth of an inch. */
+const TOUCH = 4
+
+/** Every level carrier with the marks of the joists that meet it, measured from one end, in the order of marking. */
+export function carriers(
+  { job, frame }: { readonly job: Job; readonly frame: Frame },
+  plans: readonly Pick<Planned, 'plan'>[],
+): readonly Carrier[] {
+  const joints = plans.flatMap(({ plan }) => plan.joints)
+  const from = job.frame.joists.layoutFrom
+  const standing = frame.members.filter(({ role }) => role === 'joist' || role === 'end joist')
+  const edges = frame.members
+    .filter(({ role }) => role === 'ledger' || role === 'rim')
+    .map((member) => ({
+      id: member.id,
+      mark: member.mark,
+      label: labelOf(member),
+      box: member.box,
+      plies: [member],
+    }))
+  const beams = frame.beams.flatMap((beam) => {
+    const plies = frame.members.filter(({ id }) => beam.plyIds.includes(id))
+    const [first] = plies
+    if (first === undefined) return []
+    const box = plies.reduce((all, { box: one }) => union(all, one), first.box)
+    return [{ id: beam.id, mark: beam.mark, label: `${beam.beam} beam ${beam.mark}`, box, plies }]
+  })
+  return [...edges, ...beams].flatMap(({ id, mark, label, box, plies }) => {
+    const axis = box.x1 - box.x0 >= box.y1 - box.y0 ? 'x' : 'y'
+    const span = along(box, axis)
+    const place = (low: number, high: number): Ticks =>
+      ticks(Math.round(from === 'left' ? low - span.low : span.high - high))
+    const marks = standing
+      .filter((joist) => crosses(joist.box, box, axis))
+      .map((joist): CarrierMark => {
+        const { low, high } = along(joist.box, axis)
+        return {
+          memberId: joist.id,
+          mark: joist.mark,
+          at: place(low, high),
+          wide: ticks(Math.round(high - low)),
+        }
+      })
+      .sort((a, b) => a.at - b.at)
+    if (marks.length === 0) return []
+    const posts = frame.posts
+      .filter((post) => plies.some(({ bearings }) => bearings.includes(post.id)))
+      .map((post): CarrierLine => {
+        const centre = axis === 'x' ? post.x : post.y
+        return { id: post.id, label: `post ${post.number}`, at: place(centre, centre) }
+      })
+    const butts = joints
+      .filter(({ memberId }) => plies.some((ply) => ply.id === memberId))
+      .map((joint): CarrierLine => {
+        const centre = span.low + joint.at
+        return {
+          id: joint.memberId,
+          label: `joint of ${markOf(plies, joint.memberId)}`,
+          at: place(centre, centre),
+        }
+      })
+    const lines = [...posts, ...butts].sort((a, b) => a.at - b.at)
+    return [{ id, mark, label, length: ticks(Math.round(span.high - span.low)), from, marks, lines }]
+  })
+}
+
+/** `J7 8'-7 1/4"`, as it is called out to whoever holds the pencil. */
+export function calledOut({ mark, at }: Pick<CarrierMark, 'mark' | 'at'>): string {
+  return `${mark} ${printLength(at)}`
+}
+
+function labelOf({ role, mark }: Member): string {
+  return `${role} ${mark}`
+}
+
+function markOf(plies: readonly Member[], id: string): string {
+  return plies.find((ply) => ply.id === id)?.mark ?? ''
+}
+
+function along(box: Box, axis: 'x' | 'y'): { readonly low: number; readonly high: number } {
+  return axis === 'x' ? { low: box.x0, high: box.x1 } : { low: box.y0, high: box.y1 }
+}
+
+/** A joist that runs the other way, and whose end or length lies on the carrier's line. */
+function crosses(joist: Box, carrier: Box, axis: 'x' | 'y'): boolean {
+  const other = axis === 'x' ? 'y' : 'x'
+  const runs = along(joist, other)
+  const stands = along(joist, axis)
+  if (runs.high - runs.low < stands.high - stands.low) return false
+  const line = along(carrier, other)
+  const reach = along(carrier, axis)
+  return (
+    runs.low <= line.high + TOUCH &&
+    runs.high >= line.low - TOUCH &&
+    stands.low >= reach.low - TOUCH &&
+    stands.high <= reach.high + TOUCH
+  )
+}
+
+function union(a: Box, b: Box): Box {
+  return {
+    x0: Math.min(a.x0, b.x0),
+    x1: Math.max(a.x1, b.x1),
+    y0: Math.min(a.y0, b.y0),
+    y1: Math.max(a.y1, b.y1),
+    z0: Math.min(a.z0, b.z0),
+    z1: Math.max(a.z1, b.z1),
+  }
+}

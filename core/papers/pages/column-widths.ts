@@ -1,0 +1,63 @@
+import { widthOf } from '../type/measure.ts'
+import { plainText } from '../type/plain-text.ts'
+import type { PaperTable } from '../types.ts'
+
+export const TABLE_GAP = 12
+
+/** Type and leading in points; a table too wide for its figures is set smaller before they are broken. */
+const TYPES = [
+  { size: 8.5, step: 11 },
+  { size: 7.5, step: 9.8 },
+  { size: 6.6, step: 8.6 },
+] as const
+/** a column keeps its longest word whole, and figures whole, as long as they are no wider than this */
+const LONGEST = 90
+/** beyond so many characters a cell is running text, and measuring all of it tells nothing */
+const MEASURED = 400
+
+export interface Columns {
+  readonly widths: readonly number[]
+  readonly size: number
+  readonly step: number
+}
+
+/** As wide as their texts want; where that is more than there is, what is over their longest words gives way alike. */
+export function columnsFor(table: PaperTable, room: number): Columns {
+  const tried = TYPES.map((type) => ({ type, ...wanted(table, type.size) }))
+  const fits = tried.find(({ least }) => least <= room) ?? tried.at(-1)
+  if (fits === undefined) throw new Error('there is a type')
+  const { type, columns, most, least, gaps } = fits
+  const widths =
+    most <= room
+      ? columns.map((column) => column.most)
+      : least >= room
+        ? columns.map((column) => ((room - gaps) * column.least) / (least - gaps))
+        : columns.map(
+            (column) => column.least + ((column.most - column.least) * (room - least)) / (most - least),
+          )
+  return { widths, ...type }
+}
+
+function wanted({ columns, rows }: PaperTable, size: number) {
+  const each = columns.map(({ key, label, align }) => {
+    const texts = rows.map((row) => plainText((row[key] ?? '').slice(0, MEASURED)))
+    const words = (text: string): readonly string[] => text.split(' ')
+    const head = widest(words(label), size, 'bold')
+    const whole = align === 'right' ? texts : texts.flatMap(words)
+    return {
+      most: Math.max(widthOf(label, size, 'bold'), widest(texts, size)),
+      least: Math.max(head, Math.min(LONGEST, widest(whole, size))),
+    }
+  })
+  const gaps = TABLE_GAP * (columns.length - 1)
+  return {
+    columns: each,
+    gaps,
+    most: each.reduce((sum, column) => sum + column.most, gaps),
+    least: each.reduce((sum, column) => sum + column.least, gaps),
+  }
+}
+
+function widest(texts: readonly string[], size: number, weight: 'regular' | 'bold' = 'regular'): number {
+  return texts.reduce((most, text) => Math.max(most, widthOf(text, size, weight)), 0)
+}

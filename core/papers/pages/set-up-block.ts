@@ -1,0 +1,107 @@
+import { printLength } from '../../units/index.ts'
+import type { Block } from '../sheet-types.ts'
+import { widthOf } from '../type/measure.ts'
+import { fitText } from '../type/wrap.ts'
+import type { Flow } from './flow.ts'
+import { boxMark, LINE, lineMark, textMark } from './marks.ts'
+
+type SetUpBlock = Extract<Block, { kind: 'set-up' }>
+
+const BAR = 17
+const FIGURE = 7.5
+const SIZE = 8.5
+const STEP = 13
+
+/** One setting of the saw: the board with its pieces and the tape's figures under it, and a box for each board. */
+export function setUpBlock(flow: Flow, block: SetUpBlock): void {
+  const { cuts, boards } = block
+  const scale = (flow.width - 2) / block.longest
+  const rows = figureRows(block, scale)
+  flow.need(16 + BAR + 12 + rows.length * 9 + STEP * Math.min(3, boards.length))
+  flow.add(textMark(flow.left, flow.y + 11, block.title, { size: 9.5, weight: 'bold' }))
+  flow.y += 16
+  const top = flow.y
+  const x = (at: number): number => flow.left + at * scale
+  const end = cuts.at(-1)?.to ?? 0
+  if (end < block.length) flow.add(boxMark(x(end), top, (block.length - end) * scale, BAR, { dash: [3, 2] }))
+  cuts.forEach(({ from, to, length }) => {
+    flow.add(boxMark(x(from), top, (to - from) * scale, BAR, { fill: 'wood', width: LINE.medium }))
+    const words = printLength(length)
+    if (widthOf(words, SIZE) + 4 < (to - from) * scale)
+      flow.add(textMark((x(from) + x(to)) / 2, top + BAR * 0.68, words, { size: SIZE, anchor: 'middle' }))
+  })
+  offcutWords(flow, block, x, top)
+  flow.y = top + BAR + 2
+  for (const row of rows) {
+    flow.y += 9
+    for (const { at, text } of row) {
+      flow.add(
+        lineMark(x(at), top + BAR, x(at), flow.y - 7, { width: LINE.fine }),
+        textMark(x(at), flow.y, text, { size: FIGURE, anchor: x(at) - flow.left < 40 ? 'start' : 'end' }),
+      )
+    }
+  }
+  flow.y += 6
+  boardBoxes(flow, boards)
+  flow.y += 10
+}
+
+function offcutWords(
+  flow: Flow,
+  { cuts, length, offcut, fate }: SetUpBlock,
+  x: (at: number) => number,
+  top: number,
+): void {
+  const end = cuts.at(-1)?.to ?? 0
+  if (offcut === 0) return
+  const words = `left ${printLength(offcut)}, ${fate}`
+  const wide = widthOf(words, FIGURE)
+  const [a, b] = [x(end), x(length)]
+  if (wide + 6 < b - a) {
+    flow.add(textMark((a + b) / 2, top + BAR * 0.65, words, { size: FIGURE, anchor: 'middle' }))
+  } else {
+    flow.add(textMark(flow.left + flow.width, top - 5, words, { size: FIGURE, anchor: 'end', tone: 'soft' }))
+  }
+}
+
+interface Figure {
+  readonly at: number
+  readonly text: string
+}
+
+/** The tape's figure at each cut, in as many rows as keep them apart. The end of the board needs none. */
+function figureRows({ cuts, length }: SetUpBlock, scale: number): readonly (readonly Figure[])[] {
+  const rows: { readonly figures: Figure[]; end: number }[] = []
+  for (const { to } of cuts) {
+    if (to >= length) continue
+    const text = printLength(to)
+    const wide = widthOf(text, FIGURE) + 6
+    const start = to * scale - wide
+    const row = rows.find(({ end }) => end <= start)
+    if (row === undefined) rows.push({ figures: [{ at: to, text }], end: to * scale })
+    else {
+      row.figures.push({ at: to, text })
+      row.end = to * scale
+    }
+  }
+  return rows.map(({ figures }) => figures)
+}
+
+/** `□ 4: J1 + K2` for each board, in columns. */
+function boardBoxes(flow: Flow, boards: SetUpBlock['boards']): void {
+  const texts = boards.map(({ number, marks }) => `${number}: ${marks.join(' + ')}`)
+  const widest = Math.max(...texts.map((text) => widthOf(text, SIZE)))
+  const columns = Math.max(1, Math.floor(flow.width / (widest + 28)))
+  const width = flow.width / columns
+  texts.forEach((text, i) => {
+    if (i % columns === 0) {
+      flow.need(STEP)
+      flow.y += STEP
+    }
+    const left = flow.left + (i % columns) * width
+    flow.add(
+      boxMark(left + 1, flow.y - 8, 8.5, 8.5, { width: LINE.medium }),
+      textMark(left + 14, flow.y, fitText(text, width - 16, SIZE), { size: SIZE }),
+    )
+  })
+}

@@ -1,0 +1,110 @@
+import type { Check } from '../../checks/index.ts'
+import { printInches, printLength } from '../../units/index.ts'
+import type { Block, Sheet } from '../sheet-types.ts'
+import type { PaperSource } from '../source.ts'
+import { reviewTable } from '../tables/review-table.ts'
+import { permitGaps, permitList } from './permit-list.ts'
+
+/** For the plan reviewer: what was stated and by whom, every check, the steps of what decides, what lies outside. */
+export function checksSheet(source: PaperSource): Sheet {
+  const { checks } = source.estimate
+  const open = checks.filter(({ status }) => status !== 'passes' && status !== 'near')
+  return {
+    id: 'checks',
+    title: 'Checks for the plan reviewer',
+    audience: 'permit office',
+    across: true,
+    blocks: [
+      { kind: 'heading', text: 'Basis' },
+      { kind: 'facts', rows: basis(source) },
+      { kind: 'heading', text: 'What a plan review asks for' },
+      { kind: 'checklist', items: permitList(source) },
+      ...permitGaps(source).map((text): Block => ({ kind: 'caution', text })),
+      { kind: 'table', table: reviewTable(checks), empty: 'There are no checks.' },
+      { kind: 'heading', text: 'What does not pass by a table' },
+      ...(open.length === 0
+        ? [
+            {
+              kind: 'text',
+              text: 'Nothing: every check is decided by a table of the code, and passes.',
+            } as const,
+          ]
+        : open.map(openBlock)),
+      { kind: 'heading', text: 'Remarks' },
+      ...remarks(checks),
+      { kind: 'heading', text: 'Steps of what decides' },
+      ...checks.flatMap(stepBlocks),
+      { kind: 'heading', text: 'Cautions' },
+      {
+        kind: 'caution',
+        text: 'Local code and the building official govern. Frost depth, snow, soil and wind are local facts and were stated, not found, by whoever made this. What lies outside the tables needs a licensed designer. This is not engineering and not a permit.',
+      },
+      {
+        kind: 'text',
+        tone: 'soft',
+        text: 'Verified: the value was compared with the published table. From memory: it was not, and the official copy decides. Calculated only: no table covers it; the calculation stands alone and needs the official’s word.',
+      },
+    ],
+  }
+}
+
+function basis({ estimate }: PaperSource): readonly (readonly [string, string])[] {
+  const { job, given, frame } = estimate
+  const { site, size } = job
+  const said = (path: string): string =>
+    given.includes(path) ? 'stated in the job' : 'the program’s default, to be confirmed'
+  return [
+    [
+      'Code',
+      `${job.code.edition}; ${job.code.governs === 'prescriptive' ? 'its tables govern where they cover a member, the calculation stands beside them' : 'the calculation governs, the tables stand beside it'}`,
+    ],
+    [
+      'Deck',
+      `${printLength(size.width)} × ${printLength(size.depth)}, ${printLength(size.height)} high; ${site.attachment === 'ledger' ? 'on a ledger' : 'freestanding'}; both diagonals ${printLength(frame.longDiagonal)}`,
+    ],
+    ['Lumber', `${job.frame.species} ${job.frame.grade}, ${job.frame.treatment}: ${said('frame.species')}`],
+    ['Live load, dead load', `${site.liveLoad} psf, ${site.deadLoad} psf: ${said('site.liveLoad')}`],
+    ['Ground snow', `${site.snowLoad} psf: ${said('site.snowLoad')}`],
+    ['Soil', `${site.soil}, bearing ${site.soilBearing} psf: ${said('site.soilBearing')}`],
+    [
+      'Frost depth',
+      `${printInches(site.frostDepth)}: ${said('site.frostDepth')}${site.frostSource === '' ? '' : `, told by ${site.frostSource}`}`,
+    ],
+    ...(site.attachment === 'ledger'
+      ? [
+          [
+            'Ledger',
+            `${site.ledgerFastener === 'lag' ? 'lag screws' : 'bolts'} 1/2 in, sheathing ${site.sheathing}, on ${site.band}: ${said('site.band')}`,
+          ] as const,
+        ]
+      : []),
+  ]
+}
+
+function openBlock({ title, status, message, remedy }: Check): Block {
+  return {
+    kind: 'caution',
+    text: [`${title}, ${status}: ${message}`, remedy].filter((words) => words !== '').join(' '),
+  }
+}
+
+function remarks(checks: readonly Check[]): readonly Block[] {
+  const words = checks.filter(
+    ({ remedy, status }) => remedy !== '' && (status === 'passes' || status === 'near'),
+  )
+  const seen = new Set<string>()
+  return words
+    .filter(({ remedy }) => !seen.has(remedy) && seen.add(remedy))
+    .map(({ title, remedy }): Block => ({ kind: 'text', text: `${title}: ${remedy}` }))
+}
+
+/** Steps of the finding that decides; like checks that went the same way stand once. */
+function stepBlocks({ title, governing, message }: Check): readonly Block[] {
+  if (governing === null) return []
+  const { document, edition, clause, lookup, steps, confidence } = governing
+  const lines = [lookup, ...steps].filter((line) => line !== '')
+  return [
+    { kind: 'text', tone: 'strong', text: `${title} · ${document} ${edition} ${clause} · ${confidence}` },
+    { kind: 'text', tone: 'soft', text: [message, ...lines].join('\n') },
+  ]
+}

@@ -1,0 +1,79 @@
+import type { Planned } from '../../estimate-types.ts'
+import { productName } from '../../pricing/index.ts'
+import { printInches, printLength, toFeet } from '../../units/index.ts'
+import { type SetUp, setUps } from '../cutting/set-ups.ts'
+import type { Block, Sheet } from '../sheet-types.ts'
+import type { PaperSource } from '../source.ts'
+import { piecesByPlace } from '../tables/pieces-by-place.ts'
+
+/** Boards in the order to saw, like ones together, with the tape's running figures; then every piece by its place. */
+export function cuttingSheet({ estimate }: PaperSource): Sheet {
+  const { job, plans } = estimate
+  const { kerf, endTrim } = job.cutting
+  return {
+    id: 'cutting',
+    title: 'Cutting sheet',
+    audience: 'crew',
+    across: false,
+    blocks: [
+      {
+        kind: 'steps',
+        items: [
+          {
+            text: `Hook the tape on the board's left end and mark every figure under it in one go. Saw on the far side of each line: the kerf, ${printInches(kerf)}, is counted in.`,
+            notes: [
+              endTrim > 0
+                ? `${printInches(endTrim)} is trimmed off each end first; the figures count from the end as it was bought.`
+                : 'No end trim is planned: look at the ends first, and cut off a split one from the offcut’s side.',
+              'Measure the board before the first cut. Write the mark on each piece as it comes off, and tick the board.',
+            ],
+          },
+        ],
+      },
+      {
+        kind: 'caution',
+        text: 'Treated wood: eyes and lungs covered, no burning of offcuts. Brush every field cut with preservative.',
+      },
+      ...plans.flatMap((planned) => productBlocks(planned, job.cutting.keepOffcutsFrom)),
+      { kind: 'page break' },
+      ...plans.map(
+        (planned): Block => ({
+          kind: 'table',
+          table: piecesByPlace(estimate, planned),
+          tick: true,
+          empty: 'No pieces.',
+        }),
+      ),
+    ],
+  }
+}
+
+function productBlocks(planned: Planned, keepFrom: number): readonly Block[] {
+  const groups = setUps(planned)
+  const longest = Math.max(...groups.map(({ length }) => length))
+  const { plan, product } = planned
+  const count = plan.boards.length
+  return [
+    { kind: 'heading', text: `${productName(product)}: ${count} ${count === 1 ? 'board' : 'boards'}` },
+    ...groups.map(
+      (group, index): Block => ({
+        kind: 'set-up',
+        title: `Set-up ${index + 1}: ${group.boards.length} × ${stockName(planned, group)}`,
+        longest,
+        fate: fateOf(group.offcut, keepFrom),
+        ...group,
+      }),
+    ),
+  ]
+}
+
+function stockName({ onHand }: Planned, { stockId, length }: SetUp): string {
+  return onHand.includes(stockId)
+    ? `offcut on hand, ${printLength(length)}`
+    : `${toFeet(length)} ft (${stockId})`
+}
+
+function fateOf(offcut: number, keepFrom: number): string {
+  if (offcut === 0) return 'nothing left'
+  return offcut >= keepFrom ? 'keep: to the rack' : 'throw away'
+}

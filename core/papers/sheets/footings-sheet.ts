@@ -1,0 +1,92 @@
+import { layoutChecks, layoutStrings, soilCautions } from '../../ground/index.ts'
+import { printInches, printLength } from '../../units/index.ts'
+import { footingLayout } from '../drawings/footing-layout.ts'
+import type { Sheet, Step } from '../sheet-types.ts'
+import type { PaperSource } from '../source.ts'
+import { footingScheduleTable } from '../tables/ground-footings.ts'
+import { layoutChecksTable, layoutHolesTable, layoutStringsTable } from '../tables/ground-layout.ts'
+
+/** Strings, crossings, diagonals and holes: what a person lays out on the ground, and what proves it. */
+export function footingsSheet({ estimate }: PaperSource): Sheet {
+  const { job } = estimate
+  return {
+    id: 'footings',
+    title: 'Footing layout',
+    audience: 'crew',
+    across: true,
+    blocks: [
+      {
+        kind: 'caution',
+        text: 'Before anything is dug: call 811 (in the United States), or the local service, and wait until gas, power, water and telephone are marked on the ground. The call is free; digging into a cable can kill.',
+      },
+      {
+        kind: 'drawing',
+        drawing: footingLayout(estimate),
+        layers: ['house', 'decking', 'footings', 'strings', 'posts', 'dimensions'],
+      },
+      { kind: 'table', table: layoutHolesTable(estimate), empty: 'This deck has no holes.' },
+      { kind: 'table', table: layoutStringsTable(estimate), empty: 'No strings are needed.' },
+      { kind: 'heading', text: 'How to lay it out' },
+      { kind: 'steps', items: layoutSteps(estimate) },
+      { kind: 'table', table: layoutChecksTable(estimate), empty: 'There is nothing to check.' },
+      { kind: 'table', table: footingScheduleTable(estimate), empty: 'This deck has no footings.' },
+      {
+        kind: 'text',
+        tone: 'soft',
+        text: `Heights count from the ground at the wall's left end; plus is up. Frost depth ${printInches(job.site.frostDepth)}, ${job.site.frostSource === '' ? 'source not stated' : `as told by ${job.site.frostSource}`}; soil: ${job.site.soil}, ${job.site.soilBearing} psf as stated. Depth is to the bottom of everything, base included.`,
+      },
+      { kind: 'heading', text: 'Cautions' },
+      ...soilCautions(job).map((text) => ({ kind: 'caution', text }) as const),
+    ],
+  }
+}
+
+function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
+  const { job } = estimate
+  const { strings, crossings } = layoutStrings(estimate)
+  const [square, apart] = layoutChecks(estimate)
+  const attached = job.site.attachment === 'ledger'
+  const wall = attached ? 'the wall' : 'the rear string'
+  const rows = strings.filter(({ runs, edge }) => runs === 'along the wall' && !edge)
+  const lines = strings.filter(({ runs, edge }) => runs === 'square to the wall' && !edge)
+  const offsets = (list: typeof strings): string =>
+    list.map(({ name, offset }) => `${name} at ${printLength(offset)}`).join(', ')
+  return [
+    {
+      text: attached
+        ? `Mark the deck's left corner on the wall, and from it, level, the right corner at ${printLength(job.size.width)}.`
+        : `Stretch the rear string where the frame's rear face will be. Mark the deck's left corner on it, and from it the right corner at ${printLength(job.size.width)}.`,
+    },
+    {
+      text: `Drive batter boards two feet outside the frame. From each corner stretch a string square from ${wall}: 3, 4 and 5 ft make a right angle, 9, 12 and 15 ft a better one.`,
+    },
+    {
+      text: `Stretch the front string parallel to ${wall} at ${printLength(job.size.depth)}.`,
+      notes:
+        square === undefined
+          ? []
+          : [
+              `Measure both diagonals, corner to corner: each must be ${printLength(square.measures)}, within ${printLength(square.tolerance)}. ${square.otherwise}`,
+            ],
+    },
+    { text: `Along ${wall} stretch ${offsets(rows)}, measured square from ${wall} at both ends.` },
+    { text: `Square to it stretch ${offsets(lines)}, each measured from the left corner on one tape.` },
+    {
+      text: 'Under each crossing of a capital and a small letter hangs a hole: hold a plumb line to the crossing, drive a pin, write its number on it.',
+      notes: crossings.map(
+        ({ number, strings: at, fromLeftCorner, fromRightCorner }) =>
+          `Hole ${number} at ${at}: ${printLength(fromLeftCorner)} from the left corner, ${printLength(fromRightCorner)} from the right, measured level.`,
+      ),
+    },
+    ...(apart === undefined
+      ? []
+      : [
+          {
+            text: `Last proof: ${apart.what}: ${printLength(apart.measures)}, within ${printLength(apart.tolerance)}.`,
+          },
+        ]),
+    {
+      text: 'Mark each string on its boards with a nail or a saw cut, then take the strings down to dig. The same strings go up again for tubes and anchor bolts.',
+    },
+  ]
+}

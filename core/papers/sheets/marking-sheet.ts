@@ -1,0 +1,65 @@
+import { printInches, printLength, ticks } from '../../units/index.ts'
+import { markingDrawing } from '../drawings/marking-drawing.ts'
+import { type Carrier, carriers } from '../marking/carriers.ts'
+import type { Block, Sheet } from '../sheet-types.ts'
+import type { PaperSource } from '../source.ts'
+import { carrierLinesTable, markingTable } from '../tables/marking-table.ts'
+
+/** Carriers that stand in one drawing, so that a sheet's drawing is not made small. */
+const IN_ONE = 3
+
+/** Every layout mark along ledger, rims and beams: which edge, which side, running from one end. */
+export function markingSheet({ estimate }: PaperSource): Sheet {
+  const { job } = estimate
+  const all = carriers(estimate, estimate.plans)
+  const end = job.frame.joists.layoutFrom
+  const ahead = end === 'left' ? 'right' : 'left'
+  return {
+    id: 'marking',
+    title: 'Joist marking',
+    audience: 'crew',
+    across: true,
+    blocks: [
+      ...groups(all).map(
+        (group, index): Block => ({
+          kind: 'drawing',
+          drawing: { ...markingDrawing(group), id: `joist-marking-${index + 1}` },
+          layers: ['joists', 'beams', 'joints', 'marks', 'dimensions'],
+        }),
+      ),
+      {
+        kind: 'steps',
+        items: [
+          {
+            text: `Lay ledger, rims and beams beside each other as they will stand, ${end} end to the ${end} seen from the yard side of the plan. Hook one tape on the ${end} end of each and leave it there: measure every line from that end, never from line to line.`,
+          },
+          {
+            text: `At each figure draw a line square across the board. It is the ${end} edge of the joist; put the X on its ${ahead} side, where the joist stands (${printInches(all[0]?.marks[0]?.wide ?? job.frame.joists.spacing)} thick).`,
+            notes: [
+              `Joists stand at ${printInches(job.frame.joists.spacing)} on centre from the outer face of the ${end} end joist. Where a figure on the ledger differs from that on the rim, it is because the ledger's own end stands elsewhere; each column is true for its own board.`,
+            ],
+          },
+          {
+            text: `Check before nailing: hold rim and ledger together; the lines must meet.`,
+            notes: all.map((carrier) => lastLine(carrier)),
+          },
+        ],
+      },
+      { kind: 'table', table: markingTable(all), empty: 'No joist meets a ledger, rim or beam.' },
+      { kind: 'table', table: carrierLinesTable(all), empty: 'No posts and no joints.' },
+    ],
+  }
+}
+
+function lastLine({ label, marks, length, from }: Carrier): string {
+  const last = marks.at(-1)
+  if (last === undefined) return label
+  const other = from === 'left' ? 'right' : 'left'
+  return `${label}: the last line, ${last.mark}, is at ${printLength(last.at)} of ${printLength(length)}; it leaves ${printLength(ticks(length - last.at))} to the ${other} end.`
+}
+
+function groups(all: readonly Carrier[]): readonly (readonly Carrier[])[] {
+  return Array.from({ length: Math.ceil(all.length / IN_ONE) }, (_, i) =>
+    all.slice(i * IN_ONE, (i + 1) * IN_ONE),
+  )
+}

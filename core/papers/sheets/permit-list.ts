@@ -1,0 +1,40 @@
+import { printInches } from '../../units/index.ts'
+import type { PaperSource } from '../source.ts'
+
+/** What permit offices usually want in a set, and where in this one it stands: common practice, lists of offices differ. */
+export function permitList({ estimate }: PaperSource): readonly string[] {
+  const { job, frame } = estimate
+  const ledger = job.site.attachment === 'ledger'
+  return [
+    'Framing plan to scale with sizes, spans, spacing and cantilevers: sheet “Framing plan”.',
+    'Footing plan and schedule with places, diameters and depths: sheet “Footing layout”.',
+    'Section and elevations with heights over the ground: sheet “Section and elevations”.',
+    ledger
+      ? 'Ledger: size, fasteners and flashing: sheet “Details”, and the checks below.'
+      : 'Freestanding: bracing and lateral load: the checks below.',
+    `Connectors: ${frame.connectors.map(({ kind, count }) => `${count} ${kind}${count === 1 ? '' : 's'}`).join(', ')}; listed products are chosen at the yard, their sheets go with the permit.`,
+    `Frost depth ${printInches(job.site.frostDepth)} and soil: to be confirmed by the office.`,
+  ]
+}
+
+/** What this set does not hold and an office may send it back for; said before anything is printed. */
+export function permitGaps({ estimate }: PaperSource): readonly string[] {
+  const { job, checks } = estimate
+  const open = checks.filter(({ status }) => status !== 'passes' && status !== 'near')
+  return [
+    'Missing: a site plan. Draw the deck on the plat or survey with its distances to the lot lines.',
+    ...(job.scope.guard.included && job.scope.guard.allowance > 0
+      ? [
+          'Missing: the guard’s drawing. It is in the price as a sum; a bought system needs its maker’s sheets.',
+        ]
+      : []),
+    ...(job.scope.stairs.included && job.scope.stairs.allowance > 0
+      ? ['Missing: the stair’s drawing. It is in the price as a sum, and is not framed here.']
+      : []),
+    ...(job.site.frostSource === ''
+      ? ['Missing: who told the frost depth. Ask the building department.']
+      : []),
+    ...(job.site.soil === 'unknown' ? ['Missing: what the soil is. The office may want it looked at.'] : []),
+    ...open.map(({ title, status }) => `Open: ${title}, ${status}.`),
+  ]
+}

@@ -1,0 +1,52 @@
+import { printLength, type Ticks } from '../../units/index.ts'
+import type { Carrier } from '../marking/carriers.ts'
+import type { PaperTable } from '../types.ts'
+
+/** One row for each joist with its line on every carrier that it meets, from the carrier's own hooked end. */
+export function markingTable(carriers: readonly Carrier[]): PaperTable {
+  const members = new Map<string, { readonly mark: string; readonly at: Map<string, Ticks> }>()
+  for (const carrier of carriers) {
+    for (const { memberId, mark, at } of carrier.marks) {
+      const row = members.get(memberId) ?? { mark, at: new Map<string, Ticks>() }
+      row.at.set(carrier.id, at)
+      members.set(memberId, row)
+    }
+  }
+  const rows = [...members.values()].sort((a, b) => Math.min(...a.at.values()) - Math.min(...b.at.values()))
+  return {
+    id: 'marking',
+    title: 'Every line by its figure',
+    columns: [
+      { key: 'mark', label: 'Joist', align: 'left' },
+      ...carriers.map(({ id, label, from }) => ({
+        key: id,
+        label: `${label}, from its ${from} end`,
+        align: 'right' as const,
+      })),
+    ],
+    rows: rows.map(({ mark, at }) => ({
+      mark,
+      ...Object.fromEntries([...at].map(([id, length]) => [id, printLength(length)])),
+    })),
+  }
+}
+
+/** Posts and joints along each carrier: bare lines, with no X beside them. */
+export function carrierLinesTable(carriers: readonly Carrier[]): PaperTable {
+  return {
+    id: 'carrier-lines',
+    title: 'Posts and joints along them',
+    columns: [
+      { key: 'carrier', label: 'On', align: 'left' },
+      { key: 'what', label: 'Line', align: 'left' },
+      { key: 'at', label: 'From the hooked end', align: 'right' },
+    ],
+    rows: carriers.flatMap(({ label, lines }) =>
+      lines.map(({ label: what, at }) => ({
+        carrier: label,
+        what: what.startsWith('post') ? `centre of ${what}` : what,
+        at: printLength(at),
+      })),
+    ),
+  }
+}

@@ -1,0 +1,68 @@
+import type { Estimate, Planned } from '../../estimate-types.ts'
+import { printInches, printLength, type Ticks } from '../../units/index.ts'
+import type { PaperTable } from '../types.ts'
+import { tableOf } from './table.ts'
+
+/** Every piece of a product with where it goes and which board it comes from, in the order of the frame. */
+export function piecesByPlace(
+  { takeoff, frame }: Pick<Estimate, 'takeoff' | 'frame'>,
+  { plan, product }: Planned,
+): PaperTable {
+  const boards = new Map(
+    plan.boards.flatMap(({ number, cuts }) => cuts.map(({ pieceId }) => [pieceId, number])),
+  )
+  const fixed = new Map(takeoff.pieces.map((piece) => [piece.id, piece]))
+  const members = new Map(frame.members.map((member, index) => [member.id, { member, index }]))
+  const runs = new Map(plan.runPieces.map((piece) => [piece.id, piece]))
+  const rows = plan.boards
+    .flatMap(({ cuts }) => cuts)
+    .map(({ pieceId, mark, length }) => {
+      const piece = fixed.get(pieceId)
+      const run = runs.get(pieceId)
+      const found = members.get(piece?.memberId ?? run?.memberId ?? '')
+      return {
+        order: found?.index ?? members.size,
+        from: run?.from ?? 0,
+        row: {
+          mark,
+          place: piece?.place ?? placeInRun(found?.member, run),
+          length: printLength(length),
+          finish: finish(piece, found?.member.ripTo ?? null),
+          board: `${boards.get(pieceId) ?? ''}`,
+        },
+      }
+    })
+    .sort((a, b) => a.order - b.order || a.from - b.from)
+  return tableOf(
+    `pieces-${plan.jobId}`,
+    `${product.size}: pieces by place, for handing up`,
+    [
+      ['mark', 'Piece', 'left'],
+      ['place', 'Where it goes', 'left'],
+      ['length', 'Cut to', 'right'],
+      ['finish', 'In place', 'left'],
+      ['board', 'From board', 'right'],
+    ],
+    rows.map(({ row }) => row),
+  )
+}
+
+function placeInRun(
+  member: Estimate['frame']['members'][number] | undefined,
+  run: Planned['plan']['runPieces'][number] | undefined,
+): string {
+  if (member === undefined || run === undefined) return ''
+  const whole = run.from === 0 && run.to === member.length
+  const part = whole ? 'whole' : `${printLength(run.from)} to ${printLength(run.to)} of it`
+  return `${member.role} ${member.mark}, ${part}`
+}
+
+function finish(
+  piece: { readonly length: Ticks; readonly finished: Ticks } | undefined,
+  ripTo: Ticks | null,
+): string {
+  const cut =
+    piece === undefined || piece.length === piece.finished ? [] : [`cut to ${printLength(piece.finished)}`]
+  const rip = ripTo === null ? [] : [`rip to ${printInches(ripTo)}`]
+  return [...cut, ...rip].join(', ')
+}

@@ -92,6 +92,7 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
     at: z.array(length).max(MOST_POINTS),
     task,
   }),
+  'work.stop': z.strictObject({ task: z.string().min(1).max(60) }),
   'offcuts.list': nothing,
   'offcuts.add': z.strictObject({
     product: productInput,

@@ -9,6 +9,8 @@ const stages = [
   'layout',
   'frame',
   'rules',
+  'stairs',
+  'guard',
   'checks',
   'takeoff',
   'cutting',

@@ -4,6 +4,7 @@ import type { Cause, Frame, ProductClass } from './frame/index.ts'
 import type { Fault, FieldPath, Job, ScopeTopic } from './job/index.ts'
 import type { Layout } from './layout/index.ts'
 import type { PriceFault, Pricing } from './pricing/index.ts'
+import type { StairPlan } from './stairs/index.ts'
 import type { Takeoff } from './takeoff/index.ts'
 import type { Cents, Ticks } from './units/index.ts'
 
@@ -13,6 +14,8 @@ export interface Design {
   readonly given: readonly FieldPath[]
   readonly layout: Layout
   readonly frame: Frame
+  /** null where the job asks for none */
+  readonly stairs: StairPlan | null
   readonly checks: readonly Check[]
   readonly takeoff: Takeoff
 }

@@ -17,7 +17,27 @@ export interface Cause {
   readonly rule: string
 }
 
-export type Role = 'ledger' | 'joist' | 'end joist' | 'rim' | 'beam ply' | 'blocking' | 'post' | 'decking'
+export type Role =
+  | 'ledger'
+  | 'joist'
+  | 'end joist'
+  | 'rim'
+  | 'beam ply'
+  | 'blocking'
+  | 'post'
+  | 'decking'
+  | 'stringer'
+  | 'stair header'
+  | 'tread'
+  | 'riser'
+  | 'landing beam'
+  | 'landing joist'
+  | 'landing decking'
+  | 'landing post'
+  | 'guard post'
+  | 'guard rail'
+  | 'guard cap'
+  | 'guard blocking'
 
 /** An axis-aligned place in the deck, in ticks; z up from the datum. */
 export interface Box {

@@ -6,6 +6,7 @@ import { frameDeck } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import { layOut } from '../layout/index.ts'
 import { cutJobs, type PriceBook, priceJob, productKey } from '../pricing/index.ts'
+import { layStairs } from '../stairs/index.ts'
 import { takeOff } from '../takeoff/index.ts'
 import type { Cents, Result } from '../units/index.ts'
 import { footingKey, postTakesBeams, tubeTakesPost } from './catalogue.ts'
@@ -287,8 +288,18 @@ class Search {
         this.#nearest = { choice, checks: failing }
       return null
     }
-    const takeoff = takeOff(job, frame.value)
-    return { job, given: [], layout: layout.value, frame: frame.value, checks, takeoff }
+    const stairs = layStairs(job, layout.value)
+    if (!stairs.ok) return null
+    const takeoff = takeOff(job, frame.value, { stairs: stairs.value })
+    return {
+      job,
+      given: [],
+      layout: layout.value,
+      frame: frame.value,
+      stairs: stairs.value,
+      checks,
+      takeoff,
+    }
   }
 
   /** With goods and hours exact, and lumber by the plans that are known; null where something has no price. */

@@ -1,3 +1,4 @@
+export type { Additions } from './additions.ts'
 export { skus } from './skus.ts'
 export { takeOff } from './take-off.ts'
 export { taskRates } from './task-rates.ts'

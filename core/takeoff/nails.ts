@@ -25,7 +25,7 @@ const skuOf: { readonly [nail in NailName]: string } = {
 }
 
 /** Nails that one kind of joint takes: how many, where, and who says so. */
-interface Nailed {
+export interface Nailed {
   readonly nail: NailName
   readonly count: number
   readonly joint: string
@@ -36,7 +36,7 @@ interface Nailed {
 
 /** Nails by joint type, in pounds; a galvanised pound holds fewer, and some are lost. */
 export function nailsOf(frame: Frame): readonly GoodShare[] {
-  return [...frame.connectors.flatMap(connectorNails), ...framingNails(frame)].map(pounds)
+  return [...frame.connectors.flatMap(connectorNails), ...framingNails(frame)].map(nailPounds)
 }
 
 function connectorNails(connector: Connector): readonly Nailed[] {
@@ -118,7 +118,8 @@ function nailsBetweenPlies(length: number): number {
   return nailing.plyRows * (spaces + 1)
 }
 
-function pounds({ nail, count, joint, says, fields, ids }: Nailed): GoodShare {
+/** Nails as pounds to buy. */
+export function nailPounds({ nail, count, joint, says, fields, ids }: Nailed): GoodShare {
   const perPound = (nailsPerPound[nail] * (100 - GALVANISED_FEWER)) / 100
   return {
     sku: skuOf[nail],

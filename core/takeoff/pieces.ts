@@ -40,7 +40,23 @@ function placeOf(member: Member): string {
       return `post at ${centre} along`
     case 'end joist':
       return member.id === 'end-joist-left' ? 'end joist, left' : 'end joist, right'
+    case 'stringer':
+    case 'stair header':
+    case 'tread':
+    case 'riser':
+      return stairPlace(member)
     default:
       return `${member.role} at ${centre} along`
   }
+}
+
+/** Ids of the pieces of stairs hold the flight and, from the lowest, the step. */
+function stairPlace({ id, role }: Member): string {
+  const numbers = id.split('-').filter((part) => /^\d+$/.test(part))
+  const flight = `flight ${numbers[0]}`
+  if (role === 'tread') return `tread ${numbers[1]} from below, ${flight}`
+  if (role === 'riser') return `riser ${numbers[1]} from below, ${flight}`
+  return role === 'stringer'
+    ? `stringer ${numbers[1]}, ${flight}`
+    : `behind the heads of the stringers, ${flight}`
 }

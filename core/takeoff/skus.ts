@@ -4,7 +4,16 @@ import type { Good } from './types.ts'
 export interface Sku {
   readonly sku: string
   readonly label: string
-  readonly unit: 'each' | 'lb' | 'foot' | 'bag' | 'quart' | 'cubic yard' | 'missing cubic yard' | 'day'
+  readonly unit:
+    | 'each'
+    | 'lb'
+    | 'foot'
+    | 'bag'
+    | 'quart'
+    | 'cubic foot'
+    | 'cubic yard'
+    | 'missing cubic yard'
+    | 'day'
   readonly group: Good['group']
   /** how it is usually sold, in its own unit; the price book decides */
   readonly soldBy: number
@@ -44,6 +53,13 @@ export const skus: readonly Sku[] = [
     hardware(`post-cap-${size}`, `Post cap or pair of plates for a ${size}, galvanised`),
   ),
   hardware('hold-down-1500lb', 'Hold-down, deck to floor framing, 1,500 lb'),
+  hardware('stringer-hanger', 'Sloped hanger for a 2x12 stringer, galvanised'),
+  hardware('stringer-foot-angle', 'Angle at the foot of a stringer, galvanised'),
+  hardware('tread-bracket', 'Bracket for a tread between stringers, galvanised'),
+  { sku: 'handrail', label: 'Handrail, graspable', unit: 'foot', group: 'other material', soldBy: 8 },
+  { sku: 'handrail-bracket', label: 'Bracket for a handrail', unit: 'each', group: 'hardware', soldBy: 1 },
+  { sku: 'gravel', label: 'Gravel, compacted', unit: 'cubic foot', group: 'other material', soldBy: 0.5 },
+  { sku: 'form-board', label: 'Form board for a slab', unit: 'foot', group: 'concrete', soldBy: 8 },
   hardware('ledger-lag-1/2', 'Lag screw 1/2 in with washer, galvanised'),
   hardware('ledger-bolt-1/2', 'Bolt 1/2 in with nut and washers, galvanised'),
   nails('nail-10d-1-1/2', 'Hanger nails 10d × 1-1/2 in, galvanised'),

@@ -1,5 +1,6 @@
 import type { Frame } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
+import { type Additions, addedMembers, NO_ADDITIONS } from './additions.ts'
 import { boardFeetOf } from './board-feet.ts'
 import { deckScrews } from './deck-screws.ts'
 import { groundGoods } from './ground-goods.ts'
@@ -9,16 +10,20 @@ import { lumberWeight } from './lumber-weight.ts'
 import { nailsOf } from './nails.ts'
 import { otherGoods } from './other-goods.ts'
 import { piecesOf } from './pieces.ts'
+import { stairGoods } from './stair-goods.ts'
+import { stairTasks } from './stair-tasks.ts'
 import { tallyGoods, tallyTasks } from './tally.ts'
 import { tasksOf } from './tasks.ts'
 import type { Takeoff } from './types.ts'
 import { volumesOf } from './volumes.ts'
 
-/** Counts everything a frame asks for: pieces and runs to cut, goods, volumes and work, each with its cause. */
-export function takeOff(job: Job, frame: Frame): Takeoff {
-  const volumes = volumesOf(job, frame)
+/** Counts everything a frame and what stands on it asks for: pieces and runs to cut, goods, volumes and work, each with its cause. */
+export function takeOff(job: Job, frame: Frame, additions: Additions = NO_ADDITIONS): Takeoff {
+  const { stairs } = additions
+  const volumes = volumesOf(job, frame, stairs)
+  const whole: Frame = { ...frame, members: [...frame.members, ...addedMembers(additions)] }
   return {
-    pieces: piecesOf(job, frame),
+    pieces: piecesOf(job, whole),
     runs: frame.runs,
     goods: tallyGoods([
       ...hardwareOf(frame),
@@ -26,11 +31,12 @@ export function takeOff(job: Job, frame: Frame): Takeoff {
       ...nailsOf(frame),
       ...deckScrews(job, frame),
       ...groundGoods(job, frame, volumes),
-      ...otherGoods(job, frame),
+      ...otherGoods(job, whole),
+      ...stairGoods(job, stairs),
     ]),
-    tasks: tallyTasks(tasksOf(job, frame, volumes)),
+    tasks: tallyTasks([...tasksOf(job, whole, volumes), ...stairTasks(job, stairs)]),
     volumes,
-    boardFeet: boardFeetOf(frame.members),
-    weight: lumberWeight(frame.members),
+    boardFeet: boardFeetOf(whole.members),
+    weight: lumberWeight(whole.members),
   }
 }

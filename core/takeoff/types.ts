@@ -31,7 +31,7 @@ export interface Task {
   readonly id: string
   readonly rateId: string
   readonly label: string
-  readonly stage: 'ground' | 'frame' | 'decking' | 'general'
+  readonly stage: 'ground' | 'frame' | 'decking' | 'stairs' | 'guard' | 'general'
   /** in whole 1/1000 of the unit */
   readonly thousandths: number
   readonly unit: string

@@ -1,23 +1,42 @@
 import { BAG_YIELD_THOUSANDTHS } from '../data/index.ts'
 import type { Footing, Frame } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
-import { TICKS_PER_FOOT } from '../units/index.ts'
+import type { Pad, StairFooting } from '../stairs/index.ts'
+import { inches, TICKS_PER_FOOT } from '../units/index.ts'
 import type { Volumes } from './types.ts'
 
-/** What every hole holds and gives, in cubic feet; bags are rounded up once, for all footings together. */
-export function volumesOf(job: Job, frame: Frame): Volumes {
+/** Gravel under a pad, tamped: common practice, no source. */
+export const UNDER_PAD = inches(4)
+
+/** What stands in the ground: its measures, by whatever it carries. */
+type InGround = Pick<Footing, 'tube' | 'tubeLength' | 'base' | 'baseThickness' | 'depth' | 'holeDiameter'>
+
+/** Concrete beside that of the deck's footings. */
+export interface StairGround {
+  readonly footings: readonly StairFooting[]
+  readonly pad: Pad | null
+}
+
+/**
+ * What every hole holds and gives, in cubic feet; bags are rounded up once, for everything poured together. A pad counts
+ * as concrete; what is dug for it is a task of its own and comes away as spoil.
+ */
+export function volumesOf(job: Job, frame: Frame, stairs: StairGround | null = null): Volumes {
   const concreteEach = frame.footings.map((footing) => ({
     footingId: footing.id,
-    cubicFeet: cylinder(footing.tube, footing.tubeLength) + baseOf(footing),
+    cubicFeet: concreteIn(footing),
   }))
-  const concrete = sum(concreteEach.map((one) => one.cubicFeet))
-  const holes = sum(frame.footings.map((footing) => cylinder(footing.holeDiameter, footing.depth)))
-  const spoilInPlace = sum(frame.footings.map(underGround))
+  const holesDug: readonly InGround[] = [...frame.footings, ...(stairs?.footings ?? [])]
+  const pad = padVolume(stairs?.pad ?? null)
+  const concrete = sum(holesDug.map(concreteIn)) + pad
+  const holes = sum(holesDug.map((footing) => cylinder(footing.holeDiameter, footing.depth)))
+  const standing = sum(holesDug.map(underGround))
+  const spoilInPlace = standing + dugForPad(stairs?.pad ?? null)
   return {
     concreteEach,
     concrete,
     holes,
-    backfill: holes - spoilInPlace,
+    backfill: holes - standing,
     spoilInPlace,
     spoilLoose: spoilInPlace * (1 + job.ground.swell / 10_000),
     bags: bagsOf(concrete, job.ground.concreteWaste),
@@ -30,11 +49,24 @@ export function bagsOf(cubicFeet: number, waste: number): number {
   return Math.ceil((withWaste * 1000) / BAG_YIELD_THOUSANDTHS - 1e-9)
 }
 
-function underGround(footing: Footing): number {
+function padVolume(pad: Pad | null): number {
+  return pad === null ? 0 : (pad.width * pad.depth * pad.thickness) / TICKS_PER_FOOT ** 3
+}
+
+/** Pad and the gravel under it, level with the ground, in cubic feet. */
+export function dugForPad(pad: Pad | null): number {
+  return pad === null ? 0 : (pad.width * pad.depth * (pad.thickness + UNDER_PAD)) / TICKS_PER_FOOT ** 3
+}
+
+function concreteIn(footing: InGround): number {
+  return cylinder(footing.tube, footing.tubeLength) + baseOf(footing)
+}
+
+function underGround(footing: InGround): number {
   return cylinder(footing.tube, footing.depth - footing.baseThickness) + baseOf(footing)
 }
 
-function baseOf(footing: Footing): number {
+function baseOf(footing: InGround): number {
   return cylinder(footing.base, footing.baseThickness)
 }
 

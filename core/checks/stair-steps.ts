@@ -1,0 +1,125 @@
+import { IRC_LIMITS, STAIR_LIMITS } from '../data/index.ts'
+import type { Job } from '../job/index.ts'
+import type { StairPlan } from '../stairs/index.ts'
+import { inches, printLength, TICKS_PER_INCH, ticks } from '../units/index.ts'
+import { judge } from './judge.ts'
+import { type PlainRule, plainRules } from './plain-rules.ts'
+import type { Check } from './types.ts'
+
+/** Risers, treads, nosings, openings and landings of the stairs against IRC 2021 R311.7. */
+export function checkStairSteps(job: Job, stairs: StairPlan): Check {
+  const rules = stepRules(job, stairs)
+  const { deciding, beside, broken, unread } = plainRules(rules)
+  const told = `${stairs.risers} risers of ${inchesText(stairs.rise)}, treads of ${inchesText(job.stairs.run)}`
+  return judge(job, {
+    id: 'stair-steps',
+    title: 'Steps of the stairs',
+    subjects: stairs.members.filter(({ role }) => role === 'tread').map(({ id }) => id),
+    fields: ['stairs.kind', 'stairs.run', 'stairs.risers', 'size.height', 'site.ground'],
+    prescriptive: deciding,
+    calculated: null,
+    beside,
+    good: () => `${told}, from ${printLength(stairs.totalRise)} down to the ground at the foot.`,
+    bad: `${told}: ${broken.map(({ what, limit, holds }) => `${what} is not ${holds} ${limit.value} in`).join('; ')}.`,
+    uncovered: 'No rule covers the steps',
+    remedy: broken.map(remedyFor).join(' '),
+    caution: [unread, landingCaution(job)].filter((text) => text !== '').join(' '),
+  })
+}
+
+function stepRules(job: Job, stairs: StairPlan): readonly PlainRule[] {
+  const { run } = job.stairs
+  const { tread, flights, patterns, rise, pad, platform } = stairs
+  const tallest = Math.max(...flights.map(({ topLevel, bottomLevel }) => topLevel - bottomLevel))
+  const noNosing = run >= inches(STAIR_LIMITS.noNosingFrom.value)
+  const ball = stairs.totalRise > inches(IRC_LIMITS.guardDrop.value)
+  return [
+    { limit: IRC_LIMITS.riser, what: 'a riser', measure: rise, holds: 'at most' },
+    { limit: IRC_LIMITS.tread, what: 'the run of a tread', measure: run, holds: 'at least' },
+    {
+      limit: STAIR_LIMITS.riserVariation,
+      what: 'the difference between risers, cut to the marks',
+      measure: Math.max(...patterns.map((pattern) => variation(pattern))),
+      holds: 'at most',
+    },
+    ...(noNosing
+      ? []
+      : [
+          {
+            limit: STAIR_LIMITS.nosingLeast,
+            what: 'the nosing',
+            measure: tread.nosing,
+            holds: 'at least' as const,
+          },
+        ]),
+    { limit: STAIR_LIMITS.nosingMost, what: 'the nosing', measure: tread.nosing, holds: 'at most' },
+    ...(ball
+      ? [
+          {
+            limit: STAIR_LIMITS.openRiser,
+            what: 'the opening between two treads',
+            measure: tread.opening,
+            holds: 'at most' as const,
+          },
+        ]
+      : []),
+    { limit: STAIR_LIMITS.flightRise, what: 'the rise of a flight', measure: tallest, holds: 'at most' },
+    ...(pad === null
+      ? []
+      : [
+          {
+            limit: STAIR_LIMITS.landingDepth,
+            what: 'the pad before the lowest riser',
+            measure: pad.landing,
+            holds: 'at least' as const,
+          },
+        ]),
+    ...(platform === null
+      ? []
+      : [
+          {
+            limit: STAIR_LIMITS.landingDepth,
+            what: 'the landing between the flights',
+            measure: platform.depth,
+            holds: 'at least' as const,
+          },
+        ]),
+  ]
+}
+
+/** Marks lie on whole ticks: two risers cut to them differ by what rounding moved their marks, up and down the slope. */
+function variation({ marks, step, rise }: StairPlan['patterns'][number]): number {
+  const heights = marks.slice(1).map(({ at }, i) => ((at - (marks[i]?.at ?? 0)) * rise) / step)
+  return heights.length === 0 ? 0 : Math.max(rise, ...heights) - Math.min(rise, ...heights)
+}
+
+function remedyFor({ limit, what }: PlainRule): string {
+  switch (limit.id) {
+    case STAIR_LIMITS.openRiser.id:
+      return 'Close the risers by a board.'
+    case STAIR_LIMITS.flightRise.id:
+      return 'Put a landing between two flights.'
+    case STAIR_LIMITS.landingDepth.id:
+      return `Make ${what} 36 in deep or more.`
+    case STAIR_LIMITS.nosingLeast.id:
+      return 'Shorten the run, or make it 11 in or more.'
+    case STAIR_LIMITS.nosingMost.id:
+      return 'Lengthen the run until the boards reach past it by 1-1/4 in or less.'
+    default:
+      return 'Change the run of the treads.'
+  }
+}
+
+function landingCaution({ stairs, site }: Job): string {
+  if (stairs.foot !== 'pad') {
+    return 'A landing 36 in deep at the foot is not counted here: see that it is there.'
+  }
+  return site.frostDepth > 0
+    ? 'A pad lifts with frost and the deck does not: some places ask for footings under the stringers.'
+    : ''
+}
+
+function inchesText(length: number): string {
+  const sixteenths = Math.round((length / TICKS_PER_INCH) * 16)
+  return printLength(ticks(sixteenths * 2))
+}

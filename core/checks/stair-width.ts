@@ -1,0 +1,73 @@
+import { IRC_LIMITS, STAIR_LIMITS } from '../data/index.ts'
+import type { Job } from '../job/index.ts'
+import type { StairPlan } from '../stairs/index.ts'
+import { inches, printLength, ticks } from '../units/index.ts'
+import { judge } from './judge.ts'
+import { plainRules } from './plain-rules.ts'
+import type { Check } from './types.ts'
+
+/** Handrails are set here above the nosings: within the 34 to 38 in of the clause. */
+const RAIL_HEIGHT = inches(36)
+
+/** Width of the stairs above the handrail. IRC 2021 R311.7.1. */
+export function checkStairWidth(job: Job, stairs: StairPlan): Check {
+  const narrowest = ticks(Math.min(...stairs.flights.map(({ width }) => width)))
+  const { deciding, beside } = plainRules([
+    { limit: IRC_LIMITS.stairWidth, what: 'the stairs', measure: narrowest, holds: 'at least' },
+  ])
+  const turned = job.stairs.kind === 'landing left' || job.stairs.kind === 'landing right'
+  return judge(job, {
+    id: 'stair-width',
+    title: 'Width of the stairs',
+    subjects: [],
+    fields: ['stairs.width', ...(turned ? ['stairs.landingDepth'] : [])],
+    prescriptive: deciding,
+    calculated: null,
+    beside,
+    good: () => `The stairs are ${printLength(narrowest)} wide.`,
+    bad: `The stairs are ${printLength(narrowest)} wide.`,
+    uncovered: 'No rule covers the width',
+    remedy: 'Make them 36 in wide or more; a flight that turns is as wide as its landing is deep.',
+    caution: '',
+  })
+}
+
+/** Handrail where the stairs have four risers or more. IRC 2021 R311.7.8. */
+export function checkHandrail(job: Job, stairs: StairPlan): Check {
+  const { needed, sides } = stairs.handrail
+  const height = plainRules([
+    { limit: STAIR_LIMITS.handrailLow, what: 'the handrail', measure: RAIL_HEIGHT, holds: 'at least' },
+    { limit: STAIR_LIMITS.handrailHigh, what: 'the handrail', measure: RAIL_HEIGHT, holds: 'at most' },
+  ])
+  const { says, value, source } = IRC_LIMITS.handrailRisers
+  const missing = needed && sides === 0
+  const rule = {
+    method: 'prescriptive' as const,
+    document: source.document,
+    edition: source.edition,
+    clause: source.clause,
+    demand: { value: stairs.risers, unit: 'count' as const },
+    capacity: { value: value - 1, unit: 'count' as const },
+    ratio: missing ? stairs.risers / (value - 1) : null,
+    confidence: source.confidence,
+    lookup: says,
+    steps: [`${stairs.risers} risers; a handrail is needed from ${value}`],
+  }
+  return judge(job, {
+    id: 'stair-handrail',
+    title: 'Handrail',
+    subjects: [],
+    fields: ['stairs.handrail', 'stairs.kind'],
+    prescriptive: missing ? rule : height.deciding,
+    calculated: null,
+    beside: [...(missing ? [] : [rule]), ...height.beside],
+    good: () =>
+      sides > 0
+        ? `A handrail on ${sides === 1 ? 'one side' : 'both sides'}, ${printLength(stairs.handrail.each)} each.`
+        : `${stairs.risers} risers need no handrail.`,
+    bad: `${stairs.risers} risers need a handrail, and there is none.`,
+    uncovered: 'No rule covers the handrail',
+    remedy: 'Add a handrail on one side at least.',
+    caution: 'Set it 34 to 38 in above the nosings, with a profile that a hand closes round.',
+  })
+}

@@ -1,0 +1,216 @@
+import { type LumberSize, sectionOf } from '../data/index.ts'
+import type { Box, Cause, Member, ProductClass, Role } from '../frame/index.ts'
+import type { Job } from '../job/index.ts'
+import { ceilTicks, type Ticks, ticks } from '../units/index.ts'
+import { onFlight } from './place-flights.ts'
+import type { TreadMake } from './tread-make.ts'
+import type { PlacedFlight, StringerPattern } from './types.ts'
+
+const FIELDS = ['stairs.kind', 'stairs.width', 'stairs.run', 'size.height', 'site.ground'] as const
+
+/** The job's lumber in a size. */
+export function lumberOf(job: Job, size: LumberSize): ProductClass {
+  const { species, grade, treatment } = job.frame
+  return { size, species, grade, treatment }
+}
+
+/** Stringers, treads, riser boards and the board behind the stringers' heads of one flight. */
+export function flightMembers(
+  job: Job,
+  flight: PlacedFlight,
+  pattern: StringerPattern,
+  make: TreadMake,
+): readonly Member[] {
+  return [
+    header(job, flight, pattern),
+    ...stringers(job, flight, pattern),
+    ...treads(job, flight, pattern, make),
+    ...risers(job, flight, pattern, make),
+  ]
+}
+
+function stringers(job: Job, flight: PlacedFlight, pattern: StringerPattern): readonly Member[] {
+  const { thickness } = sectionOf('2x12')
+  const rule =
+    pattern.kind === 'cut'
+      ? 'Length by geometry: treads × step − drop × sine of the slope, up to 1/32 in; as many as the treads need (IRC Table R507.7, AWC DCA 6)'
+      : 'Length by geometry: treads × step + rise × sine of the slope, up to 1/32 in; as many as the treads need (IRC Table R507.7, AWC DCA 6)'
+  return Array.from({ length: pattern.count }, (_, i) => {
+    const across = i * pattern.spacing
+    return member(job, flight, {
+      id: `stringer-${flight.number}-${i + 1}`,
+      mark: `S${flight.number}-${i + 1}`,
+      role: 'stringer',
+      size: '2x12',
+      length: pattern.length,
+      ripTo: null,
+      from: [0, across],
+      to: [flight.run, across + thickness],
+      levels: [flight.bottomLevel, flight.topLevel],
+      cause: { fields: [...FIELDS, 'stairs.stringers', 'stairs.treads'], ids: [], rule },
+    })
+  })
+}
+
+/** Below the rim, as long as the flight is wide: most of a stringer's head lies lower than the rim reaches. */
+function header(job: Job, flight: PlacedFlight, pattern: StringerPattern): Member {
+  const size = job.frame.joists.size
+  const { thickness, depth } = sectionOf(size)
+  const top = flight.topLevel - sectionOf(job.decking.size).thickness - depth
+  return member(job, flight, {
+    id: `stair-header-${flight.number}`,
+    mark: `SH${flight.number}`,
+    role: 'stair header',
+    size,
+    length: flight.width,
+    ripTo: null,
+    from: [-thickness, 0],
+    to: [0, flight.width],
+    levels: [top - depth, top],
+    cause: {
+      fields: ['stairs.width', 'frame.joists.size'],
+      ids: [`stringer-${pattern.flight}-1`],
+      rule: 'A board under the rim behind the heads of the stringers, as long as the stairs are wide (common practice, no source)',
+    },
+  })
+}
+
+/** A tread lies on cut stringers in one length, and between closed ones in one length for each bay. */
+function treads(
+  job: Job,
+  flight: PlacedFlight,
+  pattern: StringerPattern,
+  make: TreadMake,
+): readonly Member[] {
+  const board = sectionOf(make.size).depth
+  const made: Member[] = []
+  for (let tread = 1; tread <= flight.treads; tread += 1) {
+    const level = flight.bottomLevel + tread * pattern.rise
+    const back = flight.run - (tread - 1) * job.stairs.run - job.stairs.run
+    for (const [bay, { from, length }] of bays(flight, pattern).entries()) {
+      for (let row = 0; row < make.boards; row += 1) {
+        const down = back + row * (board + job.decking.gap)
+        made.push(
+          member(job, flight, {
+            id: `tread-${flight.number}-${tread}-${bay + 1}-${row + 1}`,
+            mark: `T${flight.number}-${tread}`,
+            role: 'tread',
+            size: make.size,
+            length,
+            ripTo: null,
+            from: [down, from],
+            to: [down + board, from + length],
+            levels: [level - make.thickness, level],
+            cause: {
+              fields: [...FIELDS, 'stairs.treads', 'decking.gap'],
+              ids: [`stringer-${flight.number}-1`],
+              rule: `${make.boards} boards a tread, side by side`,
+            },
+          }),
+        )
+      }
+    }
+  }
+  return made
+}
+
+/** One board on edge in each riser but the uppermost, which the rim closes. */
+function risers(
+  job: Job,
+  flight: PlacedFlight,
+  pattern: StringerPattern,
+  make: TreadMake,
+): readonly Member[] {
+  if (job.stairs.risers === 'open') return []
+  const { thickness, depth } = sectionOf('5/4x6')
+  const clear = ticks(Math.floor(pattern.rise - make.thickness))
+  const ripTo = clear < depth ? clear : null
+  const made: Member[] = []
+  for (let riser = 1; riser <= flight.treads; riser += 1) {
+    const top = flight.bottomLevel + riser * pattern.rise - make.thickness
+    const face = flight.run - (riser - 1) * job.stairs.run
+    for (const [bay, { from, length }] of bays(flight, pattern).entries()) {
+      made.push(
+        member(job, flight, {
+          id: `riser-${flight.number}-${riser}-${bay + 1}`,
+          mark: `R${flight.number}-${riser}`,
+          role: 'riser',
+          size: '5/4x6',
+          length,
+          ripTo,
+          from: [face, from],
+          to: [face + thickness, from + length],
+          levels: [top - (ripTo ?? depth), top],
+          cause: {
+            fields: ['stairs.risers', 'stairs.width'],
+            ids: [`stringer-${flight.number}-1`],
+            rule: 'One board in each riser; the rim closes the uppermost',
+          },
+        }),
+      )
+    }
+  }
+  return made
+}
+
+function bays(
+  flight: PlacedFlight,
+  pattern: StringerPattern,
+): readonly { readonly from: number; readonly length: Ticks }[] {
+  if (pattern.kind === 'cut') return [{ from: 0, length: flight.width }]
+  const { thickness } = sectionOf('2x12')
+  return Array.from({ length: pattern.count - 1 }, (_, i) => ({
+    from: i * pattern.spacing + thickness,
+    length: ticks(Math.floor(pattern.spacing - thickness)),
+  }))
+}
+
+interface Stick {
+  readonly id: string
+  readonly mark: string
+  readonly role: Role
+  readonly size: LumberSize
+  readonly length: Ticks
+  readonly ripTo: Ticks | null
+  /** two corners by distance down the flight and across it */
+  readonly from: readonly [number, number]
+  readonly to: readonly [number, number]
+  readonly levels: readonly [number, number]
+  readonly cause: Cause
+}
+
+/** A stick of lumber on a flight; its box is the upright one round it. */
+export function member(
+  job: Job,
+  flight: Pick<PlacedFlight, 'head' | 'down' | 'across'>,
+  stick: Stick,
+): Member {
+  const { id, mark, role, size, length, ripTo, cause } = stick
+  return {
+    id,
+    mark,
+    role,
+    product: lumberOf(job, size),
+    length: ceilTicks(length),
+    ripTo,
+    box: boxOf(flight, stick),
+    bearings: [],
+    cause,
+  }
+}
+
+function boxOf(flight: Pick<PlacedFlight, 'head' | 'down' | 'across'>, { from, to, levels }: Stick): Box {
+  const corners = [from, to, [from[0], to[1]] as const, [to[0], from[1]] as const].map(([down, across]) =>
+    onFlight(flight, down, across),
+  )
+  const xs = corners.map((corner) => corner.x)
+  const ys = corners.map((corner) => corner.y)
+  return {
+    x0: Math.min(...xs),
+    x1: Math.max(...xs),
+    y0: Math.min(...ys),
+    y1: Math.max(...ys),
+    z0: levels[0],
+    z1: levels[1],
+  }
+}

@@ -1,0 +1,196 @@
+import { sectionOf } from '../data/index.ts'
+import type { Cause, Member, Role } from '../frame/index.ts'
+import type { Job } from '../job/index.ts'
+import { groundAt } from '../layout/index.ts'
+import { ceilTicks, feet, inches, type Ticks, ticks } from '../units/index.ts'
+import { member } from './flight-members.ts'
+import { onFlight } from './place-flights.ts'
+import type { Platform, Spot, StairConnector, StairFooting } from './types.ts'
+
+const FIELDS = ['stairs.kind', 'stairs.width', 'stairs.landingDepth', 'frame.joists.size'] as const
+
+/** From the ends of a landing's beams to the centres of their posts: common practice, no source. */
+const INSET = inches(4)
+
+/** Posts of a landing stand at most so far apart: common practice, no source; the checks say whether its beams bear it. */
+const POSTS_APART = feet(6)
+
+/** Least depth of a footing under undisturbed ground, IRC 2021 R403.1.4. */
+const LEAST_DEPTH = inches(12)
+
+export interface FramedPlatform {
+  readonly platform: Platform
+  readonly members: readonly Member[]
+  readonly connectors: readonly StairConnector[]
+  readonly footings: readonly StairFooting[]
+}
+
+interface Landing {
+  readonly corner: Spot
+  readonly down: Spot
+  readonly across: Spot
+  readonly level: number
+}
+
+/**
+ * A landing on its own posts: two beams of two plies across the way, at the edge towards the deck and at the edge away
+ * from it, joists hung between them, decking across. It is as wide as the stairs and of the deck's joist size.
+ */
+export function framePlatform(job: Job, landing: Landing, width: Ticks): FramedPlatform {
+  const joist = sectionOf(job.frame.joists.size)
+  const board = sectionOf(job.decking.size)
+  const depth = job.stairs.landingDepth
+  const beam = ticks(2 * joist.thickness)
+  const frame = { head: landing.corner, down: landing.down, across: landing.across }
+  const top = landing.level - board.thickness
+  const levels = [top - joist.depth, top] as const
+  const stick = (
+    id: string,
+    mark: string,
+    role: Role,
+    at: { from: readonly [number, number]; to: readonly [number, number]; length: number; rule: string },
+  ) =>
+    member(job, frame, {
+      id: `landing-${id}`,
+      mark,
+      role,
+      size: job.frame.joists.size,
+      length: ticks(at.length),
+      ripTo: null,
+      from: at.from,
+      to: at.to,
+      levels,
+      cause: cause(at.rule),
+    })
+
+  const plies = [0, 1, 2, 3].map((i) => {
+    const down = i < 2 ? i * joist.thickness : depth - (4 - i) * joist.thickness
+    return stick(`beam-ply-${i + 1}`, `LB${i < 2 ? 1 : 2}-${(i % 2) + 1}`, 'landing beam', {
+      from: [down, 0],
+      to: [down + joist.thickness, width],
+      length: width,
+      rule: 'Two plies at either edge of the landing, as long as it is wide',
+    })
+  })
+  const span = ticks(depth - 2 * beam)
+  const spaces = Math.max(1, Math.ceil((width - joist.thickness) / job.frame.joists.spacing))
+  const joists = Array.from({ length: spaces + 1 }, (_, i) => {
+    const across = (i * (width - joist.thickness)) / spaces
+    return stick(`joist-${i + 1}`, `LJ${i + 1}`, 'landing joist', {
+      from: [beam, across],
+      to: [depth - beam, across + joist.thickness],
+      length: span,
+      rule: 'Joists between the landing’s beams at the deck’s spacing or closer',
+    })
+  })
+  const gap = job.decking.gap
+  const courses = Math.ceil((depth + gap) / (board.depth + gap))
+  const decking = Array.from({ length: courses }, (_, i) => {
+    const down = i * (board.depth + gap)
+    const wide = Math.min(board.depth, depth - down)
+    return member(job, frame, {
+      id: `landing-decking-${i + 1}`,
+      mark: `LD${i + 1}`,
+      role: 'landing decking',
+      size: job.decking.size,
+      length: width,
+      ripTo: wide < board.depth ? ticks(wide) : null,
+      from: [down, 0],
+      to: [down + wide, width],
+      levels: [top, landing.level],
+      cause: cause('Courses across the landing, the last ripped to what is left'),
+    })
+  })
+  const posts = framePosts(job, frame, { width, depth, beam, bottom: levels[0] })
+  const between = (width - 2 * INSET) / (posts.perBeam - 1)
+  return {
+    platform: {
+      corner: landing.corner,
+      down: landing.down,
+      across: landing.across,
+      depth,
+      width,
+      level: landing.level,
+      joistSpan: span,
+      beamSpan: ceilTicks(between),
+    },
+    members: [...plies, ...joists, ...decking, ...posts.members],
+    connectors: [
+      connector('landing hanger', 2 * joists.length, 'One hanger at either end of each joist of the landing'),
+      connector(
+        'landing post base',
+        posts.members.length,
+        'One base with its anchor bolt per post of the landing',
+      ),
+      connector(
+        'landing post cap',
+        posts.members.length,
+        'One cap or pair of plates per post of the landing',
+      ),
+    ],
+    footings: posts.footings,
+  }
+}
+
+function framePosts(
+  job: Job,
+  frame: { readonly head: Spot; readonly down: Spot; readonly across: Spot },
+  size: { width: Ticks; depth: Ticks; beam: Ticks; bottom: number },
+): { perBeam: number; members: readonly Member[]; footings: readonly StairFooting[] } {
+  const { tube, base, projection, standoff, holeRoom } = job.ground
+  const baseThickness = base > 0 ? job.ground.baseThickness : ticks(0)
+  const depth = ticks(Math.max(job.site.frostDepth, LEAST_DEPTH))
+  const section = sectionOf(job.frame.postSize)
+  const spaces = Math.max(1, Math.ceil((size.width - 2 * INSET) / POSTS_APART))
+  const members: Member[] = []
+  const footings: StairFooting[] = []
+  for (const [beam, down] of [size.beam / 2, size.depth - size.beam / 2].entries()) {
+    for (let i = 0; i <= spaces; i += 1) {
+      const across = INSET + (i * (size.width - 2 * INSET)) / spaces
+      const spot = onFlight(frame, down, across)
+      const number = beam * (spaces + 1) + i + 1
+      const foot = groundAt(job, spot.x, spot.y) + projection + standoff
+      const half = section.depth / 2
+      members.push(
+        member(job, frame, {
+          id: `landing-post-${number}`,
+          mark: `LP${number}`,
+          role: 'landing post',
+          size: job.frame.postSize,
+          length: ceilTicks(size.bottom - foot),
+          ripTo: null,
+          from: [down - half, across - half],
+          to: [down + half, across + half],
+          levels: [foot, size.bottom],
+          cause: cause(
+            'Length = landing − decking − beam − (ground + projection) − stand-off, up to 1/32 in',
+          ),
+        }),
+      )
+      footings.push({
+        id: `landing-footing-${number}`,
+        ...spot,
+        tube,
+        tubeLength: ticks(depth + projection - baseThickness),
+        base,
+        baseThickness,
+        depth,
+        holeDiameter: ticks(Math.max(tube, base) + holeRoom),
+        cause: {
+          fields: ['stairs.kind', 'site.frostDepth', 'ground.tube', 'ground.base'],
+          ids: [`landing-post-${number}`],
+          rule: 'As under the deck’s posts, one under each post of the landing',
+        },
+      })
+    }
+  }
+  return { perBeam: spaces + 1, members, footings }
+}
+
+function cause(rule: string): Cause {
+  return { fields: FIELDS, ids: [], rule: `${rule} (common practice, no source)` }
+}
+
+function connector(kind: StairConnector['kind'], count: number, rule: string): StairConnector {
+  return { kind, count, cause: cause(rule) }
+}

@@ -1,0 +1,150 @@
+import { sectionOf } from '../data/index.ts'
+import type { Cause } from '../frame/index.ts'
+import type { Job } from '../job/index.ts'
+import type { StairConnector, StairPlan } from '../stairs/index.ts'
+import { feet, inches, TICKS_PER_FOOT, toFeet, toInches } from '../units/index.ts'
+import { tubePieces } from './ground-goods.ts'
+import { nailPounds } from './nails.ts'
+import type { GoodShare } from './tally.ts'
+import { UNDER_PAD } from './volumes.ts'
+
+/** Screws stripped and dropped, percent: common practice, no source. */
+const SCREW_WASTE = 5
+
+/** Brackets of a handrail stand at most so far apart, two at least: common practice, no source. */
+const BRACKETS_APART = feet(4)
+
+/** Nails of one connector, by kind: common practice, no source; the listing of the connector bought governs. */
+const NAILS_EACH = {
+  'stringer hanger': { common: 6, short: 8 },
+  'stringer foot angle': { common: 0, short: 4 },
+  'tread bracket': { common: 0, short: 8 },
+} as const
+
+/** Hardware, screws and nails, handrail, and what a pad takes beside its concrete. */
+export function stairGoods(job: Job, stairs: StairPlan | null): readonly GoodShare[] {
+  if (stairs === null) return []
+  return [
+    ...stairs.connectors.flatMap((connector) => connectorGoods(job, connector)),
+    ...screws(job, stairs),
+    ...handrail(stairs),
+    ...pad(job, stairs),
+    ...tubes(stairs),
+  ].filter(({ quantity }) => quantity > 0)
+}
+
+function connectorGoods(job: Job, { kind, count, cause }: StairConnector): readonly GoodShare[] {
+  const each = (sku: string): GoodShare => ({ sku, quantity: count, cause })
+  switch (kind) {
+    case 'stringer hanger':
+      return [each('stringer-hanger'), ...nails(kind, count, cause)]
+    case 'stringer foot angle':
+      return [each('stringer-foot-angle'), each('anchor-bolt-1/2'), ...nails(kind, count, cause)]
+    case 'tread bracket':
+      return [each('tread-bracket'), ...nails(kind, count, cause)]
+    case 'landing hanger':
+      return [each(`joist-hanger-${job.frame.joists.size}`)]
+    case 'landing post base':
+      return [each(`post-base-${job.frame.postSize}`), each('anchor-bolt-1/2')]
+    case 'landing post cap':
+      return [each(`post-cap-${job.frame.postSize}`)]
+  }
+}
+
+function nails(kind: keyof typeof NAILS_EACH, count: number, cause: Cause): readonly GoodShare[] {
+  const { common, short } = NAILS_EACH[kind]
+  const says = 'common practice, no source'
+  const nailed = (nail: '10d common' | '10d × 1-1/2', each: number) =>
+    nailPounds({ nail, count: count * each, joint: kind, says, fields: cause.fields, ids: cause.ids })
+  return [nailed('10d common', common), nailed('10d × 1-1/2', short)]
+}
+
+/** Two screws in each board of a tread and of a riser at each stringer that it lies on. */
+function screws(job: Job, stairs: StairPlan): readonly GoodShare[] {
+  const closed = job.stairs.stringers === 'closed'
+  const boards = stairs.members.filter(({ role }) => role === 'tread' || role === 'riser')
+  const stringersOf = (id: string) =>
+    closed ? 2 : (stairs.patterns.find(({ flight }) => id.split('-')[1] === `${flight}`)?.count ?? 0)
+  const bySku = new Map<string, number>()
+  for (const { id, role, product } of boards) {
+    if (role === 'tread' && closed) continue
+    const sku = screwFor(product.size)
+    bySku.set(sku, (bySku.get(sku) ?? 0) + 2 * stringersOf(id))
+  }
+  const courses = stairs.members.filter(({ role }) => role === 'landing decking').length
+  const joists = stairs.members.filter(({ role }) => role === 'landing joist').length
+  const decked = screwFor(job.decking.size)
+  if (courses > 0) bySku.set(decked, (bySku.get(decked) ?? 0) + 2 * courses * joists)
+  return [...bySku].map(([sku, count]) => ({
+    sku,
+    quantity: Math.ceil((count * (100 + SCREW_WASTE)) / 100),
+    cause: {
+      fields: ['stairs.treads', 'stairs.risers'],
+      ids: boards.slice(0, 1).map(({ id }) => id),
+      rule: `${count} screws in treads, risers and landing, two at each bearing, ${SCREW_WASTE} % more for loss (common practice, no source)`,
+    },
+  }))
+}
+
+function screwFor(size: Parameters<typeof sectionOf>[0]): string {
+  return sectionOf(size).thickness > inches(1) ? 'screw-deck-3' : 'screw-deck-2-1/2'
+}
+
+function handrail({ handrail: { sides, each } }: StairPlan): readonly GoodShare[] {
+  const brackets = Math.max(2, Math.ceil(each / BRACKETS_APART) + 1)
+  const cause = (rule: string): Cause => ({ fields: ['stairs.handrail'], ids: ['stringer-1-1'], rule })
+  return [
+    {
+      sku: 'handrail',
+      quantity: sides * toFeet(each),
+      cause: cause(
+        'From the lowest nosing to the highest on each side asked for (IRC 2021 R311.7.8.4, from memory)',
+      ),
+    },
+    {
+      sku: 'handrail-bracket',
+      quantity: sides * brackets,
+      cause: cause('One every 4 ft and one at the end of each side (common practice, no source)'),
+    },
+  ]
+}
+
+function pad(_job: Job, { pad: one }: StairPlan): readonly GoodShare[] {
+  if (one === null) return []
+  const cause = (rule: string): Cause => ({
+    fields: ['stairs.foot', 'stairs.padDepth', 'stairs.padThickness', 'stairs.width'],
+    ids: ['stringer-1-1'],
+    rule: `${rule} (common practice, no source)`,
+  })
+  return [
+    {
+      sku: 'gravel',
+      quantity: (one.width * one.depth * UNDER_PAD) / TICKS_PER_FOOT ** 3,
+      cause: cause('4 in under the pad'),
+    },
+    {
+      sku: 'form-board',
+      quantity: toFeet(2 * (one.width + one.depth)),
+      cause: cause('Round the pad'),
+    },
+  ]
+}
+
+/** Feet of tube under stringers and landings, by diameter, from 4 ft pieces. */
+function tubes({ footings }: StairPlan): readonly GoodShare[] {
+  const first = footings[0]
+  if (first === undefined) return []
+  const bases = footings.filter(({ base }) => base > 0)
+  return [
+    {
+      sku: `form-tube-${toInches(first.tube)}in`,
+      quantity: 4 * tubePieces(footings.map(({ tubeLength }) => toFeet(tubeLength))),
+      cause: { ...first.cause, ids: footings.map(({ id }) => id) },
+    },
+    {
+      sku: 'footing-base-form',
+      quantity: bases.length,
+      cause: { ...first.cause, ids: bases.map(({ id }) => id) },
+    },
+  ]
+}

@@ -3,6 +3,7 @@ import type { Job } from '../job/index.ts'
 import { type Additions, addedMembers, NO_ADDITIONS } from './additions.ts'
 import { boardFeetOf } from './board-feet.ts'
 import { deckScrews } from './deck-screws.ts'
+import { foundGoods, foundTasks } from './found-work.ts'
 import { groundGoods } from './ground-goods.ts'
 import { hardwareOf } from './hardware.ts'
 import { ledgerFasteners } from './ledger-fasteners.ts'
@@ -31,10 +32,15 @@ export function takeOff(job: Job, frame: Frame, additions: Additions = NO_ADDITI
       ...nailsOf(frame),
       ...deckScrews(job, frame),
       ...groundGoods(job, frame, volumes),
+      ...foundGoods(job, frame),
       ...otherGoods(job, whole),
       ...stairGoods(job, stairs),
     ]),
-    tasks: tallyTasks([...tasksOf(job, whole, volumes), ...stairTasks(job, stairs)]),
+    tasks: tallyTasks([
+      ...tasksOf(job, whole, volumes),
+      ...foundTasks(job, frame),
+      ...stairTasks(job, stairs),
+    ]),
     volumes,
     boardFeet: boardFeetOf(whole.members),
     weight: lumberWeight(whole.members),

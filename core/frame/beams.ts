@@ -1,71 +1,112 @@
 import { sectionOf } from '../data/index.ts'
+import { meeting, movedLeft, type PlanePoint, type Segment } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
-import type { SupportLine } from '../layout/index.ts'
+import type { SupportLine, ZoneView } from '../layout/index.ts'
+import { type Ticks, ticks } from '../units/index.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
-import type { Beam, Member, Post } from './types.ts'
+import { lengthUp, placedBoard } from './footprint.ts'
+import { shapeFields } from './joists.ts'
+import type { PostOnBeam } from './posts.ts'
+import type { Beam, Member } from './types.ts'
+
+/** Marks of beams in the order in which they are framed: the first front one is B1, the first rear one B2. */
+export class BeamMarks {
+  #further = 2
+
+  next(key: string): string {
+    if (key === 'front') return 'B1'
+    if (key === 'rear') return 'B2'
+    this.#further += 1
+    return `B${this.#further}`
+  }
+}
 
 /** Plies of one dropped beam, ply 1 nearest the house; they lie side by side about the centre line. */
 export function framePlies(
   job: Job,
   d: Dimensions,
+  view: ZoneView,
   line: SupportLine,
-  beam: 'front' | 'rear',
-  posts: readonly Post[],
+  spec: 'front' | 'rear',
+  mark: string,
+  postIds: readonly string[],
 ): readonly Member[] {
-  const spec = job.frame.beams[beam]
-  const { thickness, depth } = sectionOf(spec.size)
-  const back = line.y - (thickness * spec.plies) / 2
-  return Array.from({ length: spec.plies }, (_, i) => ({
-    id: `beam-${beam}-ply-${i + 1}`,
-    mark: `${beamMark(beam)}-${i + 1}`,
+  const { size, plies } = job.frame.beams[spec]
+  const { thickness, depth } = sectionOf(size)
+  const centre: Segment = { from: view.turned(line.line.from), to: view.turned(line.line.to) }
+  const back = -(thickness * plies) / 2
+  return Array.from({ length: plies }, (_, i) => ({
+    id: `${line.id}-ply-${i + 1}`,
+    mark: `${mark}-${i + 1}`,
     role: 'beam ply',
-    product: productOf(job, spec.size),
-    length: d.width,
+    product: productOf(job, size),
     ripTo: null,
-    box: {
-      x0: 0,
-      x1: d.width,
-      y0: back + i * thickness,
-      y1: back + (i + 1) * thickness,
+    ...placedBoard(view, plyShape(view, line, centre, back + i * thickness, back + (i + 1) * thickness), {
       z0: d.joistBottom - depth,
       z1: d.joistBottom,
-    },
-    bearings: posts.map((post) => post.id),
+    }),
+    bearings: postIds,
     cause: {
       fields: [
         'size.width',
-        `frame.beams.${beam}.size`,
-        `frame.beams.${beam}.plies`,
-        `frame.beams.${beam}.setback`,
+        `frame.beams.${spec}.size`,
+        `frame.beams.${spec}.plies`,
+        `frame.beams.${spec}.setback`,
+        ...shapeFields(job),
       ],
-      ids: [`beam-${beam}`],
+      ids: [line.id],
       rule: 'Each ply is as long as the deck is wide; the ends overhang the end posts by their inset (common practice, no source)',
     },
   }))
 }
 
+/** A ply between two distances from the centre line, the near face first; its ends square or on the line of a cut. */
+function plyShape(
+  view: ZoneView,
+  line: SupportLine,
+  centre: Segment,
+  near: number,
+  far: number,
+): readonly [PlanePoint, PlanePoint, PlanePoint, PlanePoint] {
+  const corner = (face: Segment, end: 0 | 1): PlanePoint => {
+    const slant = line.cuts[end]
+    const square = end === 0 ? face.from : face.to
+    if (slant === null) return square
+    return meeting(face, { from: view.turned(slant.cut.from), to: view.turned(slant.cut.to) }) ?? square
+  }
+  const nearFace = movedLeft(centre, near)
+  const farFace = movedLeft(centre, far)
+  return [corner(nearFace, 0), corner(nearFace, 1), corner(farFace, 1), corner(farFace, 0)]
+}
+
 export function beamOf(
   job: Job,
   line: SupportLine,
-  beam: 'front' | 'rear',
+  spec: 'front' | 'rear',
+  mark: string,
   plies: readonly Member[],
-  posts: readonly Post[],
+  posts: readonly PostOnBeam[],
 ): Beam {
-  const spec = job.frame.beams[beam]
+  const { size, plies: count } = job.frame.beams[spec]
   return {
-    id: `beam-${beam}`,
-    beam,
-    mark: beamMark(beam),
-    size: spec.size,
-    plies: spec.plies,
+    id: line.id,
+    beam: spec,
+    key: line.key,
+    mark,
+    size,
+    plies: count,
     plyIds: plies.map((ply) => ply.id),
-    postIds: posts.map((post) => post.id),
+    postIds: posts.map(({ post }) => post.id),
+    postsAt: posts.map(({ at }) => at),
     y: line.y,
     from: line.from,
     to: line.to,
+    line: [line.line.from, line.line.to],
+    length: lineLength(line),
   }
 }
 
-function beamMark(beam: 'front' | 'rear'): string {
-  return beam === 'front' ? 'B1' : 'B2'
+/** Length of a beam's centre line. */
+export function lineLength({ line }: SupportLine): Ticks {
+  return ticks(lengthUp(Math.hypot(line.to.x - line.from.x, line.to.y - line.from.y)))
 }

@@ -1,8 +1,11 @@
+import { heightAt, type Segment } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
-import type { SupportLine } from '../layout/index.ts'
+import type { SupportLine, ZoneView } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
-import { joistIds } from './joists.ts'
+import { placedBoard } from './footprint.ts'
+import { extentOf } from './joist-places.ts'
+import { type PlacedJoist, shapeFields } from './joists.ts'
 import type { Member } from './types.ts'
 
 /** A bay with less clear width than this gets no block: common practice, no source. */
@@ -18,40 +21,47 @@ export interface Blocking {
 export function frameBlocking(
   job: Job,
   d: Dimensions,
+  view: ZoneView,
   line: SupportLine,
-  beam: 'front' | 'rear',
-  centres: readonly Ticks[],
+  joists: readonly PlacedJoist[],
 ): Blocking {
-  if (job.frame.blocking === 'none' || rimStandsOver(d, line)) return { blocks: [], leftOut: [] }
-  const ids = joistIds(centres.length)
+  if (job.frame.blocking === 'none') return { blocks: [], leftOut: [] }
+  const seen = { from: view.turned(line.line.from), to: view.turned(line.line.to) }
+  const over = joists.filter(({ supports }) => supports.some(({ id }) => id === line.id))
   const blocks: Member[] = []
   const leftOut: { bay: number; clear: Ticks }[] = []
-  for (let bay = 1; bay < centres.length; bay++) {
-    const left = (centres[bay - 1] ?? 0) + d.joist.thickness / 2
-    const clear = ticks((centres[bay] ?? 0) - d.joist.thickness / 2 - left)
+  for (let bay = 1; bay < over.length; bay++) {
+    const [left, right] = [over[bay - 1], over[bay]]
+    if (left === undefined || right === undefined) continue
+    const x0 = left.place.centre + d.joist.thickness / 2
+    const clear = ticks(right.place.centre - d.joist.thickness / 2 - x0)
+    const middle = blockMiddle(d, seen, [left, right], x0 + clear / 2)
+    if (middle === null) continue
     if (clear < LEAST_CLEAR) {
       leftOut.push({ bay, clear })
       continue
     }
+    const [y0, y1] = [middle - d.joist.thickness / 2, middle + d.joist.thickness / 2]
     blocks.push({
-      id: `blocking-${beam}-${bay}`,
-      mark: `${beam === 'front' ? 'K' : 'KR'}${bay}`,
+      id: `blocking-${line.key}-${bay}`,
+      mark: `${markOf(line.key)}${bay}`,
       role: 'blocking',
       product: productOf(job, d.joist.size),
-      length: clear,
       ripTo: null,
-      box: {
-        x0: left,
-        x1: left + clear,
-        y0: line.y - d.joist.thickness / 2,
-        y1: line.y + d.joist.thickness / 2,
-        z0: d.joistBottom,
-        z1: d.joistTop,
-      },
-      bearings: [ids[bay - 1] ?? '', ids[bay] ?? ''],
+      ...placedBoard(
+        view,
+        [
+          { x: x0, y: y0 },
+          { x: x0 + clear, y: y0 },
+          { x: x0 + clear, y: y1 },
+          { x: x0, y: y1 },
+        ],
+        { z0: d.joistBottom, z1: d.joistTop },
+      ),
+      bearings: [left.member.id, right.member.id],
       cause: {
-        fields: ['frame.blocking', 'frame.joists.spacing', 'size.width'],
-        ids: [`beam-${beam}`, ids[bay - 1] ?? '', ids[bay] ?? ''],
+        fields: ['frame.blocking', 'frame.joists.spacing', 'size.width', ...shapeFields(job)],
+        ids: [line.id, left.member.id, right.member.id],
         rule: 'Length = the bay’s clear width; it holds the joists upright over the beam (IRC 2021 R507.6.2)',
       },
     })
@@ -59,8 +69,36 @@ export function frameBlocking(
   return { blocks, leftOut }
 }
 
-/** Where a rim lies over the beam it holds the joists upright itself, and leaves a block no room. */
-function rimStandsOver(d: Dimensions, line: SupportLine): boolean {
+/** K1 over the front beam, KR1 over the rear one, KB1 over front-b. */
+function markOf(key: string): string {
+  const [side, letter = ''] = key.split('-')
+  return `${side === 'front' ? 'K' : 'KR'}${letter.toUpperCase()}`
+}
+
+/**
+ * Where a bay's block lies over its beam; null where a rim or a ledger lies there, which holds the joists upright
+ * itself and leaves a block no room.
+ */
+function blockMiddle(
+  d: Dimensions,
+  line: Segment,
+  joists: readonly [PlacedJoist, PlacedJoist],
+  x: number,
+): number | null {
+  const middle = heightAt(line, x)
   const half = d.joist.thickness / 2
-  return line.y + half > d.joistsTo || line.y - half < d.joistsFrom
+  const clear = joists.every(({ place }) => {
+    const [low, high] = clearOf(place)
+    return middle - half >= low && middle + half <= high
+  })
+  return clear ? middle : null
+}
+
+/** Where both long edges of a joist are there; the lap beside a ledger's end is not. */
+function clearOf(place: PlacedJoist['place']): readonly [number, number] {
+  const { left, right } = place.part
+  const { low, high } = extentOf(place.part)
+  const start = place.laps[0] ? low : Math.max(left.low, right.low)
+  const end = place.laps[1] ? high : Math.min(left.high, right.high)
+  return [start, end]
 }

@@ -1,37 +1,56 @@
 import type { FieldPath, Job } from '../job/index.ts'
+import type { PlacedJoist } from './joists.ts'
 import type { Beam, Connector, Member, Post } from './types.ts'
 
 /** Metal by joint type: how many, where, and by which rule. */
 export function connectorsOf(
   job: Job,
-  joists: readonly Member[],
+  joists: readonly PlacedJoist[],
   beams: readonly Beam[],
   posts: readonly Post[],
 ): readonly Connector[] {
   return [
-    ...(job.site.attachment === 'ledger' ? atLedger(job, joists) : []),
-    ...beams.map((beam) => upliftTies(job, joists, beam)),
+    ...(joists.some(({ supports }) => supports.some(({ kind }) => kind === 'ledger'))
+      ? atLedgers(job, joists)
+      : []),
+    ...beams.map((beam) =>
+      upliftTies(
+        job,
+        joists
+          .filter(({ supports }) => supports.some(({ id }) => id === beam.id))
+          .map(({ member }) => member),
+        beam,
+      ),
+    ),
     ...atPosts(job, posts),
   ]
 }
 
-function atLedger(job: Job, joists: readonly Member[]): readonly Connector[] {
+/** One hanger per joist end that meets a ledger, one angle per end that laps it. */
+function atLedgers(job: Job, joists: readonly PlacedJoist[]): readonly Connector[] {
   const { size } = job.frame.joists
   const fields = ['frame.joists.size', 'site.attachment']
-  const inner = joists.filter((joist) => joist.role === 'joist')
-  const ends = joists.filter((joist) => joist.role === 'end joist')
+  const ends = joists.flatMap(({ member, place, supports }) => {
+    const meets = [place.startsAt, place.endsAt].map((edge) => edge?.board === 'ledger')
+    return [0, 1].flatMap((end) =>
+      meets[end] && supports.some(({ kind }) => kind === 'ledger')
+        ? [{ member, laps: place.laps[end] === true }]
+        : [],
+    )
+  })
+  const hung = ends.filter(({ laps }) => !laps).map(({ member }) => member)
   return [
     connector(
       'joist hanger',
       size,
-      idsOf(inner),
+      idsOf(hung),
       fields,
       'One hanger per joist at the ledger (IRC 2021 R507.6.1)',
     ),
     connector(
       'end joist angle',
       size,
-      idsOf(ends),
+      idsOf(ends.filter(({ laps }) => laps).map(({ member }) => member)),
       fields,
       'One angle per end joist at the ledger (common practice, no source)',
     ),
@@ -87,14 +106,24 @@ function connector(
 }
 
 /**
- * The first and the last joist that hang in the ledger. Joists stand at most 24 in apart, so each is within the
- * 24 in of the deck's end that the clause allows; a lone joist leaves the other hold-down to the end joist.
+ * The first and the last joist that hang in a ledger. Joists stand at most 24 in apart, so each is within the 24 in of
+ * the deck's end that the clause allows; a lone joist leaves the other hold-down to the end joist. Where ledgers lie on
+ * several walls, so it is at each of them.
  */
-function holdDownJoists(joists: readonly Member[]): readonly string[] {
-  const hung = idsOf(joists.filter((joist) => joist.role === 'joist'))
-  const [left, right] = [hung[0], hung.at(-1)]
-  if (left === undefined || right === undefined) return idsOf(joists)
-  return left === right ? [left, ...idsOf(joists.slice(-1))] : [left, right]
+function holdDownJoists(joists: readonly PlacedJoist[]): readonly string[] {
+  const ledgers = [
+    ...new Set(
+      joists.flatMap(({ supports }) => supports.filter(({ kind }) => kind === 'ledger').map(({ id }) => id)),
+    ),
+  ]
+  const held = ledgers.flatMap((ledger) => {
+    const here = joists.filter(({ supports }) => supports.some(({ id }) => id === ledger))
+    const hung = here.filter(({ member }) => member.role === 'joist').map(({ member }) => member.id)
+    const [left, right] = [hung[0], hung.at(-1)]
+    if (left === undefined || right === undefined) return here.map(({ member }) => member.id)
+    return left === right ? [left, ...here.slice(-1).map(({ member }) => member.id)] : [left, right]
+  })
+  return [...new Set(held)]
 }
 
 function idsOf(things: readonly { readonly id: string }[]): readonly string[] {

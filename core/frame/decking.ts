@@ -1,7 +1,11 @@
 import { sectionOf } from '../data/index.ts'
+import { common, insetBy, type Polygon, twiceArea } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
+import type { ZoneView } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
+import { boundsOf, lengthUp } from './footprint.ts'
+import { type PlacedJoist, shapeFields } from './joists.ts'
 import type { Member } from './types.ts'
 
 /** A course narrower than this is left out: common practice, no source. */
@@ -31,38 +35,95 @@ export function courseWidths(cover: Ticks, board: Ticks, gap: Ticks): Courses {
   return { widths: [equal, ...full.slice(1), equal], short: ticks(0) }
 }
 
-/** The stretch that decking covers: past the rim by the overhang on open sides, short of a wall by its gap. */
-export function deckingEdges(job: Job, d: Dimensions): { readonly from: Ticks; readonly to: Ticks } {
-  const { overhang, wallGap } = job.decking
-  return {
-    from: job.site.attachment === 'freestanding' ? ticks(-overhang) : wallGap,
-    to: ticks(d.depth + overhang),
-  }
+/** A course of decking, or a part of one where the deck has a gap along it. */
+export interface Course {
+  readonly member: Member
+  /** its left end in the view */
+  readonly from: number
+  readonly joists: readonly PlacedJoist[]
 }
 
-/** Decking courses along the house, numbered outward from it. */
+/**
+ * Decking courses of a zone, across its joists, numbered from where the joists start. Each is what its strip covers of
+ * the zone: past a rim or an end joist by the overhang on open sides, short of a wall by its gap, up to a seam.
+ */
 export function frameDecking(
   job: Job,
   d: Dimensions,
-  joists: readonly string[],
-): { members: readonly Member[]; short: Ticks } {
-  const { size, overhang, gap } = job.decking
+  view: ZoneView,
+  joists: readonly PlacedJoist[],
+  firstCourse: number,
+): { readonly courses: readonly Course[]; readonly rows: number; readonly short: Ticks } {
+  const { size, gap } = job.decking
   const board = sectionOf(size).depth
-  const edges = deckingEdges(job, d)
-  const { widths, short } = courseWidths(ticks(edges.to - edges.from), board, gap)
-  let y: number = edges.from
-  const members = widths.map((width, i): Member => {
+  const cover = coverOf(job, view)
+  const bounds = boundsOf(cover)
+  const { widths, short } = courseWidths(ticks(Math.round(bounds.y1 - bounds.y0)), board, gap)
+  const isBox = cover.length === 4 && cover.every(({ x, y }) => onBounds(bounds, x, y))
+  let y = bounds.y0
+  const courses = widths.flatMap((width, i): readonly Course[] => {
     const y0 = y
     y += width + gap
-    return {
-      id: `decking-${i + 1}`,
-      mark: `D${i + 1}`,
+    const strip = [
+      { x: bounds.x0, y: y0 },
+      { x: bounds.x1, y: y0 },
+      { x: bounds.x1, y: y0 + width },
+      { x: bounds.x0, y: y0 + width },
+    ]
+    const parts = isBox ? [strip] : partsOf(strip, cover)
+    return parts.map((shape, part) =>
+      courseOf(job, d, view, joists, shape, `${firstCourse + i}${part === 0 ? '' : letter(part)}`),
+    )
+  })
+  return { courses, rows: widths.length, short }
+}
+
+/** Least extent of a part of a course that is laid: common practice, no source. */
+function partsOf(strip: Polygon, cover: Polygon): readonly Polygon[] {
+  return common([strip], [cover])
+    .filter((shape) => {
+      const { x0, x1, y0, y1 } = boundsOf(shape)
+      return twiceArea(shape) > 0 && x1 - x0 >= inches(1) && y1 - y0 >= LEAST_COURSE
+    })
+    .sort((a, b) => boundsOf(a).x0 - boundsOf(b).x0)
+}
+
+function courseOf(
+  job: Job,
+  d: Dimensions,
+  view: ZoneView,
+  joists: readonly PlacedJoist[],
+  shape: Polygon,
+  name: string,
+): Course {
+  const { size } = job.decking
+  const { x0, x1, y0, y1 } = boundsOf(shape)
+  const board = sectionOf(size).depth
+  const width = ticks(Math.round(y1 - y0))
+  const plain = twiceArea(shape) / 2 >= (x1 - x0) * (y1 - y0) - 1
+  // a course over a rim or a ledger alone is held by the boards that the joists end at
+  const beyond = job.decking.overhang + d.joist.thickness
+  const under = joists.filter(
+    ({ place, from, to }) => place.centre > x0 && place.centre < x1 && from - beyond < y1 && to + beyond > y0,
+  )
+  const turned = shape.map((point) => view.turned({ x: point.x, y: point.y }))
+  const middle = (y0 + y1) / 2
+  return {
+    from: x0,
+    joists: under,
+    member: {
+      id: `decking-${name}`,
+      mark: `D${name}`,
       role: 'decking',
       product: productOf(job, size),
-      length: ticks(d.width + 2 * overhang),
+      length: lengthUp(x1 - x0),
       ripTo: width < board ? width : null,
-      box: { x0: -overhang, x1: d.width + overhang, y0, y1: y0 + width, z0: d.joistTop, z1: d.deckTop },
-      bearings: joists,
+      box: { ...boundsOf(turned), z0: d.joistTop, z1: d.deckTop },
+      ...(plain ? {} : { plan: turned }),
+      ...(view.zone.joists === 'away'
+        ? {}
+        : { line: [view.turned({ x: x0, y: middle }), view.turned({ x: x1, y: middle })] as const }),
+      bearings: under.map(({ member }) => member.id),
       cause: {
         fields: [
           'size.width',
@@ -71,11 +132,29 @@ export function frameDecking(
           'decking.overhang',
           'decking.gap',
           'decking.wallGap',
+          ...shapeFields(job),
         ],
         ids: [],
         rule: 'Courses = (depth + overhang − wall gap + gap) ÷ (board + gap), rounded up; the last ripped to what is left (common practice, no source)',
       },
-    }
-  })
-  return { members, short }
+    },
+  }
+}
+
+/** What decking covers of a zone, in its view. */
+export function coverOf(job: Job, view: ZoneView): Polygon {
+  const { overhang, wallGap } = job.decking
+  const widths = view.edges.map(({ edge }) =>
+    edge.kind === 'wall' ? wallGap : edge.kind === 'open' ? -overhang : 0,
+  )
+  return insetBy(view.polygon, widths).polygon
+}
+
+function onBounds(bounds: ReturnType<typeof boundsOf>, x: number, y: number): boolean {
+  return (x === bounds.x0 || x === bounds.x1) && (y === bounds.y0 || y === bounds.y1)
+}
+
+/** 1: b, 2: c. */
+function letter(part: number): string {
+  return String.fromCharCode(97 + part)
 }

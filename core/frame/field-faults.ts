@@ -1,6 +1,6 @@
 import { sectionOf } from '../data/index.ts'
 import type { Fault, Job } from '../job/index.ts'
-import { printLength, ticks } from '../units/index.ts'
+import { printLength, type Ticks, ticks } from '../units/index.ts'
 import { footingDepth } from './footings.ts'
 import type { Post } from './types.ts'
 
@@ -25,16 +25,19 @@ export function postLengthFaults(
 /** Posts moved off their beam, past each other, or so near that their footings meet. */
 export function movedPostFaults(
   job: Job,
-  beams: readonly (readonly Pick<Post, 'number' | 'x'>[])[],
+  beams: readonly {
+    readonly length: number
+    readonly posts: readonly { readonly number: number; readonly at: number }[]
+  }[],
 ): readonly Fault[] {
   if (job.ground.moved.trim() === '') return []
   const apart = Math.max(job.ground.tube, job.ground.base)
   const half = sectionOf(job.frame.postSize).depth / 2
-  return beams.flatMap((posts) =>
+  return beams.flatMap(({ length, posts }) =>
     posts.flatMap((post, i): readonly Fault[] => {
       const before = posts[i - 1]
-      const off = post.x < half || post.x > job.size.width - half
-      if (!off && (before === undefined || post.x - before.x >= apart)) return []
+      const off = post.at < half || post.at > length - half
+      if (!off && (before === undefined || post.at - before.at >= apart)) return []
       return [
         {
           path: 'ground.moved',
@@ -46,6 +49,44 @@ export function movedPostFaults(
       ]
     }),
   )
+}
+
+/** Beams too short for two posts, joists that rest on one support or none. */
+export function supportFaults(
+  job: Job,
+  beams: readonly { readonly length: Ticks; readonly posts: readonly { readonly at: Ticks }[] }[],
+  joists: readonly {
+    readonly centre: number
+    readonly from: number
+    readonly to: number
+    readonly supports: number
+    readonly joists: 'away' | 'along'
+  }[],
+): readonly Fault[] {
+  const footing = Math.max(job.ground.tube, job.ground.base)
+  const faults: Fault[] = []
+  const crowded = beams.find(({ posts }) =>
+    posts.some((post, i) => i > 0 && post.at - (posts[i - 1]?.at ?? post.at) < footing),
+  )
+  if (crowded !== undefined) {
+    faults.push({
+      path: 'shape.outline',
+      message: `a beam ${printLength(crowded.length)} long would have its footings run into each other`,
+      fix: 'make that part of the deck wider, or the footings smaller',
+    })
+  }
+  const bare = joists.find(({ supports }) => supports < 2)
+  if (bare !== undefined) {
+    const place = printLength(ticks(Math.round(bare.centre)))
+    const reach = printLength(ticks(Math.round(bare.to - bare.from)))
+    const where = bare.joists === 'away' ? `${place} from the left end` : `${place} from the wall`
+    faults.push({
+      path: 'shape.outline',
+      message: `the joist ${where}, ${reach} long, would rest on ${bare.supports === 0 ? 'nothing' : 'one support alone'}`,
+      fix: 'make the deck deeper there, name a wall that carries it, or set the beam back less',
+    })
+  }
+  return faults
 }
 
 /** Footings that cannot be cast as stated. */

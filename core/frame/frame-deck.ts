@@ -1,104 +1,260 @@
 import type { Fault, Job } from '../job/index.ts'
-import type { Layout } from '../layout/index.ts'
-import { fail, ok, type Result } from '../units/index.ts'
-import { beamOf, framePlies } from './beams.ts'
-import { frameBlocking } from './blocking.ts'
+import { type Layout, type SupportLine, type ViewEdge, type ZoneView, zoneView } from '../layout/index.ts'
+import { fail, ok, type Result, type Ticks, ticks } from '../units/index.ts'
+import { BeamMarks, beamOf, framePlies, lineLength } from './beams.ts'
+import { type Blocking, frameBlocking } from './blocking.ts'
 import { connectorsOf } from './connectors.ts'
-import { frameDecking } from './decking.ts'
-import { dimensionsOf } from './dimensions.ts'
-import { footingFaults, movedPostFaults, postLengthFaults } from './field-faults.ts'
+import { type Course, frameDecking } from './decking.ts'
+import { type Dimensions, dimensionsOf } from './dimensions.ts'
+import { BoardNames, type EdgeBoard, frameLedgers, frameRims } from './edge-boards.ts'
+import { footingFaults, movedPostFaults, postLengthFaults, supportFaults } from './field-faults.ts'
 import { footingUnder } from './footings.ts'
-import { allJoistCentres, innerJoistCentres } from './joist-centres.ts'
-import { frameJoists, joistIds } from './joists.ts'
-import { frameLedger, frameRims } from './ledger-and-rims.ts'
+import { joistGroups } from './joist-groups.ts'
+import { joistPlaces } from './joist-places.ts'
+import { frameJoists, JoistNames, type PlacedJoist } from './joists.ts'
 import { layoutNotes } from './notes.ts'
-import { placePosts, postMember, withLength } from './posts.ts'
-import { beamRun, deckingRun, joistLines, ledgerRun, rimRun } from './runs.ts'
+import { type PlacedPost, type PostOnBeam, placePosts, postMember, withLength } from './posts.ts'
+import { beamRun, deckingRun, ledgerRun, linesAlong, rimRun } from './runs.ts'
 import { diagonal } from './set-out.ts'
-import type { Frame } from './types.ts'
+import type { Beam, Frame, FrameRun, JoistGroup, Member, Post } from './types.ts'
 
 /** Puts wood on a layout: every member, post, footing, connector and run, or the named faults that forbid it. */
 export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Fault[]> {
   const d = dimensionsOf(job)
-  const supports = layout.zones.flatMap((zone) => zone.supports)
-  const centres = allJoistCentres(
-    innerJoistCentres(d.width, job.frame.joists.spacing, d.joist.thickness, job.frame.joists.layoutFrom),
-    d.width,
-    d.joist.thickness,
-  )
-  const ids = joistIds(centres.length)
-
-  let nextNumber = 1
-  const placed = supports.flatMap((line) => {
-    if (line.beam === null) return []
-    const posts = placePosts(job, d, line, line.beam, nextNumber)
-    nextNumber += posts.length
-    return [{ line, beam: line.beam, posts }]
-  })
+  const zones = frameZones(job, d, layout)
+  const placed = placeAllPosts(job, d, layout)
   const faults = [
     ...footingFaults(job),
-    ...movedPostFaults(
-      job,
-      placed.map((one) => one.posts),
-    ),
-    ...postLengthFaults(
-      job,
-      placed.flatMap((one) => one.posts),
-    ),
+    ...movedPostFaults(job, placed.map(asNumbered)),
+    ...supportFaults(job, placed.map(asNumbered), zones.flatMap(asStretches)),
+    ...postLengthFaults(job, [...new Set(placed.flatMap(({ posts }) => posts.map(({ post }) => post)))]),
   ]
   if (faults.length > 0) return fail(faults)
 
-  const carried = placed.map(({ line, beam, posts: places }) => {
-    const posts = places.map(withLength)
-    const plies = framePlies(job, d, line, beam, posts)
-    const blocking = frameBlocking(job, d, line, beam, centres)
-    return { beam: beamOf(job, line, beam, plies, posts), posts, plies, blocking }
-  })
-  const posts = carried.flatMap((one) => one.posts)
+  const carried = carriedBeams(job, d, zones, placed)
+  const posts = carried.flatMap((one) => one.own)
   const beams = carried.map((one) => one.beam)
-  const ledger = frameLedger(job, d)
-  const joists = frameJoists(
-    job,
-    d,
-    centres,
-    supports.map((line) => line.id),
-  )
-  const rims = frameRims(job, d, ids)
-  const decking = frameDecking(job, d, ids)
-  const lines = joistLines(centres)
+  const beamById = new Map(beams.map((beam) => [beam.id, beam]))
+  const joists = zones.flatMap((zone) => zone.joists)
+  const boards = zones.flatMap((zone) => zone.boards)
+  const courses = zones.flatMap((zone) => zone.courses)
   const footings = posts.map((post) => footingUnder(job, post))
-
+  const { width, depth } = job.size
   return ok({
     members: [
-      ...ledger,
-      ...joists,
-      ...rims,
+      ...boards.filter(({ kind }) => kind === 'ledger').flatMap(({ plies }) => plies),
+      ...joists.map(({ member }) => member),
+      ...boards.filter(({ kind }) => kind === 'rim').flatMap(({ plies }) => plies),
       ...carried.flatMap((one) => one.plies),
       ...carried.flatMap((one) => one.blocking.blocks),
-      ...posts.map((post) => postMember(job, d, post)),
-      ...decking.members,
+      ...posts.map((post) => postMember(job, d, post, beamById.get(post.beamId) ?? straight)),
+      ...courses.map(({ member }) => member),
     ],
     beams,
     posts,
     footings,
     connectors: connectorsOf(job, joists, beams, posts),
     runs: [
-      ...ledger.map((member) => ledgerRun(member, lines)),
-      ...(['rear', 'front'] as const).flatMap((side) => {
-        const plies = rims.filter((rim) => rim.id.startsWith(`rim-${side}`))
-        return plies.length > 0 ? [rimRun(side, plies, lines, d.width)] : []
-      }),
+      ...zones.flatMap(edgeRuns),
       ...carried.map((one) => beamRun(job, one.beam, one.plies, one.posts)),
-      deckingRun(decking.members, lines, job.decking.overhang),
+      ...deckingRuns(courses),
     ],
-    joistCentres: centres,
+    joistGroups: groupsOf(zones),
+    areaSquareFeet: layout.areaSquareFeet,
+    joistCentres: centresOf(zones[0]?.joists ?? []),
     layoutNotes: layoutNotes(
       job,
       footings,
       posts,
       carried.map((one) => ({ beam: one.beam, leftOut: one.blocking.leftOut })),
-      decking.short,
+      ticks(Math.max(0, ...zones.map(({ short }) => short))),
     ),
-    longDiagonal: diagonal(d.width, d.depth),
+    longDiagonal: diagonal(width, depth),
   })
+}
+
+/** Groups of all zones, numbered through the deck. */
+function groupsOf(zones: readonly FramedZone[]): readonly JoistGroup[] {
+  const groups: JoistGroup[] = []
+  for (const { id, joists } of zones) groups.push(...joistGroups(id, joists, groups.length + 1))
+  return groups
+}
+
+/** A line along the house, for a post that names no beam of the frame. */
+const straight: Pick<Beam, 'line'> = {
+  line: [
+    { x: 0, y: 0 },
+    { x: 1, y: 0 },
+  ],
+}
+
+interface FramedZone {
+  readonly id: string
+  readonly view: ZoneView
+  readonly joists: readonly PlacedJoist[]
+  readonly boards: readonly EdgeBoard[]
+  readonly courses: readonly Course[]
+  readonly short: Ticks
+}
+
+function frameZones(job: Job, d: Dimensions, layout: Layout): readonly FramedZone[] {
+  const joistNames = new JoistNames()
+  const boardNames = new BoardNames()
+  let firstCourse = 1
+  return layout.zones.map((zone): FramedZone => {
+    const view = zoneView(job, zone)
+    const across = layout.outline.map((corner) => view.turned(corner).x)
+    const places = joistPlaces(job, view, [Math.min(...across), Math.max(...across)], d.joist.thickness)
+    const ledgers = frameLedgers(job, d, view, boardNames)
+    // a rim names the joists that end at it, and they name it as what their length ends at
+    const rimIds = frameRims(job, d, view, () => [], boardNames.copy())
+    const ids = new Map([
+      ...ledgers.map(({ edge, id }) => [edge.index, id] as const),
+      ...rimIds.map(({ edge, plies }) => [edge.index, plies[0]?.id ?? ''] as const),
+    ])
+    const joists = frameJoists(job, d, { view, supports: zone.supports }, places, ids, joistNames)
+    const joistsAt = (edge: ViewEdge) => meeting(joists, edge).map(({ member }) => member.id)
+    const rims = frameRims(job, d, view, joistsAt, boardNames)
+    const decking = frameDecking(job, d, view, joists, firstCourse)
+    firstCourse += decking.rows
+    return {
+      id: zone.id,
+      view,
+      joists,
+      boards: [...ledgers, ...rims],
+      courses: decking.courses,
+      short: decking.short,
+    }
+  })
+}
+
+/** Joists that start or end at an edge. */
+function meeting(joists: readonly PlacedJoist[], edge: ViewEdge): readonly PlacedJoist[] {
+  return joists.filter(
+    ({ place }) => place.startsAt?.index === edge.index || place.endsAt?.index === edge.index,
+  )
+}
+
+function asStretches({ view, joists }: FramedZone) {
+  return joists.map(({ place, from, to, supports }) => ({
+    centre: place.centre,
+    from,
+    to,
+    supports: supports.length,
+    joists: view.zone.joists,
+  }))
+}
+
+interface PlacedBeam {
+  readonly line: SupportLine
+  readonly spec: 'front' | 'rear'
+  readonly posts: readonly PostOnBeam<PlacedPost>[]
+  /** posts that no beam before it stands on */
+  readonly own: readonly PlacedPost[]
+}
+
+function asNumbered({ line, posts }: PlacedBeam) {
+  return { length: lineLength(line), posts: posts.map(({ post, at }) => ({ number: post.number, at })) }
+}
+
+/** Each beam once, numbered through the deck. */
+function placeAllPosts(job: Job, d: Dimensions, layout: Layout): readonly PlacedBeam[] {
+  const placed: PlacedBeam[] = []
+  let nextNumber = 1
+  for (const line of layout.zones.flatMap((zone) => zone.supports)) {
+    if (line.beam === null || placed.some((one) => one.line.id === line.id)) continue
+    const meets = line.cuts[0]?.meets ?? null
+    const before = placed.find((one) => one.line.id === meets)
+    const joint = before?.posts.at(-1)?.post ?? null
+    const posts = placePosts(job, d, line, line.beam, nextNumber, joint)
+    const own = posts.map(({ post }) => post).filter((post) => post !== joint)
+    nextNumber += own.length
+    placed.push({ line, spec: line.beam, posts, own })
+  }
+  return placed
+}
+
+interface CarriedBeam {
+  readonly beam: Beam
+  readonly posts: readonly PostOnBeam[]
+  readonly own: readonly Post[]
+  readonly plies: readonly Member[]
+  readonly blocking: Blocking
+}
+
+function carriedBeams(
+  job: Job,
+  d: Dimensions,
+  zones: readonly FramedZone[],
+  placed: readonly PlacedBeam[],
+): readonly CarriedBeam[] {
+  const marks = new BeamMarks()
+  const cut = new Map(placed.flatMap(({ own }) => own).map((post) => [post, withLength(post)]))
+  return placed.map(({ line, spec, posts, own }) => {
+    const stood = posts.flatMap(({ post, at }) => {
+      const whole = cut.get(post)
+      return whole === undefined ? [] : [{ post: whole, at }]
+    })
+    const zone = zones.find(({ joists }) =>
+      joists.some(({ supports }) => supports.some(({ id }) => id === line.id)),
+    )
+    const view = zone?.view ?? zones[0]?.view
+    if (view === undefined) throw new Error('a deck has a zone')
+    const mark = marks.next(line.key)
+    const ids = stood.map(({ post }) => post.id)
+    const plies = framePlies(job, d, view, line, spec, mark, ids)
+    return {
+      beam: beamOf(job, line, spec, mark, plies, stood),
+      posts: stood,
+      own: own.flatMap((post) => cut.get(post) ?? []),
+      plies,
+      blocking: frameBlocking(job, d, view, line, zone?.joists ?? []),
+    }
+  })
+}
+
+function edgeRuns({ view, joists, boards }: FramedZone): readonly FrameRun[] {
+  return boards.map((one) => {
+    const [first] = one.plies
+    if (first === undefined) throw new Error(`${one.id} has no ply`)
+    const seen = view.polygon[view.edges.indexOf(one.edge)]
+    const next = view.polygon[(view.edges.indexOf(one.edge) + 1) % view.polygon.length]
+    const span = Math.abs((next?.x ?? 0) - (seen?.x ?? 0))
+    const stretch = Math.hypot(span, (next?.y ?? 0) - (seen?.y ?? 0)) / span
+    const left = leftOf(view, first)
+    const lines = linesAlong(meeting(joists, one.edge), left, stretch)
+    return one.kind === 'ledger' ? ledgerRun(first, lines) : rimRun(one, lines)
+  })
+}
+
+/** Left end of a member in the view. */
+function leftOf(view: ZoneView, { box, plan }: Member): number {
+  const corners = plan ?? [
+    { x: box.x0, y: box.y0 },
+    { x: box.x1, y: box.y1 },
+  ]
+  return Math.min(...corners.map((corner) => view.turned(corner).x))
+}
+
+/** Courses that are alike, of one length over the same joists, may be jointed as one run. */
+function deckingRuns(courses: readonly Course[]): readonly FrameRun[] {
+  const alike = new Map<string, Course[]>()
+  for (const course of courses) {
+    const { member, from } = course
+    const key = [from.toFixed(1), member.length, ...(member.ends ?? []), ...member.bearings].join(' ')
+    alike.set(key, [...(alike.get(key) ?? []), course])
+  }
+  return [...alike.values()].map((own, i) => {
+    const [first] = own
+    const lines = linesAlong(first?.joists ?? [], first?.from ?? 0)
+    return deckingRun(
+      i === 0 ? 'decking' : `decking-${i + 1}`,
+      own.map(({ member }) => member),
+      lines,
+    )
+  })
+}
+
+function centresOf(joists: readonly PlacedJoist[]): readonly Ticks[] {
+  return [...new Set(joists.map(({ place }) => ticks(place.centre)))]
 }

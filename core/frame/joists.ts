@@ -1,71 +1,188 @@
-import type { Job } from '../job/index.ts'
-import { type Ticks, ticks } from '../units/index.ts'
+import { edgeAt, heightAt, type PlanePoint } from '../geometry/index.ts'
+import { type FieldPath, isRectangle, type Job } from '../job/index.ts'
+import { beamThickness, type SupportLine, type ViewEdge, type ZoneView } from '../layout/index.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
-import type { Box, Cause, Member } from './types.ts'
+import { type Placed, placedBoard } from './footprint.ts'
+import { extentOf, type JoistPlace } from './joist-places.ts'
+import type { Cause, JoistSupport, Member } from './types.ts'
 
-/** Joists and the two end joists, from left to right. */
+/** A joist with its place in the view and what carries it. */
+export interface PlacedJoist {
+  readonly member: Member
+  readonly place: JoistPlace
+  readonly supports: readonly JoistSupport[]
+  /** where its load begins and ends along the joist */
+  readonly from: number
+  readonly to: number
+}
+
+export interface Zoned {
+  readonly view: ZoneView
+  readonly supports: readonly SupportLine[]
+}
+
+/** Numbers joists and end joists through the whole deck. */
+export class JoistNames {
+  #inner = 0
+  #left = false
+  #right = false
+  #further = 2
+
+  inner() {
+    this.#inner += 1
+    return { id: `joist-${this.#inner}`, mark: `J${this.#inner}`, role: 'joist' as const }
+  }
+
+  /** The deck's first end joist and the last one of the same zone say their side, the others are numbered. */
+  end(first: boolean, last: boolean) {
+    const role = 'end joist' as const
+    if (first && !this.#left) {
+      this.#left = true
+      return { id: 'end-joist-left', mark: 'E1', role }
+    }
+    if (last && !this.#right) {
+      this.#right = true
+      return { id: 'end-joist-right', mark: 'E2', role }
+    }
+    this.#further += 1
+    return { id: `end-joist-${this.#further}`, mark: `E${this.#further}`, role }
+  }
+}
+
+/** Joists and end joists of a zone, from left to right. */
 export function frameJoists(
   job: Job,
   d: Dimensions,
-  centres: readonly Ticks[],
-  supports: readonly string[],
-): readonly Member[] {
-  const last = centres.length - 1
-  return centres.map((centre, line) => {
-    const end = line === 0 || line === last
-    const from = end ? d.endJoistsFrom : d.joistsFrom
+  zone: Zoned,
+  places: readonly JoistPlace[],
+  boards: ReadonlyMap<number, string>,
+  names: JoistNames,
+): readonly PlacedJoist[] {
+  const ends = places.filter(({ end }) => end)
+  return places.map((place) => {
+    const supports = supportsOf(job, zone, place)
     return {
-      ...(end
-        ? endJoistNames(line === 0)
-        : { id: `joist-${line}`, mark: `J${line}`, role: 'joist' as const }),
-      product: productOf(job, d.joist.size),
-      length: ticks(d.joistsTo - from),
-      ripTo: null,
-      box: joistBox(d, centre, from),
-      bearings: supports,
-      cause: end ? endJoistCause(job) : joistCause(job),
+      place,
+      supports,
+      ...loaded(zone.view, place),
+      member: {
+        ...(place.end ? names.end(place === ends[0], place === ends.at(-1)) : names.inner()),
+        product: productOf(job, d.joist.size),
+        ripTo: null,
+        ...boardOf(zone.view, place, d),
+        bearings: supports.map(({ id }) => id),
+        cause: place.end ? endCause(job, place, boards) : innerCause(job, place, boards),
+      },
     }
   })
 }
 
-/** Ids of the joist lines in order, end joists included. */
-export function joistIds(lines: number): readonly string[] {
-  return Array.from({ length: lines }, (_, line) =>
-    line === 0 ? 'end-joist-left' : line === lines - 1 ? 'end-joist-right' : `joist-${line}`,
+function boardOf(view: ZoneView, { centre, part }: JoistPlace, d: Dimensions): Placed {
+  const half = d.joist.thickness / 2
+  const { left, right } = part
+  const corner = (x: number, y: number): PlanePoint => ({ x, y })
+  const levels = { z0: d.joistBottom, z1: d.joistTop }
+  return placedBoard(
+    view,
+    [
+      corner(centre - half, left.low),
+      corner(centre - half, left.high),
+      corner(centre + half, right.high),
+      corner(centre + half, right.low),
+    ],
+    levels,
   )
 }
 
-function endJoistNames(left: boolean) {
+/** Ledgers at its ends and every beam that it crosses, from where it starts. */
+function supportsOf(job: Job, { view, supports }: Zoned, place: JoistPlace): readonly JoistSupport[] {
+  const { low, high } = extentOf(place.part)
+  const found = supports.flatMap((line): readonly JoistSupport[] => {
+    const seen = { from: view.turned(line.line.from), to: view.turned(line.line.to) }
+    if (seen.from.x === seen.to.x) return []
+    const at = heightAt(seen, place.centre)
+    const slope = (seen.to.y - seen.from.y) / (seen.to.x - seen.from.x)
+    const skew = Math.round((Math.atan(Math.abs(slope)) * 18_000) / Math.PI)
+    if (line.kind === 'ledger') {
+      const meets = [place.startsAt, place.endsAt].some((edge) => edge?.index === line.edge)
+      return meets ? [{ id: line.id, kind: 'ledger', at, half: 0, skew }] : []
+    }
+    const within =
+      place.centre >= Math.min(seen.from.x, seen.to.x) &&
+      place.centre <= Math.max(seen.from.x, seen.to.x) &&
+      at >= low - 1 &&
+      at <= high + 1
+    if (!within || line.beam === null) return []
+    const half = (beamThickness(job.frame.beams[line.beam]) / 2) * Math.hypot(1, slope)
+    return [{ id: line.id, kind: 'beam', at, half, skew }]
+  })
+  return found
+    .sort((a, b) => a.at - b.at)
+    .filter((one, i, sorted) => i === 0 || one.kind !== 'beam' || one.at - (sorted[i - 1]?.at ?? 0) > 1)
+}
+
+/** Joists carry load from a ledger's face to the outer face of a rim. */
+function loaded(view: ZoneView, place: JoistPlace): { readonly from: number; readonly to: number } {
+  const { low, high } = extentOf(place.part)
+  const outer = (edge: ViewEdge | null, inner: number) => {
+    if (edge === null) return inner
+    const line = edgeAt(view.polygon, view.edges.indexOf(edge))
+    const face = heightAt(line, place.centre)
+    return edge.board === 'ledger' ? face + (edge.role === 'head' ? edge.width : -edge.width) : face
+  }
+  return { from: outer(place.startsAt, low), to: outer(place.endsAt, high) }
+}
+
+function innerCause(job: Job, place: JoistPlace, boards: ReadonlyMap<number, string>): Cause {
   return {
-    id: left ? 'end-joist-left' : 'end-joist-right',
-    mark: left ? 'E1' : 'E2',
-    role: 'end joist' as const,
+    fields: [
+      'size.depth',
+      'size.width',
+      'frame.joists.spacing',
+      'frame.joists.layoutFrom',
+      'frame.rimPlies',
+      ...shapeFields(job),
+    ],
+    ids: boardsAt(place, boards, [false, false]),
+    rule: `Length = depth − ${boardWords(place)}; one at every spacing from the end joist’s outer face (common practice, no source)`,
   }
 }
 
-function joistBox(d: Dimensions, centre: Ticks, from: Ticks): Box {
-  const half = d.joist.thickness / 2
-  return { x0: centre - half, x1: centre + half, y0: from, y1: d.joistsTo, z0: d.joistBottom, z1: d.joistTop }
-}
-
-function joistCause(job: Job): Cause {
+function endCause(job: Job, place: JoistPlace, boards: ReadonlyMap<number, string>): Cause {
+  const laps = place.laps[0] || place.laps[1]
   return {
-    fields: ['size.depth', 'size.width', 'frame.joists.spacing', 'frame.joists.layoutFrom', 'frame.rimPlies'],
-    ids: job.site.attachment === 'ledger' ? ['ledger', 'rim-front-1'] : ['rim-rear-1', 'rim-front-1'],
-    rule:
-      job.site.attachment === 'ledger'
-        ? 'Length = depth − ledger − rim; one at every spacing from the end joist’s outer face (common practice, no source)'
-        : 'Length = depth − two rims; one at every spacing from the end joist’s outer face (common practice, no source)',
+    fields: ['size.depth', 'frame.rimPlies', 'site.attachment', ...shapeFields(job)],
+    ids: boardsAt(place, boards, place.laps),
+    rule: laps
+      ? 'Length = depth − rim: it laps the ledger’s end (common practice, no source)'
+      : `Length = depth − ${boardWords(place)} (common practice, no source)`,
   }
 }
 
-function endJoistCause(job: Job): Cause {
-  return {
-    fields: ['size.depth', 'frame.rimPlies', 'site.attachment'],
-    ids: job.site.attachment === 'ledger' ? ['rim-front-1'] : ['rim-rear-1', 'rim-front-1'],
-    rule:
-      job.site.attachment === 'ledger'
-        ? 'Length = depth − rim: it laps the ledger’s end (common practice, no source)'
-        : 'Length = depth − two rims (common practice, no source)',
-  }
+/** What is taken off a joist's length at its two ends. */
+function boardWords({ startsAt, endsAt }: JoistPlace): string {
+  const boards = [startsAt, endsAt].flatMap((edge) =>
+    edge === null || edge.board === 'none' ? [] : [edge.board],
+  )
+  const [first, second] = boards
+  if (first === undefined) return 'nothing, for it ends at the zone beside'
+  if (second === undefined) return first
+  return first === second ? `two ${first}s` : boards.sort().join(' − ')
+}
+
+/** Ids of the boards at which it ends; those that it laps are not the cause of its length. */
+function boardsAt(
+  { startsAt, endsAt }: JoistPlace,
+  boards: ReadonlyMap<number, string>,
+  laps: readonly [boolean, boolean],
+): readonly string[] {
+  return [laps[0] ? null : startsAt, laps[1] ? null : endsAt].flatMap((edge) => {
+    const id = edge === null ? undefined : boards.get(edge.index)
+    return id === undefined ? [] : [id]
+  })
+}
+
+/** Fields that shape a deck other than a rectangle. */
+export function shapeFields(job: Job): readonly FieldPath[] {
+  return isRectangle(job) ? [] : ['shape.outline', 'shape.zones']
 }

@@ -11,7 +11,7 @@ export function layoutNotes(
   footings: readonly Footing[],
   posts: readonly Post[],
   blocking: readonly {
-    readonly beam: Beam
+    readonly beam: Pick<Beam, 'mark'>
     readonly leftOut: readonly { readonly bay: number; readonly clear: Ticks }[]
   }[],
   deckingShort: Ticks,

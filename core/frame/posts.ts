@@ -1,27 +1,59 @@
 import { sectionOf } from '../data/index.ts'
-import { type BeamSpec, type Job, postList } from '../job/index.ts'
+import { type BeamSpec, isRectangle, type Job, postList } from '../job/index.ts'
 import { groundAt, postFootprint, type SupportLine } from '../layout/index.ts'
 import { ceilTicks, type Ticks, ticks } from '../units/index.ts'
+import { lineLength } from './beams.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
-import type { Member, Post } from './types.ts'
+import { boundsOf } from './footprint.ts'
+import { shapeFields } from './joists.ts'
+import type { Beam, Member, Post } from './types.ts'
 
 /**
  * Centres of a beam's posts from its left end. The end posts keep the stated inset; the others stand at equal
  * distances between, rounded to the nearest 1/16 in, a half up.
  */
-export function postCentres(width: Ticks, spec: BeamSpec): readonly Ticks[] {
-  const gaps = spec.posts - 1
-  const between = width - 2 * spec.inset
-  return Array.from({ length: spec.posts }, (_, i) => {
-    if (i === 0) return spec.inset
-    if (i === gaps) return ticks(width - spec.inset)
-    // (inset + i × between ÷ gaps) to the nearest even tick, in whole numbers
-    return ticks(2 * Math.floor((spec.inset * gaps + i * between + gaps) / (2 * gaps)))
+export function postCentres(width: Ticks, spec: Pick<BeamSpec, 'posts' | 'inset'>): readonly Ticks[] {
+  return centresBetween(spec.inset, ticks(width - spec.inset), spec.posts)
+}
+
+function centresBetween(first: Ticks, last: Ticks, posts: number): readonly Ticks[] {
+  const gaps = posts - 1
+  const between = last - first
+  return Array.from({ length: posts }, (_, i) => {
+    if (i === 0) return first
+    if (i === gaps) return last
+    // (first + i × between ÷ gaps) to the nearest even tick, in whole numbers
+    return ticks(2 * Math.floor((first * gaps + i * between + gaps) / (2 * gaps)))
   })
 }
 
+/** A post not yet cut to a tick; it may come out at no length, which the caller reports. */
+export type PlacedPost = Omit<Post, 'length'> & { readonly exactLength: number }
+
+/** A post under a beam, and how far from the beam's left end. */
+export interface PostOnBeam<P = Post> {
+  readonly post: P
+  readonly at: Ticks
+}
+
 /**
- * Posts of one beam, from left to right.
+ * Where a beam's posts stand along it, moved ones not counted. The beam of a rectangle has as many as are stated;
+ * another has them no farther apart than those would stand, two at least, and a short one a smaller inset. A mitred
+ * end stands on a post at the joint.
+ */
+export function postPlaces(job: Job, line: SupportLine, spec: BeamSpec): readonly Ticks[] {
+  const length = lineLength(line)
+  if (isRectangle(job)) return postCentres(length, spec)
+  const inset = ticks(Math.min(spec.inset, 2 * Math.floor(length / 8)))
+  const first = (line.cuts[0]?.meets ?? null) === null ? inset : ticks(0)
+  const last = (line.cuts[1]?.meets ?? null) === null ? ticks(length - inset) : length
+  const stated = Math.max(1, job.size.width - 2 * spec.inset)
+  const gaps = Math.max(1, Math.ceil(((last - first) * (spec.posts - 1)) / stated))
+  return centresBetween(first, last, gaps + 1)
+}
+
+/**
+ * Posts of one beam, from left to right; at the mitre with the beam before it stands on that one's last post.
  * Length = height − decking − joist − beam − (ground there + projection) − stand-off, rounded up to a tick; it may
  * come out at nothing or less, which the caller reports.
  */
@@ -31,46 +63,60 @@ export function placePosts(
   line: SupportLine,
   beam: 'front' | 'rear',
   firstNumber: number,
-): readonly (Omit<Post, 'length'> & { readonly exactLength: number })[] {
+  joint: PlacedPost | null,
+): readonly PostOnBeam<PlacedPost>[] {
   const spec = job.frame.beams[beam]
   const beamDepth = sectionOf(spec.size).depth
   const moved = new Map(postList(job.ground.moved).map(({ post, length }) => [post, length]))
-  return postCentres(job.size.width, spec).map((place, i) => {
-    const x = ticks(place + (moved.get(firstNumber + i) ?? 0))
-    const ground = groundAt(job, x, line.y)
+  const { from, to } = line.line
+  const whole = Math.hypot(to.x - from.x, to.y - from.y)
+  const way = { x: (to.x - from.x) / whole, y: (to.y - from.y) / whole }
+  const own = joint === null ? 0 : 1
+  return postPlaces(job, line, spec).map((place, i) => {
+    if (i === 0 && joint !== null) return { post: joint, at: place }
+    const number = firstNumber + i - own
+    const at = ticks(place + (moved.get(number) ?? 0))
+    const x = ticks(Math.round(from.x + way.x * at))
+    const y = ticks(Math.round(from.y + way.y * at))
+    const ground = groundAt(job, x, y)
     return {
-      id: `post-${beam}-${i + 1}`,
-      number: firstNumber + i,
-      beam,
-      x,
-      y: line.y,
-      ground,
-      exactLength: d.joistBottom - beamDepth - (ground + job.ground.projection) - job.ground.standoff,
-      cause: {
-        fields: [
-          'size.height',
-          'size.width',
-          `frame.beams.${beam}.posts`,
-          `frame.beams.${beam}.inset`,
-          `frame.beams.${beam}.setback`,
-          `frame.beams.${beam}.size`,
-          'frame.joists.size',
-          'decking.size',
-          ...groundFields(job),
-          'ground.projection',
-          'ground.standoff',
-          ...(moved.has(firstNumber + i) ? ['ground.moved'] : []),
-        ],
-        ids: [`beam-${beam}`],
-        rule:
-          'Length = height − decking − joist − beam − (ground + projection) − stand-off, up to 1/32 in; ' +
-          'inner posts at equal distances, to 1/16 in (common practice, no source)',
+      at,
+      post: {
+        id: `post-${line.key}-${i + 1}`,
+        number,
+        beam,
+        beamId: line.id,
+        x,
+        y,
+        ground,
+        exactLength: d.joistBottom - beamDepth - (ground + job.ground.projection) - job.ground.standoff,
+        cause: {
+          fields: [
+            'size.height',
+            'size.width',
+            `frame.beams.${beam}.posts`,
+            `frame.beams.${beam}.inset`,
+            `frame.beams.${beam}.setback`,
+            `frame.beams.${beam}.size`,
+            'frame.joists.size',
+            'decking.size',
+            ...groundFields(job),
+            'ground.projection',
+            'ground.standoff',
+            ...(moved.has(number) ? ['ground.moved'] : []),
+            ...shapeFields(job),
+          ],
+          ids: [line.id],
+          rule:
+            'Length = height − decking − joist − beam − (ground + projection) − stand-off, up to 1/32 in; ' +
+            'inner posts at equal distances, to 1/16 in (common practice, no source)',
+        },
       },
     }
   })
 }
 
-export function withLength(placed: ReturnType<typeof placePosts>[number]): Post {
+export function withLength(placed: PlacedPost): Post {
   const { exactLength, ...rest } = placed
   return { ...rest, length: ceilTicks(exactLength) }
 }
@@ -81,13 +127,21 @@ function groundFields(job: Job): readonly string[] {
     : ['site.ground.along.fall', 'site.ground.away.fall']
 }
 
-/** The post as a stick of lumber, standing from its base to the beam. */
-export function postMember(job: Job, d: Dimensions, post: Post): Member {
+/** The post as a stick of lumber, standing from its base to the beam, its sides along the beam and across it. */
+export function postMember(job: Job, d: Dimensions, post: Post, beam: Pick<Beam, 'line'>): Member {
   const spec = job.frame.beams[post.beam]
   const footprint = postFootprint(job, spec)
   if (footprint === null)
     throw new Error(`${post.id} is narrower than its beam: the layout lets none through`)
   const top = d.joistBottom - sectionOf(spec.size).depth
+  const [from, to] = beam.line
+  const whole = Math.hypot(to.x - from.x, to.y - from.y)
+  const along = { x: (to.x - from.x) / whole, y: (to.y - from.y) / whole }
+  const corner = (a: number, b: number) => ({
+    x: post.x + (along.x * footprint.along * a - along.y * footprint.across * b) / 2,
+    y: post.y + (along.y * footprint.along * a + along.x * footprint.across * b) / 2,
+  })
+  const plan = [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)]
   return {
     id: post.id,
     mark: `P${post.number}`,
@@ -95,15 +149,9 @@ export function postMember(job: Job, d: Dimensions, post: Post): Member {
     product: productOf(job, job.frame.postSize),
     length: post.length,
     ripTo: null,
-    box: {
-      x0: post.x - footprint.along / 2,
-      x1: post.x + footprint.along / 2,
-      y0: post.y - footprint.across / 2,
-      y1: post.y + footprint.across / 2,
-      z0: top - post.length,
-      z1: top,
-    },
-    bearings: [`footing-${post.beam}-${post.id.split('-').at(-1)}`],
+    box: { ...boundsOf(plan), z0: top - post.length, z1: top },
+    ...(along.x === 0 || along.y === 0 ? {} : { plan }),
+    bearings: [post.id.replace('post', 'footing')],
     cause: post.cause,
   }
 }

@@ -1,8 +1,10 @@
 import type { Job } from '../job/index.ts'
 import { postFootprint } from '../layout/index.ts'
 import { inches, printLength, type Ticks, ticks } from '../units/index.ts'
-import { joistIds } from './joists.ts'
-import type { Beam, FrameRun, Member, Post, RefusedPoint, RunPoint } from './types.ts'
+import type { EdgeBoard } from './edge-boards.ts'
+import type { PlacedJoist } from './joists.ts'
+import type { PostOnBeam } from './posts.ts'
+import type { Beam, FrameRun, Member, RefusedPoint, RunPoint } from './types.ts'
 
 /** Bearing that each end needs at a butt joint, IRC 2021 R507.6.1: 1-1/2 in. */
 const LEAST_BEARING = inches(1.5)
@@ -13,30 +15,39 @@ const LEAST_RIM_PIECE = inches(6)
 /** No piece of decking over fewer joists than this: common practice, no source. */
 const DECKING_SUPPORTS = 3
 
-/** Joist lines as a long member meets them. */
-interface Line {
+/** A joist as a long member meets it. */
+export interface Line {
   readonly id: string
   readonly label: string
-  readonly centre: Ticks
+  /** from the member's left end */
+  readonly at: Ticks
+  /** an end joist of the deck, at an end of the member */
   readonly end: boolean
 }
 
-export function joistLines(centres: readonly Ticks[]): readonly Line[] {
-  const ids = joistIds(centres.length)
-  return centres.map((centre, i) => {
-    const end = i === 0 || i === centres.length - 1
-    return { id: ids[i] ?? '', label: end ? (i === 0 ? 'E1' : 'E2') : `J${i}`, centre, end }
-  })
+/** Joists along a member that lies from one place of the view to another, in order from its left end. */
+export function linesAlong(joists: readonly PlacedJoist[], from: number, stretch = 1): readonly Line[] {
+  return joists.map(({ member, place }, i) => ({
+    id: member.id,
+    label: member.mark,
+    at: ticks(Math.round((place.centre - from) * stretch)),
+    end: member.role === 'end joist' && (i === 0 || i === joists.length - 1),
+  }))
 }
 
 /** Plies of one beam: butt joints over inner posts only. */
-export function beamRun(job: Job, beam: Beam, plies: readonly Member[], posts: readonly Post[]): FrameRun {
+export function beamRun(
+  job: Job,
+  beam: Beam,
+  plies: readonly Member[],
+  posts: readonly PostOnBeam[],
+): FrameRun {
   const spec = job.frame.beams[beam.beam]
   const footprint = postFootprint(job, spec)
   const points: RunPoint[] = []
   const refused: RefusedPoint[] = []
-  posts.forEach((post, i) => {
-    const point = { at: ticks(post.x - beam.from), supportId: post.id, label: `post ${post.number}` }
+  posts.forEach(({ post, at }, i) => {
+    const point = { at, supportId: post.id, label: `post ${post.number}` }
     const end = i === 0 || i === posts.length - 1
     if (end)
       refused.push({
@@ -56,7 +67,7 @@ export function beamRun(job: Job, beam: Beam, plies: readonly Member[], posts: r
     ...runOf(beam.id, `Beam ${beam.mark}`, 'beam ply', plies),
     points,
     refused,
-    supports: posts.map((post) => ticks(post.x - beam.from)),
+    supports: posts.map(({ at }) => at),
     minSupports: 2,
     minPiece: ticks(0),
     cap: several && stagger !== 'none' ? spec.plies - 1 : null,
@@ -71,17 +82,13 @@ export function beamRun(job: Job, beam: Beam, plies: readonly Member[], posts: r
 }
 
 /** One rim: butt joints centred on the ends of inner joists; two plies never at one joist. */
-export function rimRun(
-  side: 'front' | 'rear',
-  plies: readonly Member[],
-  lines: readonly Line[],
-  width: Ticks,
-): FrameRun {
+export function rimRun({ id, key, plies }: EdgeBoard, lines: readonly Line[]): FrameRun {
+  const width = plies[0]?.length ?? ticks(0)
   const points: RunPoint[] = []
   const refused: RefusedPoint[] = []
   for (const line of lines) {
-    const point = { at: line.centre, supportId: line.id, label: line.label }
-    const shorter = ticks(Math.min(line.centre, width - line.centre))
+    const point = { at: line.at, supportId: line.id, label: line.label }
+    const shorter = ticks(Math.min(line.at, width - line.at))
     if (line.end) refused.push({ ...point, why: 'The rim ends at an end joist: there is nothing to join.' })
     else if (shorter < LEAST_RIM_PIECE) {
       refused.push({
@@ -91,10 +98,15 @@ export function rimRun(
     } else points.push(point)
   }
   return {
-    ...runOf(`rim-${side}`, side === 'front' ? 'Front rim' : 'Rear rim', 'rim', plies),
+    ...runOf(
+      id,
+      `${key.startsWith('front') ? 'Front' : 'Rear'} rim${key.replace(/^(front|rear)-?/, ' ').trimEnd()}`,
+      'rim',
+      plies,
+    ),
     points,
     refused,
-    supports: lines.map((line) => line.centre),
+    supports: lines.map((line) => line.at),
     minSupports: 2,
     minPiece: LEAST_RIM_PIECE,
     cap: plies.length > 1 ? 1 : null,
@@ -118,7 +130,7 @@ export function ledgerRun(ledger: Member, lines: readonly Line[]): FrameRun {
     const right = lines[bay + 1]
     if (left === undefined || right === undefined) continue
     const point = {
-      at: ticks(Math.floor((left.centre + right.centre) / 2) - ledger.box.x0),
+      at: ticks(Math.floor((left.at + right.at) / 2)),
       supportId: left.id,
       label: `between ${left.label} and ${right.label}`,
     }
@@ -132,7 +144,7 @@ export function ledgerRun(ledger: Member, lines: readonly Line[]): FrameRun {
     }
   }
   return {
-    ...runOf('ledger', 'Ledger', 'ledger', [ledger]),
+    ...runOf(ledger.id, ledger.id === 'ledger' ? 'Ledger' : `Ledger ${ledger.mark}`, 'ledger', [ledger]),
     points,
     refused,
     supports: [],
@@ -150,11 +162,11 @@ export function ledgerRun(ledger: Member, lines: readonly Line[]): FrameRun {
 }
 
 /** All courses of decking: butt joints at inner joists' centres, no piece over fewer than three joists. */
-export function deckingRun(courses: readonly Member[], lines: readonly Line[], overhang: Ticks): FrameRun {
+export function deckingRun(id: string, courses: readonly Member[], lines: readonly Line[]): FrameRun {
   const points: RunPoint[] = []
   const refused: RefusedPoint[] = []
   lines.forEach((line, i) => {
-    const point = { at: ticks(line.centre + overhang), supportId: line.id, label: line.label }
+    const point = { at: line.at, supportId: line.id, label: line.label }
     const under = Math.min(i + 1, lines.length - i)
     if (line.end)
       refused.push({ ...point, why: 'The course ends past an end joist: there is nothing to join.' })
@@ -163,10 +175,10 @@ export function deckingRun(courses: readonly Member[], lines: readonly Line[], o
     } else points.push(point)
   })
   return {
-    ...runOf('decking', 'Decking', 'decking', courses),
+    ...runOf(id, id === 'decking' ? 'Decking' : `Decking ${id.replace('decking-', '')}`, 'decking', courses),
     points,
     refused,
-    supports: lines.map((line) => ticks(line.centre + overhang)),
+    supports: lines.map((line) => line.at),
     minSupports: DECKING_SUPPORTS,
     minPiece: ticks(0),
     cap: Math.ceil(courses.length / 2),
@@ -190,5 +202,6 @@ function runOf(id: string, label: string, kind: FrameRun['kind'], members: reado
     product: first.product,
     length: first.length,
     memberIds: members.map((member) => member.id),
+    ...(first.ends === undefined ? {} : { ends: first.ends }),
   }
 }

@@ -49,6 +49,18 @@ export interface Box {
   readonly z1: number
 }
 
+/**
+ * Cuts of the left and the right end seen from above, in hundredths of a degree off square; 0 is square. Positive: the
+ * edge away from the house ends further right. Lengths are to the long points.
+ */
+export type EndCuts = readonly [number, number]
+
+/** A place on the plan, in ticks; off the grid where lines meet at an angle. */
+export interface PlanPoint {
+  readonly x: number
+  readonly y: number
+}
+
 /** One stick of lumber as it stands in the deck. A long one may be cut as several pieces (see runs in takeoff). */
 export interface Member {
   /** stable while unrelated fields change, e.g. "joist-7", "beam-front-ply-2" */
@@ -62,6 +74,12 @@ export interface Member {
   /** dimension across, where a board is ripped; else the full width of the size */
   readonly ripTo: Ticks | null
   readonly box: Box
+  /** its shape from above, where that is not its box */
+  readonly plan?: readonly PlanPoint[]
+  /** its middle line from the left end, where it does not lie along the house: what joints are measured on */
+  readonly line?: readonly [PlanPoint, PlanPoint]
+  /** degrees off square in hundredths at its two ends, where one is not square */
+  readonly ends?: EndCuts
   /** ids of what carries it, in order along its length */
   readonly bearings: readonly string[]
   readonly cause: Cause
@@ -72,7 +90,9 @@ export interface Post {
   readonly id: string
   /** number as on the ground, from 1 */
   readonly number: number
+  /** whose field of the job it goes by */
   readonly beam: 'front' | 'rear'
+  readonly beamId: string
   readonly x: Ticks
   readonly y: Ticks
   /** ground above the datum at the post, ticks, exact or nearly so */
@@ -104,16 +124,55 @@ export interface Footing {
 /** A beam as built: its plies are members, its posts are posts. */
 export interface Beam {
   readonly id: string
+  /** whose field of the job it goes by */
   readonly beam: 'front' | 'rear'
+  /** its own name: front, rear, front-b */
+  readonly key: string
   readonly mark: string
   readonly size: LumberSize
   readonly plies: number
   readonly plyIds: readonly string[]
   readonly postIds: readonly string[]
-  /** centre line */
+  /** where its posts stand along it, from its left end; two beams that meet share a post */
+  readonly postsAt: readonly Ticks[]
+  /** centre line; y and from are those of the left end where it does not lie along the house */
   readonly y: Ticks
   readonly from: Ticks
   readonly to: Ticks
+  readonly line: readonly [PlanPoint, PlanPoint]
+  readonly length: Ticks
+}
+
+/** What carries a joist at one place. */
+export interface JoistSupport {
+  /** id of the ledger, the beam or the header */
+  readonly id: string
+  readonly kind: 'ledger' | 'beam' | 'header'
+  /** along the joist from the plan's origin, in ticks: a ledger's face, a beam's centre line */
+  readonly at: number
+  /** half of what it bears on, along the joist; 0 at a ledger's face */
+  readonly half: number
+  /** degrees between a support and square to the joist, in hundredths */
+  readonly skew: number
+}
+
+/** Joists that lie alike. */
+export interface JoistLine {
+  readonly memberIds: readonly string[]
+  /** where load begins and ends: a ledger's face, the outer face of a rim */
+  readonly from: number
+  readonly to: number
+  readonly supports: readonly JoistSupport[]
+  /** deck that each of them carries, from middle to middle of the bays beside it, ticks; the least to the greatest */
+  readonly widths: readonly number[]
+}
+
+/** Joists of a zone that lie on the same supports. */
+export interface JoistGroup {
+  readonly id: string
+  readonly zone: string
+  readonly supports: readonly string[]
+  readonly lines: readonly JoistLine[]
 }
 
 export type ConnectorKind =
@@ -158,6 +217,8 @@ export interface FrameRun {
   readonly supports: readonly Ticks[]
   readonly minSupports: number
   readonly minPiece: Ticks
+  /** cuts of the members' own ends, where one is not square */
+  readonly ends?: EndCuts
   /** most members jointed at one point; null: no limit */
   readonly cap: number | null
   /** true where the cap is a preference with a price, not a rule */
@@ -174,6 +235,8 @@ export interface Frame {
   readonly footings: readonly Footing[]
   readonly connectors: readonly Connector[]
   readonly runs: readonly FrameRun[]
+  readonly joistGroups: readonly JoistGroup[]
+  readonly areaSquareFeet: number
   /** joist centres from the left end, end joists included */
   readonly joistCentres: readonly Ticks[]
   /** set-out of the footings from the deck's corners at the wall */

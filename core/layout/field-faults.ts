@@ -1,20 +1,22 @@
 import { sectionOf } from '../data/index.ts'
-import type { BeamSpec, Fault, Job } from '../job/index.ts'
+import { type BeamSpec, type Fault, isRectangle, type Job } from '../job/index.ts'
 import { printLength, type Ticks, ticks } from '../units/index.ts'
 import { beamThickness, postFootprint } from './beam-on-post.ts'
 
 /** Least bearing of a joist on wood, IRC 2021 R507.6.1: 1-1/2 in. */
 const LEAST_BEARING = ticks(48)
 
-/** What keeps a rectangle from being framed as stated; each fault stands at the field that causes it. */
+/** What keeps a deck from being framed as stated; each fault stands at the field that causes it. */
 export function layoutFaults(job: Job): readonly Fault[] {
   const rim = ticks(sectionOf(job.frame.joists.size).thickness * job.frame.rimPlies)
-  const beams = job.site.attachment === 'freestanding' ? (['front', 'rear'] as const) : (['front'] as const)
+  const rectangle = isRectangle(job)
+  const both = job.site.attachment === 'freestanding' || !rectangle
+  const beams = both ? (['front', 'rear'] as const) : (['front'] as const)
   return [
     ...groundFaults(job),
     ...widthFaults(job),
     ...beams.flatMap((beam) => beamFaults(job, beam, job.frame.beams[beam], rim)),
-    ...depthFaults(job),
+    ...(rectangle ? depthFaults(job) : []),
   ]
 }
 
@@ -106,6 +108,7 @@ function postFaults(job: Job, path: string, spec: BeamSpec): readonly Fault[] {
       fix: `state at least ${printLength(ticks(Math.ceil(post.across / 2)))}, half of the post’s width`,
     })
   }
+  if (!isRectangle(job)) return faults
   const between = job.size.width - 2 * spec.inset
   const footing = Math.max(job.ground.tube, job.ground.base)
   const least = Math.max(post.along, footing)

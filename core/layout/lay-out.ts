@@ -1,25 +1,45 @@
-import type { Fault, Job } from '../job/index.ts'
-import { fail, ok, type Result, TICKS_PER_FOOT, ticks } from '../units/index.ts'
+import { twiceArea } from '../geometry/index.ts'
+import { type Fault, isRectangle, type Job } from '../job/index.ts'
+import { fail, ok, type Result, TICKS_PER_FOOT } from '../units/index.ts'
 import { layoutFaults } from './field-faults.ts'
-import { supportLines } from './supports.ts'
-import type { Layout, Point } from './types.ts'
+import { outlineOf } from './outline.ts'
+import { outlineFaults } from './outline-faults.ts'
+import { LineNames, supportLines } from './supports.ts'
+import type { Layout, SupportLine, Zone } from './types.ts'
+import { zonesOf } from './zones.ts'
 
 /** Outline, zones and support lines of a job, or what keeps it from being framed, each fault at its field. */
 export function layOut(job: Job): Result<Layout, readonly Fault[]> {
-  const faults = layoutFaults(job)
+  const outline = outlineOf(job)
+  const faults = [...(isRectangle(job) ? [] : outlineFaults(job, outline)), ...layoutFaults(job)]
   if (faults.length > 0) return fail(faults)
-  const { width, depth, height } = job.size
-  const zero = ticks(0)
-  const outline: readonly Point[] = [
-    { x: zero, y: zero },
-    { x: width, y: zero },
-    { x: width, y: depth },
-    { x: zero, y: depth },
-  ]
+  const names = new LineNames()
+  const zones = zonesOf(job, outline).map((zone) => ({ ...zone, supports: supportLines(job, zone, names) }))
   return ok({
-    outline,
-    zones: [{ id: 'zone-1', outline, supports: supportLines(job) }],
-    deckTop: height,
-    areaSquareFeet: (width * depth) / TICKS_PER_FOOT ** 2,
+    outline: outline.corners,
+    edges: outline.edges,
+    zones: zones.map((zone) => ({ ...zone, supports: [...zone.supports, ...shared(zone, zones)] })),
+    deckTop: job.size.height,
+    areaSquareFeet: twiceArea(outline.corners) / 2 / TICKS_PER_FOOT ** 2,
   })
+}
+
+/** Beams of other zones on whose seam this zone's joists end. */
+function shared(zone: Zone, zones: readonly Zone[]): readonly SupportLine[] {
+  const ends = zone.edges.filter(({ seam }) => seam === 'other zone’s beam')
+  return zones
+    .filter((other) => other !== zone)
+    .flatMap((other) =>
+      other.supports.filter((line) => {
+        const edge = other.edges[line.edge]
+        return (
+          line.kind === 'beam' &&
+          edge?.seam === 'shared beam' &&
+          ends.some(
+            ({ from, to }) =>
+              from.x === edge.to.x && from.y === edge.to.y && to.x === edge.from.x && to.y === edge.from.y,
+          )
+        )
+      }),
+    )
 }

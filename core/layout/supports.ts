@@ -1,32 +1,130 @@
 import { sectionOf } from '../data/index.ts'
+import { bandAlong, type Segment } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
-import { type Ticks, ticks } from '../units/index.ts'
-import type { SupportLine } from './types.ts'
+import { ticks } from '../units/index.ts'
+import { type BeamLine, beamLines } from './beam-lines.ts'
+import { beamThickness } from './beam-on-post.ts'
+import type { SupportLine, Zone } from './types.ts'
+import { boardEnds, type ZoneView, zoneView } from './zone-view.ts'
 
-/** The lines that carry the joists, from the house outward. */
-export function supportLines(job: Job): readonly SupportLine[] {
-  const { width } = job.size
-  const front = beamLine('front', frontBeamY(job), width)
-  if (job.site.attachment === 'freestanding') {
-    return [beamLine('rear', job.frame.beams.rear.setback, width), front]
+type Bare = Pick<Zone, 'id' | 'joists' | 'edges'>
+
+/** Names of the lines of a deck, each used once: front, front-b, front-c. */
+export class LineNames {
+  readonly #used = new Map<string, number>()
+
+  next(name: string): string {
+    const count = (this.#used.get(name) ?? 0) + 1
+    this.#used.set(name, count)
+    return count === 1 ? name : `${name}-${letters(count)}`
   }
-  const { thickness } = sectionOf(job.frame.joists.size)
-  const ledger: SupportLine = {
-    id: 'ledger',
-    kind: 'ledger',
-    beam: null,
-    y: thickness,
-    from: thickness,
-    to: ticks(width - thickness),
-  }
-  return [ledger, front]
 }
 
-/** Centre line of the front beam: its setback is measured from the front rim's outer face. */
-function frontBeamY(job: Job): Ticks {
-  return ticks(job.size.depth - job.frame.beams.front.setback)
+/** 1: a, 26: z, 27: aa. */
+function letters(count: number): string {
+  const last = String.fromCharCode(97 + ((count - 1) % 26))
+  return count <= 26 ? last : `${letters(Math.floor((count - 1) / 26))}${last}`
 }
 
-function beamLine(beam: 'front' | 'rear', y: Ticks, width: Ticks): SupportLine {
-  return { id: `beam-${beam}`, kind: 'beam', beam, y, from: ticks(0), to: width }
+/** The lines that carry a zone's joists: where they start, from left to right, then where they end. */
+export function supportLines(job: Job, zone: Bare, names: LineNames): readonly SupportLine[] {
+  const view = zoneView(job, zone)
+  return [
+    ...ledgers(view, names),
+    ...beamsOf(job, view, 'rear', names),
+    ...beamsOf(job, view, 'front', names),
+  ]
+}
+
+function ledgers(view: ZoneView, names: LineNames): readonly SupportLine[] {
+  const along = view.edges.flatMap((edge, index) => (edge.board === 'ledger' ? [{ edge, index }] : []))
+  const lines = along.map(({ edge, index }) => {
+    const [, , innerEnd, innerStart] = bandAlong(view.polygon, index, [0, edge.width], boardEnds(view, index))
+    return { edge: edge.index, line: leftToRight({ from: innerStart, to: innerEnd }) }
+  })
+  return lines
+    .sort((a, b) => a.line.from.x - b.line.from.x || a.line.from.y - b.line.from.y)
+    .map(({ edge, line }) => {
+      const id = names.next('ledger')
+      return { ...placed(view, line), id, kind: 'ledger', beam: null, key: id, cuts: [null, null], edge }
+    })
+}
+
+/** Beams of one side; the rear ones are found as the front ones are, in the mirror. */
+function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNames): readonly SupportLine[] {
+  const sign = beam === 'front' ? 1 : -1
+  const count = view.polygon.length
+  const polygon = beam === 'front' ? view.polygon : view.polygon.map(({ x, y }) => ({ x, y: -y })).reverse()
+  // corner i of the mirrored polygon is corner count - 1 - i, so its edge i is edge count - 2 - i
+  const indexOf = (i: number) => (beam === 'front' ? i : (2 * count - 2 - i) % count)
+  const role = beam === 'front' ? 'foot' : 'head'
+  const edgeOf = (i: number) => view.edges[indexOf(i)]
+  const spec = job.frame.beams[beam]
+  const half = beamThickness(spec) / 2
+  const rim = sectionOf(job.frame.joists.size).thickness * job.frame.rimPlies
+  const open = beamLines(polygon, (i) => edgeOf(i)?.role === role && edgeOf(i)?.board === 'rim', {
+    setback: spec.setback,
+    half,
+    rim,
+  })
+  const seams = (['own beam', 'shared beam'] as const).flatMap((seam) =>
+    beamLines(polygon, (i) => edgeOf(i)?.role === role && edgeOf(i)?.edge.seam === seam, {
+      setback: seam === 'own beam' ? half : 0,
+      half: 0,
+      rim: 0,
+    }),
+  )
+  return named([...open, ...seams]).map(({ found, meets, key }) => {
+    const mirror = ({ x, y }: { readonly x: number; readonly y: number }) => ({ x, y: sign * y })
+    const turned = (line: Segment) => ({ from: mirror(line.from), to: mirror(line.to) })
+    return {
+      ...placed(view, turned(found.line)),
+      id: `beam-${key}`,
+      kind: 'beam',
+      beam,
+      key,
+      cuts: [
+        asCut(view, found.cuts[0] && turned(found.cuts[0]), meets[0]),
+        asCut(view, found.cuts[1] && turned(found.cuts[1]), meets[1]),
+      ],
+      edge: view.edges[indexOf(found.edge)]?.index ?? 0,
+    }
+  })
+
+  function named(lines: readonly BeamLine[]) {
+    const keys = lines.map(() => names.next(beam))
+    return lines.map((found, i) => ({
+      found,
+      key: keys[i] ?? beam,
+      meets: [
+        found.meets[0] ? (keys[i - 1] ?? null) : null,
+        found.meets[1] ? (keys[i + 1] ?? null) : null,
+      ] as const,
+    }))
+  }
+}
+
+function asCut(view: ZoneView, cut: Segment | null, meets: string | null): SupportLine['cuts'][number] {
+  return cut === null
+    ? null
+    : {
+        cut: { from: view.turned(cut.from), to: view.turned(cut.to) },
+        meets: meets === null ? null : `beam-${meets}`,
+      }
+}
+
+function leftToRight(line: Segment): Segment {
+  return line.to.x < line.from.x ? { from: line.to, to: line.from } : line
+}
+
+/** A line of the view on the plan. */
+function placed(view: ZoneView, line: Segment): Pick<SupportLine, 'line' | 'y' | 'from' | 'to'> {
+  const from = view.turned(line.from)
+  const to = view.turned(line.to)
+  return {
+    line: { from, to },
+    y: ticks(Math.round(from.y)),
+    from: ticks(Math.round(from.x)),
+    to: ticks(Math.round(to.x)),
+  }
 }

@@ -1,3 +1,4 @@
+import type { Segment } from '../geometry/index.ts'
 import type { Ticks } from '../units/index.ts'
 
 export interface Point {
@@ -5,28 +6,66 @@ export interface Point {
   readonly y: Ticks
 }
 
-/** A line that carries joists: the ledger, a beam's centre line. */
+/** An edge of the outline; number 1 runs from the first stated corner to the second. */
+export interface OutlineEdge {
+  readonly number: number
+  readonly from: Point
+  readonly to: Point
+  readonly kind: 'wall' | 'open'
+}
+
+/** An edge of a zone: on the outline, around an opening, or where it meets another zone. */
+export interface ZoneEdge {
+  readonly from: Point
+  readonly to: Point
+  readonly kind: 'wall' | 'open' | 'seam'
+  /** of the outline's edge that it lies on; null on a seam */
+  readonly number: number | null
+  /** on a seam: what carries joists that end there, or which of two zones has the end joist */
+  readonly seam: 'own beam' | 'shared beam' | 'other zone’s beam' | 'end joist' | 'other zone’s joist' | null
+}
+
+/** A line that carries joists: a ledger, a beam's centre line. */
 export interface SupportLine {
   readonly id: string
   readonly kind: 'ledger' | 'beam'
-  /** 'front' or 'rear' for a beam */
+  /** whose size, plies, posts and inset a beam has; null for a ledger */
   readonly beam: 'front' | 'rear' | null
-  /** ledger: its outer face (where joists butt); beam: its centre line */
+  /** names a beam: front, rear, front-b */
+  readonly key: string
+  /** ledger: its outer face (where joists butt); beam: its centre line; of a line at an angle: its left end */
   readonly y: Ticks
   readonly from: Ticks
   readonly to: Ticks
+  /** the same line from its left end, exact or nearly so */
+  readonly line: Segment
+  /** a beam's ends that are not square: the line of the cut, and the beam that it meets there */
+  readonly cuts: readonly [SlantCut | null, SlantCut | null]
+  /** the edge of the zone that it follows, by index */
+  readonly edge: number
 }
 
-/** A region framed one way. Joists run along y in this version. */
+export interface SlantCut {
+  readonly cut: Segment
+  /** null where it meets none */
+  readonly meets: string | null
+}
+
+/** A region framed one way. */
 export interface Zone {
   readonly id: string
   readonly outline: readonly Point[]
+  /** edge i runs from corner i of the outline to the next */
+  readonly edges: readonly ZoneEdge[]
+  /** the way its joists run: away from the house (along y) or along it */
+  readonly joists: 'away' | 'along'
   readonly supports: readonly SupportLine[]
 }
 
 export interface Layout {
   /** outside of the frame, counter-clockwise seen from above with y away from the house */
   readonly outline: readonly Point[]
+  readonly edges: readonly OutlineEdge[]
   readonly zones: readonly Zone[]
   /** top of the decking above the datum */
   readonly deckTop: Ticks

@@ -1,9 +1,31 @@
 import { describe, expect, it } from 'vitest'
-import { innerJoistCentres } from '../../../core/frame/joist-centres.ts'
+import { joistPlaces } from '../../../core/frame/joist-places.ts'
+import { layOut, zoneView } from '../../../core/layout/index.ts'
 import { inches, toInches } from '../../../core/units/index.ts'
+import { heronLane } from '../../fixtures/heron-lane.ts'
 
-const centres = (width: number, spacing: number, from: 'left' | 'right' = 'left') =>
-  innerJoistCentres(inches(width), inches(spacing), inches(1.5), from).map(toInches)
+/** Centres of the joists between the end joists of a rectangle. */
+function centres(width: number, spacing: number, layoutFrom: 'left' | 'right' = 'left') {
+  const laid = layOut(heronLane)
+  const [zone] = laid.ok ? laid.value.zones : []
+  if (zone === undefined) throw new Error('the demonstration job has a zone')
+  const moved = <P extends { readonly x: number }>(point: P) => ({
+    ...point,
+    x: inches(point.x === 0 ? 0 : width),
+  })
+  const edges = zone.edges.map((edge) => ({ ...edge, from: moved(edge.from), to: moved(edge.to) }))
+  const job = {
+    ...heronLane,
+    frame: {
+      ...heronLane.frame,
+      joists: { ...heronLane.frame.joists, spacing: inches(spacing), layoutFrom },
+    },
+  }
+  const view = zoneView(job, { id: zone.id, joists: 'away', edges })
+  return joistPlaces(job, view, [0, inches(width)], inches(1.5))
+    .filter(({ end }) => !end)
+    .map(({ centre }) => toInches(centre))
+}
 
 describe('joist layout', () => {
   it('marks centres at whole spacings from the outer face of the end joist', () => {

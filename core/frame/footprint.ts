@@ -1,0 +1,60 @@
+import type { PlanePoint, Polygon } from '../geometry/index.ts'
+import type { ZoneView } from '../layout/index.ts'
+import { ceilTicks, type Ticks } from '../units/index.ts'
+import type { Box, Member } from './types.ts'
+
+/** Shorter differences are the noise of floating point, ticks. */
+const NOISE = 1e-6
+
+/** What a member says of its place: always a box, and where it is not square to the axes its shape from above. */
+export type Placed = Pick<Member, 'box' | 'length' | 'plan' | 'line' | 'ends'>
+
+/**
+ * A board's place from its shape in the view: corners from its left end along the near long edge, then back along the
+ * far one. Its length is that to the long points, rounded up; ends that are not square carry their angle.
+ */
+export function placedBoard(
+  view: ZoneView,
+  [a, b, c, d]: readonly [PlanePoint, PlanePoint, PlanePoint, PlanePoint],
+  levels: Pick<Box, 'z0' | 'z1'>,
+): Placed {
+  const length = Math.hypot(b.x - a.x, b.y - a.y)
+  const way = { x: (b.x - a.x) / length, y: (b.y - a.y) / length }
+  const along = ({ x, y }: PlanePoint) => (x - a.x) * way.x + (y - a.y) * way.y
+  const reach = [a, b, c, d].map(along)
+  const across = Math.hypot(...offOf(a, d, way))
+  const shape = [a, b, c, d].map((point) => view.turned({ x: point.x, y: point.y }))
+  const middle = (p: PlanePoint, q: PlanePoint) => view.turned({ x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 })
+  const box = { ...boundsOf(shape), ...levels }
+  const left = angleOf(along(d) - along(a), across)
+  const right = angleOf(along(c) - along(b), across)
+  const level = Math.abs(way.x) < NOISE || Math.abs(way.y) < NOISE
+  return {
+    length: lengthUp(Math.max(...reach) - Math.min(...reach)),
+    box,
+    ...(level && left === 0 && right === 0 ? {} : { plan: shape }),
+    ...(level && view.zone.joists === 'away' ? {} : { line: [middle(a, d), middle(b, c)] as const }),
+    ...(left === 0 && right === 0 ? {} : { ends: [left, right] as const }),
+  }
+}
+
+function offOf(a: PlanePoint, d: PlanePoint, way: PlanePoint): readonly [number, number] {
+  const along = (d.x - a.x) * way.x + (d.y - a.y) * way.y
+  return [d.x - a.x - along * way.x, d.y - a.y - along * way.y]
+}
+
+/** Up to the next tick, past the noise of floating point. */
+export function lengthUp(length: number): Ticks {
+  return ceilTicks(length - NOISE)
+}
+
+/** Degrees off square in hundredths; positive where the far long edge ends further right. */
+function angleOf(shift: number, across: number): number {
+  return Math.round((Math.atan2(shift, across) * 18_000) / Math.PI)
+}
+
+export function boundsOf(shape: Polygon): Pick<Box, 'x0' | 'x1' | 'y0' | 'y1'> {
+  const xs = shape.map(({ x }) => x)
+  const ys = shape.map(({ y }) => y)
+  return { x0: Math.min(...xs), x1: Math.max(...xs), y0: Math.min(...ys), y1: Math.max(...ys) }
+}

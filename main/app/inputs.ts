@@ -4,6 +4,8 @@ import { SIZED_FIELDS } from '../../core/job/index.ts'
 import { MAX_TICKS, TICKS_PER_FOOT, TICKS_PER_INCH, ticks } from '../../core/units/index.ts'
 import type { MethodName, Methods } from '../../shared/contract/index.ts'
 import { dayInput } from './day-input.ts'
+import { firmInput } from './firm-file.ts'
+import { paperInput } from './paper-input.ts'
 import { LONGEST_PRICES } from './price-file.ts'
 import { productInput } from './product-input.ts'
 import { statementInput } from './statement-input.ts'
@@ -103,4 +105,8 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'offcuts.remove': z.strictObject({ ids: z.array(id).max(5000) }),
   'offcuts.takeFromPlan': z.strictObject({ jobId: id }),
   'workbook.make': z.strictObject({ statement: statementInput, jobId: id.optional() }),
+  'papers.preview': paperInput,
+  'papers.make': paperInput,
+  'firm.read': nothing,
+  'firm.save': firmInput,
 }

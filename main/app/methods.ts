@@ -1,13 +1,12 @@
-import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { AppInfo, MethodName, Methods } from '../../shared/contract/index.ts'
-import type { PricedEstimate } from '../exports/workbook/index.ts'
 import type { Pool, Task } from '../workers/index.ts'
-import { faultSentence, isPriced, reasonsForNoPrice } from './estimate-outcome.ts'
 import { fileNameFor } from './job-name.ts'
 import type { JobService } from './job-service.ts'
+import type { PaperService } from './paper-service.ts'
+import { mustBePriced } from './priced.ts'
 import type { Prices } from './prices.ts'
 import type { Rack } from './rack.ts'
-import { type Emit, ServiceError } from './service-types.ts'
+import type { Emit } from './service-types.ts'
 
 /** One line of the program's surface: what runs, and whether it changes what is stored. */
 export interface Method<M extends MethodName> {
@@ -23,11 +22,12 @@ export interface Parts {
   readonly rack: Rack
   readonly pool: Pool
   readonly prices: Prices
+  readonly papers: PaperService
   readonly emit: Emit
 }
 
 /** Every method of the contract on one page. */
-export function methodTable({ info, jobs, rack, pool, prices, emit }: Parts): MethodTable {
+export function methodTable({ info, jobs, rack, pool, prices, papers, emit }: Parts): MethodTable {
   /** tells every window how far a named task is; only its own takes notice */
   const watching = (task: string | undefined): Task =>
     task === undefined ? {} : { task, onProgress: (progress) => emit('work.progress', { task, progress }) }
@@ -116,6 +116,10 @@ export function methodTable({ info, jobs, rack, pool, prices, emit }: Parts): Me
         return rack.takeFrom(job, mustBePriced(result, 'The job cannot be cut yet'))
       },
     },
+    'papers.preview': { mutating: false, run: papers.preview },
+    'papers.make': { mutating: false, run: papers.make },
+    'firm.read': { mutating: false, run: papers.firm },
+    'firm.save': { mutating: true, run: papers.saveFirm },
     'workbook.make': {
       mutating: false,
       run: async ({ statement, jobId }) => {
@@ -128,18 +132,4 @@ export function methodTable({ info, jobs, rack, pool, prices, emit }: Parts): Me
       },
     },
   }
-}
-
-/** The estimate with its price, or a sentence that says what stands in the way. */
-function mustBePriced(result: EstimateResult, refusal: string): PricedEstimate {
-  if (!result.ok) throw new ServiceError('bad-input', sentenceOf(refusal, result.faults.map(faultSentence)))
-  const { estimate } = result
-  if (!isPriced(estimate))
-    throw new ServiceError('bad-input', sentenceOf(refusal, reasonsForNoPrice(estimate)))
-  return estimate
-}
-
-function sentenceOf(refusal: string, reasons: readonly string[]): string {
-  const more = reasons.length > 1 ? ` (and ${reasons.length - 1} more)` : ''
-  return `${refusal}: ${reasons[0] ?? 'the job has no price.'}${more}`
 }

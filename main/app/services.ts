@@ -6,6 +6,7 @@ import { createPool, Stopped } from '../workers/index.ts'
 import { INPUTS } from './inputs.ts'
 import { jobService } from './job-service.ts'
 import { type MethodTable, methodTable } from './methods.ts'
+import { paperService } from './paper-service.ts'
 import { priceService } from './prices.ts'
 import { rackService } from './rack.ts'
 import { ServiceError, type ServiceOptions, type Services } from './service-types.ts'
@@ -24,12 +25,15 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
   if (!opened.ok) throw new ServiceError('store-unusable', opened.error.message)
   const store = opened.value
   const pool = createPool({ workerPath: options.workerPath })
+  const rack = rackService(store, ambient.now, ambient.newId, options.emit)
+  const prices = priceService(store, ambient.now, options.emit)
   const table = methodTable({
     info: { version: options.version, door: options.door },
     jobs: jobService(store, ambient.now, ambient.newId, options.emit),
-    rack: rackService(store, ambient.now, ambient.newId, options.emit),
+    rack,
     pool,
-    prices: priceService(store, ambient.now, options.emit),
+    prices,
+    papers: paperService({ store, pool, prices, rack }),
     emit: options.emit,
   })
   let closing: Promise<void> | null = null

@@ -1,6 +1,7 @@
 import { ticks } from '../../core/units/index.ts'
 import { NO_CUT_LIST } from './cut-list-state.ts'
 import * as steps from './history.ts'
+import { NO_PAPERS } from './papers-state.ts'
 import type { SessionState } from './session-types.ts'
 
 const EMPTY_TAPE = {
@@ -37,6 +38,7 @@ export const CLOSED: SessionState = {
   offcuts: null,
   atSaw: false,
   sawDays: {},
+  papers: NO_PAPERS,
   place: 'frame',
   selected: null,
   hovered: null,

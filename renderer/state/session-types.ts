@@ -7,6 +7,7 @@ import type { JobSummary, PricesInUse, StoredOffcut } from '../../shared/contrac
 import type { CutListState } from './cut-list-state.ts'
 import type { History } from './history.ts'
 import type { News } from './news.ts'
+import type { PapersState } from './papers-state.ts'
 import type { SawDays } from './saw-day.ts'
 
 /** The work places, in the order a job goes. */
@@ -90,6 +91,8 @@ export interface SessionState {
   /** boards are shown one by one, to be marked as they are sawn */
   readonly atSaw: boolean
   readonly sawDays: SawDays
+
+  readonly papers: PapersState
 
   readonly place: Place
   readonly selected: string | null

@@ -8,6 +8,7 @@ import { estimating } from './estimating.ts'
 import { type JobActions, jobActions } from './job-actions.ts'
 import { type LookActions, lookActions } from './look-actions.ts'
 import { notices } from './notices.ts'
+import { type PaperActions, paperActions } from './paper-actions.ts'
 import { type PriceActions, priceActions } from './price-actions.ts'
 import { type RackActions, rackActions } from './rack-actions.ts'
 import { saving } from './saving.ts'
@@ -29,6 +30,7 @@ export interface Session
     SawDayActions,
     SizingActions,
     CutListActions,
+    PaperActions,
     WorkbookActions {
   readonly store: StoreApi<SessionState>
   say(sentence: string): void
@@ -99,6 +101,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     ...sawDayActions(client, store),
     ...sizingActions(client, store),
     ...cutListActions(parts),
+    ...paperActions(parts),
     ...workbookActions(parts),
     openLast() {
       void prices.read(false)

@@ -4,6 +4,7 @@ import { WIDTH } from '../state/tape-range.ts'
 import { BoardsSheet } from './boards/boards-sheet.tsx'
 import { CutListSheet } from './cut-list/cut-list-sheet.tsx'
 import { GroundSheet } from './ground/ground-sheet.tsx'
+import { PagesView } from './papers/pages-view.tsx'
 import { Plan } from './plan.tsx'
 import { PriceSheet } from './price/price-sheet.tsx'
 import { Tape } from './tape/tape.tsx'
@@ -24,6 +25,7 @@ export function Centre() {
       </div>
     )
   }
+  if (place === 'papers') return <PagesView />
   return (
     <>
       <div className={`centre-panes at-${place}`}>

@@ -4,6 +4,7 @@ import type { JointReason, WorkProgress } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { ProductClass } from '../../core/frame/index.ts'
 import type { Fault, FieldPath, JobStatement } from '../../core/job/index.ts'
+import type { Firm, Page, PageOptions, SheetId } from '../../core/papers/index.ts'
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
@@ -62,6 +63,14 @@ export interface Stated {
 /** Work that its caller may watch by `work.progress` and end by `work.stop`; the caller names it, each time otherwise. */
 export interface Watched {
   readonly task?: string | undefined
+}
+
+/** Which sheets, on what paper, and what is stated on each; a date is whatever its user says, '' for none. */
+export interface PaperRequest {
+  readonly only: readonly SheetId[]
+  readonly page: PageOptions
+  readonly date: string
+  readonly revision: string
 }
 
 /**
@@ -151,6 +160,13 @@ export interface Methods {
   /** a stored job was cut: what it used leaves the rack, the offcuts it keeps come onto it; once for each job */
   'offcuts.takeFromPlan': [{ readonly jobId: string }, { readonly used: number; readonly added: number }]
   'workbook.make': [Stated, { readonly fileName: string; readonly base64: string }]
+  /** the pages as they would be printed */
+  'papers.preview': [Stated & PaperRequest, { readonly pages: readonly Page[] }]
+  /** the same pages as one PDF */
+  'papers.make': [Stated & PaperRequest, { readonly fileName: string; readonly base64: string }]
+  /** who makes the papers */
+  'firm.read': [Record<string, never>, Firm]
+  'firm.save': [Firm, Firm]
 }
 
 export interface Events {

@@ -8,6 +8,24 @@ import { markingSheet } from './marking-sheet.ts'
 import { orderSheet } from './order-sheet.ts'
 import { stripsSheet } from './strips-sheet.ts'
 
+/** What each sheet is called, on the sheet and in lists of them. */
+export const SHEET_TITLES: { readonly [id in SheetId]: string } = {
+  framing: 'Framing plan',
+  footings: 'Footing layout',
+  marking: 'Joist marking',
+  cutting: 'Cutting sheet',
+  order: 'Order for the yard',
+  checks: 'Checks for the plan reviewer',
+  section: 'Section and elevations',
+  details: 'Details',
+  steps: 'Build steps',
+  inspections: 'Inspection cards',
+  cost: 'Cost breakdown, internal',
+  quote: 'Quote',
+  record: 'Job record',
+  strips: 'Marking strips, true size',
+}
+
 /** Every sheet of the set by its name, in the order in which they are printed. */
 const MAKERS: { readonly [id in SheetId]?: (source: PaperSource) => Sheet } = {
   framing: framingSheet,

@@ -1,40 +1,130 @@
+import { useEffect } from 'react'
+import { PAPERS, SHEET_IDS, SHEET_TITLES } from '../../../core/papers/index.ts'
+import { plural } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
-import { saveWorkbook } from './save-workbook.ts'
+import { FirmPart } from './firm-part.tsx'
+import { savePapers, saveWorkbook } from './save-workbook.ts'
 
-/** What leaves the program: the workbook and the printed plan. */
+/** The scales a person asks for by name, 1 : n. */
+const SCALES = [
+  { value: '', label: 'as large as fits' },
+  { value: '24', label: '1/2 in = 1 ft' },
+  { value: '32', label: '3/8 in = 1 ft' },
+  { value: '48', label: '1/4 in = 1 ft' },
+  { value: '64', label: '3/16 in = 1 ft' },
+  { value: '96', label: '1/8 in = 1 ft' },
+  { value: '20', label: '1:20' },
+  { value: '50', label: '1:50' },
+  { value: '100', label: '1:100' },
+] as const
+
+/** What leaves the program: which sheets, on what paper, dated how; the firm on them; and the workbook. */
 export function PapersBench() {
   const session = useSession()
   const making = useJob((state) => state.making)
-  const pricing = useJob((state) => state.estimate?.pricing ?? null)
+  const papers = useJob((state) => state.papers)
+  const isPriced = useJob((state) => state.estimate?.pricing != null)
+  const { only, paper, scale, date, revision, pages, busy, firm } = papers
+
+  useEffect(() => {
+    if (firm === null) void session.readFirm()
+  }, [firm, session])
+
   return (
     <>
+      <section className="group" aria-labelledby="sheets-title">
+        <h2 id="sheets-title">Sheets</h2>
+        <fieldset className="paper-choice" aria-labelledby="sheets-title">
+          {SHEET_IDS.map((id) => (
+            <label key={id}>
+              <input
+                type="checkbox"
+                checked={only.includes(id)}
+                onChange={({ target }) =>
+                  session.choosePapers({
+                    only: SHEET_IDS.filter((one) => (one === id ? target.checked : only.includes(one))),
+                  })
+                }
+              />
+              {SHEET_TITLES[id]}
+            </label>
+          ))}
+        </fieldset>
+        <div className="field">
+          <label htmlFor="paper-size">Paper</label>
+          <select
+            id="paper-size"
+            value={paper}
+            onChange={({ target }) => {
+              const chosen = PAPERS.find((one) => one === target.value)
+              if (chosen) session.choosePapers({ paper: chosen })
+            }}
+          >
+            <option value="letter">Letter, 8 1/2 × 11 in</option>
+            <option value="tabloid">Tabloid, 11 × 17 in</option>
+            <option value="a4">A4</option>
+            <option value="a3">A3</option>
+          </select>
+        </div>
+        <div className="field">
+          <label htmlFor="paper-scale">Scale of drawings</label>
+          <select
+            id="paper-scale"
+            value={scale === null ? '' : `${scale}`}
+            onChange={({ target }) =>
+              session.choosePapers({ scale: target.value === '' ? null : Number(target.value) })
+            }
+          >
+            {SCALES.map(({ value, label }) => (
+              <option key={value} value={value}>
+                {label}
+              </option>
+            ))}
+          </select>
+        </div>
+        <div className="field">
+          <label htmlFor="paper-date">Date on them</label>
+          <input
+            id="paper-date"
+            type="date"
+            value={date}
+            onChange={({ target }) => session.choosePapers({ date: target.value })}
+          />
+        </div>
+        <div className="field">
+          <label htmlFor="paper-revision">Revision</label>
+          <input
+            id="paper-revision"
+            type="text"
+            maxLength={40}
+            value={revision}
+            placeholder="by the job’s state"
+            onChange={({ target }) => session.choosePapers({ revision: target.value })}
+          />
+        </div>
+        <button
+          type="button"
+          className="button button-main"
+          disabled={busy === 'file' || only.length === 0 || !isPriced}
+          onClick={() => void savePapers(session)}
+        >
+          {busy === 'file' ? 'Making the PDF' : 'Save as PDF'}
+        </button>
+        <p className="soft">
+          {plural(pages.length, 'page')}. Print at 100 %, not fitted to the page: then the scales are true.
+        </p>
+      </section>
       <section className="group">
         <h2>Workbook</h2>
         <p>
           Summary, order for the yard, cutting plan, members, hardware and concrete, hours, cost and checks,
           with live formulas: a changed price changes the total.
         </p>
-        <button
-          type="button"
-          className="button button-main"
-          disabled={making}
-          onClick={() => saveWorkbook(session)}
-        >
+        <button type="button" className="button" disabled={making} onClick={() => saveWorkbook(session)}>
           {making ? 'Making the workbook' : 'Save the workbook'}
         </button>
-        {pricing && (
-          <p className="soft">
-            Prices of {pricing.bookName}, {pricing.bookDate}.
-          </p>
-        )}
       </section>
-      <section className="group">
-        <h2>Framing plan</h2>
-        <p>One sheet, black on white, as it is drawn here.</p>
-        <button type="button" className="button" onClick={() => window.print()}>
-          Print the framing plan
-        </button>
-      </section>
+      {firm !== null && <FirmPart firm={firm} />}
       <p className="caution">
         <span aria-hidden="true">▲</span> Not a permit and not engineering. Local code and the building
         official govern; what lies outside the tables needs a licensed professional. Call before you dig.

@@ -1,0 +1,66 @@
+import { memo } from 'react'
+import type { Fill, Mark, Page as PaperPage, Tone } from '../../core/papers/index.ts'
+
+/** The printed colours: a paper is white in a dark room too. */
+const TONES: { readonly [tone in Tone]: string } = { ink: '#18232b', soft: '#4f5a62', hair: '#b9b4a8' }
+const FILLS: { readonly [fill in Fill]: string } = {
+  none: 'none',
+  white: '#ffffff',
+  wood: '#f1e6d2',
+  tint: '#eceae4',
+  ink: '#18232b',
+}
+
+/** One page as it will be printed, mark for mark; its width is that of its box. */
+export const Page = memo(function Page({ page }: { readonly page: PaperPage }) {
+  const { width, height, marks, title, number, of } = page
+  return (
+    <svg
+      className="page"
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-label={`Page ${number} of ${of}: ${title}`}
+    >
+      <rect width={width} height={height} fill="#ffffff" />
+      {marks.map((mark, index) => (
+        <Shape key={index} mark={mark} />
+      ))}
+    </svg>
+  )
+})
+
+function Shape({ mark }: { readonly mark: Mark }) {
+  if (mark.kind === 'text') {
+    return (
+      <text
+        x={mark.x}
+        y={mark.y}
+        fontSize={mark.size}
+        fontWeight={mark.weight === 'bold' ? 600 : 400}
+        textAnchor={mark.anchor}
+        fill={TONES[mark.tone]}
+        {...(mark.turned ? { transform: `rotate(-90 ${mark.x} ${mark.y})` } : {})}
+      >
+        {mark.text}
+      </text>
+    )
+  }
+  const pen = {
+    ...(mark.width > 0 ? { stroke: TONES[mark.tone], strokeWidth: mark.width } : {}),
+    ...(mark.dash.length > 0 ? { strokeDasharray: mark.dash.join(' ') } : {}),
+  }
+  switch (mark.kind) {
+    case 'line':
+      return <line x1={mark.x1} y1={mark.y1} x2={mark.x2} y2={mark.y2} {...pen} />
+    case 'circle':
+      return <circle cx={mark.cx} cy={mark.cy} r={mark.r} fill={FILLS[mark.fill]} {...pen} />
+    case 'path':
+      return (
+        <polygon
+          points={mark.points.map(([x, y]) => `${x},${y}`).join(' ')}
+          fill={FILLS[mark.fill]}
+          {...pen}
+        />
+      )
+  }
+}

@@ -1,0 +1,31 @@
+import { type Firm, type Page, type PaperName, type SheetId, USUAL_SHEETS } from '../../core/papers/index.ts'
+
+export interface PapersState {
+  readonly only: readonly SheetId[]
+  readonly paper: PaperName
+  /** 1 : n; null: the largest usual scale that fits */
+  readonly scale: number | null
+  /** as stated, ISO; '' for none */
+  readonly date: string
+  /** '' for none: the papers then carry figures of the job's own state */
+  readonly revision: string
+  readonly firm: Firm | null
+  readonly pages: readonly Page[]
+  /** the request that the pages answer */
+  readonly pagesOf: string
+  readonly busy: 'preview' | 'file' | null
+  readonly failure: string | null
+}
+
+export const NO_PAPERS: PapersState = {
+  only: USUAL_SHEETS,
+  paper: 'letter',
+  scale: null,
+  date: '',
+  revision: '',
+  firm: null,
+  pages: [],
+  pagesOf: '',
+  busy: null,
+  failure: null,
+}

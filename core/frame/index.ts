@@ -1,4 +1,4 @@
-export { footingUnder } from './footings.ts'
+export { footingDepth, footingUnder } from './footings.ts'
 export { frameDeck } from './frame-deck.ts'
 export { postCentres } from './posts.ts'
 export { diagonal, type HoleSetOut, holeSetOut } from './set-out.ts'

@@ -1,5 +1,5 @@
 import type { LpEngine } from '../cutting/index.ts'
-import { estimate } from '../estimate.ts'
+import { type EstimateOptions, estimate } from '../estimate.ts'
 import type { Design, Estimate } from '../estimate-types.ts'
 import type { Fault, Found } from '../job/index.ts'
 import type { Line, OffcutsOnHand, PriceBook } from '../pricing/index.ts'
@@ -38,16 +38,22 @@ export interface GroundAsked {
   /** a hole that was found off its place */
   readonly found?: Found | undefined
   readonly rack?: readonly OffcutsOnHand[]
+  /** plans already made, by the content of their cutting job */
+  readonly known?: NonNullable<EstimateOptions['known']>
 }
+
+/** The report as it crosses a door. */
+export type GroundResult =
+  | { readonly ok: true; readonly ground: GroundReport }
+  | { readonly ok: false; readonly faults: readonly Fault[] }
 
 /** The ground of a stated job by a price book, or what is wrong with the job. */
 export function groundReport(
   statement: unknown,
   book: PriceBook,
   engine: LpEngine,
-  { found, rack = [] }: GroundAsked = {},
+  { found, rack = [], known = new Map() }: GroundAsked = {},
 ): Result<{ readonly estimate: Estimate; readonly ground: GroundReport }, readonly Fault[]> {
-  const known = new Map()
   const result = estimate(statement, book, engine, { rack, known })
   if (!result.ok) return fail(result.faults)
   const made = result.estimate

@@ -2,7 +2,13 @@ export { type ConcreteOrder, concreteOrder } from './concrete-order.ts'
 export { type DiggingWay, diggingWays } from './digging-ways.ts'
 export { type FootingRow, footingSchedule } from './footing-schedule.ts'
 export { type FoundEdit, type FoundOption, foundOff } from './found-off.ts'
-export { type GroundAsked, type GroundReport, groundLines, groundReport } from './ground-report.ts'
+export {
+  type GroundAsked,
+  type GroundReport,
+  type GroundResult,
+  groundLines,
+  groundReport,
+} from './ground-report.ts'
 export { type LayoutCheck, layoutChecks } from './layout-checks.ts'
 export { type Crossing, frameEdges, type LayoutString, layoutStrings } from './layout-strings.ts'
 export { type MeasuredPosts, measuredPosts } from './measured-posts.ts'

@@ -3,6 +3,7 @@ import { type CutListAnswer, type CutListRequest, runCutList } from '../../core/
 import type { JointReason } from '../../core/cutting/index.ts'
 import { estimate } from '../../core/estimate.ts'
 import type { Estimate, EstimateResult } from '../../core/estimate-types.ts'
+import { type GroundAsked, groundReport } from '../../core/ground/index.ts'
 import type { Fault, FieldPath, JobStatement, JsonValue } from '../../core/job/index.ts'
 import { type ProductRest, planTheDay } from '../../core/plan-the-rest.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
@@ -13,6 +14,7 @@ import { loadEngine } from '../workers/lp/index.ts'
 
 /** The core with its engine inside, for a door that waits for one answer and ends. */
 export interface Calculations {
+  ground(statement: JobStatement, book: PriceBook, asked: GroundAsked): ReturnType<typeof groundReport>
   estimate(statement: JobStatement, book: PriceBook): EstimateResult
   /** what the joints of its framing save */
   framingJoints(estimate: Estimate, book: PriceBook): readonly JointReason[]
@@ -29,6 +31,7 @@ export interface Calculations {
 export async function loadCalculations(): Promise<Calculations> {
   const engine = await loadEngine()
   return {
+    ground: (statement, book, asked) => groundReport(statement, book, engine, asked),
     estimate: (statement, book) => estimate(statement, book, engine),
     framingJoints: (made, book) => framingJoints(made, book, engine),
     compareWidths: (statement, book, range) => compareWidths(statement, book, engine, range),

@@ -42,6 +42,22 @@ const widths = z
   })
 
 const listText = z.string().max(LONGEST_LIST)
+const label = z.string().max(200)
+const timelinePlace = z.int().nonnegative()
+const timeline = z
+  .strictObject({
+    keep: timelinePlace,
+    add: z.array(z.strictObject({ label, statement: statementInput })).max(STEPS_KEPT + 1),
+    at: timelinePlace,
+  })
+  .refine(({ keep, add, at }) => at < keep + add.length, {
+    message: 'lies beyond the last state',
+    path: ['at'],
+  })
+
+/** How far a hole is off its place, in ticks either way. */
+const off = z.int().min(-MAX_TICKS).max(MAX_TICKS).transform(ticks)
+
 const columns = z.array(z.enum(MEANINGS)).max(1000)
 const sawLength = z.int().min(0).max(TICKS_PER_FOOT).transform(ticks)
 
@@ -72,6 +88,13 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
     stockColumns: columns.optional(),
     kerf: sawLength,
     endTrim: sawLength,
+  'ground.run': z.strictObject({
+    statement: statementInput,
+    jobId: id.optional(),
+    found: z
+      .strictObject({ post: z.int().min(1).max(999), dx: off, dy: off, barred: z.boolean() })
+      .optional(),
+  }),
     task,
   }),
   'day.replan': z.strictObject({

@@ -76,6 +76,11 @@ export function methodTable({ info, jobs, rack, pool, prices, papers, emit }: Pa
         result: await pool.sizeIt({ statement, book: prices.book(), held }, watching(task)),
       }),
     },
+    'ground.run': {
+      mutating: false,
+      run: ({ statement, jobId, found }) =>
+        pool.ground({ statement, book: prices.book(), rack: rack.onHand(jobId), found: found ?? null }),
+    },
     'cutlist.run': {
       mutating: false,
       run: ({ task, ...request }) => pool.cutList({ request, book: prices.book() }, watching(task)),

@@ -1,6 +1,15 @@
 import type { WidthRange } from '../../core/compare/index.ts'
 import { MEANINGS, type Meaning, type SawSettings } from '../../core/cut-list/index.ts'
-import { type FieldPath, fieldAt, readValue, SIZED_FIELDS } from '../../core/job/index.ts'
+import {
+  type FieldPath,
+  FOUND_WAYS,
+  type Found,
+  type FoundWay,
+  fieldAt,
+  readFound,
+  readValue,
+  SIZED_FIELDS,
+} from '../../core/job/index.ts'
 import type { PageOptions, SheetId } from '../../core/papers/index.ts'
 import { fail, inches, ok, parseLength, type Result, type Ticks, ticks } from '../../core/units/index.ts'
 import type { PaperFormat } from '../app/paper-formats.ts'
@@ -66,6 +75,16 @@ export type Command =
       readonly date: string | null
       readonly revision: string | null
     }
+  | {
+      readonly kind: 'ground'
+      readonly job: string
+      readonly prices: string | null
+      readonly json: boolean
+      /** a hole that was found off its place */
+      readonly found: Found | null
+      /** what is done about it, and the file for the job made so */
+      readonly choose: { readonly way: FoundWay; readonly write: string } | null
+    }
   | { readonly kind: 'check'; readonly job: string; readonly json: boolean }
   | { readonly kind: 'new'; readonly file: string }
   | { readonly kind: 'help' }
@@ -86,6 +105,8 @@ type Option =
   | 'day'
   | 'hold'
   | 'write'
+  | 'found'
+  | 'choose'
   | PaperOption
 
 const OPTIONS: { readonly [command: string]: readonly Option[] } = {
@@ -95,6 +116,7 @@ const OPTIONS: { readonly [command: string]: readonly Option[] } = {
   rest: ['day', 'prices', 'json'],
   size: ['hold', 'write', 'prices', 'json'],
   papers: ['to', 'only', 'paper', 'scale', 'as', 'date', 'revision', 'firm', 'prices'],
+  ground: ['found', 'choose', 'write', 'prices', 'json'],
   check: ['json'],
   new: [],
 }
@@ -154,6 +176,8 @@ function commandOf(name: string, file: string, values: ReadonlyMap<Option, strin
         ? ok({ kind: 'size', job: file, prices, json, hold: hold.value, write: values.get('write') ?? null })
         : hold
     }
+    case 'ground':
+      return readGround(file, values)
     case 'papers':
       return readPaperOptions(file, values)
     case 'new':
@@ -259,6 +283,29 @@ function readColumns(text: string | undefined): Result<readonly Meaning[] | null
     columns.push(meaning)
   }
   return ok(columns)
+}
+
+function readGround(job: string, values: ReadonlyMap<Option, string>): Result<Command, string> {
+  const stated = values.get('found')
+  const way = values.get('choose')
+  const write = values.get('write')
+  const found = stated === undefined ? ok(null) : readFound(stated)
+  if (!found.ok) return fail(`--found: ${found.error.message}; ${found.error.fix}.`)
+  const chosen = FOUND_WAYS.find((one) => one === way)
+  if (way !== undefined && chosen === undefined)
+    return fail(`--choose: there is no way "${way}"${suggestion(way, FOUND_WAYS)}`)
+  if (chosen !== undefined && found.value === null)
+    return fail('--choose needs --found, such as --found "3: 2 in right, 1 1/2 in out".')
+  if ((chosen === undefined) !== (write === undefined))
+    return fail('--choose and --write go together: the job with the chosen way is written to a new file.')
+  return ok({
+    kind: 'ground',
+    job,
+    prices: values.get('prices') ?? null,
+    json: values.has('json'),
+    found: found.value,
+    choose: chosen === undefined || write === undefined ? null : { way: chosen, write },
+  })
 }
 
 /** Fields that sizing is to leave alone, with commas between them. */

@@ -37,6 +37,12 @@ export const HELP = `Kerfwright: estimates and cut plans for residential deck fr
       a file { "name": "…", "lines": ["…"], "terms": ["…"], "validDays": 30,
       "stages": [{ "label": "Deposit", "share": 1000 }, …] }, shares in 1/100 %.
 
+  kerfwright ground JOB.json [--found "3: 2 in right, 1 1/2 in out" [--choose WAY --write FILE]] [--prices FILE] [--json]
+      Footings, holes, strings, concrete by bags or the truck, form tubes from the pieces they are sold in, digging by
+      soil, and posts as they were measured. --found says where a hole was found: right, left, out (away from the house)
+      or back, and rock or pipe where its place is barred; each way to go on is checked, cut and priced. --choose keep,
+      "move along the beam", "drill the anchor anew", "shift the base" or "dig again" with --write makes a new job file.
+
   kerfwright check JOB.json [--json]
       The structural checks alone.
 

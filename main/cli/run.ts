@@ -38,6 +38,10 @@ export async function run(words: readonly string[], version: string, output: Out
       const { runRest } = await import('./commands/rest.ts')
       return runRest(command, output)
     }
+    case 'ground': {
+      const { runGround } = await import('./commands/ground.ts')
+      return runGround(command, output)
+    }
     case 'size': {
       const { runSize } = await import('./commands/size.ts')
       return runSize(command, output)

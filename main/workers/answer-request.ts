@@ -2,6 +2,7 @@ import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import type { JointReason, Watch } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
+import type { GroundResult } from '../../core/ground/index.ts'
 import type { FieldPath, JobStatement } from '../../core/job/index.ts'
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
@@ -30,6 +31,7 @@ export interface Work {
   ): Iterable<CompareRow>
   cutList(request: CutListRequest, book: PriceBook, watch: Watch): CutListAnswer
   sizeIt(statement: JobStatement, book: PriceBook, held: readonly FieldPath[], watch: Watch): SizingResult
+  ground(request: Extract<WorkRequest, { kind: 'ground' }>): GroundResult
   wishPrice(without: JobStatement, wished: JobStatement, book: PriceBook, rack: Rack, watch: Watch): WishPrice
   explainJoints(request: Extract<WorkRequest, { kind: 'joints' }>, watch: Watch): readonly JointReason[]
 }
@@ -65,6 +67,8 @@ function answerOf(request: Exclude<WorkRequest, { kind: 'compare' }>, work: Work
       return { kind: 'sizing', id, result: work.sizeIt(request.statement, book, request.held, watch) }
     case 'cut list':
       return { kind: 'cut list', id, answer: work.cutList(request.request, book, watch) }
+    case 'ground':
+      return { kind: 'ground', id, result: work.ground(request) }
     case 'wish': {
       const { statement, wished, rack } = request
       return { kind: 'wish', id, price: work.wishPrice(statement, wished, book, rack, watch) }

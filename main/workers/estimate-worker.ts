@@ -2,6 +2,7 @@ import { parentPort, workerData } from 'node:worker_threads'
 import { compareWidths } from '../../core/compare/index.ts'
 import { runCutList } from '../../core/cut-list/index.ts'
 import { type EstimateOptions, estimate } from '../../core/estimate.ts'
+import { groundReport } from '../../core/ground/index.ts'
 import { planTheRest } from '../../core/plan-the-rest.ts'
 import { sizeIt } from '../../core/sizing/index.ts'
 import { whyJoints } from '../../core/why-joints.ts'
@@ -30,6 +31,14 @@ const work: Parameters<typeof answerRequest>[1] = {
     compareWidths(statement, book, engine, range, { known, rack, stop, quickFirst: true }),
   cutList: (request, book, watch) => runCutList(request, book, engine, watch),
   sizeIt: (statement, book, held, watch) => sizeIt(statement, book, engine, { held, ...watch }),
+  ground: ({ statement, book, rack, found }) => {
+    const result = groundReport(statement, book, engine, {
+      rack,
+      known,
+      ...(found === null ? {} : { found }),
+    })
+    return result.ok ? { ok: true, ground: result.value.ground } : { ok: false, faults: result.error }
+  },
   wishPrice: (without, wished, book, rack, watch) =>
     wishPrice(without, wished, book, engine, { known, rack, ...watch }),
   explainJoints: ({ statement, book, rack, runId, at }, watch) => {

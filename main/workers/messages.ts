@@ -2,7 +2,8 @@ import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import type { JointReason, WorkProgress } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
-import type { FieldPath, JobStatement } from '../../core/job/index.ts'
+import type { GroundResult } from '../../core/ground/index.ts'
+import type { FieldPath, Found, JobStatement } from '../../core/job/index.ts'
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
@@ -49,6 +50,14 @@ export type WorkRequest =
       readonly book: PriceBook
     }
   | {
+      readonly kind: 'ground'
+      readonly id: number
+      readonly statement: JobStatement
+      readonly book: PriceBook
+      readonly rack: readonly OffcutsOnHand[]
+      readonly found: Found | null
+    }
+  | {
       readonly kind: 'wish'
       readonly id: number
       readonly statement: JobStatement
@@ -72,6 +81,7 @@ export type WorkAnswer =
   | { readonly kind: 'rest'; readonly id: number; readonly answer: RestAnswer }
   | { readonly kind: 'cut list'; readonly id: number; readonly answer: CutListAnswer }
   | { readonly kind: 'sizing'; readonly id: number; readonly result: SizingResult }
+  | { readonly kind: 'ground'; readonly id: number; readonly result: GroundResult }
   | { readonly kind: 'wish'; readonly id: number; readonly price: WishPrice }
   | { readonly kind: 'joints'; readonly id: number; readonly reasons: readonly JointReason[] }
   | { readonly kind: 'progress'; readonly id: number; readonly progress: WorkProgress }

@@ -2,7 +2,8 @@ import type { CompareRow } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import type { JointReason } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
-import type { FieldPath, JobStatement } from '../../core/job/index.ts'
+import type { GroundResult } from '../../core/ground/index.ts'
+import type { FieldPath, Found, JobStatement } from '../../core/job/index.ts'
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
@@ -14,6 +15,13 @@ import { EstimateQueue, type EstimateWanted } from './estimate-queue.ts'
 import { KeptRows, stepsOf } from './kept-rows.ts'
 import { LatestRun, type Task } from './latest-run.ts'
 import { Recent } from './recent.ts'
+
+export interface GroundWanted {
+  readonly statement: JobStatement
+  readonly book: PriceBook
+  readonly rack: readonly OffcutsOnHand[]
+  readonly found: Found | null
+}
 
 export interface WishWanted {
   readonly statement: JobStatement
@@ -59,6 +67,7 @@ export interface Pool {
   cutList(wanted: CutListWanted, task?: Task): Promise<CutListAnswer>
   sizeIt(wanted: SizingWanted, task?: Task): Promise<SizingResult>
   planTheRest(wanted: RestWanted, task?: Task): Promise<RestAnswer>
+  ground(wanted: GroundWanted): Promise<GroundResult>
   wishPrice(wanted: WishWanted, task?: Task): Promise<WishPrice>
   explainJoints(wanted: JointsWanted, task?: Task): Promise<readonly JointReason[]>
   /** ends a task; its answer is what it has by then. @returns whether it ran */
@@ -89,6 +98,11 @@ export function createPool(options: { readonly workerPath: string; readonly pati
     request: (id, wanted) => ({ kind: 'rest', id, ...wanted }),
     answer: (answer) => (answer.kind === 'rest' ? { value: answer.answer } : null),
   })
+  const grounds = new LatestRun<GroundWanted, GroundResult>({
+    ...options,
+    request: (id, wanted) => ({ kind: 'ground', id, ...wanted }),
+    answer: (answer) => (answer.kind === 'ground' ? { value: answer.result } : null),
+  })
   const wishes = new LatestRun<WishWanted, WishPrice>({
     ...options,
     request: (id, wanted) => ({ kind: 'wish', id, ...wanted }),
@@ -99,7 +113,7 @@ export function createPool(options: { readonly workerPath: string; readonly pati
     request: (id, wanted) => ({ kind: 'joints', id, ...wanted }),
     answer: (answer) => (answer.kind === 'joints' ? { value: answer.reasons } : null),
   })
-  const latest = [cutLists, sizings, rests, wishes, joints]
+  const latest = [cutLists, sizings, rests, grounds, wishes, joints]
   const results = new Recent<EstimateResult>(ESTIMATES_KEPT)
   const kept = new KeptRows(DECKS_KEPT)
 
@@ -141,6 +155,7 @@ export function createPool(options: { readonly workerPath: string; readonly pati
     cutList: (wanted, task) => cutLists.run(wanted, task),
     sizeIt: (wanted, task) => sizings.run(wanted, task),
     planTheRest: (wanted, task) => rests.run(wanted, task),
+    ground: (wanted) => grounds.run(wanted),
     wishPrice: (wanted, task) => wishes.run(wanted, task),
     explainJoints: (wanted, task) => joints.run(wanted, task),
     stop: (task) =>

@@ -3,7 +3,8 @@ import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts
 import type { JointReason, WorkProgress } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { ProductClass } from '../../core/frame/index.ts'
-import type { Fault, FieldPath, JobStatement } from '../../core/job/index.ts'
+import type { GroundResult } from '../../core/ground/index.ts'
+import type { Fault, FieldPath, Found, JobStatement } from '../../core/job/index.ts'
 import type { Firm, Page, PageOptions, SheetId } from '../../core/papers/index.ts'
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
@@ -156,6 +157,8 @@ export interface Methods {
     },
     readonly StoredOffcut[],
   ]
+  /** everything in the ground of a job, and what can be done about a hole found off; a new run stops the one before */
+  'ground.run': [Stated & { readonly found?: Found | undefined }, GroundResult]
   'offcuts.remove': [{ readonly ids: readonly string[] }, { readonly removed: number }]
   /** a stored job was cut: what it used leaves the rack, the offcuts it keeps come onto it; once for each job */
   'offcuts.takeFromPlan': [{ readonly jobId: string }, { readonly used: number; readonly added: number }]

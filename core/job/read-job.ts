@@ -2,6 +2,7 @@ import { fail, ok, type Result } from '../units/index.ts'
 import { assembleJob } from './assemble-job.ts'
 import { cornerList } from './corner-list.ts'
 import { crossFaults } from './cross-faults.ts'
+import { defaultSetbacks } from './default-setbacks.ts'
 import type { FieldValue } from './field-value.ts'
 import { FIELDS } from './fields.ts'
 import { isObject, kindOf } from './json-shape.ts'
@@ -53,6 +54,7 @@ export function readJob(statement: unknown): Result<ReadJob, readonly Fault[]> {
   }
   impliedChoices(values, new Set(given))
   sizeOfOutline(values)
+  for (const [path, setback] of defaultSetbacks(values, new Set(given))) values.set(path, setback)
   const job = assembleJob(values)
   faults.push(...crossFaults(job, (path) => faults.some((fault) => touches(fault.path, path))))
   return faults.length > 0 ? fail(faults) : ok({ job, given })

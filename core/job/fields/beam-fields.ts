@@ -40,8 +40,8 @@ export function beamFields(side: 'front' | 'rear'): readonly FieldSpec[] {
       max: feet(10),
       boundsReason: 'the beam must lie under the deck, and joists reach only so far past it',
       default: '24 in',
-      help: `From the outer face of the rim on its side to the beam’s centre line. The joists overhang by this much.${only}`,
-      basis: COMMON,
+      help: `From the outer face of the rim on its side to the beam’s centre line. The joists overhang by this much. Left out, it follows the depth: 24 in, and less on a shallow deck.${only}`,
+      basis: `${COMMON}; on a shallow deck what a quarter of the span and IRC 2021, Table R507.6 let joists overhang`,
     },
     {
       path: `${at}.posts`,

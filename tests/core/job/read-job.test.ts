@@ -497,7 +497,7 @@ describe('faults between fields', () => {
       {
         size: { depth: '6 ft' },
         site: { attachment: 'freestanding' },
-        frame: { beams: { front: { setback: '3 ft 1 in' } } },
+        frame: { beams: { front: { setback: '3 ft 1 in' }, rear: { setback: '24 in' } } },
       },
       {
         path: 'frame.beams.front.setback',

@@ -10,7 +10,6 @@ export type SheetId =
   | 'order'
   | 'checks'
   | 'section'
-  | 'details'
   | 'steps'
   | 'cost'
   | 'quote'

@@ -43,7 +43,7 @@ export function carriers(
   const from = job.frame.joists.layoutFrom
   const standing = frame.members.filter(({ role }) => role === 'joist' || role === 'end joist')
   const edges = frame.members
-    .filter(({ role }) => role === 'ledger' || role === 'rim')
+    .filter((member) => (member.role === 'ledger' || member.role === 'rim') && !isSlanting(member))
     .map((member) => ({
       id: member.id,
       mark: member.mark,
@@ -54,7 +54,7 @@ export function carriers(
   const beams = frame.beams.flatMap((beam) => {
     const plies = frame.members.filter(({ id }) => beam.plyIds.includes(id))
     const [first] = plies
-    if (first === undefined) return []
+    if (first === undefined || isSlanting(first)) return []
     const box = plies.reduce((all, { box: one }) => union(all, one), first.box)
     return [{ id: beam.id, mark: beam.mark, label: `${beam.beam} beam ${beam.mark}`, box, plies }]
   })
@@ -100,6 +100,11 @@ export function carriers(
 /** `J7 8'-7 1/4"`, as it is called out to whoever holds the pencil. */
 export function calledOut({ mark, at }: Pick<CarrierMark, 'mark' | 'at'>): string {
   return `${mark} ${printLength(at)}`
+}
+
+/** Not on one of the job's axes: what meets it is marked in place. */
+export function isSlanting({ line }: Member): boolean {
+  return line !== undefined && line[0].x !== line[1].x && line[0].y !== line[1].y
 }
 
 function labelOf({ role, mark }: Member): string {

@@ -1,11 +1,17 @@
 import type { Sheet, SheetId } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { checksSheet } from './checks-sheet.ts'
+import { costSheet } from './cost-sheet.ts'
 import { cuttingSheet } from './cutting-sheet.ts'
 import { footingsSheet } from './footings-sheet.ts'
 import { framingSheet } from './framing-sheet.ts'
+import { inspectionsSheet } from './inspections-sheet.ts'
 import { markingSheet } from './marking-sheet.ts'
 import { orderSheet } from './order-sheet.ts'
+import { quoteSheet } from './quote-sheet.ts'
+import { recordSheet } from './record-sheet.ts'
+import { sectionSheet } from './section-sheet.ts'
+import { stepsSheet } from './steps-sheet.ts'
 import { stripsSheet } from './strips-sheet.ts'
 
 /** What each sheet is called, on the sheet and in lists of them. */
@@ -17,7 +23,6 @@ export const SHEET_TITLES: { readonly [id in SheetId]: string } = {
   order: 'Order for the yard',
   checks: 'Checks for the plan reviewer',
   section: 'Section and elevations',
-  details: 'Details',
   steps: 'Build steps',
   inspections: 'Inspection cards',
   cost: 'Cost breakdown, internal',
@@ -27,13 +32,19 @@ export const SHEET_TITLES: { readonly [id in SheetId]: string } = {
 }
 
 /** Every sheet of the set by its name, in the order in which they are printed. */
-const MAKERS: { readonly [id in SheetId]?: (source: PaperSource) => Sheet } = {
+const MAKERS: { readonly [id in SheetId]: (source: PaperSource) => Sheet } = {
   framing: framingSheet,
+  section: sectionSheet,
   footings: footingsSheet,
   marking: markingSheet,
   cutting: cuttingSheet,
   order: orderSheet,
   checks: checksSheet,
+  steps: stepsSheet,
+  inspections: inspectionsSheet,
+  cost: costSheet,
+  quote: quoteSheet,
+  record: recordSheet,
   strips: stripsSheet,
 }
 
@@ -43,8 +54,5 @@ export const SHEET_IDS = Object.keys(MAKERS) as readonly SheetId[]
 export const USUAL_SHEETS = SHEET_IDS.filter((id) => id !== 'strips')
 
 export function makeSheets(source: PaperSource, only: readonly SheetId[] = USUAL_SHEETS): readonly Sheet[] {
-  return SHEET_IDS.filter((id) => only.includes(id)).flatMap((id) => {
-    const make = MAKERS[id]
-    return make === undefined ? [] : [make(source)]
-  })
+  return SHEET_IDS.filter((id) => only.includes(id)).map((id) => MAKERS[id](source))
 }

@@ -10,7 +10,7 @@ export function permitList({ estimate }: PaperSource): readonly string[] {
     'Footing plan and schedule with places, diameters and depths: sheet “Footing layout”.',
     'Section and elevations with heights over the ground: sheet “Section and elevations”.',
     ledger
-      ? 'Ledger: size, fasteners and flashing: sheet “Details”, and the checks below.'
+      ? 'Ledger: size, fasteners and flashing: sheet “Section and elevations”, and the checks below.'
       : 'Freestanding: bracing and lateral load: the checks below.',
     `Connectors: ${frame.connectors.map(({ kind, count }) => `${count} ${kind}${count === 1 ? '' : 's'}`).join(', ')}; listed products are chosen at the yard, their sheets go with the permit.`,
     `Frost depth ${printInches(job.site.frostDepth)} and soil: to be confirmed by the office.`,

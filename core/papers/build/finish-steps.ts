@@ -1,0 +1,49 @@
+import { printInches, printLength } from '../../units/index.ts'
+import type { Step } from '../sheet-types.ts'
+import type { PaperSource } from '../source.ts'
+
+/** Decking, stairs, guard, the last inspection. */
+export function finishSteps({ job, frame, checks }: PaperSource['estimate']): readonly Step[] {
+  const courses = frame.members.filter(({ role }) => role === 'decking')
+  const ripped = courses.filter(({ ripTo }) => ripTo !== null)
+  const { gap, wallGap, overhang } = job.decking
+  const stairs = frame.members.some(({ role }) => role === 'stringer')
+  const guard = checks.filter(({ title }) => title === 'Guard').map(({ message }) => message)
+  return [
+    {
+      text: `Lay ${courses.length} courses of decking, from the house outward, joints on joists as the cutting sheet says.`,
+      notes: [
+        gap === 0
+          ? 'Wet treated boards are laid tight: they open a gap as they dry.'
+          : `Gap ${printInches(gap)}${wallGap > 0 ? `, ${printInches(wallGap)} off the wall` : ''}; boards laid wet are laid tight, for they shrink.`,
+        `Ends run ${printInches(overhang)} past the frame: leave them long, snap a line, cut them in one pass.`,
+        ...(ripped.length > 0
+          ? [
+              `Ripped: ${ripped.map(({ mark, ripTo }) => `${mark} to ${printInches(ripTo ?? overhang)}`).join(', ')}.`,
+            ]
+          : []),
+        'After every fifth course measure what is left at both ends: the same, or close the difference over the next courses.',
+      ],
+    },
+    ...(stairs
+      ? [
+          {
+            text: 'Build the stairs as on their own drawing: equal risers, stringers on firm ground, handrail.',
+          },
+        ]
+      : []),
+    {
+      text: job.scope.guard.included
+        ? 'Set the guard’s posts and rails as their maker or the drawing says.'
+        : 'No guard is in this job.',
+      notes: guard,
+      cautions: [
+        'Where the drop is more than 30 in no one goes on the deck without a guard or a temporary rail.',
+      ],
+    },
+    { text: 'INSPECTION: final.', notes: ['See the inspection card “Final”.'] },
+    {
+      text: `Clear up: nails off the ground with a magnet, offcuts to the rack or away; treated wood is not burnt. Check the first weeks: screws proud of the wood, water lying, a post off plumb. Top of decking ${printLength(job.size.height)}.`,
+    },
+  ]
+}

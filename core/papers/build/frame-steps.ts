@@ -1,0 +1,111 @@
+import { printInches, printLength, ticks } from '../../units/index.ts'
+import { carriers } from '../marking/carriers.ts'
+import type { Step } from '../sheet-types.ts'
+import type { PaperSource } from '../source.ts'
+
+type Source = PaperSource['estimate']
+
+/** Ledger, posts, beams, joists, blocking: in the order in which each carries the next. */
+export function frameSteps(estimate: Source): readonly Step[] {
+  return [...ledgerSteps(estimate), ...postSteps(estimate), ...joistSteps(estimate)]
+}
+
+function ledgerSteps({ job, frame, checks, layout }: Source): readonly Step[] {
+  const ledger = frame.members.find(({ role }) => role === 'ledger')
+  if (ledger === undefined) return []
+  const said = (title: string): readonly string[] =>
+    checks.filter((check) => check.title === title).map(({ message }) => message)
+  const below = ticks(Math.round(layout.deckTop - ledger.box.z1))
+  return [
+    {
+      text: 'Take the siding off where the ledger goes and look at what is behind it: a sound band of solid wood, no rot, no foam, no brick.',
+      cautions: [
+        'Where it is anything else, stop: a ledger may not hang on it. A freestanding deck, or a designer.',
+      ],
+    },
+    {
+      text: `Strike the ledger’s top line, level: ${printLength(below)} under the top of the decking.`,
+      notes: [
+        `The decking’s top is ${printLength(job.size.height)} over the ground at the wall’s left end. Measure it from the door sill too: the decking must lie below it.`,
+      ],
+    },
+    {
+      text: 'Membrane on the wall, ledger over it, then a Z flashing with a drip edge over the ledger’s top, and the house’s own barrier lapped over the flashing. Water runs out, never in.',
+    },
+    {
+      text: `Prop the ledger, level it, and fasten it as checked.`,
+      notes: [
+        ...said('Ledger fasteners'),
+        ...said('Places of ledger fasteners'),
+        ...said('Lateral load connection'),
+      ],
+      cautions: ['Nails alone do not hold a ledger. Decks fall when ledgers come off.'],
+    },
+  ]
+}
+
+function postSteps({ job, frame }: Source): readonly Step[] {
+  const lengths = frame.posts.map(({ number, length }) => `post ${number} ${printLength(length)}`)
+  return [
+    {
+      text: 'Bolt the post bases to the anchors, each turned square to the strings.',
+      notes: [
+        `${frame.posts.length} bases with a stand-off of ${printInches(job.ground.standoff)}: end grain stays dry.`,
+      ],
+    },
+    {
+      text: 'Measure each post at its own pier: level over from the ledger or a string, down to the base. Then cut.',
+      notes: [`As drawn: ${lengths.join(', ')}. Off by more than 1/2 in: look for the reason first.`],
+      cautions: ['Brace every post both ways before a beam goes up.'],
+    },
+    {
+      text: 'Nail the beams’ plies together on horses, joints over posts as drawn, crowns up; lift them on and fix the caps.',
+      notes: frame.beams.map(
+        ({ mark, plies, size, postIds }) =>
+          `${mark}: ${plies} plies of ${size} on ${postIds.length} posts; two rows of nails at 16 in, staggered (check the schedule of the code for your plies).`,
+      ),
+      cautions: ['A beam takes two or more people, and a prop under each end until it is fixed.'],
+    },
+  ]
+}
+
+function joistSteps(estimate: Source): readonly Step[] {
+  const { job, frame } = estimate
+  const [carrier] = carriers(estimate, estimate.plans)
+  const count = frame.members.filter(({ role }) => role === 'joist').length
+  const hangers = frame.connectors
+    .filter(({ kind }) => kind === 'joist hanger')
+    .reduce((sum, one) => sum + one.count, 0)
+  const ties = frame.connectors
+    .filter(({ kind }) => kind === 'uplift tie')
+    .reduce((sum, one) => sum + one.count, 0)
+  const blocks = frame.members.filter(({ role }) => role === 'blocking').length
+  return [
+    {
+      text: 'Mark ledger, rims and beams from the joist marking sheet: line, and X on the side where the joist stands.',
+      notes:
+        carrier === undefined
+          ? []
+          : [
+              `${carrier.label}: first line ${carrier.marks[0]?.mark ?? ''} at ${printLength(carrier.marks[0]?.at ?? ticks(0))}.`,
+            ],
+    },
+    {
+      text: `Set the two end joists, pull the frame square, then the ${count} joists: crown up, tops flush.`,
+      notes: [
+        `Square when both diagonals are ${printLength(frame.longDiagonal)}. ${hangers > 0 ? `${hangers} hangers, every hole filled with the nail it is listed for.` : ''}`,
+      ],
+      cautions: ['Until it is blocked and tied a joist rolls under you: walk on planks.'],
+    },
+    {
+      text: `Fit ${ties} uplift ties, the rims, and ${blocks} blocks over the beams; then the hold-downs.`,
+      notes: ['Every cut and bored hole is brushed with preservative before it is closed.'],
+    },
+    {
+      text: 'INSPECTION: framing, before any decking hides it.',
+      notes: [
+        `See the inspection card “Framing”. Spacing ${printInches(job.frame.joists.spacing)} on centre.`,
+      ],
+    },
+  ]
+}

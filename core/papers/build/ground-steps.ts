@@ -1,0 +1,62 @@
+import { layoutChecks } from '../../ground/index.ts'
+import { printInches, printLength } from '../../units/index.ts'
+import type { Step } from '../sheet-types.ts'
+import type { PaperSource } from '../source.ts'
+
+type Source = PaperSource['estimate']
+
+/** From the permit to the filled hole, with this deck's numbers. */
+export function groundSteps({ job, frame, takeoff, ...rest }: Source): readonly Step[] {
+  const [footing] = frame.footings
+  const [square] = layoutChecks({ job, frame, takeoff, ...rest })
+  if (footing === undefined) return []
+  const count = frame.footings.length
+  const deepest = Math.max(...frame.footings.map(({ depth }) => depth)) as typeof footing.depth
+  const bags = takeoff.volumes.bags
+  return [
+    {
+      text: 'Have the permit in hand and the inspector’s telephone number on the wall. Ask which work he wants to see open.',
+    },
+    {
+      text: 'Call the one-call centre (811 in the United States) days before digging and wait for the marks.',
+      cautions: ['Gas and power lines kill. Within two feet of a mark dig by hand.'],
+    },
+    {
+      text: `Lay out the ${count} holes with strings as on the footing layout, and prove them.`,
+      notes:
+        square === undefined
+          ? []
+          : [`Both diagonals ${printLength(square.measures)}, within ${printLength(square.tolerance)}.`],
+    },
+    {
+      text: `Dig each hole ${printInches(footing.holeDiameter)} across and ${printInches(deepest)} deep or as the schedule says, measured from the ground at that hole. Flatten the bottom; leave the ground under it undisturbed.`,
+      notes: [
+        `About ${takeoff.volumes.holes.toFixed(0)} cu ft to dig in all. Earth lies two feet or more off the edge, on a sheet.`,
+      ],
+      cautions: ['Cover open holes when you leave. No one climbs into a hole that could cave in.'],
+    },
+    {
+      text: 'INSPECTION: open holes. Do not pour before they are seen.',
+      notes: ['See the inspection card “Footings”.'],
+    },
+    {
+      text:
+        footing.base > 0
+          ? `Form the bases, ${printInches(footing.base)} across and ${printInches(footing.baseThickness)} thick, and stand a ${printInches(footing.tube)} tube on each, cut to the length in the schedule.`
+          : `Stand a ${printInches(footing.tube)} tube in each hole, cut to the length in the schedule.`,
+      notes: [
+        `The tube’s top is ${printInches(job.ground.projection)} over the ground there. Put the strings up again: the crossing is the tube’s middle.`,
+      ],
+    },
+    {
+      text: `Mix and pour ${bags} bags (${takeoff.volumes.concrete.toFixed(2)} cu ft before waste). Work it with a rod, strike it level, set the anchor bolt under the crossing, plumb, ${printInches(28 as typeof footing.depth)} of thread showing.`,
+      cautions: ['Wet concrete burns skin and eyes: gloves, long sleeves, goggles; wash at once.'],
+    },
+    {
+      text: 'Let it cure: keep it damp for 3 days; posts and beams after 3 days at the earliest, the full load after 7. In frost, wait longer and cover it. Common practice, no source; the bag says its own.',
+    },
+    {
+      text: 'Backfill in layers of 6 in, tamped, once the concrete is hard. Slope the ground away from each pier.',
+    },
+  ]
+}

@@ -1,0 +1,44 @@
+import type { Sheet } from '../sheet-types.ts'
+import type { PaperSource } from '../source.ts'
+import { costTable } from '../tables/cost-table.ts'
+import { hoursTable } from '../tables/hours-table.ts'
+import { scopeTable } from '../tables/scope-table.ts'
+
+/** Every line from the yard's price to the customer's: for the office, not for the customer. */
+export function costSheet({ estimate, book, firm }: PaperSource): Sheet {
+  const cost = costTable(estimate)
+  const hours = hoursTable(estimate)
+  const lines = estimate.pricing.lines.length
+  return {
+    id: 'cost',
+    title: 'Cost breakdown, internal',
+    audience: 'office',
+    across: false,
+    blocks: [
+      { kind: 'caution', text: 'Internal: shows cost, overhead and margin. Not for the customer.' },
+      {
+        kind: 'text',
+        tone: 'soft',
+        text: `Prices: ${book.name}, ${book.date}, ${book.supplier}. Each line is rounded to the cent once; the lines sum to the totals.`,
+      },
+      {
+        kind: 'table',
+        table: cost,
+        strong: cost.rows.map((_, i) => i).filter((i) => i >= lines),
+        empty: 'No lines.',
+      },
+      { kind: 'table', table: hours, strong: [hours.rows.length - 1], empty: 'No hours.' },
+      { kind: 'table', table: scopeTable(estimate), empty: 'Nothing to say.' },
+      { kind: 'heading', text: 'Before a quote goes out' },
+      {
+        kind: 'checklist',
+        items: [
+          `Ask the yard until when its prices hold; the quote says ${firm.validDays} days.`,
+          'What is “not included” above is said to the customer in words.',
+          'Deposit: some states cap it (for example California: the lesser of $1,000 or 10 %; Maryland, Massachusetts and Maine: a third). From memory; the state’s own rule decides.',
+          'Changes are written and signed before they are built: soil, rot behind the siding, substitutions.',
+        ],
+      },
+    ],
+  }
+}

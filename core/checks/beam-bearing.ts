@@ -8,7 +8,7 @@ import { byLimit, length } from './finding.ts'
 import { judge } from './judge.ts'
 import type { BeamFacts } from './measures.ts'
 import type { Check, Finding } from './types.ts'
-import { feetInches } from './words.ts'
+import { beamName, feetInches } from './words.ts'
 
 type Footprint = NonNullable<ReturnType<typeof postFootprint>>
 
@@ -33,18 +33,18 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     `Least bearing on wood or metal: ${feetInches(least)}`,
   ]
   return judge(job, {
-    id: `beam-bearing-${beam.beam}`,
+    id: `beam-bearing-${beam.key}`,
     title: 'Beam bearing',
     subjects: [beam.id, ...posts.map((post) => post.id)],
     fields: ['frame.postSize', `frame.beams.${beam.beam}.plies`],
     prescriptive: byLimit(IRC_LIMITS.bearingOnWood, length(least), length(each), steps),
     calculated: footprint === null ? null : calculate(context, facts, footprint),
-    good: () => `The ${beam.beam} beam bears fully; a jointed ply has ${feetInches(each)} for each end.`,
+    good: () => `The ${beamName(beam.key)} bears fully; a jointed ply has ${feetInches(each)} for each end.`,
     bad:
       footprint === null
-        ? `The ${beam.beam} beam is thicker than a ${job.frame.postSize} post is wide.`
-        : `A ply of the ${beam.beam} beam jointed over a post has only ${feetInches(each)} for each end.`,
-    uncovered: `No rule covers the bearing of the ${beam.beam} beam`,
+        ? `The ${beamName(beam.key)} is thicker than a ${job.frame.postSize} post is wide.`
+        : `A ply of the ${beamName(beam.key)} jointed over a post has only ${feetInches(each)} for each end.`,
+    uncovered: `No rule covers the bearing of the ${beamName(beam.key)}`,
     remedy: 'Use larger posts.',
     caution: '',
   })

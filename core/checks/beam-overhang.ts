@@ -7,7 +7,7 @@ import { byLimit, length, worse } from './finding.ts'
 import { judge } from './judge.ts'
 import type { BeamFacts } from './measures.ts'
 import type { Check, Finding } from './types.ts'
-import { feetInches } from './words.ts'
+import { beamName, feetInches } from './words.ts'
 
 /** Overhang of each beam past its end posts against a quarter of the span beside it, IRC 2021 R507.5. */
 export function checkBeamOverhangs(context: CheckContext): readonly Check[] {
@@ -19,15 +19,15 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
   const [left, right] = facts.overhangs
   const ends = [atEnd(left, facts.spans[0] ?? ticks(0)), atEnd(right, facts.spans.at(-1) ?? ticks(0))]
   return judge(context.job, {
-    id: `beam-overhang-${beam.beam}`,
+    id: `beam-overhang-${beam.key}`,
     title: 'Beam overhang',
     subjects: [beam.id, ...beam.plyIds],
     fields: [`frame.beams.${beam.beam}.inset`, `frame.beams.${beam.beam}.posts`],
     prescriptive: ends.reduce<Finding | null>(worse, null),
     calculated: calculate(context, facts),
-    good: (share) => `The ${beam.beam} beam uses ${share} of its overhang.`,
-    bad: `The ${beam.beam} beam overhangs its end post by ${feetInches(ticks(Math.max(left, right)))}; that is too far.`,
-    uncovered: `No rule covers the overhang of the ${beam.beam} beam`,
+    good: (share) => `The ${beamName(beam.key)} uses ${share} of its overhang.`,
+    bad: `The ${beamName(beam.key)} overhangs its end post by ${feetInches(ticks(Math.max(left, right)))}; that is too far.`,
+    uncovered: `No rule covers the overhang of the ${beamName(beam.key)}`,
     remedy: 'Set the end posts nearer the ends of the beam, or use fewer posts.',
     caution: '',
   })

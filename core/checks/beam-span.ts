@@ -18,7 +18,7 @@ import { nominalSlenderness } from './load-path.ts'
 import type { BeamFacts } from './measures.ts'
 import { underTables } from './tables.ts'
 import type { Check, Finding } from './types.ts'
-import { either, feetInches, SPECIES_NAME } from './words.ts'
+import { beamName, either, feetInches, SPECIES_NAME } from './words.ts'
 
 /** Span of each beam, centre to centre of its posts, against IRC 2021 Table R507.5(1). */
 export function checkBeamSpans(context: CheckContext): readonly Check[] {
@@ -39,7 +39,7 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
   ])
   const guide = facts.bothSides ? [] : byGuide(context, facts, longest)
   return judge(job, {
-    id: `beam-span-${beam.beam}`,
+    id: `beam-span-${beam.key}`,
     title: 'Beam span',
     subjects: [beam.id, ...beam.plyIds],
     fields: [
@@ -52,11 +52,13 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     prescriptive,
     calculated: calculate(context, facts),
     beside: guide,
-    good: (share) => `The ${beam.beam} beam uses ${share} of its span.`,
-    bad: `The ${beam.beam} beam spans ${feetInches(longest)} between posts; ${name} may not.`,
-    uncovered: facts.bothSides
-      ? `The beam table is for joists from one side; the ${beam.beam} beam carries them from both`
-      : `No table row covers a ${name} beam of ${SPECIES_NAME[job.frame.species]} at ${context.load} psf`,
+    good: (share) => `The ${beamName(beam.key)} uses ${share} of its span.`,
+    bad: `The ${beamName(beam.key)} spans ${feetInches(longest)} between posts; ${name} may not.`,
+    uncovered: facts.slanting
+      ? `The beam table is for joists square to their beam; the ${beamName(beam.key)} meets them or another beam at an angle`
+      : facts.bothSides
+        ? `The beam table is for joists from one side; the ${beamName(beam.key)} carries them from both`
+        : `No table row covers a ${name} beam of ${SPECIES_NAME[job.frame.species]} at ${context.load} psf`,
     remedy: remedy(context, facts, longest),
     caution: guideCaution(guide),
   })
@@ -93,8 +95,11 @@ function calculate(context: CheckContext, facts: BeamFacts): Finding | null {
 function allowed(context: CheckContext, facts: BeamFacts, size: LumberSize, plies: number): TableLookup {
   const effective = effectiveJoistSpan(facts.joistSpan, facts.cantilever)
   const lookup = tabledBeamSpan(size, plies, effective, context.job.frame.species, context.spanLoad)
-  if (!facts.bothSides) return underTables(context, lookup)
-  return { kind: 'outside', source: lookup.source, sentence: 'the table is for joists from one side' }
+  if (!facts.bothSides && !facts.slanting) return underTables(context, lookup)
+  const sentence = facts.slanting
+    ? 'the table is for joists square to the beam'
+    : 'the table is for joists from one side'
+  return { kind: 'outside', source: lookup.source, sentence }
 }
 
 const SIZES: readonly LumberSize[] = ['2x6', '2x8', '2x10', '2x12']

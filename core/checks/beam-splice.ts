@@ -4,7 +4,7 @@ import { byLimit } from './finding.ts'
 import { judge } from './judge.ts'
 import type { BeamFacts } from './measures.ts'
 import type { Check } from './types.ts'
-import { feetInches } from './words.ts'
+import { beamName, feetInches } from './words.ts'
 
 /**
  * Where the plies of each beam may be jointed: over inner posts only, IRC 2021 R507.5. The frame offers no other place,
@@ -14,13 +14,13 @@ export function checkBeamSplices(context: CheckContext): readonly Check[] {
   return context.beams.map((facts) => checkOne(context, facts))
 }
 
-function checkOne({ job, frame }: CheckContext, { beam, posts }: BeamFacts): Check {
+function checkOne({ job, frame }: CheckContext, { beam }: BeamFacts): Check {
   const run = frame.runs.find(
     (one) => one.kind === 'beam ply' && one.memberIds.includes(beam.plyIds[0] ?? ''),
   )
-  const inner = posts.slice(1, -1)
+  const inner = beam.postsAt.slice(1, -1)
   const points = run?.points ?? []
-  const over = points.filter(({ at }) => inner.some((post) => post.x - beam.from === at))
+  const over = points.filter(({ at }) => inner.includes(at))
   const stray = points.length - over.length
   const list = over.map(({ label }) => label).join(', ')
   const found = byLimit(
@@ -29,13 +29,13 @@ function checkOne({ job, frame }: CheckContext, { beam, posts }: BeamFacts): Che
     { value: over.length, unit: 'count' },
     [
       over.length === 0
-        ? `No inner post: each ply comes whole, ${feetInches(run?.length ?? beam.to)}`
+        ? `No inner post: each ply comes whole, ${feetInches(run?.length ?? beam.length)}`
         : `Places that are admitted: ${list}`,
       'Each end bears 1-1/2 in or more on its post; plies at one post are jointed as the job’s stagger says',
     ],
   )
   return judge(job, {
-    id: `beam-splice-${beam.beam}`,
+    id: `beam-splice-${beam.key}`,
     title: 'Joints of beam plies',
     subjects: [beam.id, ...beam.plyIds],
     fields: [`frame.beams.${beam.beam}.posts`, 'frame.stagger'],
@@ -43,9 +43,9 @@ function checkOne({ job, frame }: CheckContext, { beam, posts }: BeamFacts): Che
     calculated: null,
     good: () =>
       over.length === 0
-        ? `Each ply of the ${beam.beam} beam comes whole, ${feetInches(run?.length ?? beam.to)}.`
-        : `Plies of the ${beam.beam} beam are jointed over inner posts only.`,
-    bad: `A ply of the ${beam.beam} beam could be jointed away from its inner posts.`,
+        ? `Each ply of the ${beamName(beam.key)} comes whole, ${feetInches(run?.length ?? beam.length)}.`
+        : `Plies of the ${beamName(beam.key)} are jointed over inner posts only.`,
+    bad: `A ply of the ${beamName(beam.key)} could be jointed away from its inner posts.`,
     uncovered: '',
     remedy: 'Joint plies over inner posts only.',
     caution: '',

@@ -7,7 +7,7 @@ import { checkBeamOverhangs } from './beam-overhang.ts'
 import { checkBeamSpans } from './beam-span.ts'
 import { checkBeamSplices } from './beam-splice.ts'
 import { checkConcentratedLoad } from './concentrated-load.ts'
-import { contextOf } from './context.ts'
+import { contextOf, type JoistContext, joistContexts } from './context.ts'
 import { checkDeadLoad } from './dead-load.ts'
 import { checkDecay } from './decay.ts'
 import { checkDeckingSpan } from './decking-span.ts'
@@ -48,19 +48,21 @@ export function checkFrame(
   { stairs }: Additions = NONE,
 ): readonly Check[] {
   const context = contextOf(job, layout, frame)
+  const joists = joistContexts(context)
+  const perGroup = (check: (one: JoistContext) => readonly Check[]) => joists.flatMap(check)
   return [
     checkLoads(context),
     checkDeadLoad(context),
     checkDecay(context),
     checkDeckingSpan(context),
-    checkJoistSpan(context),
-    ...checkJoistCantilevers(context),
-    checkJoistBearing(context),
+    ...perGroup((one) => [checkJoistSpan(one)]),
+    ...perGroup(checkJoistCantilevers),
+    ...perGroup((one) => [checkJoistBearing(one)]),
     checkJoistRestraint(context),
-    ...checkConcentratedLoad(context),
-    ...checkHangerLoad(context),
+    ...perGroup(checkConcentratedLoad),
+    ...perGroup(checkHangerLoad),
     ...checkLedgerBand(context),
-    ...checkLedgerFasteners(context),
+    ...perGroup(checkLedgerFasteners),
     ...checkLedgerEdges(context),
     ...checkLedgerSize(context),
     checkLateralLoad(context),

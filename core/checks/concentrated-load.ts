@@ -7,9 +7,8 @@ import {
   shearStress,
 } from '../rules/index.ts'
 import { byCalculation, type Limit } from './calculated.ts'
-import type { CheckContext } from './context.ts'
+import type { JoistContext } from './context.ts'
 import { judge } from './judge.ts'
-import { joistIds } from './members.ts'
 import type { Check, Finding } from './types.ts'
 
 /** Places along a joist, per stretch, at which the load is tried. */
@@ -19,18 +18,21 @@ const PLACES = 8
  * A concentrated load as the job states it, on one joist, wherever along it that is worst, with the dead load and
  * without people beside it. No table of the code covers it; nothing is said where there is none.
  */
-export function checkConcentratedLoad(context: CheckContext): readonly Check[] {
-  const { job, frame } = context
+export function checkConcentratedLoad(context: JoistContext): readonly Check[] {
+  const { job } = context
   const pounds = job.site.concentratedLoad
   if (pounds === 0) return []
+  const calculated = calculate(context, pounds)
+  const fails = (calculated?.ratio ?? 0) > 1
   return [
     judge(job, {
-      id: 'concentrated-load',
+      id: `concentrated-load${context.suffix}`,
       title: 'Concentrated load',
-      subjects: joistIds(frame),
-      fields: ['site.concentratedLoad', 'frame.joists.size', 'frame.joists.spacing'],
+      subjects: context.joistIds,
+      // where it does not fail no other size can mend that no table covers it
+      fields: ['site.concentratedLoad', ...(fails ? ['frame.joists.size'] : [])],
       prescriptive: null,
-      calculated: calculate(context, pounds),
+      calculated,
       good: () => '',
       bad: `A joist cannot carry ${figure(pounds)} lb at one place by itself.`,
       uncovered: `No table covers ${figure(pounds)} lb at one place`,
@@ -41,7 +43,7 @@ export function checkConcentratedLoad(context: CheckContext): readonly Check[] {
 }
 
 /** Bending and shear of one joist alone, no load shared with its neighbours. NDS 2018 3.3 and 3.4. */
-function calculate({ path: { joist } }: CheckContext, pounds: number): Finding | null {
+function calculate({ joist }: JoistContext, pounds: number): Finding | null {
   if (joist === null) return null
   const { section, line, envelope, values } = joist
   const supports = envelope.supports.map(({ at }) => at)

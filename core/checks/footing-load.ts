@@ -3,6 +3,7 @@ import { CONCRETE_WEIGHT, footingDiameter, soilPressure } from '../rules/index.t
 import { ceilTicks, TICKS_PER_INCH, type Ticks, ticks, toInches } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { length, over } from './finding.ts'
+import { reactionOn } from './load-path.ts'
 import type { BeamFacts } from './measures.ts'
 import type { Bearing } from './soil.ts'
 import type { Finding } from './types.ts'
@@ -17,23 +18,24 @@ export interface LoadedFooting {
   readonly reaction: number | null
 }
 
-/** Every footing with what stands on it, beam by beam. */
+/** Every footing once with what stands on it, beam by beam. */
 export function loadedFootings(context: CheckContext): readonly LoadedFooting[] {
-  return context.beams.flatMap((facts: BeamFacts) => {
-    const reckoned = context.path.beams.find((one) => one.facts === facts)
-    return facts.posts.flatMap((post, i) => {
+  const seen = new Set<string>()
+  return context.beams.flatMap((facts: BeamFacts) =>
+    facts.posts.flatMap((post, i) => {
       const footing = context.frame.footings.find((one) => one.postId === post.id)
-      if (footing === undefined) return []
+      if (footing === undefined || seen.has(footing.id)) return []
+      seen.add(footing.id)
       return [
         {
           footing,
           facts,
           area: facts.areas[i] ?? 0,
-          reaction: reckoned?.envelope.supports[i]?.greatest ?? null,
+          reaction: reactionOn(context.path, post.id),
         },
       ]
-    })
-  })
+    }),
+  )
 }
 
 /** Widest part of a footing: its base, or its tube where it has none. */

@@ -21,7 +21,7 @@ export function checkFootingSizes(context: CheckContext): readonly Check[] {
 
 function checkOne(context: CheckContext, one: LoadedFooting): Check {
   const { job } = context
-  const { footing, area } = one
+  const { footing, area, facts } = one
   const bearing = bearingOf(job)
   const width = widthOf(footing)
   const lookup = underTables(context, tabledFootingDiameter(area, bearing.psf, context.load))
@@ -44,7 +44,7 @@ function checkOne(context: CheckContext, one: LoadedFooting): Check {
       'ground.tube',
       'site.soil',
       'site.soilBearing',
-      `frame.beams.${beamOf(footing.postId)}.posts`,
+      `frame.beams.${facts.beam.beam}.posts`,
     ],
     prescriptive,
     calculated,
@@ -89,8 +89,4 @@ function beyondTable(worst: Finding | null, width: Ticks): string {
   if (worst === null || worst.demand.value <= width) return ''
   const needed = wholeInch(ticks(worst.demand.value))
   return `With the live load placed worst on a continuous beam ${feetInches(needed)} would be needed: a larger base is safer.`
-}
-
-function beamOf(postId: string): string {
-  return postId.split('-')[1] ?? 'front'
 }

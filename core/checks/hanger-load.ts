@@ -1,10 +1,9 @@
 import { DCA_HANGERS, IRC_LIMITS } from '../data/index.ts'
 import { figure } from '../rules/index.ts'
 import { TICKS_PER_INCH } from '../units/index.ts'
-import type { CheckContext } from './context.ts'
+import type { JoistContext } from './context.ts'
 import { byLimit } from './finding.ts'
 import { judge } from './judge.ts'
-import { joistIds } from './members.ts'
 import type { Check, Finding } from './types.ts'
 
 /**
@@ -13,10 +12,9 @@ import type { Check, Finding } from './types.ts'
  * memory, stands beside it; a load beyond what that asks of a hanger is no usual one, and is calculated only. Nothing
  * where joists lie on beams alone.
  */
-export function checkHangerLoad(context: CheckContext): readonly Check[] {
-  const { job, frame } = context
-  const reaction = context.path.joist?.envelope.supports[0]?.greatest
-  if (job.site.attachment !== 'ledger' || reaction === undefined) return []
+export function checkHangerLoad(context: JoistContext): readonly Check[] {
+  const { job, hung: reaction } = context
+  if (reaction === null) return []
   const { size } = job.frame.joists
   const load = Math.max(0, Math.ceil(reaction))
   const spacing = job.frame.joists.spacing / TICKS_PER_INCH
@@ -30,9 +28,9 @@ export function checkHangerLoad(context: CheckContext): readonly Check[] {
   const listed = Math.max(load, guide?.capacity?.value ?? 0)
   return [
     judge(job, {
-      id: 'hanger-load',
+      id: `hanger-load${context.suffix}`,
       title: 'Joist hangers',
-      subjects: joistIds(frame),
+      subjects: context.joistIds,
       fields: ['size.depth', 'frame.joists.spacing', 'frame.joists.size'],
       prescriptive: usual ? found : null,
       calculated: usual ? null : { ...found, method: 'calculated', confidence: 'computed only' },

@@ -2,10 +2,9 @@ import { IRC_LIMITS } from '../data/index.ts'
 import { bearingStress } from '../rules/index.ts'
 import { inches, type Ticks, ticks, toInches } from '../units/index.ts'
 import { byCalculation, type Limit } from './calculated.ts'
-import type { CheckContext } from './context.ts'
+import type { JoistContext } from './context.ts'
 import { byLimit, length } from './finding.ts'
 import { judge } from './judge.ts'
-import { joistIds } from './members.ts'
 import type { Check, Finding } from './types.ts'
 import { feetInches } from './words.ts'
 
@@ -13,20 +12,18 @@ import { feetInches } from './words.ts'
 const HANGER_SEAT = inches(IRC_LIMITS.bearingOnWood.value)
 
 /** Bearing of the joists: 1-1/2 in on every support, IRC 2021 R507.6.1, and the stress across their grain there. */
-export function checkJoistBearing(context: CheckContext): Check {
+export function checkJoistBearing(context: JoistContext): Check {
   const { job } = context
   const least = inches(IRC_LIMITS.bearingOnWood.value)
   const seats = seatsOf(context)
   const shortest = ticks(Math.min(...seats))
-  const hanger = context.path.joist?.envelope.supports[0]
-  const attached = job.site.attachment === 'ledger'
   const found = byLimit(IRC_LIMITS.bearingOnWood, length(least), length(shortest), [
     `Shortest bearing of a joist: ${feetInches(shortest)}; ${feetInches(least)} is needed`,
   ])
   return judge(job, {
-    id: 'joist-bearing',
+    id: `joist-bearing${context.suffix}`,
     title: 'Joist bearing',
-    subjects: joistIds(context.frame),
+    subjects: context.joistIds,
     fields: ['frame.beams.front.plies', 'frame.joists.size', 'frame.joists.spacing'],
     // a hanger's seat is made to the rule: being at it is not being near a limit
     prescriptive: found.ratio === 1 ? { ...found, ratio: null } : found,
@@ -36,21 +33,34 @@ export function checkJoistBearing(context: CheckContext): Check {
     uncovered: 'No rule covers the bearing of the joists',
     remedy: 'Use more plies under the joists, or set the joists closer.',
     caution:
-      attached && hanger !== undefined
-        ? `Hangers: listed for at least ${Math.ceil(hanger.greatest / 10) * 10} lb each.`
-        : '',
+      context.hung === null
+        ? ''
+        : `Hangers: listed for at least ${Math.ceil(context.hung / 10) * 10} lb each.`,
   })
 }
 
 /** Length of bearing on each support, in their order from the house. */
-function seatsOf(context: CheckContext): readonly Ticks[] {
-  const beams = context.beams.map(({ beam }) => ticks(beam.plies * inches(1.5)))
-  return context.job.site.attachment === 'ledger' ? [HANGER_SEAT, ...beams] : beams
+function seatsOf({ group, frame }: JoistContext): readonly Ticks[] {
+  return group.supports.map(({ id, half }) => {
+    const beam = frame.beams.find((one) => one.id === id)
+    // two joists that end against each other over a beam have half of it each
+    return beam === undefined
+      ? HANGER_SEAT
+      : ticks(Math.floor(sharesBeam(group, frame, id) ? half : 2 * half))
+  })
+}
+
+/** Whether joists of another zone end on the same beam. */
+function sharesBeam(
+  { zone }: JoistContext['group'],
+  { joistGroups }: JoistContext['frame'],
+  beamId: string,
+): boolean {
+  return joistGroups.some((other) => other.zone !== zone && other.supports.includes(beamId))
 }
 
 /** Stress across the grain on each support, Cb 1. NDS 2018 3.10.2. */
-function calculate(context: CheckContext, seats: readonly Ticks[]): Finding | null {
-  const { joist } = context.path
+function calculate({ joist }: JoistContext, seats: readonly Ticks[]): Finding | null {
   if (joist === null) return null
   const limits = joist.envelope.supports.map((support, i): Limit => {
     const seat = toInches(seats[i] ?? HANGER_SEAT)

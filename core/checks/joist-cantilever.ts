@@ -3,26 +3,26 @@ import { guideOverhang, momentOfInertia, tabledCantilever, tipDeflection } from 
 import { toInches } from '../units/index.ts'
 import { bendingLimits, loadSteps } from './bending-limits.ts'
 import { byCalculation, type Limit } from './calculated.ts'
-import type { CheckContext } from './context.ts'
+import type { JoistContext } from './context.ts'
 import { beside, guideCaution } from './deck-guide.ts'
 import { atMost, byLimit, length, worse } from './finding.ts'
 import { judge } from './judge.ts'
 import type { JoistCantilever } from './measures.ts'
-import { joistIds } from './members.ts'
 import { underTables } from './tables.ts'
 import type { Check, Finding } from './types.ts'
-import { feetInches, SPECIES_NAME } from './words.ts'
+import { beamName, feetInches, SPECIES_NAME } from './words.ts'
 
 /**
  * Cantilever of the joists beyond each beam, from its centre to the rim's outer face: the lesser of IRC 2021
  * Table R507.6 and a quarter of the adjacent span.
  */
-export function checkJoistCantilevers(context: CheckContext): readonly Check[] {
+export function checkJoistCantilevers(context: JoistContext): readonly Check[] {
   return context.cantilevers.map((cantilever) => checkOne(context, cantilever))
 }
 
-function checkOne(context: CheckContext, { beam, length: reach, adjacent }: JoistCantilever): Check {
+function checkOne(context: JoistContext, cantilever: JoistCantilever): Check {
   const { job } = context
+  const { beam, key, length: reach, adjacent } = cantilever
   const { size } = job.frame.joists
   const lookup = underTables(context, tabledCantilever(size, adjacent, job.frame.species, context.spanLoad))
   const quarter = Math.floor(adjacent * IRC_LIMITS.cantileverShare.value)
@@ -41,17 +41,17 @@ function checkOne(context: CheckContext, { beam, length: reach, adjacent }: Jois
     atMost(found, reach, [`Cantilever: ${feetInches(reach)}`, found.sentence]),
   )
   return judge(job, {
-    id: `joist-cantilever-${beam}`,
+    id: `joist-cantilever-${key}${context.suffix}`,
     title: 'Joist cantilever',
-    subjects: joistIds(context.frame),
+    subjects: context.joistIds,
     fields: [`frame.beams.${beam}.setback`, 'frame.joists.size', 'size.depth'],
     prescriptive,
-    calculated: calculate(context, beam),
+    calculated: calculate(context, cantilever),
     beside: guide,
-    good: (used) => `Joists use ${used} of their cantilever beyond the ${beam} beam.`,
-    bad: `Joists reach ${feetInches(reach)} beyond the ${beam} beam; that is too far.`,
+    good: (used) => `Joists use ${used} of their cantilever beyond the ${beamName(key)}.`,
+    bad: `Joists reach ${feetInches(reach)} beyond the ${beamName(key)}; that is too far.`,
     uncovered: `No table row covers a cantilever of ${size} joists of ${SPECIES_NAME[job.frame.species]} at ${context.load} psf`,
-    remedy: `Set the ${beam} beam nearer the rim, or use deeper joists.`,
+    remedy: `Set the ${beamName(key)} nearer the rim, or use deeper joists.`,
     caution: guideCaution(guide),
   })
 }
@@ -60,12 +60,11 @@ function checkOne(context: CheckContext, { beam, length: reach, adjacent }: Jois
 const TIP_LOAD = 220
 
 /** Bending and shear at the beam, and the tip's deflection under live load and, alone, under 220 lb. NDS 2018 3.3 to 3.5. */
-function calculate(context: CheckContext, beam: JoistCantilever['beam']): Finding | null {
-  const { joist } = context.path
+function calculate({ joist }: JoistContext, { side }: JoistCantilever): Finding | null {
   const overhangs = joist?.envelope.stretches.filter((one) => one.kind === 'overhang') ?? []
-  const overhang = beam === 'rear' ? overhangs[0] : overhangs.at(-1)
+  const overhang = side === 'start' ? overhangs[0] : overhangs.at(-1)
   const spans = joist?.envelope.stretches.filter((one) => one.kind === 'span') ?? []
-  const span = beam === 'rear' ? spans[0] : spans.at(-1)
+  const span = side === 'start' ? spans[0] : spans.at(-1)
   if (joist === null || overhang === undefined || span === undefined) return null
   const limits = bendingLimits({ ...joist, envelope: { stretches: [overhang], supports: [] } }, 'overhang')
   if (limits === null) return null

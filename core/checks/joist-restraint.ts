@@ -1,9 +1,11 @@
 import { IRC_LIMITS } from '../data/index.ts'
+import type { Beam, Frame } from '../frame/index.ts'
 import type { CheckContext } from './context.ts'
 import { byLimit } from './finding.ts'
 import { judge } from './judge.ts'
-import { joistIds } from './members.ts'
+import { joistIds, ledgerIds } from './members.ts'
 import type { Check } from './types.ts'
+import { beamName } from './words.ts'
 
 /**
  * Joists held upright at their ends and over every beam, IRC 2021 R507.6.2: by hangers, by a rim, or by blocks. Where
@@ -13,12 +15,14 @@ export function checkJoistRestraint(context: CheckContext): Check {
   const { job, frame } = context
   const rims = frame.members.filter(({ role }) => role === 'rim')
   const bare = frame.beams.filter(
-    ({ beam, y }) =>
-      !frame.members.some(({ id }) => id.startsWith(`blocking-${beam}-`)) &&
-      !rims.some(({ box }) => box.y0 < y + 32 && box.y1 > y - 32),
+    ({ id: beamId, key, line }) =>
+      !frame.members.some(({ id }) => id.startsWith(`blocking-${key}-`)) &&
+      !rims.some((rim) => liesOver(rim, line)) &&
+      // joists of two zones end on a seam's beam against an end joist or each other
+      frame.joistGroups.some((group) => group.supports.includes(beamId)),
   )
-  const names = bare.map(({ beam }) => beam).join(' and the ')
-  const ends = job.site.attachment === 'ledger' ? 'hangers at the ledger, the rim' : 'rims'
+  const names = bare.map(({ key }) => key).join(' and the ')
+  const ends = ledgerIds(frame).length > 0 ? 'hangers at the ledger, the rim' : 'rims'
   const found = byLimit(
     IRC_LIMITS.lateralRestraint,
     { value: 1, unit: 'count' },
@@ -26,7 +30,7 @@ export function checkJoistRestraint(context: CheckContext): Check {
     [
       `At the ends: ${ends}, three nails or screws into each joist`,
       ...frame.beams.map(
-        (beam) => `Over the ${beam.beam} beam: ${bare.includes(beam) ? 'nothing' : 'blocks or the rim'}`,
+        (beam) => `Over the ${beamName(beam.key)}: ${bare.includes(beam) ? 'nothing' : 'blocks or the rim'}`,
       ),
     ],
   )
@@ -43,4 +47,17 @@ export function checkJoistRestraint(context: CheckContext): Check {
     remedy: 'Block the joists over the beams.',
     caution: '',
   })
+}
+
+/** Whether a rim stands over a beam, within an inch of its line. */
+function liesOver({ box, plan }: Frame['members'][number], [from, to]: Beam['line']): boolean {
+  const shape = plan ?? [
+    { x: box.x0, y: box.y0 },
+    { x: box.x1, y: box.y1 },
+  ]
+  const length = Math.hypot(to.x - from.x, to.y - from.y)
+  const off = shape.map(
+    ({ x, y }) => ((x - from.x) * (to.y - from.y) - (y - from.y) * (to.x - from.x)) / length,
+  )
+  return Math.min(...off) < 32 && Math.max(...off) > -32
 }

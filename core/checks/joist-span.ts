@@ -3,17 +3,16 @@ import { type TableLookup, tabledJoistSpan } from '../rules/index.ts'
 import { inches, type Ticks } from '../units/index.ts'
 import { bendingLimits, loadSteps, upright } from './bending-limits.ts'
 import { byCalculation } from './calculated.ts'
-import type { CheckContext } from './context.ts'
+import type { CheckContext, JoistContext } from './context.ts'
 import { atMost } from './finding.ts'
 import { judge } from './judge.ts'
 import { nominalSlenderness } from './load-path.ts'
-import { joistIds } from './members.ts'
 import { underTables } from './tables.ts'
 import type { Check, Finding } from './types.ts'
 import { either, feetInches, SPECIES_NAME, spacingText } from './words.ts'
 
 /** Clear span of the joists against IRC 2021 Table R507.6. */
-export function checkJoistSpan(context: CheckContext): Check {
+export function checkJoistSpan(context: JoistContext): Check {
   const { job } = context
   const { size, spacing } = job.frame.joists
   const longest = context.spans.reduce((a, b) => (b.clear > a.clear ? b : a))
@@ -23,9 +22,9 @@ export function checkJoistSpan(context: CheckContext): Check {
     `${SPECIES_NAME[job.frame.species]} ${job.frame.grade}, ${size} at ${spacingText(spacing)}, ${context.load} psf: ${lookup.sentence}`,
   ])
   return judge(job, {
-    id: 'joist-span',
+    id: `joist-span${context.suffix}`,
     title: 'Joist span',
-    subjects: joistIds(context.frame),
+    subjects: context.joistIds,
     fields: ['size.depth', 'frame.joists.size', 'frame.joists.spacing', 'frame.beams.front.setback'],
     prescriptive,
     calculated: calculate(context),
@@ -38,8 +37,8 @@ export function checkJoistSpan(context: CheckContext): Check {
 }
 
 /** Bending, shear and live load deflection of the joists' spans, by exact analysis. NDS 2018 3.3 to 3.5. */
-function calculate(context: CheckContext): Finding | null {
-  const { joist } = context.path
+function calculate(context: JoistContext): Finding | null {
+  const { joist } = context
   const limits = joist === null ? null : bendingLimits(joist, 'span')
   if (joist === null || limits === null || !upright(nominalSlenderness(context.job.frame.joists.size, 1)))
     return null

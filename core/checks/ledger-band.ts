@@ -20,7 +20,7 @@ const WITHOUT_RULE: { readonly [band in Exclude<Job['site']['band'], 'sound' | '
 /** Whether the house can carry a ledger: a sound band of wood, never masonry veneer. IRC 2021 R507.9.1.1. */
 export function checkLedgerBand(context: CheckContext): readonly Check[] {
   const { job, frame } = context
-  if (job.site.attachment !== 'ledger') return []
+  if (ledgerIds(frame).length === 0) return []
   const { band } = job.site
   const sound = band === 'sound'
   const veneer = band === 'masonry veneer'

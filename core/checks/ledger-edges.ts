@@ -11,7 +11,7 @@ import type { Check } from './types.ts'
  * has not; where in that room they go is the crew's, and is told.
  */
 export function checkLedgerEdges({ job, frame }: CheckContext): readonly Check[] {
-  if (job.site.attachment !== 'ledger') return []
+  if (ledgerIds(frame).length === 0) return []
   const { size } = job.frame.joists
   const { top, bottom, ends, rows, bottomRow, source } = LEDGER_EDGES
   const depth = toInches(sectionOf(size).depth)

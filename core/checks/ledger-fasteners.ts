@@ -1,9 +1,8 @@
 import { calculatedLedgerSpacing, figure, impliedFastenerLoad, ledgerSpacing } from '../rules/index.ts'
 import { inches, toInches } from '../units/index.ts'
-import type { CheckContext } from './context.ts'
+import type { JoistContext } from './context.ts'
 import { length } from './finding.ts'
 import { judge } from './judge.ts'
-import { ledgerIds } from './members.ts'
 import { underTables } from './tables.ts'
 import type { Check, Finding } from './types.ts'
 import { feetInches, spacingText } from './words.ts'
@@ -12,10 +11,12 @@ import { feetInches, spacingText } from './words.ts'
  * Fasteners of the ledger, IRC 2021 Table R507.9.1.3(1): the rule sets their spacing and the order follows it, so there
  * is no ratio. Nothing to say of a freestanding deck.
  */
-export function checkLedgerFasteners(context: CheckContext): readonly Check[] {
+export function checkLedgerFasteners(context: JoistContext): readonly Check[] {
   const { job } = context
-  const span = context.spans.find((one) => one.from.kind === 'ledger')
-  if (span === undefined) return []
+  const at = context.spans.filter(({ from, to }) => from.kind === 'ledger' || to.kind === 'ledger')
+  const [first] = at
+  if (first === undefined) return []
+  const span = at.reduce((a, b) => (b.clear > a.clear ? b : a), first)
   const { ledgerFastener, sheathing } = job.site
   const name = ledgerFastener === 'lag' ? '1/2 in lag screws' : '1/2 in bolts'
   const lookup = underTables(context, ledgerSpacing(span.clear, ledgerFastener, sheathing, context.load))
@@ -42,9 +43,9 @@ export function checkLedgerFasteners(context: CheckContext): readonly Check[] {
   const reckoned = calculated?.capacity?.value ?? 0
   return [
     judge(job, {
-      id: 'ledger-fasteners',
+      id: `ledger-fasteners${context.suffix}`,
       title: 'Ledger fasteners',
-      subjects: ledgerIds(context.frame),
+      subjects: context.group.supports.flatMap(({ id, kind }) => (kind === 'ledger' ? [id] : [])),
       fields: ['site.ledgerFastener', 'site.sheathing', 'size.depth'],
       prescriptive,
       calculated,
@@ -59,14 +60,16 @@ export function checkLedgerFasteners(context: CheckContext): readonly Check[] {
 }
 
 /** Spacing by the joists' greatest reaction at the ledger and the least load that the table implies for a fastener. */
-function calculate(context: CheckContext): Finding | null {
-  const { joist } = context.path
+function calculate(context: JoistContext): Finding | null {
+  const { group, joist } = context
   const { ledgerFastener, sheathing } = context.job.site
   const each = impliedFastenerLoad(ledgerFastener, sheathing)
-  const support = joist?.envelope.supports[0]
-  if (each === null || support === undefined) return null
+  const reactions = group.supports.flatMap(({ kind }, i) =>
+    kind === 'ledger' ? [joist?.envelope.supports[i]?.greatest ?? 0] : [],
+  )
+  if (each === null || joist === null || reactions.length === 0) return null
   // joists that lift off the ledger do not load it: see the check of uplift
-  const reaction = Math.max(0, support.greatest)
+  const reaction = Math.max(0, ...reactions)
   const apart = toInches(context.job.frame.joists.spacing)
   const spacing = calculatedLedgerSpacing(reaction / apart, each)
   return {

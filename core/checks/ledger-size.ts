@@ -7,8 +7,8 @@ import type { Check } from './types.ts'
 
 /** Least size of a ledger, 2x8, IRC 2021 R507.9.1.1. */
 export function checkLedgerSize(context: CheckContext): readonly Check[] {
-  const { job } = context
-  if (job.site.attachment !== 'ledger') return []
+  const { job, frame } = context
+  if (ledgerIds(frame).length === 0) return []
   const { size } = job.frame.joists
   const depth = dressedSizes[size].depth
   const least = dressedSizes['2x8'].depth

@@ -15,7 +15,8 @@ import {
   worseEnvelope,
 } from '../rules/index.ts'
 import { toInches } from '../units/index.ts'
-import type { BeamFacts, Measures } from './measures.ts'
+import type { JoistMeasures } from './joist-measures.ts'
+import { alongBeam, type BeamFacts, type Measures } from './measures.ts'
 
 /** A member in bending as it was reckoned: its section, its values, its loads, and the worst that they do. */
 export interface Reckoned {
@@ -30,56 +31,96 @@ export interface ReckonedBeam extends Reckoned {
   readonly facts: BeamFacts
 }
 
+/** One joist of a group, continuous from where its load begins, with what carries it. */
+export interface ReckonedJoist extends Reckoned {
+  readonly group: JoistMeasures
+}
+
 /**
  * Loads on their one path: decking, joists, ledger and beams, posts. Joists are continuous from the ledger's face to
  * the rim's outer face; a beam takes the greatest reaction of the joists all along, and is reckoned as continuous and
  * as jointed over every inner post, the worse counting. The beam's own weight is within the stated dead load.
  */
 export interface LoadPath {
-  /** one joist, where the deck has joists on two supports at least */
-  readonly joist: Reckoned | null
+  /** a joist of every group on two supports at least, in the order of the groups */
+  readonly joists: readonly ReckonedJoist[]
   readonly beams: readonly ReckonedBeam[]
 }
 
 export function loadPath(context: Measures): LoadPath {
+  const joists = context.groups.flatMap((group) =>
+    group.spans.length === 0 ? [] : [reckonJoist(context, group)],
+  )
+  const beams = context.beams.flatMap((facts): ReckonedBeam[] => {
+    const line = lineLoadOn(context, facts, joists)
+    return line === null || facts.posts.length < 2 ? [] : [reckonBeam(context, facts, line)]
+  })
+  return { joists, beams }
+}
+
+function reckonJoist(context: Measures, group: JoistMeasures): ReckonedJoist {
   const { job } = context
   const spacing = toInches(job.frame.joists.spacing)
-  const first = context.spans[0]
-  if (first === undefined) return { joist: null, beams: [] }
-  const start = first.from.kind === 'ledger' ? first.from.y : 0
-  const supports = [first.from, ...context.spans.map((span) => span.to)]
   const line = { dead: (job.site.deadLoad * spacing) / 144, live: (context.load * spacing) / 144 }
   const section = rectangleOf(job.frame.joists.size)
-  const shared = repetitiveFactor(context.frame.joistCentres.length, spacing)
+  const shared = repetitiveFactor(group.memberIds.length, spacing)
   const values = valuesOf(context, job.frame.joists.size, shared)
   const envelope = continuousEnvelope(
     {
-      length: toInches(context.reach - start),
-      supports: supports.map((one) => toInches(one.y - start)),
+      length: toInches(group.line.length),
+      supports: group.line.supports.map((at) => toInches(at)),
       stiffness: values.modulus * momentOfInertia(section),
     },
     line,
   )
-  const beams = context.beams.flatMap((facts): ReckonedBeam[] => {
-    const index = supports.findIndex((one) => one.beam === facts.beam.beam)
-    const reaction = envelope.supports[index]
-    if (reaction === undefined || facts.posts.length < 2) return []
-    // joists that lift off a beam do not load it: see the check of uplift
-    const live = Math.max(0, reaction.greatestLive / spacing)
-    const dead = Math.max(0, reaction.greatest / spacing - live)
-    return [reckonBeam(context, facts, { dead, live })]
+  return { group, section, values, line, envelope }
+}
+
+/**
+ * Load along a beam, lb per in: the greatest reaction of the joists of a zone, and where those of two zones end on it,
+ * that of both. Null where no joist lies on it.
+ */
+function lineLoadOn(
+  context: Measures,
+  { beam }: BeamFacts,
+  joists: readonly ReckonedJoist[],
+): LineLoad | null {
+  const spacing = toInches(context.job.frame.joists.spacing)
+  const brought = joists.flatMap(({ group, envelope }) =>
+    group.supports.flatMap((support, i) => {
+      const reaction = envelope.supports[i]
+      if (support.id !== beam.id || reaction === undefined) return []
+      // joists that lift off a beam do not load it: see the check of uplift
+      const live = Math.max(0, reaction.greatestLive / spacing)
+      const dead = Math.max(0, reaction.greatest / spacing - live)
+      const share = alongBeam(support)
+      return [{ zone: group.zone, dead: dead * share, live: live * share }]
+    }),
+  )
+  const zones = [...new Set(brought.map(({ zone }) => zone))]
+  if (zones.length === 0) return null
+  const sum = (of: (one: LineLoad) => number) =>
+    zones.reduce((all, zone) => all + Math.max(...brought.filter((one) => one.zone === zone).map(of)), 0)
+  return { dead: sum(({ dead }) => dead), live: sum(({ live }) => live) }
+}
+
+/** The greatest that beams bring to a post: that of both where it stands under the mitre of two, lb. */
+export function reactionOn({ beams }: LoadPath, postId: string): number | null {
+  const reactions = beams.flatMap(({ facts, envelope }) => {
+    const reaction = envelope.supports[facts.posts.findIndex((post) => post.id === postId)]
+    return reaction === undefined ? [] : [reaction.greatest]
   })
-  return { joist: { section, values, line, envelope }, beams }
+  return reactions.length === 0 ? null : reactions.reduce((sum, one) => sum + one, 0)
 }
 
 function reckonBeam(context: Measures, facts: BeamFacts, line: LineLoad): ReckonedBeam {
-  const { beam, posts } = facts
+  const { beam } = facts
   const section = rectangleOf(beam.size, beam.plies)
   // plies stand side by side: any spacing but theirs is no question
   const values = valuesOf(context, beam.size, repetitiveFactor(beam.plies, 0))
   const model = {
-    length: toInches(beam.to - beam.from),
-    supports: posts.map((post) => toInches(post.x - beam.from)),
+    length: toInches(beam.length),
+    supports: beam.postsAt.map((at) => toInches(at)),
     stiffness: values.modulus * momentOfInertia(section),
   }
   const envelope = worseEnvelope(continuousEnvelope(model, line), jointedEnvelope(model, line))

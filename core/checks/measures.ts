@@ -1,20 +1,24 @@
-import { IRC_LIMITS, sectionOf } from '../data/index.ts'
-import type { Beam, Frame, Post } from '../frame/index.ts'
+import { IRC_LIMITS } from '../data/index.ts'
+import type { Beam, Frame, JoistSupport, Post } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
-import type { Layout, SupportLine, Zone } from '../layout/index.ts'
+import type { Layout } from '../layout/index.ts'
 import { governingLoad, spanTableLoad, squareFeet, tributaryLengths } from '../rules/index.ts'
 import { type Psf, type Ticks, ticks } from '../units/index.ts'
+import { type JoistMeasures, measureJoists } from './joist-measures.ts'
 
 /** A clear span of the joists between two supports, face to face, as IRC 2021 R507.6 measures it. */
 export interface JoistSpan {
-  readonly from: SupportLine
-  readonly to: SupportLine
+  readonly from: Pick<JoistSupport, 'id' | 'kind'>
+  readonly to: Pick<JoistSupport, 'id' | 'kind'>
   readonly clear: Ticks
 }
 
 /** Joists beyond a beam: from the beam's centre to the rim's outer face. */
 export interface JoistCantilever {
+  /** whose field of the job the beam goes by, and its own name */
   readonly beam: 'front' | 'rear'
+  readonly key: string
+  readonly side: 'start' | 'end'
   readonly length: Ticks
   readonly adjacent: Ticks
 }
@@ -31,9 +35,11 @@ export interface BeamFacts {
   readonly cantilever: Ticks
   /** joists span on both sides of the beam: the tables assume one */
   readonly bothSides: boolean
+  /** joists lie on it askew, or it meets another beam at an angle: no table is for that */
+  readonly slanting: boolean
   /** width of deck the beam carries: half of the joist spans, centre to centre, and the cantilever */
   readonly tributary: number
-  /** tributary area of each post, sq ft */
+  /** tributary area of each post, sq ft; of a post under two beams, that of both */
   readonly areas: readonly number[]
 }
 
@@ -48,16 +54,14 @@ export interface Measures {
   readonly spanLoad: number
   /** why the tables do not apply at all, or null */
   readonly noTables: string | null
-  /** y of the far rim's outer face, where the joist lines end */
-  readonly reach: Ticks
-  readonly spans: readonly JoistSpan[]
-  readonly cantilevers: readonly JoistCantilever[]
+  /** joists by what carries them */
+  readonly groups: readonly JoistMeasures[]
   readonly beams: readonly BeamFacts[]
 }
 
 export function measure(job: Job, layout: Layout, frame: Frame): Measures {
   const { liveLoad, snowLoad, deadLoad } = job.site
-  const zones = layout.zones.map((zone) => zoneFacts(zone, frame))
+  const groups = frame.joistGroups.map((group) => measureJoists(group, frame))
   const limit = IRC_LIMITS.deadLoad.value
   return {
     job,
@@ -67,76 +71,76 @@ export function measure(job: Job, layout: Layout, frame: Frame): Measures {
     spanLoad: spanTableLoad(liveLoad, snowLoad),
     noTables:
       deadLoad > limit ? `the tables include ${limit} psf of dead load; this deck states ${deadLoad}` : null,
-    reach: ticks(Math.max(...layout.outline.map((point) => point.y))),
-    spans: zones.flatMap((zone) => zone.spans),
-    cantilevers: zones.flatMap((zone) => zone.cantilevers),
-    beams: zones.flatMap((zone) => zone.beams),
+    groups,
+    beams: withSharedPosts(frame.beams.map((beam) => beamFacts(beam, frame, groups))),
   }
 }
 
-type ZoneFacts = Pick<Measures, 'spans' | 'cantilevers' | 'beams'>
-
-function zoneFacts(zone: Zone, frame: Frame): ZoneFacts {
-  const lines = [...zone.supports].sort((a, b) => a.y - b.y)
-  const near = Math.min(...zone.outline.map((point) => point.y))
-  const far = Math.max(...zone.outline.map((point) => point.y))
-  const spans = lines.slice(1).map((to, i): JoistSpan => {
-    const from = lines[i] ?? to
-    return {
-      from,
-      to,
-      clear: ticks(Math.floor(to.y - halfWidth(to, frame) - (from.y + halfWidth(from, frame)))),
-    }
-  })
-  const beyond = (line: SupportLine | undefined, length: number, span: JoistSpan | undefined) =>
-    line?.beam && span && length > 0 ? [{ beam: line.beam, length: ticks(length), adjacent: span.clear }] : []
-  const first = lines[0]
-  const last = lines.at(-1)
-  const cantilevers = [
-    ...beyond(first, (first?.y ?? near) - near, spans[0]),
-    ...beyond(last, far - (last?.y ?? far), spans.at(-1)),
-  ]
-  const starts = first?.kind === 'ledger' ? first.y : near
-  const widths = tributaryLengths(
-    starts,
-    lines.map((line) => line.y),
-    far,
-  )
-  const beams = lines.flatMap((line, i) => {
-    const beam = frame.beams.find((one) => one.beam === line.beam)
-    if (beam === undefined) return []
-    const beside = spans.filter((span) => span.from === line || span.to === line)
-    const cantilever = cantilevers.find((one) => one.beam === line.beam)?.length ?? ticks(0)
-    return [beamFacts(beam, frame, beside, cantilever, widths[i] ?? 0)]
-  })
-  return { spans, cantilevers, beams }
+/** What one group of joists brings to a beam. */
+interface Brought {
+  readonly zone: string
+  readonly tributary: number
+  readonly clear: number
+  readonly cantilever: number
+  readonly between: boolean
+  readonly slanting: boolean
 }
 
-function beamFacts(
-  beam: Beam,
-  frame: Frame,
-  beside: readonly JoistSpan[],
-  cantilever: Ticks,
-  tributary: number,
-): BeamFacts {
-  const posts = frame.posts.filter((post) => beam.postIds.includes(post.id)).sort((a, b) => a.x - b.x)
-  const at = posts.map((post) => post.x)
-  const lengths = tributaryLengths(beam.from, at, beam.to)
+function broughtBy(group: JoistMeasures, beamId: string): readonly Brought[] {
+  const { supports, line, clears } = group
+  return supports.flatMap((support, i): readonly Brought[] => {
+    if (support.id !== beamId) return []
+    const widths = tributaryLengths(0, line.supports, line.length)
+    const first = i === 0 ? (line.supports[0] ?? 0) : 0
+    const last = i === supports.length - 1 ? line.length - (line.supports[i] ?? line.length) : 0
+    return [
+      {
+        zone: group.zone,
+        tributary: (widths[i] ?? 0) * alongBeam(support),
+        clear: Math.max(0, clears[i - 1] ?? 0, clears[i] ?? 0),
+        cantilever: Math.max(first, last),
+        between: i > 0 && i < supports.length - 1,
+        slanting: support.skew !== 0,
+      },
+    ]
+  })
+}
+
+/** What lies on a foot across the joists lies on more than a foot of a slanting beam. */
+export function alongBeam({ skew }: Pick<JoistSupport, 'skew'>): number {
+  return skew === 0 ? 1 : Math.cos((skew * Math.PI) / 18_000)
+}
+
+function beamFacts(beam: Beam, frame: Frame, groups: readonly JoistMeasures[]): BeamFacts {
+  const posts = beam.postIds.flatMap((id) => frame.posts.find((post) => post.id === id) ?? [])
+  const at = beam.postsAt
+  const brought = groups.flatMap((group) => broughtBy(group, beam.id))
+  const zones = [...new Set(brought.map(({ zone }) => zone))]
+  const worst = (zone: string) =>
+    Math.max(...brought.filter((one) => one.zone === zone).map(({ tributary }) => tributary))
+  // joists of one zone lie beside each other, those of two zones end against each other
+  const tributary = zones.reduce((sum, zone) => sum + worst(zone), 0)
+  const lengths = tributaryLengths(0, at, beam.length)
+  const meets = frame.beams.some(
+    (other) => other !== beam && other.postIds.some((id) => beam.postIds.includes(id)),
+  )
   return {
     beam,
     posts,
     spans: at.slice(1).map((x, i) => ticks(x - (at[i] ?? x))),
-    overhangs: [ticks((at[0] ?? beam.from) - beam.from), ticks(beam.to - (at.at(-1) ?? beam.to))],
-    joistSpan: ticks(Math.max(0, ...beside.map((span) => span.clear))),
-    cantilever,
-    bothSides: beside.length > 1,
+    overhangs: [ticks(at[0] ?? 0), ticks(beam.length - (at.at(-1) ?? beam.length))],
+    joistSpan: ticks(Math.max(0, ...brought.map(({ clear }) => clear))),
+    cantilever: ticks(Math.ceil(Math.max(0, ...brought.map(({ cantilever }) => cantilever)))),
+    bothSides: zones.length > 1 || brought.some(({ between }) => between),
+    slanting: meets || brought.some(({ slanting }) => slanting),
     tributary,
     areas: lengths.map((length) => squareFeet(length, tributary)),
   }
 }
 
-/** Half the thickness of a beam under a line; a ledger's line is already its face. */
-function halfWidth(line: SupportLine, frame: Frame): number {
-  const beam = frame.beams.find((one) => line.kind === 'beam' && one.beam === line.beam)
-  return beam === undefined ? 0 : (sectionOf(beam.size).thickness * beam.plies) / 2
+/** A post under the mitre of two beams carries both. */
+function withSharedPosts(facts: readonly BeamFacts[]): readonly BeamFacts[] {
+  const areaOf = (id: string) =>
+    facts.reduce((sum, one) => sum + (one.areas[one.posts.findIndex((post) => post.id === id)] ?? 0), 0)
+  return facts.map((one) => ({ ...one, areas: one.posts.map(({ id }) => areaOf(id)) }))
 }

@@ -4,9 +4,10 @@ import { inches } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { byLimit, length } from './finding.ts'
 import { judge } from './judge.ts'
+import { reactionOn } from './load-path.ts'
 import type { BeamFacts } from './measures.ts'
 import type { Check } from './types.ts'
-import { feetInches } from './words.ts'
+import { beamName, feetInches } from './words.ts'
 
 /**
  * Base and cap of the posts: a stand-off over the concrete, IRC 2021 R317.1.4, and metal that holds both ends in their
@@ -18,28 +19,29 @@ export function checkPostEnds(context: CheckContext): readonly Check[] {
 
 function checkOne(context: CheckContext, facts: BeamFacts): Check {
   const { job } = context
-  const { beam } = facts.beam
+  const { key } = facts.beam
   const least = inches(IRC_LIMITS.postStandoff.value)
-  const reckoned = context.path.beams.find((one) => one.facts === facts)
-  const load = Math.max(0, ...(reckoned?.envelope.supports.map((one) => one.greatest) ?? []))
-  const told =
-    reckoned === undefined ? '' : ` Base and cap: listed for ${figure(Math.ceil(load))} lb or more.`
+  const reactions = facts.posts.map(({ id }) => reactionOn(context.path, id))
+  const load = Math.max(0, ...reactions.map((one) => one ?? 0))
+  const told = reactions.includes(null)
+    ? ''
+    : ` Base and cap: listed for ${figure(Math.ceil(load))} lb or more.`
   const found = byLimit(IRC_LIMITS.postStandoff, length(least), length(job.ground.standoff), [
     `Stand-off of the post base: ${feetInches(job.ground.standoff)}; ${feetInches(least)} keeps the wood off wet concrete`,
-    `Greatest reaction of the ${beam} beam on a post: ${figure(load)} lb`,
+    `Greatest reaction of the ${beamName(key)} on a post: ${figure(load)} lb`,
     'A base with its anchor bolt and a cap, or a pair of plates, on every post: counted in the takeoff',
   ])
   return judge(job, {
-    id: `post-ends-${beam}`,
+    id: `post-ends-${key}`,
     title: 'Post bases and caps',
     subjects: facts.posts.map(({ id }) => id),
-    fields: ['ground.standoff', 'frame.postSize'],
+    fields: ['ground.standoff'],
     // a base is made with the stand-off that the rule asks for: being at it is not being near a limit
     prescriptive: found.ratio === 1 ? { ...found, ratio: null } : found,
     calculated: null,
     good: () =>
-      `Posts under the ${beam} beam stand ${feetInches(job.ground.standoff)} over the concrete.${told}`,
-    bad: `Posts under the ${beam} beam stand ${feetInches(job.ground.standoff)} over the concrete; ${feetInches(least)} is needed.`,
+      `Posts under the ${beamName(key)} stand ${feetInches(job.ground.standoff)} over the concrete.${told}`,
+    bad: `Posts under the ${beamName(key)} stand ${feetInches(job.ground.standoff)} over the concrete; ${feetInches(least)} is needed.`,
     uncovered: '',
     remedy: `Use bases with a stand-off of ${feetInches(least)}.`,
     caution: '',

@@ -13,11 +13,11 @@ import type { CheckContext } from './context.ts'
 import { beside, guideCaution } from './deck-guide.ts'
 import { atMost, byLimit, length, worse } from './finding.ts'
 import { judge } from './judge.ts'
-import { valuesOf } from './load-path.ts'
+import { reactionOn, valuesOf } from './load-path.ts'
 import type { BeamFacts } from './measures.ts'
 import { underTables } from './tables.ts'
 import type { Check, Finding } from './types.ts'
-import { feetInches, SPECIES_NAME, squareFeetText } from './words.ts'
+import { beamName, feetInches, SPECIES_NAME, squareFeetText } from './words.ts'
 
 /** Height of the posts, footing's top to the beam's underside, against IRC 2021 Table R507.4, beam by beam. */
 export function checkPostHeights(context: CheckContext): readonly Check[] {
@@ -28,18 +28,18 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
   const { job } = context
   const { postSize, species } = job.frame
   const tallest = ticks(Math.max(...facts.posts.map((post) => post.length)) + job.ground.standoff)
-  const { beam } = facts.beam
+  const { beam, key } = facts.beam
   const guide = postSize === '6x6' ? byGuide(context, facts, tallest) : []
   return judge(job, {
-    id: `post-height-${beam}`,
+    id: `post-height-${key}`,
     title: 'Post height',
     subjects: facts.posts.map((post) => post.id),
     fields: ['size.height', 'site.ground', 'frame.postSize', `frame.beams.${beam}.posts`],
     prescriptive: byTable(context, facts, tallest),
     calculated: calculate(context, facts),
     beside: guide,
-    good: (share) => `Posts under the ${beam} beam use ${share} of what they may.`,
-    bad: `A post under the ${beam} beam stands ${feetInches(tallest)}; ${postSize} may not.`,
+    good: (share) => `Posts under the ${beamName(key)} use ${share} of what they may.`,
+    bad: `A post under the ${beamName(key)} stands ${feetInches(tallest)}; ${postSize} may not.`,
     uncovered: `No table row covers ${postSize} posts of ${SPECIES_NAME[species]} at ${context.load} psf and up to ${squareFeetText(Math.max(...facts.areas))}`,
     remedy: postSize === '8x8' ? 'Use more posts, or a lower deck.' : 'Use larger posts, or more of them.',
     caution: guideCaution(guide),
@@ -81,15 +81,14 @@ function allowed(context: CheckContext, size: LumberSize, area: number): TableLo
 
 /** Each post as a column, pinned at both ends, under its beam's greatest reaction. NDS 2018 3.6 and 3.7. */
 function calculate(context: CheckContext, facts: BeamFacts): Finding | null {
-  const reckoned = context.path.beams.find((one) => one.facts === facts)
-  if (reckoned === undefined) return null
+  if (!context.path.beams.some((one) => one.facts === facts)) return null
   const { postSize } = context.job.frame
   const values = valuesOf(context, postSize, 1)
   const section = rectangleOf(postSize)
   const least = toInches(dressedSizes[postSize].thickness)
   return facts.posts
-    .map((post, i) => {
-      const load = Math.max(0, reckoned.envelope.supports[i]?.greatest ?? 0)
+    .map((post) => {
+      const load = Math.max(0, reactionOn(context.path, post.id) ?? 0)
       const slenderness = Math.max(0, toInches(post.length)) / least
       const stability = columnStability(slenderness, values.leastModulus, values.compression)
       const capacity = stability * values.compression * areaOf(section)

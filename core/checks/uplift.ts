@@ -1,8 +1,8 @@
 import { figure } from '../rules/index.ts'
 import type { CheckContext } from './context.ts'
 import { judge } from './judge.ts'
-import { joistIds } from './members.ts'
 import type { Check } from './types.ts'
+import { beamName } from './words.ts'
 
 /** Uplift under this is rounding, lb. */
 const NOTHING = 1
@@ -12,17 +12,23 @@ const NOTHING = 1
  * does, as in every deck within the tables: what holds them down has no table row.
  */
 export function checkUplift(context: CheckContext): readonly Check[] {
-  const { joist, beams } = context.path
-  const joists = least(joist?.envelope.supports.map((support) => support.least) ?? [])
+  const { joists, beams } = context.path
   return [
-    ...lifted(context, 'joist-uplift', 'A joist', joists, joistIds(context.frame), [
-      'frame.beams.front.setback',
-    ]),
+    ...joists.flatMap(({ group, envelope }, i) =>
+      lifted(
+        context,
+        `joist-uplift${i === 0 ? '' : `-${i + 1}`}`,
+        'A joist',
+        least(envelope.supports.map((support) => support.least)),
+        group.memberIds,
+        ['frame.beams.front.setback'],
+      ),
+    ),
     ...beams.flatMap(({ facts, envelope }) =>
       lifted(
         context,
-        `beam-uplift-${facts.beam.beam}`,
-        `The ${facts.beam.beam} beam`,
+        `beam-uplift-${facts.beam.key}`,
+        `The ${beamName(facts.beam.key)}`,
         least(envelope.supports.map((support) => support.least)),
         [facts.beam.id, ...facts.beam.postIds],
         [`frame.beams.${facts.beam.beam}.inset`, `frame.beams.${facts.beam.beam}.posts`],

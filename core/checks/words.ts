@@ -29,3 +29,8 @@ export function either(options: readonly string[]): string {
   if (options.length < 2) return options[0] ?? ''
   return `${options.slice(0, -1).join(', ')} or ${options.at(-1)}`
 }
+
+/** front: front beam; front-b: front b beam. */
+export function beamName(key: string): string {
+  return `${key.replace('-', ' ')} beam`
+}

@@ -10,7 +10,13 @@ const SCREW_WASTE = 5
 /** Two screws in each course at each joist; those of a butt joint come with the joint. */
 export function deckScrews(job: Job, frame: Frame): readonly GoodShare[] {
   const courses = frame.members.filter((member) => member.role === 'decking')
-  const count = courses.length * frame.joistCentres.length * nailing.deckScrewsPerJoist
+  const crossings = courses.reduce((sum, course) => sum + course.bearings.length, 0)
+  const alike = courses.every(({ bearings }) => bearings.length === courses[0]?.bearings.length)
+  const joists = courses[0]?.bearings.length ?? 0
+  const counted = alike
+    ? `${courses.length} courses × ${joists} joists`
+    : `${crossings} crossings of courses and joists`
+  const count = crossings * nailing.deckScrewsPerJoist
   const thick = sectionOf(job.decking.size).thickness > inches(1)
   return [
     {
@@ -18,8 +24,8 @@ export function deckScrews(job: Job, frame: Frame): readonly GoodShare[] {
       quantity: Math.ceil((count * (100 + SCREW_WASTE)) / 100),
       cause: {
         fields: ['decking.size', 'frame.joists.spacing'],
-        ids: ['run-decking'],
-        rule: `${courses.length} courses × ${frame.joistCentres.length} joists × 2 (${cite(nailingSources.deckScrewsPerJoist)}), ${SCREW_WASTE} % more for loss`,
+        ids: frame.runs.filter(({ kind }) => kind === 'decking').map(({ id }) => id),
+        rule: `${counted} × 2 (${cite(nailingSources.deckScrewsPerJoist)}), ${SCREW_WASTE} % more for loss`,
       },
     },
   ]

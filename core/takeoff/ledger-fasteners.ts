@@ -1,5 +1,5 @@
-import { LEDGER_SPACING, sectionOf } from '../data/index.ts'
-import type { Frame } from '../frame/index.ts'
+import { LEDGER_SPACING } from '../data/index.ts'
+import type { Frame, Member } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import { ledgerSpacing } from '../rules/index.ts'
 import { inches, psf, type Ticks, ticks, toInches } from '../units/index.ts'
@@ -9,15 +9,19 @@ import type { GoodShare } from './tally.ts'
 const END_DISTANCE = inches(2)
 
 /**
- * Fasteners along the ledger at the table's spacing, staggered, with a second one at either end.
+ * Fasteners along each ledger at the table's spacing, staggered, with a second one at either end.
  * Where the table has no entry they are counted at the closest spacing it has, and the rule says so.
  */
 export function ledgerFasteners(job: Job, frame: Frame): readonly GoodShare[] {
-  const ledger = frame.members.find((member) => member.role === 'ledger')
-  if (ledger === undefined) return []
+  return frame.members
+    .filter((member) => member.role === 'ledger')
+    .map((ledger) => alongLedger(job, frame, ledger))
+}
+
+function alongLedger(job: Job, frame: Frame, ledger: Member): GoodShare {
   const { liveLoad, snowLoad, ledgerFastener, sheathing } = job.site
   const found = ledgerSpacing(
-    clearJoistSpan(job),
+    clearJoistSpan(frame, ledger),
     ledgerFastener,
     sheathing,
     psf(Math.max(liveLoad, snowLoad)),
@@ -26,34 +30,39 @@ export function ledgerFasteners(job: Job, frame: Frame): readonly GoodShare[] {
   const spacing = tabled ?? closestSpacing()
   const along = toInches(ledger.length - 2 * END_DISTANCE)
   const count = Math.max(2, Math.ceil(along / spacing) + 1) + 2
-  return [
-    {
-      sku: ledgerFastener === 'lag' ? 'ledger-lag-1/2' : 'ledger-bolt-1/2',
-      quantity: count,
-      cause: {
-        fields: [
-          'site.ledgerFastener',
-          'site.sheathing',
-          'site.liveLoad',
-          'site.snowLoad',
-          'size.width',
-          'size.depth',
-        ],
-        ids: [ledger.id],
-        rule:
-          tabled === null
-            ? `No entry in IRC 2021 Table R507.9.1.3(1) (${found.sentence}): counted at its closest spacing, ${spacing} in; a licensed designer must set it`
-            : `Every ${spacing} in, IRC 2021 Table R507.9.1.3(1) (${found.sentence}), two at either end`,
-      },
+  return {
+    sku: ledgerFastener === 'lag' ? 'ledger-lag-1/2' : 'ledger-bolt-1/2',
+    quantity: count,
+    cause: {
+      fields: [
+        'site.ledgerFastener',
+        'site.sheathing',
+        'site.liveLoad',
+        'site.snowLoad',
+        'size.width',
+        'size.depth',
+      ],
+      ids: [ledger.id],
+      rule:
+        tabled === null
+          ? `No entry in IRC 2021 Table R507.9.1.3(1) (${found.sentence}): counted at its closest spacing, ${spacing} in; a licensed designer must set it`
+          : `Every ${spacing} in, IRC 2021 Table R507.9.1.3(1) (${found.sentence}), two at either end`,
     },
-  ]
+  }
 }
 
-/** From the ledger's face to the beam's near face. */
-function clearJoistSpan(job: Job): Ticks {
-  const { size, plies, setback } = job.frame.beams.front
-  const halfBeam = (sectionOf(size).thickness * plies) / 2
-  return ticks(job.size.depth - setback - halfBeam - sectionOf(job.frame.joists.size).thickness)
+/** The longest from the ledger's face to the near face of what carries the joists next. */
+function clearJoistSpan({ joistGroups }: Frame, ledger: Member): Ticks {
+  const clears = joistGroups.flatMap(({ lines }) =>
+    lines.flatMap(({ supports }) =>
+      supports.slice(1).flatMap((far, i) => {
+        const near = supports[i]
+        const here = near !== undefined && (near.id === ledger.id || far.id === ledger.id)
+        return here ? [far.at - far.half - (near.at + near.half)] : []
+      }),
+    ),
+  )
+  return ticks(Math.max(0, ...clears.map(Math.floor)))
 }
 
 function closestSpacing(): number {

@@ -71,13 +71,16 @@ function connectorNails(connector: Connector): readonly Nailed[] {
 function framingNails(frame: Frame): readonly Nailed[] {
   const ofRole = (role: Member['role']) => frame.members.filter((member) => member.role === role)
   const blocks = ofRole('blocking')
-  const laps = ofRole('ledger').length > 0 ? ofRole('end joist') : []
+  const angled = new Set(
+    frame.connectors.filter(({ kind }) => kind === 'end joist angle').flatMap(({ at }) => at),
+  )
+  const laps = ofRole('end joist').filter(({ id }) => angled.has(id))
   const rims = frame.runs.filter((run) => run.kind === 'rim')
   const plied = frame.runs.filter((run) => run.kind === 'rim' || run.kind === 'beam ply')
   return [
     {
       nail: '16d common',
-      count: rims.length * frame.joistCentres.length * nailing.rimToJoistEnd,
+      count: rims.reduce((sum, run) => sum + run.supports.length, 0) * nailing.rimToJoistEnd,
       joint: 'rim into joist end',
       says: cite(nailingSources.rimToJoistEnd),
       fields: ['frame.joists.spacing'],

@@ -1,6 +1,6 @@
 import type { SoilClass } from '../data/index.ts'
 import type { Cause, Frame, Member } from '../frame/index.ts'
-import type { Job } from '../job/index.ts'
+import { isRectangle, type Job } from '../job/index.ts'
 import { inches, toFeet, toInches } from '../units/index.ts'
 import { boardFeetOf } from './board-feet.ts'
 import type { TaskShare } from './tally.ts'
@@ -157,28 +157,40 @@ function frameTasks(frame: Frame): readonly TaskShare[] {
 
 function deckingTasks(frame: Frame): readonly TaskShare[] {
   const courses = ofRoles(frame, ['decking'])
-  const first = courses[0]
+  const runs = frame.runs.filter(({ kind }) => kind === 'decking')
+  const [first] = courses
   const last = courses.at(-1)
   if (first === undefined || last === undefined) return []
+  const cause = { fields: ['size.width', 'size.depth', 'decking.overhang'], ids: runs.map(({ id }) => id) }
   const cover = toFeet(last.box.y1 - first.box.y0)
-  const cause = { fields: ['size.width', 'size.depth', 'decking.overhang'], ids: ['run-decking'] }
+  const alike = runs.length === 1 && first.line === undefined
+  const across = courses.map((course) => toFeet(acrossOf(course)))
+  const area = alike
+    ? cover * toFeet(first.length)
+    : courses.reduce((sum, course, i) => sum + (across[i] ?? 0) * toFeet(course.length), 0)
+  const ends = alike ? 2 * cover : 2 * across.reduce((sum, one) => sum + one, 0)
   return [
     {
       rateId: 'deck-perp-screw',
-      quantity: cover * toFeet(first.length),
+      quantity: area,
       cause: { ...cause, rule: 'Area that the decking covers' },
     },
     {
       rateId: 'deck-trim',
-      quantity: 2 * cover,
+      quantity: ends,
       cause: { ...cause, rule: 'Both ends of the courses are cut to a line' },
     },
   ]
 }
 
+/** Extent of a course across its length. */
+function acrossOf({ box, line }: Member): number {
+  return line === undefined ? box.y1 - box.y0 : box.x1 - box.x0
+}
+
 function generalTasks(frame: Frame, job: Job): readonly TaskShare[] {
   const cause = { fields: ['size.width', 'size.depth'], ids: [] }
-  const area = toFeet(job.size.width) * toFeet(job.size.depth)
+  const area = isRectangle(job) ? toFeet(job.size.width) * toFeet(job.size.depth) : frame.areaSquareFeet
   return [
     {
       rateId: 'stage-lumber',

@@ -3,6 +3,7 @@ import { LONGEST_LIST, MEANINGS } from '../../core/cut-list/index.ts'
 import { SIZED_FIELDS } from '../../core/job/index.ts'
 import { MAX_TICKS, TICKS_PER_FOOT, TICKS_PER_INCH, ticks } from '../../core/units/index.ts'
 import type { MethodName, Methods } from '../../shared/contract/index.ts'
+import { STEPS_KEPT } from '../store/index.ts'
 import { dayInput } from './day-input.ts'
 import { firmInput } from './firm-file.ts'
 import { paperInput } from './paper-input.ts'
@@ -41,7 +42,6 @@ const widths = z
     path: ['step'],
   })
 
-const listText = z.string().max(LONGEST_LIST)
 const label = z.string().max(200)
 const timelinePlace = z.int().nonnegative()
 const timeline = z
@@ -58,6 +58,7 @@ const timeline = z
 /** How far a hole is off its place, in ticks either way. */
 const off = z.int().min(-MAX_TICKS).max(MAX_TICKS).transform(ticks)
 
+const listText = z.string().max(LONGEST_LIST)
 const columns = z.array(z.enum(MEANINGS)).max(1000)
 const sawLength = z.int().min(0).max(TICKS_PER_FOOT).transform(ticks)
 
@@ -68,7 +69,13 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'jobs.last': nothing,
   'jobs.open': z.strictObject({ id }),
   'jobs.create': z.strictObject({ statement: statementInput }),
-  'jobs.save': z.strictObject({ id, revision, statement: statementInput, label: z.string().max(200) }),
+  'jobs.save': z.strictObject({
+    id,
+    revision,
+    statement: statementInput,
+    label,
+    timeline: timeline.optional(),
+  }),
   'prices.current': nothing,
   'prices.import': z.strictObject({ text: z.string().max(LONGEST_PRICES) }),
   'prices.useSample': nothing,
@@ -81,13 +88,6 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
     statement: statementInput,
     held: z.array(z.string().refine((path) => SIZED_FIELDS.has(path), 'is no field that is sized')).max(20),
   }),
-  'cutlist.run': z.strictObject({
-    text: listText,
-    stockText: listText.optional(),
-    columns: columns.optional(),
-    stockColumns: columns.optional(),
-    kerf: sawLength,
-    endTrim: sawLength,
   'ground.run': z.strictObject({
     statement: statementInput,
     jobId: id.optional(),
@@ -95,6 +95,13 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
       .strictObject({ post: z.int().min(1).max(999), dx: off, dy: off, barred: z.boolean() })
       .optional(),
   }),
+  'cutlist.run': z.strictObject({
+    text: listText,
+    stockText: listText.optional(),
+    columns: columns.optional(),
+    stockColumns: columns.optional(),
+    kerf: sawLength,
+    endTrim: sawLength,
     task,
   }),
   'day.replan': z.strictObject({

@@ -24,7 +24,7 @@ export function jobService(store: Store, now: () => Date, newId: () => string, e
     store.settings.write('last job', job.id)
     const recovered = tellsOfCrash
     tellsOfCrash = false
-    return { ...job, recovered }
+    return { ...job, timeline: store.jobs.timeline(job.id), recovered }
   }
 
   function create(statement: JobRecord['statement'], label: string): JobRecord {
@@ -55,10 +55,11 @@ export function jobService(store: Store, now: () => Date, newId: () => string, e
       return job
     },
     create: ({ statement }) => opened(create(statement, 'Created')),
-    save: ({ id, revision, statement, label }) => {
+    save: ({ id, revision, statement, label, timeline }) => {
       const savedAt = now().toISOString()
       try {
-        const saved = store.jobs.save({ id, revision, name: jobName(statement), savedAt, label, statement })
+        const name = jobName(statement)
+        const saved = store.jobs.save({ id, revision, name, savedAt, label, statement, timeline })
         if (saved === null) throw noSuchJob()
         if (saved.revision !== revision) emit('jobs.changed', { id, revision: saved.revision })
         return { revision: saved.revision, savedAt }

@@ -1,7 +1,8 @@
 import type { Database } from 'better-sqlite3'
 import type { JobStatement } from '../../core/job/index.ts'
-import type { JobSummary } from '../../shared/contract/index.ts'
+import type { JobSummary, Timeline, TimelineChange } from '../../shared/contract/index.ts'
 import { RevisionConflict } from './refusal.ts'
+import { timelineRepository } from './timelines.ts'
 
 /** Old versions kept per job: months of editing, and under a megabyte. */
 export const VERSIONS_KEPT = 200
@@ -44,12 +45,16 @@ export interface JobRepository {
     savedAt: string
     label: string
     statement: JobStatement
+    timeline?: TimelineChange | undefined
   }): { readonly revision: number } | null
+  /** What undo and redo walk through; empty for a job that was never changed. */
+  timeline(id: string): Timeline
   /** Newest first, the present one among them. */
   versions(id: string): readonly JobVersion[]
 }
 
 export function jobRepository(db: Database): JobRepository {
+  const timelines = timelineRepository(db)
   const insertVersion = db.prepare(
     'INSERT INTO job_versions (job_id, revision, label, saved_at, statement) VALUES (?, ?, ?, ?, ?)',
   )
@@ -76,6 +81,7 @@ export function jobRepository(db: Database): JobRepository {
     if (row === undefined) return null
     if (row.revision !== change.revision) throw new RevisionConflict(row.name, row.revision)
     const text = JSON.stringify(change.statement)
+    if (change.timeline) timelines.change(change.id, change.timeline)
     if (text === row.statement) return { revision: row.revision }
     const revision = row.revision + 1
     update.run(change.name, revision, change.savedAt, text, change.id)
@@ -97,6 +103,7 @@ export function jobRepository(db: Database): JobRepository {
     },
     create: (job) => whenBusyOnceMore(() => create.immediate(job)),
     save: (change) => whenBusyOnceMore(() => save.immediate(change)),
+    timeline: timelines.read,
     versions: (id) =>
       (
         db

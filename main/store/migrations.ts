@@ -80,4 +80,20 @@ export const MIGRATIONS: readonly Migration[] = [
       db.exec('ALTER TABLE offcuts ADD COLUMN left_by TEXT')
     },
   },
+  {
+    // what undo and redo walk through; the present is the statement at step_at
+    version: 5,
+    update: (db) => {
+      db.exec(`
+        CREATE TABLE job_steps (
+          job_id TEXT NOT NULL REFERENCES jobs (id) ON DELETE CASCADE,
+          place INTEGER NOT NULL CHECK (place >= 0),
+          label TEXT NOT NULL,
+          statement TEXT NOT NULL,
+          PRIMARY KEY (job_id, place)
+        ) STRICT, WITHOUT ROWID;
+        ALTER TABLE jobs ADD COLUMN step_at INTEGER NOT NULL DEFAULT 0;
+      `)
+    },
+  },
 ]

@@ -2,9 +2,9 @@ import type { JobStatement } from '../../core/job/index.ts'
 import type { StoredJob } from '../../shared/contract/index.ts'
 import { sentenceOf } from '../client/call-error.ts'
 import { CLOSED } from './closed-session.ts'
-import * as steps from './history.ts'
 import type { SessionParts } from './session-parts.ts'
 import type { Followers } from './stating.ts'
+import { historyOf } from './timeline.ts'
 
 export interface JobActions {
   openLast(): Promise<void>
@@ -26,7 +26,8 @@ export function jobActions(
     estimates.forgetNews()
     tape.forget()
     estimates.measureFrom(null)
-    saves.isSaved(job.statement)
+    const { history, saved } = historyOf(job.statement, job.timeline)
+    saves.isSaved(history.present, saved)
     const edit = get().edit + 1
     set({
       ...CLOSED,
@@ -37,10 +38,10 @@ export function jobActions(
       ...(get().open?.id === job.id ? { atSaw: get().atSaw, sawDays: get().sawDays } : {}),
       edit,
       open: { id: job.id, revision: job.revision, recovered: job.recovered },
-      history: steps.begin(job.statement),
+      history,
       saving: { state: 'saved', at: job.savedAt },
     })
-    designer.design(edit, job.statement)
+    designer.design(edit, history.present)
     estimates.request(0)
   }
 

@@ -27,8 +27,30 @@ export interface JobSummary {
   readonly revision: number
 }
 
+/**
+ * The statements that undo and redo walk through, oldest first; `labels[n]` names the step from state n to state n + 1.
+ * `first` numbers the oldest one still kept, `at` is the place of the present in `states`.
+ */
+export interface Timeline {
+  readonly first: number
+  readonly states: readonly JobStatement[]
+  readonly labels: readonly string[]
+  readonly at: number
+}
+
+/** What a save does to the stored timeline: places are counted from the very first step of the job. */
+export interface TimelineChange {
+  /** states before this place stay as they are; all from it on are forgotten */
+  readonly keep: number
+  /** states put after them, each with the label of the step that led there */
+  readonly add: readonly { readonly label: string; readonly statement: JobStatement }[]
+  /** place of the present */
+  readonly at: number
+}
+
 export interface StoredJob extends JobSummary {
   readonly statement: JobStatement
+  readonly timeline: Timeline
   /** true once, where the program was not closed properly the last time */
   readonly recovered: boolean
 }
@@ -92,6 +114,7 @@ export interface Methods {
       readonly revision: number
       readonly statement: JobStatement
       readonly label: string
+      readonly timeline?: TimelineChange | undefined
     },
     { readonly revision: number; readonly savedAt: string },
   ]
@@ -134,6 +157,8 @@ export interface Methods {
     },
     { readonly edit: number; readonly result: SizingResult },
   ]
+  /** everything in the ground of a job, and what can be done about a hole found off; a new run stops the one before */
+  'ground.run': [Stated & { readonly found?: Found | undefined }, GroundResult]
   /** plans a list of pieces with the program's price book; a new run stops the one before */
   'cutlist.run': [CutListRequest & Watched, CutListAnswer]
   /** plans the rest of one product of a job that is begun */
@@ -157,8 +182,6 @@ export interface Methods {
     },
     readonly StoredOffcut[],
   ]
-  /** everything in the ground of a job, and what can be done about a hole found off; a new run stops the one before */
-  'ground.run': [Stated & { readonly found?: Found | undefined }, GroundResult]
   'offcuts.remove': [{ readonly ids: readonly string[] }, { readonly removed: number }]
   /** a stored job was cut: what it used leaves the rack, the offcuts it keeps come onto it; once for each job */
   'offcuts.takeFromPlan': [{ readonly jobId: string }, { readonly used: number; readonly added: number }]

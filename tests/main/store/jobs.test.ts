@@ -1,8 +1,9 @@
 import { join } from 'node:path'
 import Sqlite from 'better-sqlite3'
 import { describe, expect, test } from 'vitest'
-import { RevisionConflict } from '../../../main/store/index.ts'
+import { RevisionConflict, STEPS_KEPT } from '../../../main/store/index.ts'
 import { VERSIONS_KEPT } from '../../../main/store/jobs.ts'
+import type { TimelineChange } from '../../../shared/contract/index.ts'
 import { FIRST, mustOpen, temporaryFolder } from './temporary-store.ts'
 
 const folder = temporaryFolder()
@@ -50,6 +51,58 @@ describe('jobs in the store', () => {
       [1, 'Created', { size: { width: '16 ft' } }],
     ])
     again.close()
+  })
+
+  test('steps are there again after a restart, undone ones too, and a new one replaces those that were undone', () => {
+    const store = mustOpen(at('steps.db'))
+    store.jobs.create({ ...FIRST, statement: { n: 0 } })
+    const step = (n: number) => ({ label: `step ${n}`, statement: { n } })
+    const save = (revision: number, n: number, timeline: TimelineChange) =>
+      store.jobs.save({ ...FIRST, revision, label: '', statement: { n }, timeline })
+    save(1, 2, { keep: 0, add: [step(0), step(1), step(2)], at: 2 })
+    save(2, 1, { keep: 3, add: [], at: 1 })
+    store.close()
+    const again = mustOpen(at('steps.db'))
+    const { states, labels, at: place } = again.jobs.timeline('job-1')
+    expect([states, labels, place]).toEqual([[{ n: 0 }, { n: 1 }, { n: 2 }], ['step 1', 'step 2'], 1])
+    again.jobs.save({
+      ...FIRST,
+      revision: 3,
+      label: '',
+      statement: { n: 9 },
+      timeline: { keep: 2, add: [step(9)], at: 2 },
+    })
+    expect(again.jobs.timeline('job-1')).toEqual({
+      first: 0,
+      states: [{ n: 0 }, { n: 1 }, { n: 9 }],
+      labels: ['step 1', 'step 9'],
+      at: 2,
+    })
+    again.close()
+  })
+
+  test('the oldest steps make room, and places go on counting', () => {
+    const store = mustOpen(at('many-steps.db'))
+    store.jobs.create({ ...FIRST, statement: { n: 0 } })
+    const add = Array.from({ length: STEPS_KEPT + 1 }, (_, n) => ({ label: '', statement: { n } }))
+    store.jobs.save({
+      ...FIRST,
+      revision: 1,
+      label: '',
+      statement: { n: STEPS_KEPT },
+      timeline: { keep: 0, add, at: STEPS_KEPT },
+    })
+    store.jobs.save({
+      ...FIRST,
+      revision: 2,
+      label: '',
+      statement: { n: -1 },
+      timeline: { keep: STEPS_KEPT + 1, add: [{ label: 'last', statement: { n: -1 } }], at: STEPS_KEPT + 1 },
+    })
+    const timeline = store.jobs.timeline('job-1')
+    expect([timeline.first, timeline.states.length, timeline.at]).toEqual([1, STEPS_KEPT + 1, STEPS_KEPT])
+    expect(timeline.states[timeline.at]).toEqual({ n: -1 })
+    store.close()
   })
 
   test('a save of what is already stored makes no new version', () => {

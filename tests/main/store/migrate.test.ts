@@ -61,6 +61,7 @@ describe('bringing a store up to date', () => {
         revision: 1,
         saved_at: NOON.toISOString(),
         statement: '{"name":"First","place":"behind the barn"}',
+        step_at: 0,
         place: 'behind the barn',
       },
       {
@@ -69,6 +70,7 @@ describe('bringing a store up to date', () => {
         revision: 1,
         saved_at: NOON.toISOString(),
         statement: '{}',
+        step_at: 0,
         place: '',
       },
     ])
@@ -130,6 +132,17 @@ describe('bringing a store up to date', () => {
     expect(tables.map((table) => rows(file, table))).toEqual(were)
     expect(rows(file, 'offcuts')).toEqual(offcuts.map((row) => ({ ...row, left_by: null })))
     expect(existsSync(`${file}.before-version-4`)).toBe(true)
+  })
+
+  test('from version 4 to 5 keeps every job; none has a step to undo yet', () => {
+    const file = at('steps.db')
+    const before = mustOpen(file, MIGRATIONS.slice(0, 4))
+    before.jobs.create({ ...FIRST, statement: { name: 'First' } })
+    before.close()
+    const store = mustOpen(file, MIGRATIONS.slice(0, 5))
+    expect(store.jobs.read('job-1')?.statement).toEqual({ name: 'First' })
+    expect(store.jobs.timeline('job-1')).toEqual({ first: 0, states: [], labels: [], at: 0 })
+    store.close()
   })
 
   test('makes a copy of the store before the first step, readable as the version it was', () => {

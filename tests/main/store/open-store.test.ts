@@ -23,6 +23,7 @@ describe('opening a store', () => {
     const tables = db.pragma('table_list') as { name: string; strict: number; schema: string }[]
     const ours = tables.filter((table) => table.schema === 'main' && !table.name.startsWith('sqlite_'))
     expect(ours.map((table) => table.name).sort()).toEqual([
+      'job_steps',
       'job_versions',
       'jobs',
       'jobs_cut',

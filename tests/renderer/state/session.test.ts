@@ -13,6 +13,7 @@ const stored: StoredJob = {
   savedAt: '2026-11-25T10:42:00Z',
   revision: 1,
   statement: DEMO_JOB,
+  timeline: { first: 0, states: [], labels: [], at: 0 },
   recovered: false,
 }
 

@@ -4,6 +4,7 @@ import type { Place } from './session-types.ts'
 const PLACE_OF: { readonly [section in FieldSpec['section']]: Place } = {
   job: 'site',
   size: 'site',
+  shape: 'site',
   site: 'site',
   code: 'site',
   frame: 'frame',

@@ -45,3 +45,4 @@ export {
 export type * from './types.ts'
 export { JOB_VERSION, UPGRADES, type Upgrade, upgradeStatement } from './upgrade.ts'
 export { valueAt } from './value-at.ts'
+export { type Wish, wishesOf, withoutWish } from './wishes.ts'

@@ -11,6 +11,7 @@ const EMPTY_TAPE = {
   rows: [],
   earlier: [],
   running: false,
+  stopped: false,
   failed: null,
 }
 
@@ -33,6 +34,9 @@ export const CLOSED: SessionState = {
   prices: null,
   priceFileFaults: [],
   tape: EMPTY_TAPE,
+  tasks: {},
+  wishPrices: {},
+  joints: {},
   drafts: {},
   cutList: NO_CUT_LIST,
   offcuts: null,
@@ -42,6 +46,7 @@ export const CLOSED: SessionState = {
   place: 'frame',
   selected: null,
   hovered: null,
+  litPoint: null,
   why: null,
   sought: null,
   notice: null,

@@ -8,7 +8,7 @@ export interface CutListActions {
   planCutList(): Promise<void>
 }
 
-export function cutListActions({ client, get, set }: SessionParts): CutListActions {
+export function cutListActions({ client, get, set, watched }: SessionParts): CutListActions {
   let newest = 0
   return {
     editCutList(patch) {
@@ -26,7 +26,8 @@ export function cutListActions({ client, get, set }: SessionParts): CutListActio
       }
       set({ cutList: { ...get().cutList, running: true, failure: null } })
       try {
-        settle({ answer: await client.call('cutlist.run', request), answered })
+        const answer = await watched('cut list', (task) => client.call('cutlist.run', { ...request, task }))
+        settle({ answer, answered })
       } catch (error) {
         settle({ failure: sentenceOf(error) })
       }

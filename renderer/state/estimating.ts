@@ -21,7 +21,7 @@ export interface Estimating {
 }
 
 /** Keeps the whole estimate up with the edits. */
-export function estimating({ client, get, set }: SessionParts): Estimating {
+export function estimating({ client, get, set, watched }: SessionParts): Estimating {
   let baseline: Estimate | null = null
   let newsTimer: ReturnType<typeof setTimeout> | undefined
   let timer: ReturnType<typeof setTimeout> | undefined
@@ -29,7 +29,9 @@ export function estimating({ client, get, set }: SessionParts): Estimating {
   async function run() {
     const { edit, open, history } = get()
     try {
-      const answer = await client.call('estimate.run', { edit, statement: history.present, jobId: open?.id })
+      const answer = await watched('estimate', (task) =>
+        client.call('estimate.run', { edit, statement: history.present, jobId: open?.id, task }),
+      )
       if (answer.edit !== get().edit) return
       const { result } = answer
       if (!result.ok) {

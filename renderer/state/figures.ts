@@ -13,6 +13,8 @@ export interface Figures {
   readonly crewHours: number
   /** true where every class of lumber has the least order there is */
   readonly proven: boolean
+  /** true where its user ended the search of a class */
+  readonly stopped: boolean
   /** cents by which a better order could still beat this one, at most */
   readonly gap: number
 }
@@ -33,6 +35,7 @@ export function figuresOf(estimate: Estimate): Figures | null {
     waste: wasteOf(estimate).share,
     crewHours: totals.crewHours,
     proven: plans.every((each) => each.plan.status === 'proven optimal'),
+    stopped: plans.some((each) => each.plan.status === 'stopped'),
     gap: sum((plan) => plan.gap),
   }
 }

@@ -1,12 +1,14 @@
 import { type FieldPath, findField } from '../../core/job/index.ts'
 import { placeOf } from './places.ts'
 import type { SessionParts } from './session-parts.ts'
-import type { Place, Why } from './session-types.ts'
+import type { Place, SessionState, Why } from './session-types.ts'
 
 export interface LookActions {
   go(place: Place): void
   select(id: string | null): void
   hover(id: string | null): void
+  /** rings a point of a run in the drawing */
+  lightPoint(point: SessionState['litPoint']): void
   explain(why: Why | null): void
   /** goes to the work place of a field and brings it into view */
   seek(path: FieldPath | null): void
@@ -15,11 +17,12 @@ export interface LookActions {
 /** Where the user looks; nothing of the job changes. */
 export function lookActions({ get, set }: SessionParts): LookActions {
   return {
-    go: (place) => set({ place, why: null }),
+    go: (place) => set({ place, why: null, litPoint: null }),
     select: (selected) => set({ selected, why: null }),
     hover(hovered) {
       if (get().hovered !== hovered) set({ hovered })
     },
+    lightPoint: (litPoint) => set({ litPoint }),
     explain: (why) => set({ why }),
     seek(sought) {
       const field = sought === null ? undefined : findField(sought)

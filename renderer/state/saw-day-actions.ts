@@ -1,9 +1,7 @@
-import type { StoreApi } from 'zustand/vanilla'
 import type { DayState } from '../../core/cutting/index.ts'
-import type { Client } from '../../shared/contract/index.ts'
 import { sentenceOf } from '../client/call-error.ts'
 import { boardsOf, type ProductDay } from './saw-day.ts'
-import type { SessionState } from './session-types.ts'
+import type { SessionParts } from './session-parts.ts'
 
 export interface SawDayActions {
   /** shows the boards one by one, to be marked as they are sawn */
@@ -16,7 +14,7 @@ export interface SawDayActions {
 const OTHERWISE =
   'The plan came out otherwise than the one whose boards are marked: prices or offcuts on hand have changed since. Wait until the new estimate is there, then start the day again.'
 
-export function sawDayActions(client: Client, store: StoreApi<SessionState>): SawDayActions {
+export function sawDayActions({ client, store, watched }: SessionParts): SawDayActions {
   const setDay = (planId: string, day: ProductDay | null) => {
     const { [planId]: _before, ...others } = store.getState().sawDays
     store.setState({ sawDays: day === null ? others : { ...others, [planId]: day } })
@@ -36,12 +34,9 @@ export function sawDayActions(client: Client, store: StoreApi<SessionState>): Sa
       setDay(planId, { ...asked, running: true, failure: null })
       const { day } = asked
       try {
-        const answer = await client.call('day.replan', {
-          statement: history.present,
-          jobId: open?.id,
-          planId,
-          day,
-        })
+        const answer = await watched('the rest', (task) =>
+          client.call('day.replan', { statement: history.present, jobId: open?.id, planId, day, task }),
+        )
         const same = !answer.ok || boardsOf(answer.plan) === asked.boards
         settle(planId, day, same ? { answer, answered: day } : { failure: OTHERWISE })
       } catch (error) {

@@ -6,9 +6,12 @@ import type { Ticks } from '../../core/units/index.ts'
 import type { JobSummary, PricesInUse, StoredOffcut } from '../../shared/contract/index.ts'
 import type { CutListState } from './cut-list-state.ts'
 import type { History } from './history.ts'
+import type { JointAnswer } from './joint-actions.ts'
 import type { News } from './news.ts'
 import type { PapersState } from './papers-state.ts'
 import type { SawDays } from './saw-day.ts'
+import type { RunningTasks } from './tasks.ts'
+import type { WishAnswer } from './wish-actions.ts'
 
 /** The work places, in the order a job goes. */
 export const PLACES = ['site', 'frame', 'ground', 'boards', 'price', 'papers', 'cut list'] as const
@@ -42,6 +45,8 @@ export interface TapeState {
   /** rows of the deck before the last edit: shown soft until its own are there */
   readonly earlier: readonly CompareRow[]
   readonly running: boolean
+  /** its user has stopped it: the widths that are there are shown, no more are asked for */
+  readonly stopped: boolean
   readonly failed: string | null
 }
 
@@ -82,6 +87,12 @@ export interface SessionState {
   readonly priceFileFaults: readonly Fault[]
 
   readonly tape: TapeState
+  /** work that goes on, by its kind */
+  readonly tasks: RunningTasks
+  /** what wishes on the cutting cost or would cost, by their keys */
+  readonly wishPrices: { readonly [key: string]: WishAnswer }
+  /** why joints are made or not, by run and place */
+  readonly joints: { readonly [point: string]: JointAnswer }
   readonly drafts: { readonly [path: FieldPath]: Draft }
 
   readonly cutList: CutListState
@@ -97,6 +108,8 @@ export interface SessionState {
   readonly place: Place
   readonly selected: string | null
   readonly hovered: string | null
+  /** a point of a run that is looked at in a list */
+  readonly litPoint: { readonly runId: string; readonly at: number } | null
   readonly why: Why | null
   /** field to be brought into view and focused */
   readonly sought: string | null

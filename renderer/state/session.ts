@@ -5,7 +5,9 @@ import { CLOSED } from './closed-session.ts'
 import { type CutListActions, cutListActions } from './cut-list-actions.ts'
 import type { StartDesigner } from './designer-port.ts'
 import { estimating } from './estimating.ts'
+import { type GroundActions, groundActions } from './ground-actions.ts'
 import { type JobActions, jobActions } from './job-actions.ts'
+import { type JointActions, jointActions } from './joint-actions.ts'
 import { type LookActions, lookActions } from './look-actions.ts'
 import { notices } from './notices.ts'
 import { type PaperActions, paperActions } from './paper-actions.ts'
@@ -18,6 +20,8 @@ import type { SessionState } from './session-types.ts'
 import { type SizingActions, sizingActions } from './sizing-actions.ts'
 import { type Stating, stating } from './stating.ts'
 import { tapeFilling } from './tape-filling.ts'
+import { type Tasks, tasks } from './tasks.ts'
+import { type WishActions, wishActions } from './wish-actions.ts'
 import { type WorkbookActions, workbookActions } from './workbook-actions.ts'
 
 /** One open job and everything done to it. Views read its store and call its methods; nothing else changes it. */
@@ -30,7 +34,11 @@ export interface Session
     SawDayActions,
     SizingActions,
     CutListActions,
+    WishActions,
+    JointActions,
+    Pick<Tasks, 'stopTask'>,
     PaperActions,
+    GroundActions,
     WorkbookActions {
   readonly store: StoreApi<SessionState>
   say(sentence: string): void
@@ -41,14 +49,9 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   const store = createStore<SessionState>(() => CLOSED)
   const get = store.getState
   const notice = notices(store)
-  const parts: SessionParts = {
-    client,
-    store,
-    get,
-    set: (patch) => store.setState(patch),
-    say: notice.say,
-  }
-  const { set } = parts
+  const set = (patch: Partial<SessionState>) => store.setState(patch)
+  const work = tasks({ client, store, get, set })
+  const parts: SessionParts = { client, store, get, set, watched: work.watched, say: notice.say }
   const saves = saving(parts)
   const estimates = estimating(parts)
   const tape = tapeFilling(parts)
@@ -56,6 +59,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   const followers = { designer, estimates, saves, tape }
   const jobs = jobActions(parts, followers)
   const prices = priceActions(parts, recompute)
+  const states = stating(parts, followers)
   const rack = rackActions(client, store, notice.say)
 
   function takeDesign(answer: DesignAnswer) {
@@ -94,14 +98,18 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   return {
     store,
     ...jobs.actions,
-    ...stating(parts, followers),
+    ...states,
     ...lookActions(parts),
     ...prices.actions,
     ...rack,
-    ...sawDayActions(client, store),
-    ...sizingActions(client, store),
+    ...sawDayActions(parts),
+    ...sizingActions(parts),
     ...cutListActions(parts),
+    ...wishActions(parts),
+    ...jointActions(parts),
+    stopTask: work.stopTask,
     ...paperActions(parts),
+    ...groundActions(parts, states),
     ...workbookActions(parts),
     openLast() {
       void prices.read(false)
@@ -110,7 +118,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     say: notice.say,
     dispose() {
       saves.dispose()
-      for (const part of [estimates, tape, jobs, prices, notice]) part.dispose()
+      for (const part of [work, estimates, tape, jobs, prices, notice]) part.dispose()
       stopOffcuts()
       designer.dispose()
     },

@@ -1,9 +1,7 @@
-import type { StoreApi } from 'zustand/vanilla'
 import type { FieldPath } from '../../core/job/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
-import type { Client } from '../../shared/contract/index.ts'
 import { sentenceOf } from '../client/call-error.ts'
-import type { SessionState } from './session-types.ts'
+import type { SessionParts } from './session-parts.ts'
 
 /** What came of asking for sizes, and for which edit of the job. */
 export type Proposal =
@@ -15,12 +13,14 @@ export interface SizingActions {
   proposeSizes(held: readonly FieldPath[]): Promise<Proposal>
 }
 
-export function sizingActions(client: Client, store: StoreApi<SessionState>): SizingActions {
+export function sizingActions({ client, store, watched }: SessionParts): SizingActions {
   return {
     async proposeSizes(held) {
       const { edit, history } = store.getState()
       try {
-        return await client.call('sizing.run', { edit, statement: history.present, held })
+        return await watched('sizes', (task) =>
+          client.call('sizing.run', { edit, statement: history.present, held, task }),
+        )
       } catch (error) {
         return { edit, failure: sentenceOf(error) }
       }

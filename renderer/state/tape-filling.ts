@@ -18,7 +18,7 @@ export interface TapeFilling {
 }
 
 /** Compares the widths on the tape behind the edits. */
-export function tapeFilling({ client, get, set }: SessionParts): TapeFilling {
+export function tapeFilling({ client, get, set, watched }: SessionParts): TapeFilling {
   let timer: ReturnType<typeof setTimeout> | undefined
   let tapeEdit = 0
 
@@ -26,16 +26,23 @@ export function tapeFilling({ client, get, set }: SessionParts): TapeFilling {
     const { tape, open, history, edit } = get()
     tapeEdit = edit
     try {
-      const { complete } = await client.call('compare.run', {
-        edit,
-        statement: history.present,
-        jobId: open?.id,
-        from: tape.from,
-        to: tape.to,
-        step: TAPE_STEP,
+      let stopping = false
+      const { complete } = await watched('widths', async (task) => {
+        const answer = await client.call('compare.run', {
+          edit,
+          statement: history.present,
+          jobId: open?.id,
+          task,
+          from: tape.from,
+          to: tape.to,
+          step: TAPE_STEP,
+        })
+        stopping = get().tasks.widths?.task === task && get().tasks.widths?.stopping === true
+        return answer
       })
       if (tapeEdit !== edit) return
-      if (complete) set({ tape: { ...get().tape, earlier: [], running: false } })
+      if (stopping) set({ tape: { ...get().tape, earlier: [], running: false, stopped: true } })
+      else if (complete) set({ tape: { ...get().tape, earlier: [], running: false } })
       else {
         clearTimeout(timer)
         timer = setTimeout(fill, ASK_AGAIN)
@@ -66,7 +73,16 @@ export function tapeFilling({ client, get, set }: SessionParts): TapeFilling {
       const kept = key === tape.key ? tape.rows : []
       const earlier = tape.rows.length > tape.earlier.length / 2 ? tape.rows : tape.earlier
       set({
-        tape: { key, from, to: ticks(from + TAPE_LENGTH), rows: kept, earlier, running: true, failed: null },
+        tape: {
+          key,
+          from,
+          to: ticks(from + TAPE_LENGTH),
+          rows: kept,
+          earlier,
+          running: true,
+          stopped: false,
+          failed: null,
+        },
       })
       clearTimeout(timer)
       timer = setTimeout(fill, TAPE_AFTER)

@@ -7,7 +7,8 @@ import { markOf } from '../state/figures.ts'
 import { useJob, useSession } from '../state/session-context.ts'
 import type { Place } from '../state/session-types.ts'
 import { useThings } from '../state/use-derived.ts'
-import { StringLines } from './ground/string-lines.tsx'
+import { JointSpots } from './boards/joints/joint-spots.tsx'
+import { ProvingDiagonals } from './ground/proving-diagonals.tsx'
 
 const ALL: readonly Layer[] = [
   'house',
@@ -75,7 +76,8 @@ export function Plan() {
         canChoose={canChoose}
         onSelect={session.select}
         onHover={session.hover}
-        {...(place === 'ground'
+        {...(place === 'boards' ? { overlay: (fit) => <JointSpots fit={fit} /> } : {})}
+        {...(inGround
           ? {
               overlay: (fit) => <StringLines fit={fit} design={design} chosen={selected} />,
             }

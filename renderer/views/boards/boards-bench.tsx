@@ -1,10 +1,12 @@
 import type { Job } from '../../../core/job/index.ts'
+import { Working } from '../../parts/working.tsx'
 import { relevantFields } from '../../state/relevant-fields.ts'
 import { useJob } from '../../state/session-context.ts'
 import { FieldGroup } from '../bench/field-group.tsx'
 import { NearMisses } from '../bench/near-misses.tsx'
 import { SelectionSlot } from '../bench/selection-slot.tsx'
 import { Rack } from './rack/rack.tsx'
+import { WishList } from './wishes/wish-list.tsx'
 
 /** How boards are cut, what just misses a stock length, and the offcuts on hand. */
 export function BoardsBench({ job }: { readonly job: Job }) {
@@ -12,6 +14,8 @@ export function BoardsBench({ job }: { readonly job: Job }) {
   const stagger = relevantFields(job, ['frame']).filter(({ path }) => path === 'frame.stagger')
   return (
     <>
+      <WishList job={job} />
+      <Working kind="joints" what="Working out what joints save." stop="Stop" />
       <FieldGroup title="Cutting" fields={[...relevantFields(job, ['cutting']), ...stagger]}>
         {fit && <p className="soft">{fit.message}</p>}
         <NearMisses />

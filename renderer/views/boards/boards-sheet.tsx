@@ -1,4 +1,4 @@
-import { cents, printMoney, TICKS_PER_FOOT } from '../../../core/units/index.ts'
+import { printMoney, TICKS_PER_FOOT } from '../../../core/units/index.ts'
 import { useSize } from '../../drawing/use-size.ts'
 import { Message } from '../../parts/message.tsx'
 import { plural } from '../../state/print.ts'
@@ -7,7 +7,9 @@ import { useBoardIndex } from '../../state/use-derived.ts'
 import { groupBoards } from './board-groups.ts'
 import { BoardStrip } from './board-strip.tsx'
 import { DayProduct } from './day/day-product.tsx'
+import { JointRuns } from './joints/joint-runs.tsx'
 import { proofOf } from './proof.ts'
+import { OrderList } from './wishes/order-list.tsx'
 import './boards.css'
 
 const NUMBERS = 128
@@ -73,45 +75,41 @@ export function BoardsSheet() {
           ),
       )}
       {!atSaw &&
-        estimate.plans.map(({ product, plan }) => (
-          <section key={plan.jobId} className="boards-product">
-            <h2>
-              {product.size} {product.species} {product.grade}{' '}
-              <span className="soft">{product.treatment}</span>
-            </h2>
-            <ul className="boards-order">
-              {plan.order.map((line) => (
-                <li key={line.stockId}>
-                  <strong>{line.count}</strong> × {line.length / TICKS_PER_FOOT}'{' '}
-                  <span className="soft">{printMoney(line.amount)}</span>
-                </li>
-              ))}
-              <li className="boards-sum">{printMoney(cents(plan.stockCost))}</li>
-            </ul>
-            <p className="soft">{proofOf(plan)}</p>
-            <ul className="boards-list">
-              {groupBoards(plan).map((group) => (
-                <li key={group.key}>
-                  <span className="boards-number">
-                    {group.boards.length > 1 && <strong>{group.boards.length} × </strong>}
-                    {group.length / TICKS_PER_FOOT}'{' '}
-                    <span className="soft">no. {numbers(group.boards.map((board) => board.number))}</span>
-                  </span>
-                  <BoardStrip
-                    group={group}
-                    longest={longest}
-                    width={Math.max(200, size.width - NUMBERS - 40)}
-                    memberOf={index.memberOf}
-                  />
-                </li>
-              ))}
-            </ul>
-            <p className="soft">
-              {plural(plan.boards.length, 'board')}, {plural(plan.joints.length, 'joint')}
-              {plan.jointCost > 0 && ` (${printMoney(plan.jointCost)} in plates, nails and minutes)`}
-            </p>
-          </section>
-        ))}
+        estimate.plans.map((planned) => {
+          const { product, plan } = planned
+          return (
+            <section key={plan.jobId} className="boards-product">
+              <h2>
+                {product.size} {product.species} {product.grade}{' '}
+                <span className="soft">{product.treatment}</span>
+              </h2>
+              <OrderList job={estimate.job} planned={planned} />
+              <p className="soft">{proofOf(plan, estimate.job)}</p>
+              <ul className="boards-list">
+                {groupBoards(plan).map((group) => (
+                  <li key={group.key}>
+                    <span className="boards-number">
+                      {group.boards.length > 1 && <strong>{group.boards.length} × </strong>}
+                      {group.length / TICKS_PER_FOOT}'{' '}
+                      <span className="soft">no. {numbers(group.boards.map((board) => board.number))}</span>
+                    </span>
+                    <BoardStrip
+                      group={group}
+                      longest={longest}
+                      width={Math.max(200, size.width - NUMBERS - 40)}
+                      memberOf={index.memberOf}
+                    />
+                  </li>
+                ))}
+              </ul>
+              <p className="soft">
+                {plural(plan.boards.length, 'board')}, {plural(plan.joints.length, 'joint')}
+                {plan.jointCost > 0 && ` (${printMoney(plan.jointCost)} in plates, nails and minutes)`}
+              </p>
+              <JointRuns estimate={estimate} planned={planned} />
+            </section>
+          )
+        })}
     </section>
   )
 }

@@ -1,4 +1,5 @@
 import { Message } from '../../parts/message.tsx'
+import { Working } from '../../parts/working.tsx'
 import { isFresh } from '../../state/cut-list-state.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { ListResult } from './list-result.tsx'
@@ -55,7 +56,7 @@ export function CutListSheet() {
         </Message>
       )}
       <div aria-busy={state.running} className={fresh || state.answer === null ? '' : 'is-stale'}>
-        {state.running && <p role="status">Planning the cuts.</p>}
+        {state.running && <Working kind="cut list" what="Planning the cuts." />}
         {state.answer?.ok === true && (
           <>
             {!fresh && !state.running && (

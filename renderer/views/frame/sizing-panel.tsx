@@ -3,6 +3,7 @@ import { type FieldPath, SIZED_FIELDS } from '../../../core/job/index.ts'
 import type { Sized } from '../../../core/sizing/index.ts'
 import { cents, printMoney } from '../../../core/units/index.ts'
 import { Message } from '../../parts/message.tsx'
+import { Working } from '../../parts/working.tsx'
 import { useJob, useSession } from '../../state/session-context.ts'
 import type { Proposal } from '../../state/sizing-actions.ts'
 import { CheckList } from '../bench/check-list.tsx'
@@ -67,6 +68,7 @@ export function SizingPanel() {
         {asking ? 'Sizing…' : 'Size it'}
       </button>{' '}
       <span className="soft">the cheapest sizes that pass</span>
+      {asking && <Working kind="sizes" what="Sizing the frame." />}
       <details className="folded">
         <summary>Keep as they are{kept.length > 0 && `: ${kept.length}`}</summary>
         {PARTS.filter(([, starts]) => free || starts !== 'frame.beams.rear.').map(([label, starts]) => (

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { cents, printMoney, printShare } from '../../../core/units/index.ts'
 import { MarkSign } from '../../parts/mark-sign.tsx'
+import { Working } from '../../parts/working.tsx'
 import { countMarks, figuresOf } from '../../state/figures.ts'
 import { plural, printDifference, printDollars, printHours, printPercent } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
@@ -62,7 +63,7 @@ export function Sill() {
           figures
             ? figures.proven
               ? 'least possible, proven'
-              : `at most ${printDollars(figures.gap)} above the least`
+              : `${figures.stopped ? 'stopped; ' : ''}at most ${printDollars(figures.gap)} above the least`
             : null
         }
         asideGood={figures?.proven ?? false}
@@ -93,6 +94,7 @@ export function Sill() {
         }
       />
       <Figure why="hours" label="Crew hours" value={figures ? printHours(figures.crewHours) : nothing} />
+      <Working kind="estimate" what="Cutting and pricing." />
       {failure !== null && (
         <p className="sill-failure" role="alert">
           ▲ {failure}

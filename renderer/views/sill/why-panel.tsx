@@ -122,7 +122,7 @@ function Order({ estimate }: { readonly estimate: Estimate }) {
         </h3>
         <p>{plan.order.map((line) => `${line.count} × ${line.length / TICKS_PER_FOOT}'`).join(', ')}</p>
         <p className="soft">
-          {proofOf(plan)} {plan.why} Least possible by the bound: {printMoney(plan.bound)}.
+          {proofOf(plan, estimate.job)} {plan.why} Least possible by the bound: {printMoney(plan.bound)}.
         </p>
         <WhyButton id={planId(planned)} of={productName(product)} />
       </div>

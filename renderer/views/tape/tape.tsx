@@ -126,7 +126,21 @@ export function Tape({
     <section className={fresh ? 'tape' : 'tape is-stale'} aria-label="Width and its price" ref={room}>
       <p className="tape-title">
         {basis} per square foot along the width
-        {tape.running && <span className="tape-state"> · filling in, {tape.rows.length} widths so far</span>}
+        {tape.running && (
+          <span className="tape-state">
+            {' '}
+            · filling in, {tape.rows.length} widths so far{' '}
+            <button type="button" className="link" onClick={() => session.stopTask('widths')}>
+              Stop here
+            </button>
+          </span>
+        )}
+        {tape.stopped && (
+          <span className="tape-state">
+            {' '}
+            · stopped after {tape.rows.length} widths; the next edit goes on
+          </span>
+        )}
         {tape.failed !== null && <span className="tape-state tape-failed"> · ▲ {tape.failed}</span>}
       </p>
       <svg width={wide} height={158} aria-hidden="true">

@@ -3,6 +3,7 @@ import type { DayState } from '../../../../core/cutting/index.ts'
 import type { Planned } from '../../../../core/estimate-types.ts'
 import { productKey, productName } from '../../../../core/pricing/index.ts'
 import { Message } from '../../../parts/message.tsx'
+import { Working } from '../../../parts/working.tsx'
 import { boardsOf, hasBegun, isSawn, newDay } from '../../../state/saw-day.ts'
 import { useJob, useSession } from '../../../state/session-context.ts'
 import { DayBoard } from './day-board.tsx'
@@ -103,7 +104,7 @@ export function DayProduct({
             Start the day again
           </button>
         )}
-        {state.running && <span role="status">Planning the rest.</span>}
+        {state.running && <Working kind="the rest" what="Planning the rest." />}
       </div>
       {state.failure !== null && <Message tone="fails">{state.failure}</Message>}
       {state.answer !== null && (

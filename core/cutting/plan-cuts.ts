@@ -6,7 +6,11 @@ import type { Problem } from './model/problem.ts'
 import { assemble } from './solve/assemble.ts'
 import { type Ranked, rank } from './solve/rank.ts'
 import { reasonFor } from './solve/reason.ts'
+import type { RuledOutcome } from './solve/search-rules.ts'
 import { DEFAULT_LIMITS, Work } from './solve/work.ts'
+import { byPlace } from './tidy/by-place.ts'
+import { fewerJoints } from './tidy/fewer-joints.ts'
+import { fewerSetUps } from './tidy/fewer-set-ups.ts'
 import type { CutJob, CutPlan, Infeasible, WorkLimits } from './types.ts'
 
 export interface PlanOptions {
@@ -40,15 +44,23 @@ export function planCuts(
   const { least, chosen } = ranked
   if (chosen.best === null) return fail(reasonFor(problem, chosen))
   const proven = chosen.best.cost <= least.bound
-  return ok(
-    assemble(problem, chosen.best, chosen.paths, least.dual, {
-      status: proven ? 'proven optimal' : work.stopped() ? 'stopped' : 'feasible',
-      bound: least.bound,
-      why: whyOf(problem, ranked, proven, work, quick),
-      searched: least.searched,
-      work: { columns: work.columns, nodes: work.nodes, patterns: work.patterns, engine: engine.name },
-    }),
-  )
+  const { best, paths } = quick || work.stopped() ? chosen : tidied(problem, chosen, engine, work)
+  if (best === null) return fail(reasonFor(problem, chosen))
+  const plan = assemble(problem, best, paths, least.dual, {
+    status: proven ? 'proven optimal' : work.stopped() ? 'stopped' : 'feasible',
+    bound: least.bound,
+    why: whyOf(problem, ranked, proven, work, quick),
+    searched: least.searched,
+    work: { columns: work.columns, nodes: work.nodes, patterns: work.patterns, engine: engine.name },
+  })
+  return ok(byPlace(job, plan))
+}
+
+/** Among plans as good: fewer joints, then fewer set-ups, then longer offcuts in fewer boards. */
+function tidied(problem: Problem, chosen: RuledOutcome, engine: LpEngine, work: Work): RuledOutcome {
+  const jointed = fewerJoints(problem, chosen, engine, () => work.stopped())
+  const { best } = jointed
+  return best === null ? jointed : { ...jointed, best: fewerSetUps(problem, costsInCents(problem), best) }
 }
 
 function whyOf(problem: Problem, ranked: Ranked, proven: boolean, work: Work, quick: boolean): string {

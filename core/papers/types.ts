@@ -32,6 +32,15 @@ export type Primitive =
       readonly fill: 'wood' | 'house' | 'none' | 'ground'
     }
   | {
+      readonly kind: 'polygon'
+      readonly id: string
+      readonly layer: Layer
+      readonly points: readonly { readonly x: number; readonly y: number }[]
+      readonly weight: LineWeight
+      readonly stroke: Stroke
+      readonly fill: 'wood' | 'house' | 'none' | 'ground'
+    }
+  | {
       readonly kind: 'line'
       readonly id: string
       readonly layer: Layer

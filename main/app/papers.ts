@@ -2,11 +2,15 @@ import {
   aboutOf,
   layOutPages,
   makeSheets,
+  orderMessage,
   type Page,
   type PageOptions,
   type PaperSource,
+  type Sheet,
   type SheetId,
 } from '../../core/papers/index.ts'
+import { hasTables, makeCsv } from '../exports/csv/index.ts'
+import { makeDxf } from '../exports/dxf/index.ts'
 import { makePdf } from '../exports/pdf/index.ts'
 import { makeSvg } from '../exports/svg/index.ts'
 import type { PaperFormat } from './paper-formats.ts'
@@ -37,15 +41,32 @@ export async function makePapers(
   source: PaperSource,
   { only, formats, page, stem }: PaperWish,
 ): Promise<{ readonly files: readonly PaperFile[]; readonly pages: readonly Page[] }> {
-  const pages = paperPages(source, only, page)
+  const sheets = makeSheets(source, only)
+  const pages = layOutPages(sheets, aboutOf(source), page)
+  const made = {
+    pdf: async () => [{ name: `${stem}.pdf`, content: await makePdf(pages, aboutOf(source)) }],
+    svg: () => pages.map((each) => ({ name: svgName(stem, each), content: makeSvg(each) })),
+    dxf: () => sheets.flatMap((sheet) => drawingsOf(sheet, stem)),
+    csv: () =>
+      sheets.filter(hasTables).map((sheet) => ({ name: `${stem} ${sheet.id}.csv`, content: makeCsv(sheet) })),
+    txt: () =>
+      sheets.some(({ id }) => id === 'order')
+        ? [{ name: `${stem} order.txt`, content: `${orderMessage(source)}\n` }]
+        : [],
+  } satisfies { readonly [format in PaperFormat]: () => unknown }
   const files: PaperFile[] = []
-  if (formats.includes('pdf'))
-    files.push({ name: `${stem}.pdf`, content: await makePdf(pages, aboutOf(source)) })
-  if (formats.includes('svg')) {
-    for (const each of pages) {
-      const number = `${each.number}`.padStart(2, '0')
-      files.push({ name: `${stem} ${number} ${each.sheet}.svg`, content: makeSvg(each) })
-    }
-  }
+  for (const format of formats) files.push(...(await made[format]()))
   return { files, pages }
+}
+
+function svgName(stem: string, { number, of, sheet }: Page): string {
+  return `${stem} ${`${number}`.padStart(`${of}`.length, '0')} ${sheet}.svg`
+}
+
+function drawingsOf({ blocks }: Sheet, stem: string): readonly PaperFile[] {
+  return blocks.flatMap((block) =>
+    block.kind === 'drawing'
+      ? [{ name: `${stem} ${block.drawing.id}.dxf`, content: makeDxf(block.drawing) }]
+      : [],
+  )
 }

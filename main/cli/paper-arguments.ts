@@ -1,6 +1,6 @@
-import { PAPERS, type PageOptions, SHEET_IDS, type SheetId } from '../../core/papers/index.ts'
+import { PAPERS, type PageOptions, SHEET_IDS, type SheetId, USUAL_SHEETS } from '../../core/papers/index.ts'
 import { fail, ok, type Result } from '../../core/units/index.ts'
-import { PAPER_FORMATS, type PaperFormat } from '../app/paper-formats.ts'
+import { PAPER_FORMATS, type PaperFormat, USUAL_FORMATS } from '../app/paper-formats.ts'
 import type { Command } from './arguments.ts'
 import { suggestion } from './suggestion.ts'
 
@@ -15,8 +15,8 @@ export function readPaperOptions(
 ): Result<Extract<Command, { kind: 'papers' }>, string> {
   const to = values.get('to')
   if (to === undefined) return fail('"papers" needs a folder: --to FOLDER.')
-  const only = readList<SheetId>('--only', values.get('only'), SHEET_IDS)
-  const formats = readList<PaperFormat>('--as', values.get('as'), PAPER_FORMATS)
+  const only = readList<SheetId>('--only', values.get('only'), SHEET_IDS, USUAL_SHEETS)
+  const formats = readList<PaperFormat>('--as', values.get('as'), PAPER_FORMATS, USUAL_FORMATS)
   const page = readPage(values.get('paper'), values.get('scale'))
   const date = values.get('date') ?? null
   if (!only.ok) return only
@@ -56,8 +56,9 @@ function readList<T extends string>(
   option: string,
   text: string | undefined,
   names: readonly T[],
+  usual: readonly T[],
 ): Result<readonly T[], string> {
-  if (text === undefined) return ok(names)
+  if (text === undefined) return ok(usual)
   const chosen: T[] = []
   for (const word of text.split(',').map((each) => each.trim())) {
     const name = names.find((one) => one === word)

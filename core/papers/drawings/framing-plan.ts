@@ -1,14 +1,16 @@
 import type { CutPlan } from '../../cutting/index.ts'
 import type { Design } from '../../estimate-types.ts'
 import type { Member } from '../../frame/index.ts'
+import { insetBy } from '../../geometry/index.ts'
+import { isRectangle } from '../../job/index.ts'
 import { inches } from '../../units/index.ts'
 import type { Drawing, Primitive } from '../types.ts'
+import { edgeDimensions } from './edge-dimensions.ts'
+import { houseWalls } from './house-walls.ts'
 import { planDimensions } from './plan-dimensions.ts'
 import { jointStrokes } from './plan-joints.ts'
-import { drawingOf, seenFromAbove, text } from './shapes.ts'
+import { drawingOf, memberFromAbove, seenFromAbove, text } from './shapes.ts'
 
-/** How much of the house is drawn, behind the wall line and past the deck's ends. */
-const HOUSE = inches(14)
 const MARGIN = inches(6)
 
 /**
@@ -19,7 +21,7 @@ const MARGIN = inches(6)
 export function framingPlan(design: Design, plans: readonly { readonly plan: CutPlan }[] = []): Drawing {
   const { frame } = design
   const primitives: readonly Primitive[] = [
-    ...house(design),
+    ...houseWalls(design),
     deckingEdge(design),
     ...footings(design),
     ...posts(design),
@@ -27,7 +29,7 @@ export function framingPlan(design: Design, plans: readonly { readonly plan: Cut
     ...frame.members.flatMap(onTop),
     ...marks(design),
     ...jointStrokes(frame, plans, 'framing'),
-    ...planDimensions(design),
+    ...(isRectangle(design.job) ? planDimensions(design) : edgeDimensions(design)),
   ]
   return drawingOf('framing-plan', 'Framing plan', primitives, MARGIN)
 }
@@ -36,9 +38,9 @@ export function framingPlan(design: Design, plans: readonly { readonly plan: Cut
 export function deckingPlan(design: Design, plans: readonly { readonly plan: CutPlan }[] = []): Drawing {
   const courses = design.frame.members.filter((member) => member.role === 'decking')
   const primitives: readonly Primitive[] = [
-    ...house(design),
+    ...houseWalls(design),
     ...courses.map((course) =>
-      seenFromAbove(course.id, course.box, {
+      memberFromAbove(course, {
         layer: 'decking',
         weight: 'fine',
         stroke: 'solid',
@@ -50,27 +52,13 @@ export function deckingPlan(design: Design, plans: readonly { readonly plan: Cut
   return drawingOf('decking-plan', 'Decking plan', primitives, MARGIN)
 }
 
-/** The house wall lies on y = 0; a freestanding deck has none. */
-function house({ job }: Design): readonly Primitive[] {
-  if (job.site.attachment === 'freestanding') return []
-  const beyond = job.decking.overhang + HOUSE
-  return [
-    {
-      kind: 'rect',
-      id: 'house-wall',
-      layer: 'house',
-      x: -beyond,
-      y: -HOUSE,
-      w: job.size.width + 2 * beyond,
-      h: HOUSE,
-      weight: 'heavy',
-      stroke: 'solid',
-      fill: 'house',
-    },
-  ]
-}
-
-function deckingEdge({ frame }: Design): Primitive {
+function deckingEdge({ job, layout, frame }: Design): Primitive {
+  const look = { layer: 'decking', weight: 'fine', stroke: 'hidden', fill: 'none' } as const
+  if (!isRectangle(job)) {
+    const { overhang, wallGap } = job.decking
+    const widths = layout.edges.map(({ kind }) => (kind === 'wall' ? wallGap : -overhang))
+    return { kind: 'polygon', id: 'decking', ...look, points: insetBy(layout.outline, widths).polygon }
+  }
   const boxes = frame.members.filter((member) => member.role === 'decking').map((member) => member.box)
   const edge = {
     x0: Math.min(...boxes.map((box) => box.x0)),
@@ -80,7 +68,7 @@ function deckingEdge({ frame }: Design): Primitive {
     z0: 0,
     z1: 0,
   }
-  return seenFromAbove('decking', edge, { layer: 'decking', weight: 'fine', stroke: 'hidden', fill: 'none' })
+  return seenFromAbove('decking', edge, look)
 }
 
 function footings({ frame }: Design): readonly Primitive[] {
@@ -103,16 +91,14 @@ function footings({ frame }: Design): readonly Primitive[] {
 }
 
 function posts({ frame }: Design): readonly Primitive[] {
-  const boxes = new Map(frame.members.map((member) => [member.id, member.box]))
+  const sticks = new Map(frame.members.map((member) => [member.id, member]))
   return frame.posts.flatMap((post) => {
-    const box = boxes.get(post.id)
+    const stick = sticks.get(post.id)
     const reach = inches(11)
     return [
-      ...(box === undefined
+      ...(stick === undefined
         ? []
-        : [
-            seenFromAbove(post.id, box, { layer: 'posts', weight: 'medium', stroke: 'hidden', fill: 'none' }),
-          ]),
+        : [memberFromAbove(stick, { layer: 'posts', weight: 'medium', stroke: 'hidden', fill: 'none' })]),
       text(post.id, 'posts', post.x, post.y + (post.beam === 'front' ? reach : -reach), `${post.number}`),
     ]
   })
@@ -121,7 +107,7 @@ function posts({ frame }: Design): readonly Primitive[] {
 function underneath(member: Member): readonly Primitive[] {
   return member.role === 'beam ply'
     ? [
-        seenFromAbove(member.id, member.box, {
+        memberFromAbove(member, {
           layer: 'beams',
           weight: 'medium',
           stroke: 'hidden',
@@ -135,7 +121,7 @@ function onTop(member: Member): readonly Primitive[] {
   const drawn = member.role !== 'beam ply' && member.role !== 'post' && member.role !== 'decking'
   return drawn
     ? [
-        seenFromAbove(member.id, member.box, {
+        memberFromAbove(member, {
           layer: 'joists',
           weight: 'medium',
           stroke: 'solid',
@@ -152,6 +138,6 @@ function marks({ frame }: Design): readonly Primitive[] {
     ...joists.map(({ id, box, mark }) =>
       text(id, 'marks', (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2, mark),
     ),
-    ...frame.beams.map((beam) => text(beam.id, 'marks', -inches(8), beam.y, beam.mark)),
+    ...frame.beams.map(({ id, mark, line: [from] }) => text(id, 'marks', from.x - inches(8), from.y, mark)),
   ]
 }

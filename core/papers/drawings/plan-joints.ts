@@ -1,5 +1,6 @@
 import type { CutPlan } from '../../cutting/index.ts'
-import type { Frame } from '../../frame/index.ts'
+import { sectionOf } from '../../data/index.ts'
+import type { Frame, Member } from '../../frame/index.ts'
 import type { Primitive } from '../types.ts'
 
 /** A short stroke across each member at each of its joints; joints are measured from a member's left end. */
@@ -14,6 +15,7 @@ export function jointStrokes(
       const member = members.get(joint.memberId)
       if (member === undefined || (member.role === 'decking') !== (wanted === 'decking')) return []
       const { x0, y0, y1 } = member.box
+      if (member.line !== undefined) return [onLine(member.id, member.line, joint.at, depthOf(member))]
       return [
         {
           kind: 'joint',
@@ -27,4 +29,24 @@ export function jointStrokes(
       ]
     }),
   )
+}
+
+/** A joint of a member that does not lie along the house, on its middle line. */
+function onLine(id: string, [from, to]: NonNullable<Member['line']>, at: number, across: number): Primitive {
+  const length = Math.hypot(to.x - from.x, to.y - from.y)
+  const way = { x: (to.x - from.x) / length, y: (to.y - from.y) / length }
+  return {
+    kind: 'joint',
+    id,
+    layer: 'joints',
+    x: from.x + way.x * at,
+    y: from.y + way.y * at,
+    along: Math.abs(way.x) >= Math.abs(way.y) ? 'x' : 'y',
+    half: across / 2,
+  }
+}
+
+function depthOf({ box, role, product }: Member): number {
+  const { thickness } = sectionOf(product.size)
+  return role === 'decking' ? Math.min(box.x1 - box.x0, box.y1 - box.y0) : thickness
 }

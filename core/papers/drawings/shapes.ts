@@ -1,4 +1,4 @@
-import type { Box } from '../../frame/index.ts'
+import type { Box, Member } from '../../frame/index.ts'
 import { printLength, ticks } from '../../units/index.ts'
 import type { Drawing, Layer, Primitive } from '../types.ts'
 
@@ -11,6 +11,14 @@ export function seenFromAbove(
   as: Pick<Rect, 'layer' | 'weight' | 'stroke' | 'fill'>,
 ): Rect {
   return { kind: 'rect', id, ...as, x: box.x0, y: box.y0, w: box.x1 - box.x0, h: box.y1 - box.y0 }
+}
+
+/** A member seen from above: its box, or its shape where that is another. */
+export function memberFromAbove(
+  { id, box, plan }: Pick<Member, 'id' | 'box' | 'plan'>,
+  as: Pick<Rect, 'layer' | 'weight' | 'stroke' | 'fill'>,
+): Primitive {
+  return plan === undefined ? seenFromAbove(id, box, as) : { kind: 'polygon', id, ...as, points: plan }
 }
 
 export function text(id: string, layer: Layer, x: number, y: number, words: string): Primitive {
@@ -53,6 +61,8 @@ function horizontal(p: Primitive): readonly number[] {
   switch (p.kind) {
     case 'rect':
       return [p.x, p.x + p.w]
+    case 'polygon':
+      return p.points.map(({ x }) => x)
     case 'line':
       return [p.x1, p.x2]
     case 'circle':
@@ -69,6 +79,8 @@ function vertical(p: Primitive): readonly number[] {
   switch (p.kind) {
     case 'rect':
       return [p.y, p.y + p.h]
+    case 'polygon':
+      return p.points.map(({ y }) => y)
     case 'line':
       return [p.y1, p.y2]
     case 'circle':

@@ -50,6 +50,12 @@ function marksOf(p: Primitive, x: ToPage, y: ToPage, scale: number, taken: Room[
         }),
       ]
     }
+    case 'polygon': {
+      const fill = p.fill === 'wood' ? 'wood' : p.fill === 'none' ? 'none' : 'tint'
+      const points = p.points.map((point) => [x(point.x), y(point.y)] as const)
+      const width = p.fill === 'house' ? 0 : LINE[p.weight]
+      return [pathMark(points, { id: p.id, fill, width, dash: DASHES[p.stroke] })]
+    }
     case 'line':
       return [
         lineMark(x(p.x1), y(p.y1), x(p.x2), y(p.y2), {

@@ -30,6 +30,17 @@ export function PrimitiveShape({
           height={Math.max(1, p.h * fit.scale)}
         />
       )
+    case 'polygon':
+      return (
+        <polygon
+          className={
+            p.fill === 'house'
+              ? 'fill-house'
+              : `fill-${p.fill} weight-${p.weight} stroke-${p.stroke} on-${p.layer}${said}`
+          }
+          points={cornersOn(fit, p.points)}
+        />
+      )
     case 'line':
       return (
         <line
@@ -74,6 +85,11 @@ export function PrimitiveShape({
       )
     }
   }
+}
+
+/** Corners of a shape as SVG writes them. */
+export function cornersOn(fit: Fit, points: readonly { readonly x: number; readonly y: number }[]): string {
+  return points.map(({ x, y }) => `${toX(fit, x)},${toY(fit, y)}`).join(' ')
 }
 
 /** The house: hatched, without an outline but for the face of its wall. */

@@ -1,7 +1,7 @@
 import { memo, type PointerEvent, type ReactNode, useMemo } from 'react'
 import type { Drawing, Layer, Primitive } from '../../core/papers/index.ts'
 import { type Fit, fitInto, toX, toY } from './fit.ts'
-import { type Emphasis, PrimitiveShape } from './primitive.tsx'
+import { cornersOn, type Emphasis, PrimitiveShape } from './primitive.tsx'
 import { uncrowded } from './uncrowded.ts'
 import { usePrinting } from './use-printing.ts'
 import { useSize } from './use-size.ts'
@@ -98,6 +98,8 @@ const HitArea = memo(function HitArea({ p, fit }: { readonly p: Primitive; reado
     const y = toY(fit, p.y + p.h / 2) - h / 2
     return <rect className="hit" data-id={p.id} x={x} y={y} width={w} height={h} />
   }
+  if (p.kind === 'polygon')
+    return <polygon className="hit" data-id={p.id} points={cornersOn(fit, p.points)} />
   if (p.kind === 'circle') {
     return (
       <circle

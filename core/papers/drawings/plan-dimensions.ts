@@ -1,6 +1,7 @@
 import type { Design } from '../../estimate-types.ts'
 import { inches } from '../../units/index.ts'
 import type { Primitive } from '../types.ts'
+import { stairReach } from './plan-stairs.ts'
 import { levelDimension, uprightDimension } from './shapes.ts'
 
 /** Distance from the deck's edge to the first dimension line, and from one to the next. */
@@ -9,11 +10,14 @@ const NEXT = inches(14)
 
 /**
  * Dimension chains of the plan: post centres from end to end below the deck and the whole width under them; depth
- * at the left; at the right where each beam's centre line lies.
+ * at the left; at the right where each beam's centre line lies. All stand clear of the stairs.
  */
-export function planDimensions({ job, frame }: Design): readonly Primitive[] {
+export function planDimensions(design: Design): readonly Primitive[] {
+  const { job, frame } = design
   const { width, depth } = job.size
-  const below = depth + job.decking.overhang
+  const { overhang } = job.decking
+  const reach = stairReach(design)
+  const below = depth + Math.max(overhang, reach.front)
   const front = frame.posts.filter((post) => post.beam === 'front').map((post) => post.x)
   const stops = [...new Set([0, ...front, width])].sort((a, b) => a - b)
   const chain = stops
@@ -22,8 +26,8 @@ export function planDimensions({ job, frame }: Design): readonly Primitive[] {
   return [
     ...chain,
     levelDimension('size.width', 0, width, depth, below - depth + FIRST + NEXT),
-    uprightDimension('size.depth', 0, depth, 0, -(job.decking.overhang + FIRST)),
-    ...beamDimensions(frame.beams, width, depth, job.decking.overhang + FIRST),
+    uprightDimension('size.depth', 0, depth, 0, -(Math.max(overhang, reach.left) + FIRST)),
+    ...beamDimensions(frame.beams, width, depth, Math.max(overhang, reach.right) + FIRST),
   ]
 }
 

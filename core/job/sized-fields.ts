@@ -5,7 +5,7 @@ export const SIZED_FIELDS: ReadonlySet<FieldPath> = new Set([
   'frame.joists.size',
   'frame.joists.spacing',
   ...(['front', 'rear'] as const).flatMap((side) =>
-    ['size', 'plies', 'posts'].map((what) => `frame.beams.${side}.${what}`),
+    ['size', 'plies', 'setback', 'posts'].map((what) => `frame.beams.${side}.${what}`),
   ),
   'frame.postSize',
   'ground.tube',

@@ -4,7 +4,7 @@ import { postFootprint } from '../layout/index.ts'
 import { type PriceBook, productKey } from '../pricing/index.ts'
 import { feet, inches, TICKS_PER_INCH, type Ticks, ticks, toInches } from '../units/index.ts'
 import { choiceOf } from './choice.ts'
-import type { BeamChoice, Catalogue, Choice, FootingChoice } from './types.ts'
+import type { BeamChoice, Catalogue, Choice, FootingChoice, Setbacks } from './types.ts'
 
 const JOIST_SIZES: readonly LumberSize[] = ['2x6', '2x8', '2x10', '2x12']
 const POST_SIZES: readonly LumberSize[] = ['4x4', '4x6', '6x6', '8x8']
@@ -59,6 +59,7 @@ export function catalogueOf(job: Job, book: PriceBook, held: readonly FieldPath[
     )
   }
   return {
+    setbacks: setbacksOf(job, held),
     joists: joistSizes.flatMap((size) => spacings.map((spacing) => ({ size, spacing }))),
     front: beams('front', stated.front),
     rear: stated.rear === null ? [null] : beams('rear', stated.rear),
@@ -71,6 +72,28 @@ export function catalogueOf(job: Job, book: PriceBook, held: readonly FieldPath[
     ),
     footings: footingsOf(stated.footing, held, priced),
   }
+}
+
+/** Setbacks that crews keep, inches: common practice, no source. */
+const SETBACKS = [12, 18, 24]
+
+/**
+ * The job's own setbacks first, then the usual ones that leave a quarter of the span beside them or more, the same on
+ * both sides where there are two beams; a side that is held keeps its own.
+ */
+function setbacksOf(job: Job, held: readonly FieldPath[]): readonly Setbacks[] {
+  const own = choiceOf(job).setbacks
+  const free = job.site.attachment === 'freestanding'
+  const keeps = (side: 'front' | 'rear') => held.includes(`frame.beams.${side}.setback`)
+  const usual = SETBACKS.map((n): Setbacks => {
+    const to = inches(n)
+    return { front: keeps('front') ? own.front : to, rear: free && !keeps('rear') ? to : own.rear }
+  }).filter(({ front, rear }) => {
+    const span = job.size.depth - front - (free ? rear : 0)
+    return Math.max(front, free ? rear : 0) * 4 <= span
+  })
+  const keyOf = ({ front, rear }: Setbacks) => `${front} ${rear}`
+  return [...new Map([own, ...usual].map((one) => [keyOf(one), one])).values()]
 }
 
 function ofJob({ frame: { species, grade, treatment } }: Job) {

@@ -1,5 +1,5 @@
 import type { FieldPath, Job } from '../job/index.ts'
-import type { BeamChoice, Choice } from './types.ts'
+import type { BeamChoice, Choice, Setbacks } from './types.ts'
 
 /** What a job states now. */
 export function choiceOf(job: Job): Choice {
@@ -7,6 +7,7 @@ export function choiceOf(job: Job): Choice {
   const { tube, base, baseThickness } = job.ground
   const beam = ({ size, plies, posts }: BeamChoice): BeamChoice => ({ size, plies, posts })
   return {
+    setbacks: { front: beams.front.setback, rear: beams.rear.setback },
     joist: { size: joists.size, spacing: joists.spacing },
     front: beam(beams.front),
     rear: job.site.attachment === 'freestanding' ? beam(beams.rear) : null,
@@ -16,8 +17,8 @@ export function choiceOf(job: Job): Choice {
 }
 
 /** The job sized so. */
-export function withChoice(job: Job, { joist, front, rear, postSize, footing }: Choice): Job {
-  const { beams } = job.frame
+export function withChoice(job: Job, { setbacks, joist, front, rear, postSize, footing }: Choice): Job {
+  const { beams } = withSetbacks(job, setbacks).frame
   return {
     ...job,
     frame: {
@@ -35,10 +36,22 @@ export function withChoice(job: Job, { joist, front, rear, postSize, footing }: 
   }
 }
 
+/** The job with its beams placed so. */
+export function withSetbacks(job: Job, { front, rear }: Setbacks): Job {
+  const { beams } = job.frame
+  return {
+    ...job,
+    frame: {
+      ...job.frame,
+      beams: { front: { ...beams.front, setback: front }, rear: { ...beams.rear, setback: rear } },
+    },
+  }
+}
+
 /** The fields that a choice states, in the order of a job file. */
 export function fieldsOf({ rear, footing }: Choice): readonly FieldPath[] {
   const beam = (side: 'front' | 'rear') =>
-    (['size', 'plies', 'posts'] as const).map((what) => `frame.beams.${side}.${what}`)
+    (['size', 'plies', 'setback', 'posts'] as const).map((what) => `frame.beams.${side}.${what}`)
   return [
     'frame.joists.size',
     'frame.joists.spacing',

@@ -7,7 +7,7 @@ import { groundAt, layOut } from '../layout/index.ts'
 import { type PriceBook, priceJob } from '../pricing/index.ts'
 import { feet, type Ticks, ticks } from '../units/index.ts'
 import { footingKey } from './catalogue.ts'
-import { withChoice } from './choice.ts'
+import { choiceOf, withChoice } from './choice.ts'
 import { costOf, type LeastCents, leastCost, sharesOf } from './least-cost.ts'
 import type { BeamChoice, Catalogue, Choice, FootingChoice, JoistChoice } from './types.ts'
 
@@ -25,6 +25,13 @@ export interface CostModel {
     post: LumberSize,
   ) => LeastCents | null
   readonly footing: (footing: FootingChoice) => LeastCents
+  readonly apart: ApartCosts
+}
+
+/** Costs of what does not depend on where the beams lie. */
+interface ApartCosts {
+  readonly footing: (footing: FootingChoice) => LeastCents
+  readonly post: (size: LumberSize) => { readonly fixed: number; readonly perTick: number } | null
 }
 
 /** Far above the ground, so that no deck taken off for its parts has a post of no length. */
@@ -33,9 +40,15 @@ const RAISED = feet(8)
 /**
  * The least costs of every part, by taking off decks that differ in that part alone. Null where not even the smallest
  * deck of the catalogue can be framed.
+ * @param known costs of the same job with its beams elsewhere
  */
-export function costModel(job: Job, book: PriceBook, catalogue: Catalogue): CostModel | null {
-  const start = startOf(catalogue)
+export function costModel(
+  job: Job,
+  book: PriceBook,
+  catalogue: Catalogue,
+  known: ApartCosts | null = null,
+): CostModel | null {
+  const start = startOf(job, catalogue)
   const framed = (choice: Choice): Design | null => {
     const high = { ...job, size: { ...job.size, height: ticks(job.size.height + RAISED) } }
     const made = designJob(withChoice(high, choice), [])
@@ -45,26 +58,13 @@ export function costModel(job: Job, book: PriceBook, catalogue: Catalogue): Cost
   if (first === null) return null
   const withoutPosts = (design: Design | null) =>
     design === null ? null : leastCost(design.job, book, barePosts(design.frame))
-  const footing = memo(footingKey, (one: FootingChoice) =>
-    footingCost(withChoice(job, { ...start, footing: one }), book, first.frame),
-  )
   const whole = withoutPosts(first) ?? 0
   const beyondStart = (choice: Choice) => {
     const cost = withoutPosts(framed(choice))
     return cost === null ? null : cost - whole
   }
-  const posts = memo(
-    (size: LumberSize) => size,
-    (postSize: LumberSize) => {
-      // a narrow post takes few plies
-      for (const plies of [3, 2, 1]) {
-        const rear = start.rear === null ? null : { ...start.rear, plies }
-        const design = framed({ ...start, front: { ...start.front, plies }, rear, postSize })
-        if (design !== null) return postCost(design, book)
-      }
-      return null
-    },
-  )
+  const apart = known ?? { footing: footings(first.frame), post: postCosts() }
+  const { footing } = apart
   return {
     base: whole + stated(first, book) - first.frame.footings.length * footing(start.footing),
     joist: memo(
@@ -80,18 +80,40 @@ export function costModel(job: Job, book: PriceBook, catalogue: Catalogue): Cost
       return (side, { size, plies }) => cost({ side, size, plies })
     })(),
     posts: (side, beam, joist, postSize) => {
-      const each = posts(postSize)
+      const each = apart.post(postSize)
       if (each === null) return null
       const lengths = postLengths(job, side, beam, joist)
       if (lengths.some((length) => length <= 0)) return null
       return lengths.reduce((sum, length) => sum + each.fixed + each.perTick * length, 0)
     },
     footing,
+    apart,
+  }
+
+  function footings(frame: Frame) {
+    return memo(footingKey, (one: FootingChoice) =>
+      footingCost(withChoice(job, { ...start, footing: one }), book, frame),
+    )
+  }
+
+  function postCosts() {
+    return memo(
+      (size: LumberSize) => size,
+      (postSize: LumberSize) => {
+        // a narrow post takes few plies
+        for (const plies of [3, 2, 1]) {
+          const rear = start.rear === null ? null : { ...start.rear, plies }
+          const design = framed({ ...start, front: { ...start.front, plies }, rear, postSize })
+          if (design !== null) return postCost(design, book)
+        }
+        return null
+      },
+    )
   }
 }
 
 /** The sizes with which most decks can be framed: two posts of the widest size on the narrowest footing. */
-function startOf(catalogue: Catalogue): Choice {
+function startOf(job: Job, catalogue: Catalogue): Choice {
   const beam = ({ size }: BeamChoice, options: readonly (BeamChoice | null)[]): BeamChoice => ({
     size,
     plies: Math.max(...options.map((one) => one?.plies ?? 0)),
@@ -105,6 +127,7 @@ function startOf(catalogue: Catalogue): Choice {
   const postSize = postSizes.reduce((a, b) => (sectionOf(b).thickness > sectionOf(a).thickness ? b : a))
   if (joist === undefined || frontFirst === undefined) throw new Error('an empty catalogue has no start')
   return {
+    setbacks: choiceOf(job).setbacks,
     joist,
     front: beam(frontFirst, front),
     rear: rearFirst === null || rearFirst === undefined ? null : beam(rearFirst, rear),

@@ -10,13 +10,21 @@ import { layStairs } from '../stairs/index.ts'
 import { takeOff } from '../takeoff/index.ts'
 import type { Cents, Result } from '../units/index.ts'
 import { footingKey, postTakesBeams, tubeTakesPost } from './catalogue.ts'
-import { choiceOf, withChoice } from './choice.ts'
+import { choiceOf, withChoice, withSetbacks } from './choice.ts'
 import { type CostModel, costModel } from './cost-model.ts'
 import { Heap } from './heap.ts'
 import { KnownFailures, standsInTheWay } from './known-failures.ts'
 import { costOf, leastLumber, sharesOf } from './least-cost.ts'
 import { PlannedBounds } from './planned-bounds.ts'
-import type { BeamChoice, Catalogue, Choice, FootingChoice, SizingLimits, SizingWork } from './types.ts'
+import type {
+  BeamChoice,
+  Catalogue,
+  Choice,
+  FootingChoice,
+  Setbacks,
+  SizingLimits,
+  SizingWork,
+} from './types.ts'
 
 export type Plans = Map<string, Result<CutPlan, Infeasible>>
 
@@ -75,22 +83,47 @@ interface CostedBeam {
 }
 
 /**
- * Best first: ways of the catalogue by a bound below their cost. What is seen to fail rules out its like; what passes
+ * Setbacks one after the other, and for each, best first: ways of the catalogue by a bound below their cost. What is seen to fail rules out its like; what passes
  * is priced in full, until no way that is left can cost less. The least cost is proven, as far as the limits of work go.
  */
 export function searchSizes(input: SearchInput): SearchResult {
-  const model = costModel(input.job, input.book, input.catalogue)
-  return model === null
-    ? {
-        best: null,
-        nearest: null,
-        work: { ways: waysOf(input.catalogue), checked: 0, priced: 0, proven: true },
-      }
-    : new Search(input, model).run()
+  const { limits, catalogue } = input
+  let sum: SearchResult = {
+    best: null,
+    nearest: null,
+    work: { ways: waysOf(catalogue), checked: 0, priced: 0, proven: true },
+  }
+  let apart: CostModel['apart'] | null = null
+  for (const setbacks of catalogue.setbacks) {
+    const job = withSetbacks(input.job, setbacks)
+    const model: CostModel | null = costModel(job, input.book, catalogue, apart)
+    if (model === null) continue
+    apart = model.apart
+    const { checked, priced } = sum.work
+    const left = { ...limits, checked: limits.checked - checked, priced: limits.priced - priced }
+    sum = joined(sum, new Search({ ...input, job, limits: left }, model, sum.best).run())
+  }
+  return sum
 }
 
-export function waysOf({ joists, front, rear, postSizes, footings }: Catalogue): number {
-  return joists.length * front.length * rear.length * postSizes.length * footings.length
+/** What two searches found together; the later began with the best of the earlier. */
+function joined(a: SearchResult, b: SearchResult): SearchResult {
+  const nearer =
+    a.nearest === null || (b.nearest !== null && b.nearest.checks.length < a.nearest.checks.length)
+  return {
+    best: b.best,
+    nearest: nearer ? b.nearest : a.nearest,
+    work: {
+      ways: a.work.ways,
+      checked: a.work.checked + b.work.checked,
+      priced: a.work.priced + b.work.priced,
+      proven: a.work.proven && b.work.proven,
+    },
+  }
+}
+
+export function waysOf({ setbacks, joists, front, rear, postSizes, footings }: Catalogue): number {
+  return setbacks.length * joists.length * front.length * rear.length * postSizes.length * footings.length
 }
 
 class Search {
@@ -101,15 +134,19 @@ class Search {
   readonly #bounds: PlannedBounds
   readonly #footings: ReadonlyMap<string, readonly FootingChoice[]>
   readonly #leastFooting: ReadonlyMap<string, number>
-  #best: Found | null = null
+  readonly #setbacks: Setbacks
+  #best: Found | null
   #nearest: SearchResult['nearest'] = null
   #looked = 0
   #checked = 0
   #priced = 0
 
-  constructor(input: SearchInput, model: CostModel) {
+  /** @param best the way to beat, of other setbacks */
+  constructor(input: SearchInput, model: CostModel, best: Found | null) {
     this.#input = input
     this.#model = model
+    this.#best = best
+    this.#setbacks = choiceOf(input.job).setbacks
     this.#bounds = new PlannedBounds(input.job, input.book)
     const stated = choiceOf(input.job)
     const takes = (footing: FootingChoice, post: Choice['postSize']) =>
@@ -225,7 +262,7 @@ class Search {
     const posts = front.beam.posts + (rear.beam?.posts ?? 0)
     const least = this.#leastFooting.get(postSize) ?? 0
     const cost = series.cost + front.cost + rear.cost - posts * least
-    this.#pushWay({ joist, front: front.beam, rear: rear.beam, postSize }, cost, 0)
+    this.#pushWay({ setbacks: this.#setbacks, joist, front: front.beam, rear: rear.beam, postSize }, cost, 0)
   }
 
   /** The next footing that is not known to fail under this frame. */

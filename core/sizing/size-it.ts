@@ -82,10 +82,15 @@ export function sizeIt(
   }
 }
 
-/** Where posts are named by their numbers, their count is not for sizing to change. */
+/** Where posts are named by their numbers, their count and their line are not for sizing to change. */
 function heldByNumbers({ ground }: Job): readonly FieldPath[] {
   const named = [ground.moved, ground.measured, ground.found].some((text) => text.trim() !== '')
-  return named ? ['frame.beams.front.posts', 'frame.beams.rear.posts'] : []
+  return named
+    ? (['front', 'rear'] as const).flatMap((side) => [
+        `frame.beams.${side}.posts`,
+        `frame.beams.${side}.setback`,
+      ])
+    : []
 }
 
 function changesTo(now: Job, then: Job, paths: readonly FieldPath[]): readonly SizingChange[] {

@@ -21,8 +21,15 @@ export interface FootingChoice {
   readonly thickness: Ticks
 }
 
+/** Where the beams lie: outer face of the rim on their side to their centre line. */
+export interface Setbacks {
+  readonly front: Ticks
+  readonly rear: Ticks
+}
+
 /** One way to size a frame. */
 export interface Choice {
+  readonly setbacks: Setbacks
   readonly joist: JoistChoice
   readonly front: BeamChoice
   /** null where a ledger holds that side */
@@ -33,6 +40,7 @@ export interface Choice {
 
 /** What may be chosen from, part by part. */
 export interface Catalogue {
+  readonly setbacks: readonly Setbacks[]
   readonly joists: readonly JoistChoice[]
   readonly front: readonly BeamChoice[]
   /** null alone where there is no rear beam */

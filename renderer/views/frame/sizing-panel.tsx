@@ -10,14 +10,19 @@ import { CheckList } from '../bench/check-list.tsx'
 import { SizingReasons } from './sizing-reasons.tsx'
 import './sizing.css'
 
-/** Parts that can be kept as they are, by the start of their fields. */
-const PARTS: readonly (readonly [label: string, starts: string])[] = [
-  ['Joists', 'frame.joists.'],
-  ['Front beam', 'frame.beams.front.'],
-  ['Rear beam', 'frame.beams.rear.'],
-  ['Post size', 'frame.postSize'],
-  ['Footings', 'ground.'],
+/** Parts that can be kept as they are, by their fields. */
+const PARTS: readonly (readonly [label: string, holds: (path: FieldPath) => boolean])[] = [
+  ['Joists', (path) => path.startsWith('frame.joists.')],
+  ['Front beam', (path) => path.startsWith('frame.beams.front.') && !isSetback(path)],
+  ['Rear beam', (path) => path.startsWith('frame.beams.rear.') && !isSetback(path)],
+  ['Setbacks', isSetback],
+  ['Post size', (path) => path === 'frame.postSize'],
+  ['Footings', (path) => path.startsWith('ground.')],
 ]
+
+function isSetback(path: FieldPath): boolean {
+  return path.endsWith('.setback')
+}
 
 /** Finds the cheapest sizes that pass; shows what would change and at what cost before anything does. */
 export function SizingPanel() {
@@ -40,7 +45,7 @@ export function SizingPanel() {
     const mine = asked.current
     setAsking(true)
     const held: readonly FieldPath[] = [...SIZED_FIELDS].filter((path) =>
-      kept.some((starts) => path.startsWith(starts)),
+      PARTS.some(([label, holds]) => kept.includes(label) && holds(path)),
     )
     const answer = await session.proposeSizes(held)
     if (mine !== asked.current) return
@@ -71,13 +76,13 @@ export function SizingPanel() {
       {asking && <Working kind="sizes" what="Sizing the frame." />}
       <details className="folded">
         <summary>Keep as they are{kept.length > 0 && `: ${kept.length}`}</summary>
-        {PARTS.filter(([, starts]) => free || starts !== 'frame.beams.rear.').map(([label, starts]) => (
-          <label key={starts} className="sizing-kept">
+        {PARTS.filter(([label]) => free || label !== 'Rear beam').map(([label]) => (
+          <label key={label} className="sizing-kept">
             <input
               type="checkbox"
-              checked={kept.includes(starts)}
+              checked={kept.includes(label)}
               onChange={({ target }) =>
-                setKept(target.checked ? [...kept, starts] : kept.filter((one) => one !== starts))
+                setKept(target.checked ? [...kept, label] : kept.filter((one) => one !== label))
               }
             />{' '}
             {label}

@@ -23,19 +23,30 @@ export function leftOut(job: Job, checks: readonly Check[], lines: readonly Line
   return scopeTopics.map((topic) => {
     const counted = lines.filter((line) => topicOfLine(line) === topic)
     const { included, allowance } = job.scope[topic]
-    // hired tools count wherever a field of the ground asks for them
-    const priced = (included || topic === 'hire') && counted.length > 0
+    // hired tools, stairs and guards count wherever a field of their own asks for them
+    const priced = (included || asked.has(topic)) && counted.length > 0
     const amount = priced ? sumCents(counted.map((line) => line.amount)) : cents(0)
     if (priced) {
       const hours = counted
         .filter((line) => line.part === 'labour')
         .reduce((sum, l) => sum + l.thousandths, 0)
-      return { topic, state: 'priced', amount, message: pricedMessage(counted, printMoney(amount), hours) }
+      const lumber = modelled(job, topic) ? ' Its lumber is ordered with that of the deck.' : ''
+      const message = `${pricedMessage(counted, printMoney(amount), hours)}${lumber}`
+      return { topic, state: 'priced', amount, message }
     }
     const stated = included && allowance === 0 && !countedByProgram.has(topic)
     const because = stated ? ' The job includes it but states no sum.' : ''
     return { topic, state: 'not included', amount, message: `${notIncluded(job, topic, checks)}${because}` }
   })
+}
+
+/** Topics that fields other than those of the scope ask for. */
+const asked: ReadonlySet<ScopeTopic> = new Set<ScopeTopic>(['hire', 'stairs', 'guard'])
+
+function modelled(job: Job, topic: ScopeTopic): boolean {
+  return (
+    (topic === 'stairs' && job.stairs.kind !== 'none') || (topic === 'guard' && job.guard.where !== 'none')
+  )
 }
 
 /** Topics that the takeoff counts by itself. */

@@ -4,6 +4,8 @@ export { isRectangle } from './cross-faults.ts'
 export { DEMO_JOB } from './demo-job.ts'
 export { describeChange } from './describe-change.ts'
 export { edgeList } from './edge-list.ts'
+export type { FieldValue, Spot } from './field-value.ts'
+export { FIELDS, fieldAt, findField } from './fields.ts'
 export {
   FOUND_WAYS,
   type Found,
@@ -14,8 +16,6 @@ export {
   type Settled,
   settledList,
 } from './found-list.ts'
-export type { FieldValue, Spot } from './field-value.ts'
-export { FIELDS, fieldAt, findField } from './fields.ts'
 export { readJobText, writeJobText } from './job-text.ts'
 export { excerpt, isObject, type JsonObject, kindOf } from './json-shape.ts'
 export { nearestName } from './nearest-name.ts'

@@ -102,6 +102,8 @@ export type Layer =
   | 'posts'
   | 'footings'
   | 'strings'
+  | 'stairs'
+  | 'guard'
   | 'dimensions'
   | 'joints'
   | 'marks'

@@ -16,15 +16,20 @@ export const scopeTopics: readonly ScopeTopic[] = [
   'clean-up',
 ]
 
+/** Goods and tasks that only stairs ask for; what they share with the deck stands with the deck's. */
+const ofStairs = /^(stringer-|stair-|tread$|tread-bracket$|riser$|handrail|pad$|form-board$|gravel$)/
+
 /** The topic under which a good is counted, where a job may leave it out. */
 export function topicOfGood(sku: string, group: LineGroup | Good['group']): ScopeTopic | null {
   if (group === 'fasteners') return 'fasteners'
   if (sku.startsWith('hire-')) return 'hire'
+  if (ofStairs.test(sku)) return 'stairs'
   return sku === 'ledger-flashing' || sku === 'ledger-membrane' ? 'flashing' : null
 }
 
 /** The topic under which a task's hours are counted, where a job may leave it out. */
 export function topicOfTask(rateId: string): ScopeTopic | null {
+  if (ofStairs.test(rateId)) return 'stairs'
   return rateId === 'clean-final' ? 'clean-up' : null
 }
 
@@ -54,7 +59,8 @@ export function leaveOut(
   takeoff: Pick<Takeoff, 'goods' | 'tasks'>,
 ): Pick<Takeoff, 'goods' | 'tasks'> {
   const wanted = (topic: ScopeTopic | null) => {
-    if (topic === null) return true
+    // stairs and guards are taken off only where the job asks for them by their own fields
+    if (topic === null || topic === 'stairs' || topic === 'guard') return true
     const { included, allowance } = job.scope[topic]
     return topic === 'hire' ? !(included && allowance > 0) : included
   }

@@ -1,28 +1,25 @@
-import type { Job } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
 import type { DeckEdge, Side, Spot } from './types.ts'
 
-/** The edges of the deck in the order of its outline, the first one along the house. */
-export function deckEdges(job: Job, layout: Layout): readonly DeckEdge[] {
-  const { outline } = layout
+/** The edges of the deck in the order of its outline, as one who walks off it sees them. */
+export function deckEdges({ outline, edges, deckTop }: Layout): readonly DeckEdge[] {
   const turn = Math.sign(doubleArea(outline))
-  return outline.map((from, i) => {
-    const to = outline[(i + 1) % outline.length] ?? from
+  return edges.map(({ number, from, to, kind }) => {
     const length = Math.hypot(to.x - from.x, to.y - from.y)
     // with y away from the house and a positive area, outward is to the right of the way round
-    const out = { x: (turn * (to.y - from.y)) / length, y: (turn * (from.x - to.x)) / length }
+    const out = { x: (turn * (to.y - from.y)) / length + 0, y: (turn * (from.x - to.x)) / length + 0 }
     const [near, far] = from.y < to.y || (from.y === to.y && from.x < to.x) ? [from, to] : [to, from]
     return {
-      id: `edge-${i + 1}`,
-      number: i + 1,
+      id: `edge-${number}`,
+      number,
       side: sideOf(out),
       near,
       far,
       length,
       along: { x: (far.x - near.x) / length, y: (far.y - near.y) / length },
-      out: { x: out.x + 0, y: out.y + 0 },
-      wall: job.site.attachment === 'ledger' && from.y === 0 && to.y === 0,
-      top: layout.deckTop,
+      out,
+      wall: kind === 'wall',
+      top: deckTop,
     }
   })
 }

@@ -4,7 +4,7 @@ import type { Job } from '../job/index.ts'
 import { ceilTicks, type Ticks, ticks } from '../units/index.ts'
 import { onFlight } from './place-flights.ts'
 import type { TreadMake } from './tread-make.ts'
-import type { PlacedFlight, StringerPattern } from './types.ts'
+import type { PlacedFlight, Spot, StringerPattern } from './types.ts'
 
 const FIELDS = ['stairs.kind', 'stairs.width', 'stairs.run', 'size.height', 'site.ground'] as const
 
@@ -180,11 +180,7 @@ interface Stick {
 }
 
 /** A stick of lumber on a flight; its box is the upright one round it. */
-export function member(
-  job: Job,
-  flight: Pick<PlacedFlight, 'head' | 'down' | 'across'>,
-  stick: Stick,
-): Member {
+export function member(job: Job, flight: FlightFrame, stick: Stick): Member {
   const { id, mark, role, size, length, ripTo, cause } = stick
   return {
     id,
@@ -194,15 +190,27 @@ export function member(
     length: ceilTicks(length),
     ripTo,
     box: boxOf(flight, stick),
+    ...(square(flight) ? {} : { plan: cornersOf(flight, stick) }),
     bearings: [],
     cause,
   }
 }
 
-function boxOf(flight: Pick<PlacedFlight, 'head' | 'down' | 'across'>, { from, to, levels }: Stick): Box {
-  const corners = [from, to, [from[0], to[1]] as const, [to[0], from[1]] as const].map(([down, across]) =>
-    onFlight(flight, down, across),
-  )
+type FlightFrame = Pick<PlacedFlight, 'head' | 'down' | 'across'>
+
+function square({ down }: FlightFrame): boolean {
+  return down.x === 0 || down.y === 0
+}
+
+/** Its four corners from above, in order round it. */
+function cornersOf(flight: FlightFrame, { from, to }: Stick): readonly Spot[] {
+  const round = [from, [from[0], to[1]] as const, to, [to[0], from[1]] as const]
+  return round.map(([down, across]) => onFlight(flight, down, across))
+}
+
+function boxOf(flight: FlightFrame, stick: Stick): Box {
+  const { levels } = stick
+  const corners = cornersOf(flight, stick)
   const xs = corners.map((corner) => corner.x)
   const ys = corners.map((corner) => corner.y)
   return {

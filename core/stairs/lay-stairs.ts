@@ -18,7 +18,7 @@ import type { StairConnector, StairPlan, StringerPattern } from './types.ts'
 export function layStairs(job: Job, layout: Layout): Result<StairPlan | null, readonly Fault[]> {
   const { stairs } = job
   if (stairs.kind === 'none') return ok(null)
-  const placed = placeStairs(job, deckEdges(job, layout))
+  const placed = placeStairs(job, deckEdges(layout))
   if (!placed.ok) return fail([placed.fault])
   const straight = stairs.kind === 'straight' || stairs.kind === 'full width'
   const solved = solveRisers(

@@ -18,9 +18,38 @@ export function isRelevant(path: string, job: Job): boolean {
     return job.site.ground.kind === 'plane'
   if (path === 'site.ground.spots') return job.site.ground.kind === 'spots'
   if (path === 'ground.baseThickness') return job.ground.base > 0
+  if (path.startsWith('stairs.')) return ofStairs(path, job)
+  if (path.startsWith('guard.')) return path === 'guard.where' || ofGuard(path, job)
   if (path === 'pricing.margin') return job.builder === 'contractor' && job.pricing.method === 'margin'
   if (path === 'pricing.markup') return job.builder === 'contractor' && job.pricing.method === 'markup'
   if (path === 'pricing.method' || path === 'pricing.overhead' || path === 'pricing.priceTax')
     return job.builder === 'contractor'
   return true
+}
+
+function ofStairs(path: string, { stairs, shape }: Job): boolean {
+  if (path === 'stairs.kind') return true
+  if (stairs.kind === 'none') return false
+  const whole = stairs.kind === 'full width'
+  switch (path) {
+    case 'stairs.edge':
+      return shape.outline !== ''
+    case 'stairs.align':
+    case 'stairs.width':
+      return !whole
+    case 'stairs.place':
+      return !whole && stairs.align === 'stated'
+    case 'stairs.landingDepth':
+      return stairs.kind.startsWith('landing')
+    case 'stairs.padDepth':
+    case 'stairs.padThickness':
+      return stairs.foot === 'pad'
+    default:
+      return true
+  }
+}
+
+function ofGuard(path: string, { guard, stairs }: Job): boolean {
+  if (guard.where === 'none') return false
+  return path !== 'guard.gate' || stairs.kind !== 'none'
 }

@@ -37,7 +37,7 @@ export function thingsOf(design: Design): readonly Thing[] {
       lumber: design.job.frame.postSize,
       cause: post.cause,
     })),
-    ...members
+    ...[...members, ...(design.stairs?.members ?? [])]
       .filter((member) => !postIds.has(member.id))
       .map((member) => ({
         id: member.id,

@@ -17,6 +17,8 @@ const ALL: readonly Layer[] = [
   'joists',
   'beams',
   'posts',
+  'stairs',
+  'guard',
   'joints',
   'dimensions',
 ]
@@ -25,7 +27,7 @@ const ALL: readonly Layer[] = [
 const LAYERS: { readonly [place in Place]: readonly Layer[] } = {
   site: ALL,
   frame: [...ALL, 'marks'],
-  ground: ['house', 'decking', 'beams', 'footings', 'posts', 'dimensions'],
+  ground: ['house', 'decking', 'beams', 'footings', 'posts', 'stairs', 'dimensions'],
   boards: ['house', 'joists', 'beams', 'joints', 'marks'],
   price: ALL,
   papers: [...ALL, 'marks'],

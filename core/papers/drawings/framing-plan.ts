@@ -9,6 +9,7 @@ import { edgeDimensions } from './edge-dimensions.ts'
 import { houseWalls } from './house-walls.ts'
 import { planDimensions } from './plan-dimensions.ts'
 import { jointStrokes } from './plan-joints.ts'
+import { planStairs } from './plan-stairs.ts'
 import { drawingOf, memberFromAbove, seenFromAbove, text } from './shapes.ts'
 
 const MARGIN = inches(6)
@@ -27,6 +28,7 @@ export function framingPlan(design: Design, plans: readonly { readonly plan: Cut
     ...posts(design),
     ...frame.members.flatMap(underneath),
     ...frame.members.flatMap(onTop),
+    ...planStairs(design),
     ...marks(design),
     ...jointStrokes(frame, plans, 'framing'),
     ...(isRectangle(design.job) ? planDimensions(design) : edgeDimensions(design)),

@@ -12,6 +12,8 @@ export const PLAN_LAYERS: readonly Layer[] = [
   'beams',
   'posts',
   'joists',
+  'stairs',
+  'guard',
   'joints',
   'marks',
   'dimensions',

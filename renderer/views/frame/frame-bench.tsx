@@ -40,6 +40,8 @@ export function FrameBench({ job }: { readonly job: Job }) {
           'frame.stagger',
         )}
       />
+      <FoldedGroup title="Stairs" fields={relevantFields(job, ['stairs'])} shorten={without('Stairs: ')} />
+      <FoldedGroup title="Guard" fields={relevantFields(job, ['guard'])} shorten={without('Guard: ')} />
       <FoldedGroup title="Decking" fields={relevantFields(job, ['decking'])} shorten={without('Decking ')} />
     </>
   )

@@ -208,3 +208,15 @@ describe('none by default', () => {
     expect(made.takeoff.goods.some(({ sku }) => sku.startsWith('stringer') || sku === 'handrail')).toBe(false)
   })
 })
+
+describe('in the price', () => {
+  it('a sum set down for stairs that are counted is a fault, for it would be paid twice', () => {
+    const faults = faultsOf({
+      stairs: { kind: 'straight' },
+      scope: { stairs: { included: true, allowance: '$900' } },
+    })
+    expect(faults).toEqual([
+      expect.objectContaining({ path: 'scope.stairs.allowance', message: expect.stringContaining('$900') }),
+    ])
+  })
+})

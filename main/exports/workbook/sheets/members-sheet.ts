@@ -15,7 +15,7 @@ export function membersSheet({ estimate }: Source): Sheet {
   sheet.gap()
   sheet.header(['Member', 'Marks', 'Lumber', '>Count', '>Length', '>Inches', '>All, feet'])
   const first = sheet.next
-  for (const like of alike(estimate.frame.members)) {
+  for (const like of alike(membersOf(estimate))) {
     const [member] = like
     if (member === undefined) continue
     const row = sheet.next
@@ -30,8 +30,8 @@ export function membersSheet({ estimate }: Source): Sheet {
       formula(`D${row}*F${row}/12`, (like.length * inchesOf(member.length)) / 12, 'fixed'),
     ])
   }
-  const count = estimate.frame.members.length
-  const feet = estimate.frame.members.reduce((sum, member) => sum + inchesOf(member.length), 0) / 12
+  const count = membersOf(estimate).length
+  const feet = membersOf(estimate).reduce((sum, member) => sum + inchesOf(member.length), 0) / 12
   sheet.row([
     text('All', { bold: true, rule: 'thin' }),
     empty,
@@ -66,6 +66,11 @@ function writePosts(sheet: SheetBuilder, { frame }: Source['estimate']): void {
 }
 
 /** Members of one role, lumber and length, in the order they first come. */
+/** Of the deck and its stairs. */
+function membersOf({ frame, stairs }: Source['estimate']): readonly Member[] {
+  return [...frame.members, ...(stairs?.members ?? [])]
+}
+
 function alike(members: readonly Member[]): readonly (readonly Member[])[] {
   const groups = new Map<string, Member[]>()
   for (const member of members) {

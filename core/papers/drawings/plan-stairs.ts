@@ -1,0 +1,104 @@
+import type { Design } from '../../estimate-types.ts'
+import type { Member } from '../../frame/index.ts'
+import { onFlight, type PlacedFlight, type Spot, type StairPlan } from '../../stairs/index.ts'
+import { inches } from '../../units/index.ts'
+import type { Primitive } from '../types.ts'
+import { memberFromAbove, text } from './shapes.ts'
+
+/** The stairs from above: treads, stringers hidden under them, landing, pad, and an arrow with the count of risers. */
+export function planStairs({ stairs }: Design): readonly Primitive[] {
+  if (stairs === null) return []
+  return [
+    ...pad(stairs),
+    ...stairs.footings.map(
+      ({ id, x, y, tube }): Primitive => ({
+        kind: 'circle',
+        id,
+        layer: 'stairs',
+        cx: x,
+        cy: y,
+        r: tube / 2,
+        weight: 'fine',
+        stroke: 'hidden',
+      }),
+    ),
+    ...stairs.members.flatMap(ofMember),
+    ...stairs.flights.flatMap(arrow),
+  ]
+}
+
+function ofMember(member: Member): readonly Primitive[] {
+  const seen = (stroke: 'solid' | 'hidden', fill: 'wood' | 'none') => [
+    memberFromAbove(member, { layer: 'stairs', weight: 'fine', stroke, fill }),
+  ]
+  switch (member.role) {
+    case 'tread':
+    case 'landing decking':
+      return seen('solid', 'wood')
+    case 'stringer':
+    case 'landing post':
+      return seen('hidden', 'none')
+    default:
+      return []
+  }
+}
+
+function pad({ pad: one, flights }: StairPlan): readonly Primitive[] {
+  const last = flights.at(-1)
+  if (one === null || last === undefined) return []
+  const frame = { ...last, head: one.corner }
+  const corners = [
+    onFlight(frame, 0, 0),
+    onFlight(frame, 0, one.width),
+    onFlight(frame, one.depth, one.width),
+    onFlight(frame, one.depth, 0),
+  ]
+  return corners.map((from, i) => line('stair-pad', from, corners[(i + 1) % 4] ?? from))
+}
+
+/** From the head to the foot, with the number of risers at the foot. */
+function arrow(flight: PlacedFlight): readonly Primitive[] {
+  const id = `stringer-${flight.number}-1`
+  const middle = flight.width / 2
+  const barb = inches(4)
+  const tip = onFlight(flight, flight.run - inches(2), middle)
+  const label = onFlight(flight, flight.run + inches(7), middle)
+  return [
+    line(id, onFlight(flight, inches(2), middle), tip),
+    ...[-1, 1].map((side) =>
+      line(id, onFlight(flight, flight.run - inches(2) - barb, middle + (side * barb) / 2), tip),
+    ),
+    text(id, 'stairs', label.x, label.y, `down ${flight.risers}`),
+  ]
+}
+
+function line(id: string, from: Spot, to: Spot): Primitive {
+  return {
+    kind: 'line',
+    id,
+    layer: 'stairs',
+    x1: from.x,
+    y1: from.y,
+    x2: to.x,
+    y2: to.y,
+    weight: 'fine',
+    stroke: 'solid',
+  }
+}
+
+/** How far stairs and their pad reach past the deck on each side, so that dimensions stand clear of them. */
+export function stairReach({ stairs, job }: Pick<Design, 'stairs' | 'job'>): {
+  readonly left: number
+  readonly right: number
+  readonly front: number
+} {
+  if (stairs === null) return { left: 0, right: 0, front: 0 }
+  const lines = pad(stairs).flatMap((one) => (one.kind === 'line' ? [{ x: one.x1, y: one.y1 }] : []))
+  const xs = [...stairs.members.flatMap(({ box }) => [box.x0, box.x1]), ...lines.map(({ x }) => x)]
+  const ys = [...stairs.members.map(({ box }) => box.y1), ...lines.map(({ y }) => y)]
+  return {
+    left: Math.max(0, -Math.min(...xs)),
+    right: Math.max(0, Math.max(...xs) - job.size.width),
+    front: Math.max(0, Math.max(...ys) - job.size.depth),
+  }
+}

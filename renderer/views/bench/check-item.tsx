@@ -6,6 +6,7 @@ import { markOf } from '../../state/figures.ts'
 import { printRatio } from '../../state/print.ts'
 import { useThings } from '../../state/use-derived.ts'
 import { WhyButton } from '../sill/why-button.tsx'
+import { Remedies } from './remedies.tsx'
 import './checks.css'
 
 /** One check: its mark, what it uses of its limit, and behind a click the clause, the figures and the steps. */
@@ -14,6 +15,7 @@ export function CheckItem({ check, told = true }: { readonly check: Check; reado
   const mark = markOf(check.status)
   const ratio = check.governing?.ratio ?? null
   const judged = check.status === 'calculated only' || check.status === 'outside scope' ? check.status : null
+  const mendable = check.status !== 'passes' && check.status !== 'near'
   const said = (
     <p className={`check-said said-${mark}`}>
       {check.message} {check.remedy}
@@ -33,6 +35,7 @@ export function CheckItem({ check, told = true }: { readonly check: Check; reado
         </summary>
         {mark === 'passes' && <p>{check.message}</p>}
         {mark !== 'passes' && !told && said}
+        {mendable && <Remedies check={check} />}
         {check.basis !== '' && <p className="soft">Decided by: {check.basis}.</p>}
         <p>
           <WhyButton id={check.id} of={check.title} />

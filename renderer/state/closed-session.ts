@@ -1,5 +1,6 @@
 import { ticks } from '../../core/units/index.ts'
 import { NO_CUT_LIST } from './cut-list-state.ts'
+import { NO_GROUND } from './ground-actions.ts'
 import * as steps from './history.ts'
 import { NO_PAPERS } from './papers-state.ts'
 import type { SessionState } from './session-types.ts'
@@ -43,6 +44,7 @@ export const CLOSED: SessionState = {
   atSaw: false,
   sawDays: {},
   papers: NO_PAPERS,
+  ground: NO_GROUND,
   place: 'frame',
   selected: null,
   hovered: null,

@@ -17,6 +17,8 @@ export function isRelevant(path: string, job: Job): boolean {
   if (path.startsWith('site.ground.along.') || path.startsWith('site.ground.away.'))
     return job.site.ground.kind === 'plane'
   if (path === 'site.ground.spots') return job.site.ground.kind === 'spots'
+  if (path === 'ground.placing' || path === 'ground.fullLoad' || path === 'ground.leastLoad')
+    return job.ground.concrete !== 'bags'
   if (path === 'ground.baseThickness') return job.ground.base > 0
   if (path.startsWith('stairs.')) return ofStairs(path, job)
   if (path.startsWith('guard.')) return path === 'guard.where' || ofGuard(path, job)

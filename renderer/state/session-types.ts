@@ -5,6 +5,7 @@ import type { Drawing } from '../../core/papers/index.ts'
 import type { Ticks } from '../../core/units/index.ts'
 import type { JobSummary, PricesInUse, StoredOffcut } from '../../shared/contract/index.ts'
 import type { CutListState } from './cut-list-state.ts'
+import type { GroundState } from './ground-actions.ts'
 import type { History } from './history.ts'
 import type { JointAnswer } from './joint-actions.ts'
 import type { News } from './news.ts'
@@ -104,6 +105,8 @@ export interface SessionState {
   readonly sawDays: SawDays
 
   readonly papers: PapersState
+
+  readonly ground: GroundState
 
   readonly place: Place
   readonly selected: string | null

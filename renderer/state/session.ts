@@ -60,6 +60,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   const jobs = jobActions(parts, followers)
   const prices = priceActions(parts, recompute)
   const states = stating(parts, followers)
+  const list = cutListActions(parts)
   const rack = rackActions(client, store, notice.say)
 
   function takeDesign(answer: DesignAnswer) {
@@ -104,7 +105,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     ...rack,
     ...sawDayActions(parts),
     ...sizingActions(parts),
-    ...cutListActions(parts),
+    ...list,
     ...wishActions(parts),
     ...jointActions(parts),
     stopTask: work.stopTask,
@@ -113,11 +114,13 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     ...workbookActions(parts),
     openLast() {
       void prices.read(false)
+      void list.recallCutList()
       return jobs.actions.openLast()
     },
     say: notice.say,
     dispose() {
       saves.dispose()
+      list.keepCutList()
       for (const part of [work, estimates, tape, jobs, prices, notice]) part.dispose()
       stopOffcuts()
       designer.dispose()

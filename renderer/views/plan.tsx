@@ -1,5 +1,5 @@
 import { useCallback, useMemo } from 'react'
-import { type Drawing, framingPlan, type Layer } from '../../core/papers/index.ts'
+import { type Drawing, footingLayout, framingPlan, type Layer } from '../../core/papers/index.ts'
 import { printLength } from '../../core/units/index.ts'
 import type { Emphasis } from '../drawing/primitive.tsx'
 import { Sheet } from '../drawing/sheet.tsx'
@@ -27,7 +27,7 @@ const ALL: readonly Layer[] = [
 const LAYERS: { readonly [place in Place]: readonly Layer[] } = {
   site: ALL,
   frame: [...ALL, 'marks'],
-  ground: ['house', 'decking', 'beams', 'footings', 'posts', 'stairs', 'dimensions'],
+  ground: ['house', 'decking', 'dimensions', 'strings', 'footings', 'posts'],
   boards: ['house', 'joists', 'beams', 'joints', 'marks'],
   price: ALL,
   papers: [...ALL, 'marks'],
@@ -46,10 +46,11 @@ export function Plan() {
   const hovered = useJob((state) => state.hovered)
   const things = useThings()
 
-  const drawing = useMemo<Drawing | null>(
-    () => (estimate ? framingPlan(estimate, estimate.plans) : bare),
-    [estimate, bare],
-  )
+  const inGround = place === 'ground'
+  const drawing = useMemo<Drawing | null>(() => {
+    if (inGround) return design === null ? null : footingLayout(design)
+    return estimate ? framingPlan(estimate, estimate.plans) : bare
+  }, [inGround, design, estimate, bare])
   const known = useMemo(() => new Set(things.map((thing) => thing.id)), [things])
   const worst = useMemo(() => {
     const found = new Map<string, Emphasis>()
@@ -65,7 +66,10 @@ export function Plan() {
 
   if (!drawing || !design) return null
   const { size } = design.job
-  const label = `Framing plan to scale: ${printLength(size.width)} along the house, ${printLength(size.depth)} deep, ${design.frame.posts.length} posts. Its members are listed beside it.`
+  const across = `${printLength(size.width)} along the house, ${printLength(size.depth)} deep`
+  const label = inGround
+    ? `Footing layout to scale: ${across}, ${design.frame.footings.length} holes under the crossings of their strings. They are listed beside it.`
+    : `Framing plan to scale: ${across}, ${design.frame.posts.length} posts. Its members are listed beside it.`
   return (
     <div className={faulty ? 'plan is-stale' : 'plan'}>
       <Sheet
@@ -81,7 +85,7 @@ export function Plan() {
         {...(place === 'boards' ? { overlay: (fit) => <JointSpots fit={fit} /> } : {})}
         {...(inGround
           ? {
-              overlay: (fit) => <StringLines fit={fit} design={design} chosen={selected} />,
+              overlay: (fit) => <ProvingDiagonals fit={fit} design={design} chosen={selected} />,
             }
           : {})}
       />

@@ -1,79 +1,82 @@
-import { printLength } from '../../../core/units/index.ts'
-import { useJob, useSession } from '../../state/session-context.ts'
-import { holeColumns } from './hole-columns.ts'
-import { holesOf } from './holes.ts'
+import { soilCautions } from '../../../core/ground/index.ts'
+import {
+  concreteTable,
+  diggingTable,
+  groundVolumesTable,
+  layoutChecksTable,
+  layoutHolesTable,
+  layoutStringsTable,
+  tubesTable,
+} from '../../../core/papers/index.ts'
+import { useJob } from '../../state/session-context.ts'
+import { GroundTable } from './ground-table.tsx'
+import { HolesTable } from './holes-table.tsx'
+import { MeasuredPosts } from './measured-posts.tsx'
+import { useGround } from './use-ground.ts'
 
-/** The hole schedule: where each centre lies, what proves it, how deep, what goes in. */
+/** Everything in the ground: cautions, holes, strings, concrete, tubes, digging, and posts as they were measured. */
 export function GroundSheet() {
-  const session = useSession()
   const design = useJob((state) => state.design)
-  const selected = useJob((state) => state.selected)
+  const { report, stale, failure } = useGround()
   if (!design) return null
-  const { frame, takeoff } = design
-  const { volumes } = takeoff
-  const holes = holesOf(design)
-  const { columns, same } = holeColumns(holes)
+  const [first, ...cautions] = soilCautions(design.job)
   return (
     <section className="sheet-pane" aria-labelledby="holes-title" tabIndex={0}>
       <p className="caution">
-        <span aria-hidden="true">▲</span> Have utilities marked before digging: call your local one-call
-        centre (811 in the United States). Frost depth, soil and snow are local facts; local code and the
-        building official govern.
+        <span aria-hidden="true">▲</span> {first} Frost depth, soil and snow are local facts; local code and
+        the building official govern.
       </p>
-      <h2 id="holes-title">Holes</h2>
-      <div className="scroll-x" role="group" aria-labelledby="holes-title">
-        <table className="table">
-          <thead>
-            <tr>
-              <th scope="col">Hole</th>
-              {columns.map(({ label }) => (
-                <th key={label} scope="col">
-                  {label}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {holes.map((hole) => (
-              <tr
-                key={hole.id}
-                className={hole.id === selected ? 'is-chosen' : undefined}
-                onPointerEnter={() => session.hover(hole.id)}
-                onPointerLeave={() => session.hover(null)}
-              >
-                <th scope="row">
-                  <button
-                    type="button"
-                    className="link"
-                    aria-pressed={hole.id === selected}
-                    onClick={() => session.select(hole.id)}
-                  >
-                    {hole.number}
-                  </button>
-                </th>
-                {columns.map(({ label, read }) => (
-                  <td key={label}>{read(hole)}</td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
-      {same.length > 0 && <p>Every one: {same.join(', ')}.</p>}
-      <p>
-        <strong>{volumes.bags} bags</strong> of mix for {volumes.concrete.toFixed(2)} cu ft of concrete, waste
-        counted once for all. Dug: {volumes.holes.toFixed(1)} cu ft; left over, loose:{' '}
-        {volumes.spoilLoose.toFixed(1)} cu ft.
-      </p>
-      <p className="soft">
-        Offsets are from the deck’s left corner at the wall to hole centres. The frame is square when both
-        long diagonals are {printLength(frame.longDiagonal)}.
-      </p>
-      {frame.layoutNotes.map((note) => (
+      <HolesTable design={design} />
+      {design.frame.layoutNotes.map((note) => (
         <p key={note} className="soft">
           {note}
         </p>
       ))}
+      <section aria-labelledby="strings-title">
+        <h2 id="strings-title">Setting out</h2>
+        <GroundTable table={layoutStringsTable(design)} />
+        <GroundTable table={layoutHolesTable(design)} />
+        <GroundTable table={layoutChecksTable(design)} />
+      </section>
+      <section aria-labelledby="soil-title">
+        <h2 id="soil-title">In this soil</h2>
+        <ul className="ground-cautions">
+          {cautions.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      </section>
+      <section
+        className={stale ? 'ground-stale' : undefined}
+        aria-labelledby="concrete-title"
+        aria-busy={stale && failure === null}
+      >
+        <h2 id="concrete-title">Concrete and digging</h2>
+        <GroundTable table={groundVolumesTable(design)} />
+        {failure !== null && <p className="said-fails">{failure}</p>}
+        {report === null && failure === null && (
+          <p className="soft">Working it out at the price book’s prices.</p>
+        )}
+        {report !== null && (
+          <>
+            <GroundTable table={concreteTable(report.concrete)} />
+            <p className="soft">{breakEvenText(report.concrete)}</p>
+            {report.tubes !== null && <GroundTable table={tubesTable(report.tubes)} />}
+            <GroundTable table={diggingTable(report.digging)} />
+          </>
+        )}
+      </section>
+      <MeasuredPosts design={design} measured={report?.measured ?? null} />
     </section>
   )
+}
+
+function breakEvenText({
+  readyMix,
+  breakEven,
+  cubicFeet,
+}: NonNullable<ReturnType<typeof useGround>['report']>['concrete']): string {
+  if (readyMix === null) return 'The price book has no ready-mix to hold against the bags.'
+  if (breakEven === null) return 'At these prices bags are the cheaper up to more than a truck carries.'
+  return `With waste ${(cubicFeet / 27).toFixed(2)} cu yd; a truck is the cheaper from ${(breakEven / 27).toFixed(2)} cu yd on.`
 }

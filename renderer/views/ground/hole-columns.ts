@@ -18,6 +18,9 @@ const SIZES: readonly HoleColumn[] = [
   { label: 'Tube', read: (hole) => `${hole.tube} × ${hole.tubeLength}` },
   { label: 'Base', read: (hole) => hole.base },
   { label: 'Concrete', read: (hole) => hole.concrete },
+  { label: 'Load', read: (hole) => hole.load },
+  { label: 'Soil pressure', read: (hole) => hole.pressure },
+  { label: 'Post', read: (hole) => hole.post },
 ]
 
 /** Columns of the hole schedule; a size that is the same for every hole is said once instead. */

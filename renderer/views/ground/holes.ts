@@ -1,5 +1,7 @@
 import type { Design } from '../../../core/estimate-types.ts'
-import { nearestSixteenth, printInches, printLength } from '../../../core/units/index.ts'
+import { holeSetOut } from '../../../core/frame/index.ts'
+import { footingScheduleTable } from '../../../core/papers/index.ts'
+import { printInches, printLength } from '../../../core/units/index.ts'
 
 /** One hole as it is set out: offsets from the deck's left corner at the wall, and the diagonals that prove it. */
 export interface Hole {
@@ -19,28 +21,42 @@ export interface Hole {
   readonly tubeLength: string
   readonly base: string
   readonly concrete: string
+  readonly load: string
+  /** under the footing, of what the soil is reckoned to carry */
+  readonly pressure: string
+  readonly post: string
 }
 
-export function holesOf({ frame, job, takeoff }: Design): readonly Hole[] {
+export function holesOf(design: Design): readonly Hole[] {
+  const { frame, job, takeoff } = design
+  const places = new Map(holeSetOut(frame, job).map((hole) => [hole.number, hole]))
+  const rows = new Map(footingScheduleTable(design).rows.map((row) => [row.number, row]))
   const volume = new Map(
     takeoff.volumes.concreteEach.map(({ footingId, cubicFeet }) => [footingId, cubicFeet]),
   )
-  return frame.footings.map((footing) => ({
-    id: footing.id,
-    postId: footing.postId,
-    number: footing.number,
-    x: footing.x,
-    y: footing.y,
-    across: printLength(footing.x),
-    away: printLength(footing.y),
-    fromLeft: printLength(nearestSixteenth(Math.hypot(footing.x, footing.y))),
-    fromRight: printLength(nearestSixteenth(Math.hypot(job.size.width - footing.x, footing.y))),
-    depth: printInches(footing.depth),
-    hole: printInches(footing.holeDiameter),
-    tube: printInches(footing.tube),
-    tubeLength: printInches(footing.tubeLength),
-    base:
-      footing.base === 0 ? 'none' : `${printInches(footing.base)} × ${printInches(footing.baseThickness)}`,
-    concrete: `${(volume.get(footing.id) ?? 0).toFixed(2)} cu ft`,
-  }))
+  return frame.footings.map((footing) => {
+    const at = places.get(footing.number)
+    const row = rows.get(`${footing.number}`)
+    return {
+      id: footing.id,
+      postId: footing.postId,
+      number: footing.number,
+      x: footing.x,
+      y: footing.y,
+      across: printLength(footing.x),
+      away: printLength(footing.y),
+      fromLeft: printLength(at?.fromLeftCorner ?? footing.x),
+      fromRight: printLength(at?.fromRightCorner ?? footing.y),
+      depth: printInches(footing.depth),
+      hole: printInches(footing.holeDiameter),
+      tube: printInches(footing.tube),
+      tubeLength: printInches(footing.tubeLength),
+      base:
+        footing.base === 0 ? 'none' : `${printInches(footing.base)} × ${printInches(footing.baseThickness)}`,
+      concrete: `${(volume.get(footing.id) ?? 0).toFixed(2)} cu ft`,
+      load: row?.load ?? '',
+      pressure: row === undefined ? '' : `${row.pressure} of ${row.bearing}`,
+      post: row?.post ?? '',
+    }
+  })
 }

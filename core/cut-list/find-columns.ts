@@ -21,7 +21,16 @@ export interface ColumnFault {
 }
 
 /** Of these there may be one only: a second would make figures doubtful. Of the others the first is read. */
-const SINGLE: readonly Meaning[] = ['length', 'quantity', 'price', 'supply']
+const SINGLE: readonly Meaning[] = [
+  'length',
+  'quantity',
+  'price',
+  'supply',
+  'pack',
+  'minimum',
+  'break from',
+  'break price',
+]
 
 /** Finds what each column of a block holds: as told, else by its headings, else by its cells. */
 export function findColumns(

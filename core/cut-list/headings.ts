@@ -29,6 +29,17 @@ const WORDS: { readonly [meaning in Exclude<Meaning, 'nothing'>]: readonly strin
   kind: ['kind', 'type', 'row'],
   price: ['price', 'price each', 'unit price', 'each', 'cost', 'cost each', '$'],
   supply: ['supply', 'available', 'in stock', 'on hand', 'stock', 'have', 'most'],
+  pack: ['pack', 'pack size', 'bundle', 'bundle size', 'per pack', 'sold by', 'sold in'],
+  minimum: ['minimum', 'min', 'minimum count', 'minimum quantity', 'min qty', 'at least'],
+  'break from': [
+    'break from',
+    'price break from',
+    'break quantity',
+    'break qty',
+    'from count',
+    'price break',
+  ],
+  'break price': ['break price', 'price from there', 'price at break', 'bulk price', 'quantity price'],
   code: ['code', 'item code', 'yard code', 'order code'],
 }
 

@@ -83,6 +83,9 @@ function ownStock({ product, stock }: ProductRows, faults: RowFault[]): Stock | 
       offcut,
       supply: row.supply,
       price: offcut ? (row.price ?? cents(0)) : (row.price ?? cents(length / (lengthUnit ?? 1))),
+      ...(row.pack === null ? {} : { pack: row.pack }),
+      ...(row.minimum === null ? {} : { minimum: row.minimum }),
+      ...(row.priceBreak === null ? {} : { breaks: [row.priceBreak] }),
     })),
   }
 }

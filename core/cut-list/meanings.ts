@@ -7,6 +7,10 @@ export const MEANINGS = [
   'kind',
   'price',
   'supply',
+  'pack',
+  'minimum',
+  'break from',
+  'break price',
   'code',
   'nothing',
 ] as const

@@ -10,6 +10,7 @@ import {
   readTextCell,
   short,
 } from './read-cell.ts'
+import { readPurchase } from './read-purchase.ts'
 import type { CutList, ListPiece, ListStock, Meaning, ReadOptions, RowFault, Source } from './types.ts'
 import { unguarded } from './write-delimited.ts'
 
@@ -98,6 +99,7 @@ function readBlock(
       const price = cells.given('price') ? cells.read('price', (text) => readPriceCell(text, offcut)) : null
       const column = cells.has('supply') ? 'supply' : 'quantity'
       const supply = cells.given(column) ? cells.read(column, readCountCell) : offcut ? 1 : null
+      const purchase = readPurchase(cells, { offcut, price, supply })
       const code = cells.text('code')
       if (faults.length > before || length === null) continue
       read.stock.push({
@@ -109,6 +111,7 @@ function readBlock(
         length,
         price,
         supply,
+        ...purchase,
         offcut,
       })
     }
@@ -135,6 +138,7 @@ function cellsOf(row: SheetRow, columns: Columns, source: Source, faults: RowFau
   }
   return {
     wrong,
+    wrongAt: (meaning: Meaning, fault: Wrong) => wrong(columns.at.get(meaning) ?? -1, fault),
     read,
     has: (meaning: Meaning) => columns.at.has(meaning),
     given: (meaning: Meaning) => cell(meaning) !== '',

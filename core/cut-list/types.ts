@@ -46,6 +46,11 @@ export interface ListStock {
   readonly price: Cents | null
   /** null: as many as wanted */
   readonly supply: number | null
+  /** bought in multiples of this, and no fewer than that if any; null: one by one */
+  readonly pack: number | null
+  readonly minimum: number | null
+  /** price of each once so many are bought */
+  readonly priceBreak: { readonly from: number; readonly price: Cents } | null
   readonly offcut: boolean
 }
 

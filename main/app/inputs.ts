@@ -62,6 +62,16 @@ const listText = z.string().max(LONGEST_LIST)
 const columns = z.array(z.enum(MEANINGS)).max(1000)
 const sawLength = z.int().min(0).max(TICKS_PER_FOOT).transform(ticks)
 
+/** A list as it is typed; the same judges what the store gives back. */
+export const keptList = z.strictObject({
+  text: listText,
+  stockText: listText,
+  columns: columns.nullable(),
+  stockColumns: columns.nullable(),
+  kerf: z.string().max(100),
+  endTrim: z.string().max(100),
+})
+
 /** What each method takes. Everything that comes through a door is judged by this before a handler sees it. */
 export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = {
   'app.info': nothing,
@@ -104,6 +114,8 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
     endTrim: sawLength,
     task,
   }),
+  'cutlist.kept': nothing,
+  'cutlist.keep': keptList,
   'day.replan': z.strictObject({
     statement: statementInput,
     jobId: id.optional(),

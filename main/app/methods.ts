@@ -2,6 +2,7 @@ import type { AppInfo, MethodName, Methods } from '../../shared/contract/index.t
 import type { Pool, Task } from '../workers/index.ts'
 import { fileNameFor } from './job-name.ts'
 import type { JobService } from './job-service.ts'
+import type { KeptCutList } from './kept-cut-list.ts'
 import type { PaperService } from './paper-service.ts'
 import { mustBePriced } from './priced.ts'
 import type { Prices } from './prices.ts'
@@ -20,6 +21,7 @@ export interface Parts {
   readonly info: Omit<AppInfo, 'bookName' | 'bookDate'>
   readonly jobs: JobService
   readonly rack: Rack
+  readonly cutList: KeptCutList
   readonly pool: Pool
   readonly prices: Prices
   readonly papers: PaperService
@@ -27,7 +29,7 @@ export interface Parts {
 }
 
 /** Every method of the contract on one page. */
-export function methodTable({ info, jobs, rack, pool, prices, papers, emit }: Parts): MethodTable {
+export function methodTable({ info, jobs, rack, pool, prices, papers, emit, cutList }: Parts): MethodTable {
   /** tells every window how far a named task is; only its own takes notice */
   const watching = (task: string | undefined): Task =>
     task === undefined ? {} : { task, onProgress: (progress) => emit('work.progress', { task, progress }) }
@@ -85,6 +87,8 @@ export function methodTable({ info, jobs, rack, pool, prices, papers, emit }: Pa
       mutating: false,
       run: ({ task, ...request }) => pool.cutList({ request, book: prices.book() }, watching(task)),
     },
+    'cutlist.kept': { mutating: false, run: cutList.read },
+    'cutlist.keep': { mutating: true, run: cutList.keep },
     'day.replan': {
       mutating: false,
       run: ({ statement, jobId, task, ...rest }) =>

@@ -5,6 +5,7 @@ import { openStore } from '../store/index.ts'
 import { createPool, Stopped } from '../workers/index.ts'
 import { INPUTS } from './inputs.ts'
 import { jobService } from './job-service.ts'
+import { keptCutList } from './kept-cut-list.ts'
 import { type MethodTable, methodTable } from './methods.ts'
 import { paperService } from './paper-service.ts'
 import { priceService } from './prices.ts'
@@ -31,6 +32,7 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
     info: { version: options.version, door: options.door },
     jobs: jobService(store, ambient.now, ambient.newId, options.emit),
     rack,
+    cutList: keptCutList(store),
     pool,
     prices,
     papers: paperService({ store, pool, prices, rack }),

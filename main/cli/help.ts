@@ -13,7 +13,8 @@ export const HELP = `Kerfwright: estimates and cut plans for residential deck fr
       Order and cutting sheet of any list of pieces, as CSV or pasted from a spreadsheet (tab, comma or semicolon).
       The first row heads the columns: quantity, length, mark, product; --columns quantity,length,nothing,mark says
       it instead, from the left. Stock is a second file, or rows under a row that says only Stock or Offcuts:
-      length, price, supply. Without stock the price book's is used; without prices the least length is bought. Bare
+      length, price, supply, and where it is so pack (sold by), minimum (least count), break from and break price
+      (what each costs from so many on). Without stock the price book's is used; without prices the least length is bought. Bare
       numbers are inches, or feet under "Length (ft)". --csv writes order and pieces for a spreadsheet; text that it
       would take for a formula, starting with = + - or @, gets an apostrophe before it.
 

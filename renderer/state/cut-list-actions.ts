@@ -1,18 +1,39 @@
+import type { CutListInputs } from '../../shared/contract/index.ts'
 import { sentenceOf } from '../client/call-error.ts'
-import { type CutListInputs, type CutListState, cutListRequest, inputsOf } from './cut-list-state.ts'
+import { autosave } from './autosave.ts'
+import { type CutListState, cutListRequest, inputsOf } from './cut-list-state.ts'
 import type { SessionParts } from './session-parts.ts'
 
 export interface CutListActions {
   /** changes the cut list's inputs; its last answer stays until a new one is there */
   editCutList(patch: Partial<CutListInputs>): void
   planCutList(): Promise<void>
+  /** the list as it was left, unless something is typed already */
+  recallCutList(): Promise<void>
 }
 
-export function cutListActions({ client, get, set, watched }: SessionParts): CutListActions {
+export function cutListActions({ client, get, set, say, watched }: SessionParts): CutListActions & {
+  /** keeps at once what is not kept yet */
+  keepCutList(): void
+} {
   let newest = 0
+  const saver = autosave(() => {
+    client.call('cutlist.keep', inputsOf(get().cutList)).catch((error: unknown) => say(sentenceOf(error)))
+  })
   return {
+    keepCutList: () => saver.flush(),
+    async recallCutList() {
+      try {
+        const kept = await client.call('cutlist.kept', {})
+        const { text, stockText } = get().cutList
+        if (kept !== null && text === '' && stockText === '') set({ cutList: { ...get().cutList, ...kept } })
+      } catch (error) {
+        say(sentenceOf(error))
+      }
+    },
     editCutList(patch) {
       set({ cutList: { ...get().cutList, ...patch } })
+      saver.touch()
     },
     async planCutList() {
       const answered = inputsOf(get().cutList)

@@ -1,27 +1,16 @@
-import type { CutListAnswer, CutListRequest, Meaning } from '../../core/cut-list/index.ts'
+import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import { fieldAt, readValue } from '../../core/job/index.ts'
 import { fail, ok, type Result, type Ticks, ticks } from '../../core/units/index.ts'
+import type { CutListInputs } from '../../shared/contract/index.ts'
 
 /** A list that is planned by itself, apart from the deck. */
-export interface CutListState {
-  readonly text: string
-  readonly stockText: string
-  /** what each column holds where the user said so; null: as found */
-  readonly columns: readonly Meaning[] | null
-  readonly stockColumns: readonly Meaning[] | null
-  readonly kerf: string
-  readonly endTrim: string
+export interface CutListState extends CutListInputs {
   /** the newest answer, and the inputs that it answers */
   readonly answer: CutListAnswer | null
   readonly answered: CutListInputs | null
   readonly running: boolean
   readonly failure: string | null
 }
-
-export type CutListInputs = Pick<
-  CutListState,
-  'text' | 'stockText' | 'columns' | 'stockColumns' | 'kerf' | 'endTrim'
->
 
 export const NO_CUT_LIST: CutListState = {
   text: '',

@@ -34,6 +34,7 @@ export function jobActions(
       jobs: get().jobs,
       prices: get().prices,
       offcuts: get().offcuts,
+      cutList: get().cutList,
       place: get().place,
       ...(get().open?.id === job.id ? { atSaw: get().atSaw, sawDays: get().sawDays } : {}),
       edit,

@@ -8,7 +8,9 @@ export function wishWords(price: WishPrice): string {
   const { lumber, cost, within } = price
   const doubt = within === 0 ? '' : `, to within ${printMoney(within)}`
   if (lumber === 0 && cost === 0) return `It costs nothing more${doubt}.`
-  return `${moved(lumber)} for boards and joints${doubt}; ${moved(cost)} in the whole cost, ${moved(price.price)} in the price.`
+  // who builds for himself has no price beside the cost
+  const inPrice = price.price === cost ? '' : `, ${moved(price.price)} in the price`
+  return `${moved(lumber)} for boards and joints${doubt}; ${moved(cost)} in the whole cost${inPrice}.`
 }
 
 function moved(amount: Cents): string {

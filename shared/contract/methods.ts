@@ -1,5 +1,5 @@
 import type { CompareRow } from '../../core/compare/index.ts'
-import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
+import type { CutListAnswer, CutListRequest, Meaning } from '../../core/cut-list/index.ts'
 import type { JointReason, WorkProgress } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { ProductClass } from '../../core/frame/index.ts'
@@ -83,6 +83,17 @@ export interface Stated {
   readonly jobId?: string | undefined
 }
 
+/** The list of pieces at the work place Cut list, as it is typed. */
+export interface CutListInputs {
+  readonly text: string
+  readonly stockText: string
+  /** what each column holds where the user said so; null: as found */
+  readonly columns: readonly Meaning[] | null
+  readonly stockColumns: readonly Meaning[] | null
+  readonly kerf: string
+  readonly endTrim: string
+}
+
 /** Work that its caller may watch by `work.progress` and end by `work.stop`; the caller names it, each time otherwise. */
 export interface Watched {
   readonly task?: string | undefined
@@ -161,6 +172,9 @@ export interface Methods {
   'ground.run': [Stated & { readonly found?: Found | undefined }, GroundResult]
   /** plans a list of pieces with the program's price book; a new run stops the one before */
   'cutlist.run': [CutListRequest & Watched, CutListAnswer]
+  /** the list as it was left; null where none was */
+  'cutlist.kept': [Record<string, never>, CutListInputs | null]
+  'cutlist.keep': [CutListInputs, Record<string, never>]
   /** plans the rest of one product of a job that is begun */
   'day.replan': [RestRequest & Stated & Watched, RestAnswer]
   /** what a wish costs: the job with it (`wished`) against the job without it */

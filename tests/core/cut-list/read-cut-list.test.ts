@@ -98,6 +98,52 @@ describe('stock', () => {
   })
 })
 
+describe('how a length is bought', () => {
+  const H = 'Length,Price,Pack,Minimum,Break from,Break price,Supply\n'
+
+  test('comes in columns of its own, each left empty where nothing is to be said', () => {
+    const list = read(`${H}16 ft,9,4,8,20,8.50,\n20 ft,12,,,,,6\n`, 'stock')
+    expect(list.stock).toMatchObject([
+      { pack: 4, minimum: 8, priceBreak: { from: 20, price: 850 }, supply: null },
+      { pack: null, minimum: null, priceBreak: null, supply: 6 },
+    ])
+  })
+
+  test.each<[string, string, RegExp]>([
+    ['a pack of none', '16 ft,9,0,,,,', /^row 2, column C \(Pack\): there are 0 of them; /],
+    [
+      'a pack that is no number',
+      '16 ft,9,few,,,,',
+      /^row 2, column C \(Pack\): "few" is not a whole number; /,
+    ],
+    [
+      'a pack larger than the supply',
+      '16 ft,9,8,,,,6',
+      /^row 2, column C .*8 at least are bought, and 6 are to be had; /,
+    ],
+    ['a least count above the supply', '16 ft,9,,7,,,6', /^row 2, column D .*7 at least are bought/],
+    ['a count without its price', '16 ft,9,,,20,,', /^row 2, column E \(Break from\): .*no such price; /],
+    [
+      'a price without its count',
+      '16 ft,9,,,,8,',
+      /^row 2, column F \(Break price\): .*not from which count/,
+    ],
+    ['a break from one', '16 ft,9,,,1,8,', /^row 2, column E .*leaves none for the first price; /],
+    ['a break with no price before it', '16 ft,,,,20,8,', /^row 2, column F .*none for one; /],
+    ['a break price of nothing', '16 ft,9,,,20,0,', /^row 2, column F .*is no price of a board; /],
+  ])('%s is a fault at its cell, and nothing is imported', (_, row, words) => {
+    const answer = readCutList(`${H}${row}\n20 ft,12,,,,,\n`, { source: 'stock' })
+    expect(answer.ok ? [] : answer.error.map(faultWords)).toEqual([expect.stringMatching(words)])
+  })
+
+  test('of an offcut is a fault: it is not bought', () => {
+    const answer = readCutList('Offcuts\nLength,Qty,Pack\n9 ft,2,4\n', { source: 'list' })
+    expect(answer.ok ? '' : answer.error.map(faultWords)).toEqual([
+      expect.stringMatching(/^row 3, column C \(Pack\): an offcut on hand is not bought; /),
+    ])
+  })
+})
+
 describe('a fault names row and column, what is wrong and what would be right', () => {
   const H = 'Qty,Length,Mark\n'
   test.each<[string, string, RegExp]>([

@@ -54,6 +54,18 @@ describe('a list is planned', () => {
     expect(boards({ kerf: inches(0), endTrim: inches(1) })).toBe(2)
   })
 
+  test('in packs, at least so many, and cheaper from a count on where that pays', () => {
+    const list = 'Qty,Length\n5,9 ft\n'
+    const buys = (row: string) =>
+      ordered(list, { stockText: `Length,Price,Pack,Minimum,Break from,Break price\n${row}\n` })[0]
+    // by hand: five boards; two packs of four are eight; seven are the least; five cost less as six from six on
+    expect(buys('10 ft,6,,,,')).toEqual(['', [[feet(10), 5]], 3000])
+    expect(buys('10 ft,6,4,,,')).toEqual(['', [[feet(10), 8]], 4800])
+    expect(buys('10 ft,6,,7,,')).toEqual(['', [[feet(10), 7]], 4200])
+    expect(buys('10 ft,6,,,6,4')).toEqual(['', [[feet(10), 6]], 2400])
+    expect(buys('10 ft,6,,,6,5.90')).toEqual(['', [[feet(10), 5]], 3000])
+  })
+
   test('from what is on hand first, where that costs nothing', () => {
     const { plans } = run(
       'Pieces\nQty,Length\n3,9 ft\nStock\nLength,Price\n10 ft,7\nOffcuts\nLength,Qty\n9 ft,2\n',

@@ -15,7 +15,12 @@ function machine(taken: Methods['prices.import'][1]) {
   const client: Client = {
     async call(method) {
       asked.push(method)
-      if (method === 'jobs.last') return { ...stored, statement: DEMO_JOB } as never
+      if (method === 'jobs.last')
+        return {
+          ...stored,
+          statement: DEMO_JOB,
+          timeline: { first: 0, states: [DEMO_JOB], labels: [], at: 0 },
+        } as never
       if (method === 'prices.current') return sample as never
       if (method === 'prices.import') return taken as never
       throw new CallError('internal', 'This is not kept here.')

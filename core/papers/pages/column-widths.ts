@@ -1,4 +1,4 @@
-import { widthOf } from '../type/measure.ts'
+import { type Weight, widthOf } from '../type/measure.ts'
 import { plainText } from '../type/plain-text.ts'
 import type { PaperTable } from '../types.ts'
 
@@ -22,8 +22,8 @@ export interface Columns {
 }
 
 /** As wide as their texts want; where that is more than there is, what is over their longest words gives way alike. */
-export function columnsFor(table: PaperTable, room: number): Columns {
-  const tried = TYPES.map((type) => ({ type, ...wanted(table, type.size) }))
+export function columnsFor(table: PaperTable, strong: readonly number[], room: number): Columns {
+  const tried = TYPES.map((type) => ({ type, ...wanted(table, strong, type.size) }))
   const fits = tried.find(({ least }) => least <= room) ?? tried.at(-1)
   if (fits === undefined) throw new Error('there is a type')
   const { type, columns, most, least, gaps } = fits
@@ -38,15 +38,19 @@ export function columnsFor(table: PaperTable, room: number): Columns {
   return { widths, ...type }
 }
 
-function wanted({ columns, rows }: PaperTable, size: number) {
+function wanted({ columns, rows }: PaperTable, strong: readonly number[], size: number) {
   const each = columns.map(({ key, label, align }) => {
-    const texts = rows.map((row) => plainText((row[key] ?? '').slice(0, MEASURED)))
-    const words = (text: string): readonly string[] => text.split(' ')
-    const head = widest(words(label), size, 'bold')
-    const whole = align === 'right' ? texts : texts.flatMap(words)
+    const texts = rows.map(
+      (row, i): Text => ({
+        text: plainText((row[key] ?? '').slice(0, MEASURED)),
+        weight: strong.includes(i) ? 'bold' : 'regular',
+      }),
+    )
+    const head: Text = { text: label, weight: 'bold' }
+    const whole = align === 'right' ? texts : texts.flatMap(wordsOf)
     return {
-      most: Math.max(widthOf(label, size, 'bold'), widest(texts, size)),
-      least: Math.max(head, Math.min(LONGEST, widest(whole, size))),
+      most: widest([head, ...texts], size),
+      least: Math.max(widest(wordsOf(head), size), Math.min(LONGEST, widest(whole, size))),
     }
   })
   const gaps = TABLE_GAP * (columns.length - 1)
@@ -58,6 +62,15 @@ function wanted({ columns, rows }: PaperTable, size: number) {
   }
 }
 
-function widest(texts: readonly string[], size: number, weight: 'regular' | 'bold' = 'regular'): number {
-  return texts.reduce((most, text) => Math.max(most, widthOf(text, size, weight)), 0)
+interface Text {
+  readonly text: string
+  readonly weight: Weight
+}
+
+function wordsOf({ text, weight }: Text): readonly Text[] {
+  return text.split(' ').map((word) => ({ text: word, weight }))
+}
+
+function widest(texts: readonly Text[], size: number): number {
+  return texts.reduce((most, { text, weight }) => Math.max(most, widthOf(text, size, weight)), 0)
 }

@@ -41,12 +41,12 @@ class RowWriter {
   readonly #head: Lines
   readonly #wide: number
 
-  constructor(flow: Flow, { table, tick = false }: Extract<Block, { kind: 'table' }>) {
+  constructor(flow: Flow, { table, tick = false, strong = [] }: Extract<Block, { kind: 'table' }>) {
     this.#flow = flow
     this.#tick = tick
     this.#right = table.columns.map(({ align }) => align === 'right')
     const indent = tick ? TICK : 0
-    this.#columns = columnsFor(table, flow.width - indent)
+    this.#columns = columnsFor(table, strong, flow.width - indent)
     this.#wide = indent + this.#columns.widths.reduce((sum, width) => sum + width + TABLE_GAP, -TABLE_GAP)
     this.#head = this.#wrap(
       table.columns.map(({ label }) => label),

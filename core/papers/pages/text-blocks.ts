@@ -69,23 +69,24 @@ export function checklist(flow: Flow, items: readonly string[]): void {
   flow.y += 4
 }
 
-/** What is the case, label beside value, one to a line. */
+/** What is the case, label beside value, one to a line; a label that is a text of its own stands over its value. */
 export function facts(flow: Flow, rows: readonly (readonly [string, string])[]): void {
   const indent = 150
+  const step = BODY * LEADING
   for (const [label, value] of rows) {
-    flow.need(BODY * LEADING)
     const labelLines = wrapText(label, indent - 8, BODY)
+    if (labelLines.length > 3) {
+      flowLines(flow, label, 0, { tone: 'soft' })
+      flowLines(flow, value, indent)
+      continue
+    }
+    flow.need(labelLines.length * step)
     const start = flow.y
-    flow.add(
-      ...labelLines.map((line, i) =>
-        textMark(flow.left, start + BODY * LEADING * (i + 1) - BODY * 0.3, line, {
-          size: BODY,
-          tone: 'soft',
-        }),
-      ),
-    )
+    labelLines.forEach((line, i) => {
+      flow.add(textMark(flow.left, start + step * (i + 1) - BODY * 0.3, line, { size: BODY, tone: 'soft' }))
+    })
     flowLines(flow, value, indent)
-    if (flow.y > start) flow.y = Math.max(flow.y, start + labelLines.length * BODY * LEADING)
+    if (flow.y > start) flow.y = Math.max(flow.y, start + labelLines.length * step)
     flow.y += 2
   }
   flow.y += 6

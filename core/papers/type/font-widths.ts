@@ -85,7 +85,6 @@ export const REGULAR_WIDTHS: WidthRuns = [
   [8804, [579, 579]],
   [9674, [561]],
   [9834, [632]],
-  [65535, [527]],
 ]
 
 /** The semi-bold weight, 600. */
@@ -169,7 +168,6 @@ export const BOLD_WIDTHS: WidthRuns = [
   [8804, [587, 587]],
   [9674, [587]],
   [9834, [632]],
-  [65535, [527]],
 ]
 
 /** From the baseline up to the top of a line, and up to a capital's top, 1/1000 em. */

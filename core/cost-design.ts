@@ -21,7 +21,7 @@ import {
   type Pricing,
   priceJob,
 } from './pricing/index.ts'
-import { type Cents, type Result, sumCents } from './units/index.ts'
+import { type Cents, ok, type Result, sumCents } from './units/index.ts'
 
 export interface EstimateOptions extends Watch {
   /** limits of work for each product class */
@@ -116,6 +116,19 @@ export function planOnce(
   options: EstimateOptions = {},
   place: { readonly part: number; readonly parts: number } = { part: 1, parts: 1 },
 ): Result<CutPlan, Infeasible> {
+  const told = options.plans?.get(cutJob.id)
+  if (told !== undefined) return audited(cutJob, ok(told))
+  const planned = planUnlessKnown(cutJob, engine, options, place)
+  if (planned.ok) options.onPlan?.(planned.value)
+  return planned
+}
+
+function planUnlessKnown(
+  cutJob: CutJob,
+  engine: LpEngine,
+  options: EstimateOptions,
+  place: { readonly part: number; readonly parts: number },
+): Result<CutPlan, Infeasible> {
   const { known, quick = false, limits } = options
   const key = known === undefined ? '' : `${quick} ${JSON.stringify(cutJob)}`
   const before = known?.get(key)
@@ -126,10 +139,13 @@ export function planOnce(
     quick,
     limits: { nodes: byCost ? NODES_FOR_A_DECK : NODES_FOR_A_WISH, ...limits },
   })
-  if (planned.ok) {
-    const faults = auditPlan(cutJob, planned.value)
-    if (faults.length > 0) throw new Error(`plan of ${cutJob.label}: ${JSON.stringify(faults)}`)
-  }
-  if (!planned.ok || planned.value.status !== 'stopped') known?.set(key, planned)
+  if (options.stop?.() !== true && (!planned.ok || planned.value.status !== 'stopped'))
+    known?.set(key, planned)
+  return audited(cutJob, planned)
+}
+
+function audited(cutJob: CutJob, planned: Result<CutPlan, Infeasible>): Result<CutPlan, Infeasible> {
+  const faults = planned.ok ? auditPlan(cutJob, planned.value) : []
+  if (faults.length > 0) throw new Error(`plan of ${cutJob.label}: ${JSON.stringify(faults)}`)
   return planned
 }

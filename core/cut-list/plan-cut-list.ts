@@ -7,6 +7,7 @@ import {
   watchPart,
 } from '../cutting/index.ts'
 import type { PriceBook } from '../pricing/index.ts'
+import { ok } from '../units/index.ts'
 import { listJobs } from './list-jobs.ts'
 import { readCutList } from './read-cut-list.ts'
 import type {
@@ -43,13 +44,18 @@ export function runCutList(
   const infeasible: Infeasible[] = []
   for (const [index, { cutJob, ...named }] of jobs.value.entries()) {
     const part = { subject: cutJob.label, part: index + 1, parts: jobs.value.length }
-    const planned = planCuts(cutJob, engine, watchPart(watch, { ...part, lengthUnit: named.lengthUnit }))
+    const told = watch.plans?.get(cutJob.id)
+    const planned =
+      told === undefined
+        ? planCuts(cutJob, engine, watchPart(watch, { ...part, lengthUnit: named.lengthUnit }))
+        : ok(told)
     if (!planned.ok) {
       infeasible.push(planned.error)
       continue
     }
     const faults = auditPlan(cutJob, planned.value)
     if (faults.length > 0) throw new Error(`plan of ${cutJob.label}: ${JSON.stringify(faults.slice(0, 3))}`)
+    watch.onPlan?.(planned.value)
     plans.push({ ...named, plan: planned.value })
   }
   const fromBook = jobs.value.some(({ stockFrom }) => stockFrom === 'price book')

@@ -6,7 +6,8 @@ import type { Problem } from './model/problem.ts'
 import { assemble } from './solve/assemble.ts'
 import { type Ranked, rank } from './solve/rank.ts'
 import { reasonFor } from './solve/reason.ts'
-import type { RuledOutcome } from './solve/search-rules.ts'
+import type { SearchOptions } from './solve/search.ts'
+import { judge, type RuledOutcome } from './solve/search-rules.ts'
 import { DEFAULT_LIMITS, Work } from './solve/work.ts'
 import { byPlace } from './tidy/by-place.ts'
 import { fewerJoints } from './tidy/fewer-joints.ts'
@@ -17,11 +18,16 @@ export interface PlanOptions {
   readonly limits?: Partial<WorkLimits> | undefined
   /** bound and best plan so far, in cents with preferences */
   readonly onProgress?: ((bound: number, best: number) => void) | undefined
+  /** told of each plan better than those before: what is kept of a search that has to be ended at once */
+  readonly onPlan?: ((plan: CutPlan) => void) | undefined
   /** asked every few milliseconds of work: true stops the search with the best plan so far */
   readonly stop?: (() => boolean) | undefined
   /** a good plan with its bound, without the proof */
   readonly quick?: boolean | undefined
 }
+
+const PROVEN = 'No order can cost less: the prices per length prove it.'
+const STOPPED = 'Stopped before the search was done; the best plan so far is kept.'
 
 /**
  * The least-cost way to cut a job: joints of all runs and patterns of all boards chosen together, with a lower
@@ -40,6 +46,7 @@ export function planCuts(
   const ranked = rank(problem, costsInCents(problem), engine, work, {
     quick,
     onProgress: options.onProgress ?? (() => undefined),
+    onBest: options.onPlan && telling(problem, work, engine, options.onPlan),
   })
   const { least, chosen } = ranked
   if (chosen.best === null) return fail(reasonFor(problem, chosen))
@@ -56,6 +63,29 @@ export function planCuts(
   return ok(byPlace(job, plan))
 }
 
+/** Tells of plans that keep all rules, as they would be if the search ended there. */
+function telling(
+  problem: Problem,
+  work: Work,
+  engine: LpEngine,
+  tell: (plan: CutPlan) => void,
+): NonNullable<SearchOptions['onBest']> {
+  return (best, dual, least) => {
+    const judged = judge(problem, best, problem.job.maxLengths ?? Number.POSITIVE_INFINITY)
+    if (!('paths' in judged)) return
+    const bound = Math.max(least, dual.cents)
+    const proven = best.cost <= bound
+    const plan = assemble(problem, best, judged.paths, dual, {
+      status: proven ? 'proven optimal' : 'stopped',
+      bound,
+      why: proven ? PROVEN : STOPPED,
+      searched: bound > dual.cents ? { nodes: work.nodes, patterns: work.patterns } : null,
+      work: { columns: work.columns, nodes: work.nodes, patterns: work.patterns, engine: engine.name },
+    })
+    tell(byPlace(problem.job, plan))
+  }
+}
+
 /** Among plans as good: fewer joints, then fewer set-ups, then longer offcuts in fewer boards. */
 function tidied(problem: Problem, chosen: RuledOutcome, engine: LpEngine, work: Work): RuledOutcome {
   const jointed = fewerJoints(problem, chosen, engine, () => work.stopped())
@@ -66,10 +96,10 @@ function tidied(problem: Problem, chosen: RuledOutcome, engine: LpEngine, work: 
 function whyOf(problem: Problem, ranked: Ranked, proven: boolean, work: Work, quick: boolean): string {
   if (proven) {
     return ranked.least.searched === null
-      ? 'No order can cost less: the prices per length prove it.'
+      ? PROVEN
       : 'No order can cost less: every way that the prices leave open was searched.'
   }
-  if (work.stopped()) return 'Stopped before the search was done; the best plan so far is kept.'
+  if (work.stopped()) return STOPPED
   if (quick) return 'First plan; the proof is not sought yet.'
   const [first] = problem.job.objectives
   if (first !== undefined && first !== 'least cost') {

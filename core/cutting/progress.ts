@@ -1,4 +1,5 @@
 import type { Ticks } from '../units/index.ts'
+import type { CutPlan } from './types.ts'
 
 /** How far a calculation has come. */
 export interface WorkProgress {
@@ -19,16 +20,21 @@ export interface Watch {
   /** asked every few milliseconds of work: true stops the search */
   readonly stop?: (() => boolean) | undefined
   readonly onProgress?: ((progress: WorkProgress) => void) | undefined
+  /** told of each plan better than those before, by its job's id */
+  readonly onPlan?: ((plan: CutPlan) => void) | undefined
+  /** plans told before a calculation was ended at once: taken as they are */
+  readonly plans?: ReadonlyMap<string, CutPlan> | undefined
 }
 
 /** Options of one plan, from the watch over all of them. */
 export function watchPart(
-  { stop, onProgress }: Watch,
+  { stop, onProgress, onPlan }: Watch,
   part: Omit<WorkProgress, 'bound' | 'best'>,
-): { readonly stop: Watch['stop']; readonly onProgress: (bound: number, best: number) => void } {
+): Pick<Watch, 'stop' | 'onPlan'> & { readonly onProgress: (bound: number, best: number) => void } {
   const finite = (value: number) => (Number.isFinite(value) ? value : null)
   return {
     stop,
+    onPlan,
     onProgress: (bound, best) => onProgress?.({ ...part, bound: finite(bound), best: finite(best) }),
   }
 }

@@ -41,7 +41,7 @@ export function answerRequest(
   request: WorkRequest,
   work: Work,
   post: (answer: WorkAnswer) => void,
-  watch: Required<Watch> & { readonly stop: () => boolean },
+  watch: Watch & { readonly stop: () => boolean },
 ): void {
   try {
     post(
@@ -54,8 +54,14 @@ export function answerRequest(
   }
 }
 
-function answerOf(request: Exclude<WorkRequest, { kind: 'compare' }>, work: Work, watch: Watch): WorkAnswer {
+function answerOf(
+  request: Exclude<WorkRequest, { kind: 'compare' }>,
+  work: Work,
+  watching: Watch,
+): WorkAnswer {
   const { id, book } = request
+  const plans = 'plans' in request ? new Map(request.plans?.map((plan) => [plan.jobId, plan])) : undefined
+  const watch = { ...watching, plans }
   switch (request.kind) {
     case 'estimate':
       return { kind: 'estimate', id, result: work.estimate(request.statement, book, request.rack, watch) }

@@ -1,6 +1,7 @@
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { JobStatement } from '../../core/job/index.ts'
 import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
+import { Ending } from './ending.ts'
 import type { Task } from './latest-run.ts'
 import type { WorkAnswer } from './messages.ts'
 import { Stopped } from './stopped.ts'
@@ -29,6 +30,7 @@ export class EstimateQueue {
   readonly #thread: WorkerThread
   readonly #patience: number
   #running: Waiting | null = null
+  #ending: Ending | null = null
   #waiting: Waiting[] = []
   #timer: NodeJS.Timeout | null = null
   #lastId = 0
@@ -59,7 +61,7 @@ export class EstimateQueue {
   /** Ends a task at its best so far, which is then its answer. @returns whether it ran */
   stop(task: string): boolean {
     if (this.#running?.task !== task) return false
-    this.#thread.stopBefore(this.#running.id + 1)
+    this.#ending?.stop()
     return true
   }
 
@@ -75,8 +77,10 @@ export class EstimateQueue {
   #next(): void {
     this.#running = this.#waiting.shift() ?? null
     if (this.#running === null) return
-    const { id, statement, book, rack = [] } = this.#running
-    this.#thread.post({ kind: 'estimate', id, statement, book, rack })
+    const { id, statement, book, rack = [], task } = this.#running
+    const request = { kind: 'estimate', id, statement, book, rack, watched: task !== undefined } as const
+    this.#ending = new Ending(this.#thread, request)
+    this.#thread.post(request)
     if (this.#waiting.length > 0 && this.#running.givesWay) {
       this.#timer = setTimeout(() => this.#loseThePatience(), this.#patience)
     }
@@ -85,6 +89,7 @@ export class EstimateQueue {
   #answered(answer: WorkAnswer): void {
     if (answer.id !== this.#running?.id) return
     if (answer.kind === 'progress') this.#running.onProgress?.(answer.progress)
+    if (answer.kind === 'plan') this.#ending?.keep(answer.plan)
     if (answer.kind === 'estimate') this.#finish((request) => request.resolve(answer.result))
     if (answer.kind === 'failed') this.#finish((request) => request.reject(new Error(answer.message)))
   }
@@ -92,6 +97,8 @@ export class EstimateQueue {
   #finish(tell: (request: Waiting) => void): void {
     if (this.#timer !== null) clearTimeout(this.#timer)
     this.#timer = null
+    this.#ending?.done()
+    this.#ending = null
     const done = this.#running
     this.#running = null
     this.#next()

@@ -60,9 +60,14 @@ port.on('message', (request: WorkRequest) => {
       told = now
       post({ kind: 'progress', id: request.id, progress })
     },
+    onPlan: isWatched(request) ? (plan) => post({ kind: 'plan', id: request.id, plan }) : undefined,
   })
   for (const oldest of known.keys()) {
     if (known.size <= PLANS_KEPT) break
     known.delete(oldest)
   }
 })
+
+function isWatched(request: WorkRequest): boolean {
+  return (request.kind === 'estimate' || request.kind === 'cut list') && request.watched === true
+}

@@ -1,4 +1,5 @@
 import type { WorkProgress } from '../../core/cutting/index.ts'
+import { Ending } from './ending.ts'
 import type { WorkAnswer, WorkRequest } from './messages.ts'
 import { Stopped } from './stopped.ts'
 import { type WorkerThread, workerThread } from './worker-thread.ts'
@@ -14,6 +15,7 @@ export interface Task {
 
 interface Running<Answer> extends Task {
   readonly id: number
+  readonly ending: Ending
   readonly resolve: (answer: Answer) => void
   readonly reject: (error: Error) => void
 }
@@ -49,15 +51,17 @@ export class LatestRun<Wanted, Answer> {
         thread.restart()
         this.#finish((before) => before.reject(new Stopped()))
       }
-      this.#running = { ...task, id: this.#lastId, resolve, reject }
-      thread.post(this.#options.request(this.#lastId, wanted))
+      const id = this.#lastId
+      const request = { ...this.#options.request(id, wanted), watched: task.task !== undefined }
+      this.#running = { ...task, id, ending: new Ending(thread, request), resolve, reject }
+      thread.post(request)
     })
   }
 
   /** Ends a task at its best so far, which is then its answer. @returns whether it ran */
   stop(task: string): boolean {
     if (this.#running?.task !== task) return false
-    this.#thread?.stopBefore(this.#running.id + 1)
+    this.#running.ending.stop()
     return true
   }
 
@@ -85,6 +89,10 @@ export class LatestRun<Wanted, Answer> {
       this.#running.onProgress?.(answer.progress)
       return
     }
+    if (answer.kind === 'plan') {
+      this.#running.ending.keep(answer.plan)
+      return
+    }
     const found = this.#options.answer(answer)
     if (found !== null) this.#finish((run) => run.resolve(found.value))
     else if (answer.kind === 'failed') this.#finish((run) => run.reject(new Error(answer.message)))
@@ -92,6 +100,7 @@ export class LatestRun<Wanted, Answer> {
 
   #finish(tell: (run: Running<Answer>) => void): void {
     const done = this.#running
+    done?.ending.done()
     this.#running = null
     if (this.#thread !== null && !this.#closed) {
       if (this.#idle !== null) clearTimeout(this.#idle)

@@ -1,6 +1,6 @@
 import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
-import type { JointReason, WorkProgress } from '../../core/cutting/index.ts'
+import type { CutPlan, JointReason, WorkProgress } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { GroundResult } from '../../core/ground/index.ts'
 import type { FieldPath, Found, JobStatement } from '../../core/job/index.ts'
@@ -10,16 +10,22 @@ import type { SizingResult } from '../../core/sizing/index.ts'
 import type { Ticks } from '../../core/units/index.ts'
 import type { WishPrice } from '../../core/wish-price.ts'
 
+/** Of a calculation that a person may stop: plans come as they are found, and go in again where it was ended at once. */
+export interface Stoppable {
+  readonly watched?: boolean
+  readonly plans?: readonly CutPlan[]
+}
+
 /** What a worker is asked. `id` rises with every request to that worker. */
 export type WorkRequest =
-  | {
+  | ({
       readonly kind: 'estimate'
       readonly id: number
       readonly statement: JobStatement
       readonly book: PriceBook
       /** offcuts on hand */
       readonly rack: readonly OffcutsOnHand[]
-    }
+    } & Stoppable)
   | {
       readonly kind: 'rest'
       readonly id: number
@@ -43,12 +49,12 @@ export type WorkRequest =
       readonly book: PriceBook
       readonly held: readonly FieldPath[]
     }
-  | {
+  | ({
       readonly kind: 'cut list'
       readonly id: number
       readonly request: CutListRequest
       readonly book: PriceBook
-    }
+    } & Stoppable)
   | {
       readonly kind: 'ground'
       readonly id: number
@@ -84,6 +90,7 @@ export type WorkAnswer =
   | { readonly kind: 'ground'; readonly id: number; readonly result: GroundResult }
   | { readonly kind: 'wish'; readonly id: number; readonly price: WishPrice }
   | { readonly kind: 'joints'; readonly id: number; readonly reasons: readonly JointReason[] }
+  | { readonly kind: 'plan'; readonly id: number; readonly plan: CutPlan }
   | { readonly kind: 'progress'; readonly id: number; readonly progress: WorkProgress }
   | { readonly kind: 'row'; readonly id: number; readonly row: CompareRow }
   | { readonly kind: 'end'; readonly id: number; readonly complete: boolean; readonly rows: number }

@@ -33,7 +33,7 @@ export function rank(
   const others = objectives.filter((objective) => objective !== 'fewest lengths')
   const wanted: Objective[] = others.includes('least cost') ? others : [...others, 'least cost']
   const costs = combined(problem, wanted, known)
-  const silent = { ...options, onProgress: () => undefined }
+  const silent = { ...options, onProgress: () => undefined, onBest: undefined }
   const solve = (lengths: number): RuledOutcome =>
     inCents(problem, cents, searchRules(problem, costs, engine, work, silent, lengths))
   const place = objectives.indexOf('fewest lengths')

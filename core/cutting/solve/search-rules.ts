@@ -32,7 +32,7 @@ export function lengthsBought(problem: Problem, solution: Solution): number[] {
  * Neighbours jointed at one point in every order: any other flow uses some piece of this one less often, since flows
  * of equal size in a graph without circles differ only if one arc carries less.
  */
-function judge(problem: Problem, solution: Solution, maxLengths: number): Judgement {
+export function judge(problem: Problem, solution: Solution, maxLengths: number): Judgement {
   const bought = lengthsBought(problem, solution)
   if (bought.length > maxLengths) return { children: bought.map((length) => withoutLength(problem, length)) }
   const paths: MemberPath[][] = []
@@ -101,6 +101,9 @@ export function searchRules(
   if (root.best === null) return { ...root, paths: [] }
   const first = judge(problem, root.best, maxLengths)
   if ('paths' in first) return { ...root, paths: first.paths }
+  // a bound of a smaller problem is none of this one
+  const { onBest } = options
+  const ofChild = { ...options, onBest: onBest && ((plan: Solution) => onBest(plan, root.dual, root.bound)) }
   let best: { solution: Solution; paths: MemberPath[][] } | null = null
   /** least bound of a problem that was left with a gap */
   let loose = Number.POSITIVE_INFINITY
@@ -119,7 +122,7 @@ export function searchRules(
       const key = keyOf(child)
       if (seen.has(key)) continue
       seen.add(key)
-      const outcome = search(child, costs, engine, work, options)
+      const outcome = search(child, costs, engine, work, ofChild)
       if (outcome.best === null) continue
       const bound = Math.max(node.bound, outcome.bound)
       const ruled = judge(child, outcome.best, maxLengths)

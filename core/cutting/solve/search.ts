@@ -44,6 +44,8 @@ export interface Outcome {
 export interface SearchOptions {
   readonly quick: boolean
   readonly onProgress: (bound: number, best: number) => void
+  /** told of each plan better than those before, with a bound and its prices; it may break the rules of `search-rules.ts` */
+  readonly onBest?: ((plan: Solution, dual: DualBound, bound: number) => void) | undefined
 }
 
 /** Least cost of a problem: start, column generation, integer program over the columns, proof by enumeration. */
@@ -61,6 +63,7 @@ export function search(
     (least, plan) => (least === null || plan.cost < least.cost ? plan : least),
     null,
   )
+  if (best !== null) options.onBest?.(best, unpriced(problem, costs, table), Number.MIN_SAFE_INTEGER)
   const dear = 1000 * (1 + Math.max(...costs.board, ...problem.stocks.map((stock) => stock.option.price)))
   const master = new Master(
     problem,
@@ -73,15 +76,21 @@ export function search(
     const root = generate(master, table, best?.cost ?? Number.POSITIVE_INFINITY, work)
     const { bound: dual } = root
     let bound = dual.cents
-    options.onProgress(bound, best?.cost ?? Number.POSITIVE_INFINITY)
+    let told: Solution | null = null
+    const report = (): void => {
+      options.onProgress(bound, upper())
+      if (best !== null && best !== told) options.onBest?.(best, dual, bound)
+      told = best
+    }
+    const upper = (): number => best?.cost ?? Number.POSITIVE_INFINITY
+    report()
     const lacking = missing(master, root.solution.x)
     if (lacking !== null && best === null) return { best, dual, bound, searched: null, lacking }
     const done = (): boolean => best !== null && best.cost <= bound
     if (done()) return { best, dual, bound, searched: null, lacking: null }
-    const upper = (): number => best?.cost ?? Number.POSITIVE_INFINITY
     const improve = (answer: IntegerAnswer): boolean => {
       if (answer.solution !== null && answer.solution.cost < upper()) best = answer.solution
-      options.onProgress(bound, upper())
+      report()
       return answer.proven
     }
     const dives = (from: number, to: number): void => {
@@ -94,6 +103,7 @@ export function search(
     dives(-1, options.quick ? 0 : FIRST_DIVES)
     const near = roundPlan(problem, costs, master.columns, root.solution.x)
     if (near !== null && near.cost < upper()) best = near
+    report()
     const jointed = problem.runs.length > 0
     const nodes = jointed ? FIRST_NODES_OF_RUNS : FIRST_NODES
     const columns = jointed
@@ -117,20 +127,20 @@ export function search(
       const pairs = proveByPairs(problem, costs, engine, best, bound, master.patterns(), nodes, work)
       best = pairs.best
       bound = Math.max(bound, pairs.bound)
-      options.onProgress(bound, upper())
+      report()
     }
     askPairs(FIRST_PAIRS)
     dives(FIRST_DIVES, MOST_DIVES)
     if (!done()) {
       const proof = deepen(problem, costs, engine, table, dual, best, work, (upTo) => {
         bound = Math.max(bound, upTo)
-        options.onProgress(bound, upper())
+        report()
       })
       best = proof.best
       bound = Math.max(bound, proof.bound)
     }
     askPairs(MOST_PAIRS)
-    options.onProgress(bound, upper())
+    report()
     const searched = bound > dual.cents ? { nodes: work.nodes, patterns: work.patterns } : null
     return { best, dual, bound, searched, lacking: null }
   } finally {
@@ -148,7 +158,7 @@ function roundsFor(problem: Problem): number {
 }
 
 function nothingToDo(problem: Problem, costs: Costs, table: KnapsackTable): Outcome {
-  const dual = dualBound(problem, costs, table, { scale: 1, items: new Float64Array(0), caps: [] })
+  const dual = unpriced(problem, costs, table)
   return {
     best: { boards: [], flows: [], cost: costs.constant },
     dual,
@@ -156,6 +166,15 @@ function nothingToDo(problem: Problem, costs: Costs, table: KnapsackTable): Outc
     searched: null,
     lacking: null,
   }
+}
+
+/** The bound that no prices prove: there is one before any program is solved. */
+function unpriced(problem: Problem, costs: Costs, table: KnapsackTable): DualBound {
+  return dualBound(problem, costs, table, {
+    scale: 1,
+    items: new Float64Array(problem.items.length),
+    caps: [],
+  })
 }
 
 function missing(master: Master, x: ArrayLike<number>): Outcome['lacking'] {

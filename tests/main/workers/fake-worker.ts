@@ -1,4 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads'
+import type { Watch } from '../../../core/cutting/index.ts'
 import type { EstimateResult } from '../../../core/estimate-types.ts'
 import type { JobStatement } from '../../../core/job/index.ts'
 import { answerRequest } from '../../../main/workers/answer-request.ts'
@@ -21,11 +22,30 @@ function keepBusy(statement: JobStatement): void {
   while (performance.now() < until);
 }
 
+/**
+ * Finds a plan for each of two products, the first one twice, and hears nothing more for a minute; with plans that were
+ * told before, names them.
+ */
+function deaf({ plans, onPlan, onProgress }: Watch): string {
+  const plan = (jobId: string, cost: number) => onPlan?.({ jobId, cost } as never)
+  if (plans !== undefined && plans.size > 0) {
+    return [...plans].map(([id, { cost }]) => `${id} at ${cost}`).join(', ')
+  }
+  plan('joists', 9)
+  plan('joists', 8)
+  plan('beams', 5)
+  onProgress?.({ subject: 'beams', part: 2, parts: 2, bound: 1, best: 5, lengthUnit: null })
+  keepBusy({ busy: 60_000 })
+  return 'not stopped'
+}
+
 port.on('message', (request: WorkRequest) => {
   answerRequest(
     request,
     {
-      estimate: (statement) => {
+      estimate: (statement, _book, _rack, watch) => {
+        if (statement.deaf === true)
+          return { ok: false, faults: [{ path: deaf(watch), message: '', fix: '' }] }
         keepBusy(statement)
         return {
           ok: false,
@@ -50,6 +70,7 @@ port.on('message', (request: WorkRequest) => {
       },
       cutList: ({ text }, _book, watch) => {
         const told = JSON.parse(text)
+        if (told.deaf === true) return { ok: false, faults: [{ row: deaf(watch) } as never] }
         // works until it is stopped, and says how far it is
         for (let best = 1_000; told.untilStopped === true && watch.stop?.() === false; best -= 1) {
           keepBusy({ busy: 2 })
@@ -58,6 +79,10 @@ port.on('message', (request: WorkRequest) => {
         }
         keepBusy(told)
         return { ok: false, faults: [{ row: worked } as never] }
+      },
+      ground: ({ statement }) => {
+        keepBusy(statement)
+        return { ok: false, faults: [] }
       },
       wishPrice: (without, wished) => {
         keepBusy(wished)
@@ -72,6 +97,7 @@ port.on('message', (request: WorkRequest) => {
     {
       stop: () => Atomics.load(stopBefore, 0) > request.id,
       onProgress: (progress) => port.postMessage({ kind: 'progress', id: request.id, progress }),
+      onPlan: (plan) => port.postMessage({ kind: 'plan', id: request.id, plan }),
     },
   )
 })

@@ -38,6 +38,12 @@ export type RestAnswer =
 
 type Begun = Omit<ProductRest, 'replan'>
 
+/** What stands in the way of a new plan, and in which field of the day; '' for none. */
+interface Reason {
+  readonly where: string
+  readonly sentence: string
+}
+
 /**
  * Plans the rest of one product of a job. The plan that was begun is made again from the job, the prices and the
  * rack, and comes out the same.
@@ -53,7 +59,12 @@ export function planTheRest(
   const begun = planOf(statement, book, engine, planId, rack)
   if (!begun.ok) return { ok: false, reasons: begun.error }
   const rest = restOf(begun.value, day, engine, watch)
-  return rest.ok ? { ok: true, ...rest.value } : { ok: false, reasons: rest.error }
+  return rest.ok
+    ? { ok: true, ...rest.value }
+    : {
+        ok: false,
+        reasons: rest.error.map(({ where, sentence }) => (where === '' ? sentence : `${where}: ${sentence}`)),
+      }
 }
 
 /** Plans the rest of every product that a day's file names; faults name their place in it. */
@@ -85,7 +96,10 @@ export function planTheDay(
     }
     const rest = restOf(begun.value, day.value, engine)
     if (rest.ok) rests.push(rest.value)
-    else refuse(rest.error)
+    else {
+      for (const { where, sentence } of rest.error)
+        faults.push({ path: where === '' ? product : `${product}.${where}`, message: sentence, fix: '' })
+    }
   }
   return faults.length > 0 ? fail(faults) : ok(rests)
 }
@@ -119,13 +133,15 @@ function restOf(
   day: DayState,
   engine: LpEngine,
   watch: Watch = {},
-): Result<ProductRest, readonly string[]> {
+): Result<ProductRest, readonly Reason[]> {
   const part = { subject: `The rest of ${begun.label}`, part: 1, parts: 1, lengthUnit: null }
   const again = replan(begun.job, begun.plan, day, engine, watchPart(watch, part))
   if (again.ok) return ok({ ...begun, replan: again.value })
   if (again.error.kind === 'day') {
-    return fail(again.error.faults.map((fault) => `${fault.where}: ${fault.message} ${fault.fix}`))
+    return fail(
+      again.error.faults.map(({ where, message, fix }) => ({ where, sentence: `${message} ${fix}` })),
+    )
   }
   const { message, help } = again.error.infeasible
-  return fail([`${message} ${help}`])
+  return fail([{ where: '', sentence: `${message} ${help}` }])
 }

@@ -63,12 +63,15 @@ export function valueOfTree(node: Node): JsonValue {
 
 /** Where a path's fault is shown: its value, else its key, else the nearest branch that stands in the text. */
 export function nodeAt(root: Node, path: FieldPath): Node {
-  for (const { key, value } of childrenOf(root)) {
-    if (path === key) return value
-    // a key may hold dots itself, so the path is matched from its front
-    if (path.startsWith(`${key}.`)) return nodeAt(value, path.slice(key.length + 1))
-  }
-  return root
+  // a key may hold dots itself, so the path is matched from its front, by the longest key that fits
+  const fitting = childrenOf(root)
+    .filter(({ key }) => path === key || path.startsWith(`${key}.`))
+    .reduce<Child | null>(
+      (long, child) => (long === null || child.key.length > long.key.length ? child : long),
+      null,
+    )
+  if (fitting === null) return root
+  return path === fitting.key ? fitting.value : nodeAt(fitting.value, path.slice(fitting.key.length + 1))
 }
 
 /** The key of the property at a path, or null where the path is not that of a property in the text. */
@@ -77,7 +80,12 @@ export function keyNodeAt(root: Node, path: FieldPath): Node | null {
   return parent?.type === 'property' ? (parent.children?.[0] ?? null) : null
 }
 
-function childrenOf(node: Node): readonly { readonly key: string; readonly value: Node }[] {
+interface Child {
+  readonly key: string
+  readonly value: Node
+}
+
+function childrenOf(node: Node): readonly Child[] {
   if (node.type === 'array') return (node.children ?? []).map((value, index) => ({ key: `${index}`, value }))
   return propertiesOf(node).map(({ key, value }) => ({ key: key.value as string, value }))
 }

@@ -46,6 +46,27 @@ describe('rest', () => {
     expect(said.split('\n').filter((line) => line.length > 110)).toEqual([])
   })
 
+  test('places a fault under a product whose name holds a dot, even where another name is its beginning', async () => {
+    const product = '2x10 SP No.2 treated'
+    const lines = [
+      '{',
+      '  "2x10 SP No": {},',
+      `  "${product}": {`,
+      '    "sawn": [1, 9999],',
+      '    "culls": [{ "board": 1, "from": "6 ft", "to": "4 ft" }]',
+      '  },',
+      '  "2x12": {',
+      '    "swan": []',
+      '  }',
+      '}',
+    ]
+    const { warned } = await restOf(lines.join('\n'))
+    expect(warned).toContain('day.json:2:3: 2x10 SP No: The job has no cutting plan of that name.')
+    expect(warned).toContain(`day.json:4:5: ${product}.sawn: There is no board 9999.`)
+    expect(warned).toContain(`day.json:5:5: ${product}.culls: Board 1 has no stretch`)
+    expect(warned).toContain('day.json:8:5: 2x12.swan: there is no such field')
+  })
+
   test.each([
     ['{ "2x10": { "swan": [1] } }', 'day.json:1:13: 2x10.swan: there is no such field; did you mean sawn?'],
     ['{ "2x10": { "sawn": [1, "two"] } }', '2x10.sawn.1'],

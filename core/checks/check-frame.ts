@@ -29,6 +29,7 @@ import { checkLedgerSize } from './ledger-size.ts'
 import { checkLoads } from './loads.ts'
 import { checkPostEnds } from './post-ends.ts'
 import { checkPostHeights } from './post-height.ts'
+import { checkSlantingRims } from './slanting-rim.ts'
 import { checkStairs } from './stairs.ts'
 import type { Check } from './types.ts'
 import { checkUplift } from './uplift.ts'
@@ -61,6 +62,7 @@ export function checkFrame(
     checkJoistRestraint(context),
     ...perGroup(checkConcentratedLoad),
     ...perGroup(checkHangerLoad),
+    ...checkSlantingRims(context),
     ...checkLedgerBand(context),
     ...perGroup(checkLedgerFasteners),
     ...checkLedgerEdges(context),

@@ -31,9 +31,11 @@ function atLedgers(job: Job, joists: readonly PlacedJoist[]): readonly Connector
   const { size } = job.frame.joists
   const fields = ['frame.joists.size', 'site.attachment']
   const ends = joists.flatMap(({ member, place, supports }) => {
-    const meets = [place.startsAt, place.endsAt].map((edge) => edge?.board === 'ledger')
+    const meets = [place.startsAt, place.endsAt].map(
+      (edge) => edge?.board === 'ledger' || edge?.steep === true,
+    )
     return [0, 1].flatMap((end) =>
-      meets[end] && supports.some(({ kind }) => kind === 'ledger')
+      meets[end] && supports.some(({ kind }) => kind !== 'beam')
         ? [{ member, laps: place.laps[end] === true }]
         : [],
     )
@@ -107,17 +109,17 @@ function connector(
 
 /**
  * The first and the last joist that hang in a ledger. Joists stand at most 24 in apart, so each is within the 24 in of
- * the deck's end that the clause allows; a lone joist leaves the other hold-down to the end joist. Where ledgers lie on
- * several walls, so it is at each of them.
+ * the deck's end that the clause allows; a lone joist leaves the other hold-down to the end joist. Where ledgers lie
+ * along several walls, so it is at each; ledgers around a bay are one wall.
  */
 function holdDownJoists(joists: readonly PlacedJoist[]): readonly string[] {
-  const ledgers = [
-    ...new Set(
-      joists.flatMap(({ supports }) => supports.filter(({ kind }) => kind === 'ledger').map(({ id }) => id)),
-    ),
-  ]
-  const held = ledgers.flatMap((ledger) => {
-    const here = joists.filter(({ supports }) => supports.some(({ id }) => id === ledger))
+  const walls = new Map<string, PlacedJoist[]>()
+  for (const joist of joists) {
+    if (!joist.supports.some(({ kind }) => kind === 'ledger')) continue
+    const wall = `${joist.member.line === undefined} ${joist.place.startsAt?.board === 'ledger'}`
+    walls.set(wall, [...(walls.get(wall) ?? []), joist])
+  }
+  const held = [...walls.values()].flatMap((here) => {
     const hung = here.filter(({ member }) => member.role === 'joist').map(({ member }) => member.id)
     const [left, right] = [hung[0], hung.at(-1)]
     if (left === undefined || right === undefined) return here.map(({ member }) => member.id)

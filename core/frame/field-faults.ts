@@ -1,5 +1,7 @@
 import { sectionOf } from '../data/index.ts'
-import type { Fault, Job } from '../job/index.ts'
+import { convexOverlap, movedLeft } from '../geometry/index.ts'
+import { type Fault, isRectangle, type Job } from '../job/index.ts'
+import type { SupportLine } from '../layout/index.ts'
 import { printLength, type Ticks, ticks } from '../units/index.ts'
 import { footingDepth } from './footings.ts'
 import type { Post } from './types.ts'
@@ -54,7 +56,14 @@ export function movedPostFaults(
 /** Beams too short for two posts, joists that rest on one support or none. */
 export function supportFaults(
   job: Job,
-  beams: readonly { readonly length: Ticks; readonly posts: readonly { readonly at: Ticks }[] }[],
+  beams: readonly {
+    readonly line: SupportLine
+    readonly thickness: number
+    readonly length: Ticks
+    readonly posts: readonly { readonly at: Ticks }[]
+    /** posts that no beam before it stands on */
+    readonly own: readonly { readonly x: Ticks; readonly y: Ticks; readonly number: number }[]
+  }[],
   joists: readonly {
     readonly centre: number
     readonly from: number
@@ -75,6 +84,37 @@ export function supportFaults(
       fix: 'make that part of the deck wider, or the footings smaller',
     })
   }
+  const where = job.shape.zones.trim() === '' ? 'shape.outline' : 'shape.zones'
+  if (beams.some((beam, i) => beams.slice(i + 1).some((other) => collide(beam, other)))) {
+    faults.push({
+      path: where,
+      message: 'two beams would lie in one place',
+      fix: 'make that part of the deck deeper, set the beams back less, or leave the part out',
+    })
+  }
+  if (beams.length === 0) {
+    faults.push({
+      path: 'shape.outline',
+      message: 'nothing but the house would carry this deck, for no edge of it has room for a beam',
+      fix: 'make it deeper, or name fewer walls',
+    })
+  }
+  if (!isRectangle(job)) {
+    const posts = beams.flatMap(({ own }) => own)
+    const near = posts.flatMap((post, i) =>
+      posts
+        .slice(i + 1)
+        .filter(({ x, y }) => Math.hypot(x - post.x, y - post.y) < footing)
+        .map((other) => [post.number, other.number] as const),
+    )[0]
+    if (near !== undefined && crowded === undefined) {
+      faults.push({
+        path: where,
+        message: `the footings of posts ${near[0]} and ${near[1]} would run into each other`,
+        fix: 'make that part of the deck larger, inset the posts otherwise, or make the footings smaller',
+      })
+    }
+  }
   const bare = joists.find(({ supports }) => supports < 2)
   if (bare !== undefined) {
     const place = printLength(ticks(Math.round(bare.centre)))
@@ -87,6 +127,21 @@ export function supportFaults(
     })
   }
   return faults
+}
+
+/** Whether two beams that do not meet at a mitre lie over each other by more than a tick. */
+function collide(
+  a: { readonly line: SupportLine; readonly thickness: number },
+  b: { readonly line: SupportLine; readonly thickness: number },
+): boolean {
+  const meets = (one: SupportLine, other: SupportLine) => one.cuts.some((cut) => cut?.meets === other.id)
+  if (meets(a.line, b.line) || meets(b.line, a.line)) return false
+  const shape = ({ line: { line }, thickness }: typeof a) => {
+    const far = movedLeft(line, thickness / 2)
+    const near = movedLeft(line, -thickness / 2)
+    return [near.from, near.to, far.to, far.from]
+  }
+  return convexOverlap(shape(a), shape(b), 1)
 }
 
 /** Footings that cannot be cast as stated. */

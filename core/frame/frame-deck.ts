@@ -1,8 +1,16 @@
 import type { Fault, Job } from '../job/index.ts'
-import { type Layout, type SupportLine, type ViewEdge, type ZoneView, zoneView } from '../layout/index.ts'
+import {
+  beamThickness,
+  type Layout,
+  type SupportLine,
+  type ViewEdge,
+  type ZoneView,
+  zoneView,
+} from '../layout/index.ts'
 import { fail, ok, type Result, type Ticks, ticks } from '../units/index.ts'
 import { BeamMarks, beamOf, framePlies, lineLength } from './beams.ts'
 import { type Blocking, frameBlocking } from './blocking.ts'
+import { braceBolts, frameBraces } from './braces.ts'
 import { connectorsOf } from './connectors.ts'
 import { type Course, frameDecking } from './decking.ts'
 import { type Dimensions, dimensionsOf } from './dimensions.ts'
@@ -26,7 +34,16 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
   const faults = [
     ...footingFaults(job),
     ...movedPostFaults(job, placed.map(asNumbered)),
-    ...supportFaults(job, placed.map(asNumbered), zones.flatMap(asStretches)),
+    ...supportFaults(
+      job,
+      placed.map((one) => ({
+        ...asNumbered(one),
+        own: one.own,
+        line: one.line,
+        thickness: beamThickness(job.frame.beams[one.spec]),
+      })),
+      zones.flatMap(asStretches),
+    ),
     ...postLengthFaults(job, [...new Set(placed.flatMap(({ posts }) => posts.map(({ post }) => post)))]),
   ]
   if (faults.length > 0) return fail(faults)
@@ -39,6 +56,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
   const boards = zones.flatMap((zone) => zone.boards)
   const courses = zones.flatMap((zone) => zone.courses)
   const footings = posts.map((post) => footingUnder(job, post))
+  const braces = frameBraces(job, d, beams, posts)
   const { width, depth } = job.size
   return ok({
     members: [
@@ -48,12 +66,13 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
       ...carried.flatMap((one) => one.plies),
       ...carried.flatMap((one) => one.blocking.blocks),
       ...posts.map((post) => postMember(job, d, post, beamById.get(post.beamId) ?? straight)),
+      ...braces,
       ...courses.map(({ member }) => member),
     ],
     beams,
     posts,
     footings,
-    connectors: connectorsOf(job, joists, beams, posts),
+    connectors: [...connectorsOf(job, joists, beams, posts), ...braceBolts(braces)],
     runs: [
       ...zones.flatMap(edgeRuns),
       ...carried.map((one) => beamRun(job, one.beam, one.plies, one.posts)),
@@ -166,7 +185,8 @@ function placeAllPosts(job: Job, d: Dimensions, layout: Layout): readonly Placed
     const meets = line.cuts[0]?.meets ?? null
     const before = placed.find((one) => one.line.id === meets)
     const joint = before?.posts.at(-1)?.post ?? null
-    const posts = placePosts(job, d, line, line.beam, nextNumber, joint)
+    const others = placed.flatMap((one) => one.own)
+    const posts = placePosts(job, d, line, line.beam, nextNumber, joint, others)
     const own = posts.map(({ post }) => post).filter((post) => post !== joint)
     nextNumber += own.length
     placed.push({ line, spec: line.beam, posts, own })

@@ -60,7 +60,7 @@ export function frameJoists(
 ): readonly PlacedJoist[] {
   const ends = places.filter(({ end }) => end)
   return places.map((place) => {
-    const supports = supportsOf(job, zone, place)
+    const supports = supportsOf(job, zone, place, boards)
     return {
       place,
       supports,
@@ -95,7 +95,12 @@ function boardOf(view: ZoneView, { centre, part }: JoistPlace, d: Dimensions): P
 }
 
 /** Ledgers at its ends and every beam that it crosses, from where it starts. */
-function supportsOf(job: Job, { view, supports }: Zoned, place: JoistPlace): readonly JoistSupport[] {
+function supportsOf(
+  job: Job,
+  { view, supports }: Zoned,
+  place: JoistPlace,
+  boards: ReadonlyMap<number, string>,
+): readonly JoistSupport[] {
   const { low, high } = extentOf(place.part)
   const found = supports.flatMap((line): readonly JoistSupport[] => {
     const seen = { from: view.turned(line.line.from), to: view.turned(line.line.to) }
@@ -116,9 +121,28 @@ function supportsOf(job: Job, { view, supports }: Zoned, place: JoistPlace): rea
     const half = (beamThickness(job.frame.beams[line.beam]) / 2) * Math.hypot(1, slope)
     return [{ id: line.id, kind: 'beam', at, half, skew }]
   })
-  return found
+  return [...found, ...headersOf(view, place, boards)]
     .sort((a, b) => a.at - b.at)
     .filter((one, i, sorted) => i === 0 || one.kind !== 'beam' || one.at - (sorted[i - 1]?.at ?? 0) > 1)
+}
+
+/** A rim from which a joist hangs, where it starts or ends at a steep edge; a joist that hangs at one end may at both. */
+function headersOf(
+  view: ZoneView,
+  place: JoistPlace,
+  boards: ReadonlyMap<number, string>,
+): readonly JoistSupport[] {
+  const ends = [
+    { edge: place.startsAt, at: Math.max(place.part.left.low, place.part.right.low) },
+    { edge: place.endsAt, at: Math.min(place.part.left.high, place.part.right.high) },
+  ]
+  return ends.flatMap(({ edge, at }): readonly JoistSupport[] => {
+    const id = edge === null ? undefined : boards.get(edge.index)
+    if (edge === null || !edge.steep || id === undefined) return []
+    const { from, to } = edgeAt(view.polygon, view.edges.indexOf(edge))
+    const lean = Math.atan2(Math.abs(to.y - from.y), Math.abs(to.x - from.x))
+    return [{ id, kind: 'header', at, half: 0, skew: Math.round((lean * 18_000) / Math.PI) }]
+  })
 }
 
 /** Joists carry load from a ledger's face to the outer face of a rim. */
@@ -128,6 +152,7 @@ function loaded(view: ZoneView, place: JoistPlace): { readonly from: number; rea
     if (edge === null) return inner
     const line = edgeAt(view.polygon, view.edges.indexOf(edge))
     const face = heightAt(line, place.centre)
+    if (edge.steep) return inner
     return edge.board === 'ledger' ? face + (edge.role === 'head' ? edge.width : -edge.width) : face
   }
   return { from: outer(place.startsAt, low), to: outer(place.endsAt, high) }

@@ -39,14 +39,35 @@ export interface PostOnBeam<P = Post> {
 /**
  * Where a beam's posts stand along it, moved ones not counted. The beam of a rectangle has as many as are stated;
  * another has them no farther apart than those would stand, two at least, and a short one a smaller inset. A mitred
- * end stands on a post at the joint.
+ * end stands on a post at the joint. An end post gives way to the footing of another beam's post.
+ * @param others posts of the beams before it
  */
-export function postPlaces(job: Job, line: SupportLine, spec: BeamSpec): readonly Ticks[] {
+function postPlaces(
+  job: Job,
+  line: SupportLine,
+  spec: BeamSpec,
+  others: readonly { readonly x: number; readonly y: number }[],
+): readonly Ticks[] {
   const length = lineLength(line)
   if (isRectangle(job)) return postCentres(length, spec)
-  const inset = ticks(Math.min(spec.inset, 2 * Math.floor(length / 8)))
-  const first = (line.cuts[0]?.meets ?? null) === null ? inset : ticks(0)
-  const last = (line.cuts[1]?.meets ?? null) === null ? ticks(length - inset) : length
+  const inset = Math.min(spec.inset, 2 * Math.floor(length / 8))
+  const footing = Math.max(job.ground.tube, job.ground.base)
+  const { from, to } = line.line
+  const isFree = (at: number) =>
+    others.every(
+      ({ x, y }) =>
+        Math.hypot(
+          from.x + ((to.x - from.x) * at) / length - x,
+          from.y + ((to.y - from.y) * at) / length - y,
+        ) >= footing,
+    )
+  const clear = (end: 0 | 1) => {
+    const ways = Array.from({ length: 8 }, (_, i) => inset + 2 * Math.floor((i * footing) / 8))
+    const found = ways.find((way) => way < length / 3 && isFree(end === 0 ? way : length - way)) ?? inset
+    return ticks(end === 0 ? found : length - found)
+  }
+  const first = (line.cuts[0]?.meets ?? null) === null ? clear(0) : ticks(0)
+  const last = (line.cuts[1]?.meets ?? null) === null ? clear(1) : length
   const stated = Math.max(1, job.size.width - 2 * spec.inset)
   const gaps = Math.max(1, Math.ceil(((last - first) * (spec.posts - 1)) / stated))
   return centresBetween(first, last, gaps + 1)
@@ -64,6 +85,7 @@ export function placePosts(
   beam: 'front' | 'rear',
   firstNumber: number,
   joint: PlacedPost | null,
+  others: readonly PlacedPost[],
 ): readonly PostOnBeam<PlacedPost>[] {
   const spec = job.frame.beams[beam]
   const beamDepth = sectionOf(spec.size).depth
@@ -72,7 +94,12 @@ export function placePosts(
   const whole = Math.hypot(to.x - from.x, to.y - from.y)
   const way = { x: (to.x - from.x) / whole, y: (to.y - from.y) / whole }
   const own = joint === null ? 0 : 1
-  return postPlaces(job, line, spec).map((place, i) => {
+  return postPlaces(
+    job,
+    line,
+    spec,
+    others.filter((post) => post !== joint),
+  ).map((place, i) => {
     if (i === 0 && joint !== null) return { post: joint, at: place }
     const number = firstNumber + i - own
     const at = ticks(place + (moved.get(number) ?? 0))

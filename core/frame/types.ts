@@ -24,6 +24,7 @@ export type Role =
   | 'rim'
   | 'beam ply'
   | 'blocking'
+  | 'knee brace'
   | 'post'
   | 'decking'
   | 'stringer'
@@ -182,6 +183,7 @@ export type ConnectorKind =
   | 'post base'
   | 'post cap'
   | 'hold-down'
+  | 'brace bolt'
 
 export interface Connector {
   readonly kind: ConnectorKind

@@ -48,29 +48,36 @@ export function stripParts(polygon: Polygon, x0: number, x1: number): readonly S
     right.flatMap((other) => {
       const low = Math.max(one.low, other.low)
       const high = Math.min(one.high, other.high)
-      return high > low ? [squaredBefore(polygon, { left: one, right: other }, x0, x1)] : []
+      if (high <= low) return []
+      const part = squaredBefore(polygon, { left: one, right: other }, x0, x1)
+      return part.left.high > part.left.low && part.right.high > part.right.low ? [part] : []
     }),
   )
 }
 
 function squaredBefore(polygon: Polygon, part: StripPart, x0: number, x1: number): StripPart {
-  const middle = (part.left.low + part.left.high + part.right.low + part.right.high) / 4
-  const share = (x: number) => (x - x0) / (x1 - x0)
-  const between = (a: number, b: number, x: number) => a + (b - a) * share(x)
-  let { left, right } = part
-  for (const { x, y } of polygon) {
-    if (x <= x0 || x >= x1) continue
-    const reachesLow = y > between(left.low, right.low, x) && y < middle
-    const reachesHigh = y < between(left.high, right.high, x) && y >= middle
-    if (reachesLow) {
-      const low = Math.max(y, left.low, right.low)
-      left = { ...left, low }
-      right = { ...right, low }
-    } else if (reachesHigh) {
-      const high = Math.min(y, left.high, right.high)
-      left = { ...left, high }
-      right = { ...right, high }
-    }
-  }
-  return { left, right }
+  const { left, right } = part
+  const between = (a: number, b: number, x: number) => a + ((b - a) * (x - x0)) / (x1 - x0)
+  const inStrip = ({ x }: Polygon[number]) => x > x0 && x < x1
+  // the area is positive: low edges follow each other from left to right, high ones from right to left
+  const below = cornersBetween(polygon, left.lowEdge, right.lowEdge).filter(inStrip)
+  const above = cornersBetween(polygon, right.highEdge, left.highEdge).filter(inStrip)
+  const lowReached = below.some(({ x, y }) => y > between(left.low, right.low, x))
+  const highReached = above.some(({ x, y }) => y < between(left.high, right.high, x))
+  const low = Math.max(left.low, right.low, ...below.map(({ y }) => y))
+  const high = Math.min(left.high, right.high, ...above.map(({ y }) => y))
+  const cut = (own: Stretch): Stretch => ({
+    ...own,
+    low: lowReached ? low : own.low,
+    high: highReached ? high : own.high,
+  })
+  return { left: cut(left), right: cut(right) }
+}
+
+/** Corners passed on the way from one edge to a later one. */
+function cornersBetween(polygon: Polygon, from: number, to: number): Polygon {
+  const count = (to - from + polygon.length) % polygon.length
+  return Array.from({ length: count }, (_, i) => polygon[(from + 1 + i) % polygon.length]).filter(
+    (corner) => corner !== undefined,
+  )
 }

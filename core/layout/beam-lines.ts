@@ -21,6 +21,11 @@ export interface BeamLine {
   readonly meets: readonly [boolean, boolean]
 }
 
+/** Whether an edge leans more along the joists than across them. */
+export function isSteep({ from, to }: Segment): boolean {
+  return Math.abs(to.y - from.y) > Math.abs(to.x - from.x)
+}
+
 export interface BeamRule {
   /** outer face of the rim to the centre line */
   readonly setback: number
@@ -52,7 +57,9 @@ interface Link {
   readonly left: PlanePoint
   readonly right: PlanePoint
   readonly level: boolean
-  /** the beam's centre line behind it, without end */
+  /** leans more along the joists than across them: its joists hang from its rim, and no beam follows it */
+  readonly steep: boolean
+  /** the beam's centre line behind it, without end: the setback away along the joists */
   readonly behind: Segment
 }
 
@@ -77,12 +84,19 @@ function leftOf(polygon: Polygon, [first]: readonly number[]): number {
 function chainBeams(polygon: Polygon, chain: readonly number[], rule: BeamRule): readonly BeamLine[] {
   const links = chain.map((edge): Link => {
     const { from: right, to: left } = edgeAt(polygon, edge)
-    const moved = movedLeft({ from: right, to: left }, rule.setback)
-    return { edge, left, right, level: left.y === right.y, behind: { from: moved.to, to: moved.from } }
+    const back = ({ x, y }: PlanePoint) => ({ x, y: y - rule.setback })
+    return {
+      edge,
+      left,
+      right,
+      level: left.y === right.y,
+      steep: isSteep({ from: left, to: right }),
+      behind: { from: back(left), to: back(right) },
+    }
   })
   const reaches = links.map((link, i) => (link.level ? reachOf(links, i, rule) : null))
   const chosen = mergedLevels(links, reaches).filter(
-    ({ first }) => (links[first]?.level ?? false) || !isCovered(links, reaches, first),
+    ({ first }) => links[first]?.level === true || !(links[first]?.steep || isCovered(links, reaches, first)),
   )
   return chosen.flatMap(({ first, last, reach }, i): readonly BeamLine[] => {
     const link = links[first]
@@ -132,8 +146,12 @@ function reachOf(links: readonly Link[], i: number, rule: BeamRule): Reach {
   const level = link.behind.from.y
   const carriedTo = (next: Link, near: PlanePoint, far: PlanePoint): number | null => {
     const slope = (far.y - near.y) / (far.x - near.x)
+    if (next.steep) {
+      // as far as the edge itself, whose rim it carries
+      return near.y > level && far.y < level ? near.x + (level - near.y) / slope : null
+    }
     const need = level + rule.half + rule.rim * Math.hypot(1, slope)
-    if (Math.min(near.y, far.y) >= need) return next === link ? near.x : far.x
+    if (Math.min(near.y, far.y) >= need) return far.x
     return near.y > need ? near.x + (need - near.y) / slope : null
   }
   let to = link.right.x

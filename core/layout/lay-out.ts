@@ -4,8 +4,10 @@ import { fail, ok, type Result, TICKS_PER_FOOT } from '../units/index.ts'
 import { layoutFaults } from './field-faults.ts'
 import { outlineOf } from './outline.ts'
 import { outlineFaults } from './outline-faults.ts'
+import { ringFaults, roomFaults } from './room-faults.ts'
 import { LineNames, supportLines } from './supports.ts'
 import type { Layout, SupportLine, Zone } from './types.ts'
+import { zoneView } from './zone-view.ts'
 import { zonesOf } from './zones.ts'
 
 /** Outline, zones and support lines of a job, or what keeps it from being framed, each fault at its field. */
@@ -14,7 +16,19 @@ export function layOut(job: Job): Result<Layout, readonly Fault[]> {
   const faults = [...(isRectangle(job) ? [] : outlineFaults(job, outline)), ...layoutFaults(job)]
   if (faults.length > 0) return fail(faults)
   const names = new LineNames()
-  const zones = zonesOf(job, outline).map((zone) => ({ ...zone, supports: supportLines(job, zone, names) }))
+  const parts = zonesOf(job, outline)
+  const misfits = [
+    ...ringFaults(
+      outline.corners,
+      parts.map((part) => part.outline),
+    ),
+    ...roomFaults(
+      job,
+      parts.map((part) => zoneView(job, part)),
+    ),
+  ]
+  if (misfits.length > 0) return fail(misfits)
+  const zones = parts.map((zone) => ({ ...zone, supports: supportLines(job, zone, names) }))
   return ok({
     outline: outline.corners,
     edges: outline.edges,

@@ -3,6 +3,7 @@ import type { BandEnd, PlanePoint, Polygon, Segment } from '../geometry/index.ts
 import { edgeAt, turn } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import { type Ticks, ticks } from '../units/index.ts'
+import { isSteep } from './beam-lines.ts'
 import type { Zone, ZoneEdge } from './types.ts'
 
 /** An edge as the joists meet it: they start at a head, end at a foot, and run beside a side. */
@@ -12,6 +13,8 @@ export interface ViewEdge {
   readonly index: number
   readonly role: 'head' | 'foot' | 'side'
   readonly board: 'ledger' | 'rim' | 'end joist' | 'none'
+  /** an open edge that leans more along the joists than across them: they hang from its rim */
+  readonly steep: boolean
   /** thickness of the board along it, all plies */
   readonly width: Ticks
 }
@@ -53,7 +56,8 @@ function viewEdge(job: Job, edge: ZoneEdge, index: number, { from, to }: Segment
   const { thickness } = sectionOf(job.frame.joists.size)
   const board = boardAt(edge, role)
   const width = board === 'none' ? 0 : board === 'rim' ? thickness * job.frame.rimPlies : thickness
-  return { edge, index, role, board, width: ticks(width) }
+  const steep = board === 'rim' && isSteep({ from, to })
+  return { edge, index, role, board, steep, width: ticks(width) }
 }
 
 function boardAt({ kind, seam }: ZoneEdge, role: ViewEdge['role']): ViewEdge['board'] {

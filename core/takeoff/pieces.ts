@@ -30,33 +30,23 @@ export function piecesOf(job: Job, frame: Frame): readonly Piece[] {
     })
 }
 
-/** Where a piece goes, for the crew: along the wall to its centre, and for a block the bay's left side. */
+/** Where a piece goes, for the crew: along the wall, or away from it, to its centre; for a block the bay's left side. */
 function placeOf(member: Member): string {
-  const centre = printLength(ticks(Math.round((member.box.x0 + member.box.x1) / 2)))
-  switch (member.role) {
+  const { box, role, line, plan } = member
+  // joists along the house are told by how far they lie from the wall
+  const away = line !== undefined && plan === undefined
+  const [near, far, word] = away ? [box.y0, box.y1, 'from the wall'] : [box.x0, box.x1, 'along']
+  const print = (at: number) => printLength(ticks(Math.round(at)))
+  const centre = `${print((near + far) / 2)} ${word}`
+  switch (role) {
     case 'blocking':
-      return `block over the beam, from ${printLength(ticks(member.box.x0))} along`
+      return away ? `block over the beam, at ${centre}` : `block over the beam, from ${print(near)} along`
     case 'post':
-      return `post at ${centre} along`
+      return `post at ${centre}`
     case 'end joist':
-      return member.id === 'end-joist-left' ? 'end joist, left' : 'end joist, right'
-    case 'stringer':
-    case 'stair header':
-    case 'tread':
-    case 'riser':
-      return stairPlace(member)
+      if (member.id === 'end-joist-left') return 'end joist, left'
+      return member.id === 'end-joist-right' ? 'end joist, right' : `end joist at ${centre}`
     default:
-      return `${member.role} at ${centre} along`
+      return `${role} at ${centre}`
   }
-}
-
-/** Ids of the pieces of stairs hold the flight and, from the lowest, the step. */
-function stairPlace({ id, role }: Member): string {
-  const numbers = id.split('-').filter((part) => /^\d+$/.test(part))
-  const flight = `flight ${numbers[0]}`
-  if (role === 'tread') return `tread ${numbers[1]} from below, ${flight}`
-  if (role === 'riser') return `riser ${numbers[1]} from below, ${flight}`
-  return role === 'stringer'
-    ? `stringer ${numbers[1]}, ${flight}`
-    : `behind the heads of the stringers, ${flight}`
 }

@@ -1,0 +1,41 @@
+import type { CheckContext } from './context.ts'
+import { judge } from './judge.ts'
+import type { Check } from './types.ts'
+
+/**
+ * Rims that carry joists: those along an edge that leans more along the joists than across them, from which the joists
+ * beside it hang. No table is for them.
+ */
+export function checkSlantingRims(context: CheckContext): readonly Check[] {
+  const { frame, job } = context
+  const headers = [
+    ...new Set(
+      context.groups.flatMap(({ supports }) =>
+        supports.filter(({ kind }) => kind === 'header').map(({ id }) => id),
+      ),
+    ),
+  ]
+  return headers.flatMap((id) => {
+    const member = frame.members.find((one) => one.id === id)
+    if (member?.role !== 'rim') return []
+    const hung = frame.joistGroups
+      .flatMap(({ lines }) => lines)
+      .filter(({ supports }) => supports.some((one) => one.id === id))
+      .flatMap(({ memberIds }) => memberIds)
+    return [
+      judge(job, {
+        id: `slanting-${id}`,
+        title: 'Rim that carries joists',
+        subjects: [id, ...hung],
+        fields: ['shape.outline'],
+        prescriptive: null,
+        calculated: null,
+        good: () => '',
+        bad: '',
+        uncovered: `No table covers rim ${member.mark}, which leans along the joists and carries the ends of ${hung.length}`,
+        remedy: '',
+        caution: 'Skewed hangers at its joists; posts under it where a designer asks for them.',
+      }),
+    ]
+  })
+}

@@ -11,6 +11,8 @@ export interface ServiceOptions {
   readonly door: 'desktop' | 'browser'
   readonly version: string
   readonly emit: Emit
+  /** hears what went wrong without stopping the program, one sentence each */
+  readonly trouble?: (sentence: string) => void
 }
 
 /** The program behind its contract; every door holds one of these and nothing else. */

@@ -25,6 +25,15 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
   const opened = openStore({ file: join(options.storeFolder, 'jobs.db'), ...ambient })
   if (!opened.ok) throw new ServiceError('store-unusable', opened.error.message)
   const store = opened.value
+  let copiedOn = ''
+  const backUp = () => {
+    const day = ambient.now().toISOString().slice(0, 10)
+    if (day === copiedOn) return
+    copiedOn = day
+    const made = store.backUp(day)
+    if (!made.ok) options.trouble?.(made.error)
+  }
+  backUp()
   const pool = createPool({ workerPath: options.workerPath })
   const rack = rackService(store, ambient.now, ambient.newId, options.emit)
   const prices = priceService(store, ambient.now, options.emit)
@@ -45,6 +54,7 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
       if (!isMethod(method, table)) {
         throw new ServiceError('unknown-method', `There is no method "${method.slice(0, 80)}".`)
       }
+      if (table[method].mutating) backUp()
       try {
         return await callMethod(table, method, input)
       } catch (error) {

@@ -46,6 +46,7 @@ async function start(): Promise<void> {
     door: 'desktop',
     version: manifest.version,
     emit: (event, data) => window?.webContents.send(eventChannel, event, data),
+    trouble: (sentence) => log.error('trouble', { sentence }),
   })
   services = running
   protocol.handle(scheme, (request) => serveWindow(windowFolder, request))

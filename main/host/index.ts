@@ -23,6 +23,7 @@ async function main(): Promise<void> {
     door: 'browser',
     version: manifest.version,
     emit: events.emit,
+    trouble: (sentence) => log.error('trouble', { sentence }),
   })
   const host = await openHost({ port: flags.value.port, windowFolder, services, events, log }).catch(
     async (fault: unknown) => {

@@ -2,6 +2,7 @@ import { existsSync, mkdirSync } from 'node:fs'
 import { dirname } from 'node:path'
 import Sqlite, { type Database } from 'better-sqlite3'
 import { fail, ok, type Result } from '../../core/units/index.ts'
+import { backUp, backupFolder } from './backups.ts'
 import { APPLICATION_ID, readHeader } from './header.ts'
 import { type JobRepository, jobRepository } from './jobs.ts'
 import { latestVersion, migrate, storedVersion } from './migrate.ts'
@@ -29,6 +30,11 @@ export interface Store {
   readonly crashed: boolean
   /** copy made before the layout was brought up to date, or null */
   readonly backup: string | null
+  /**
+   * Makes the copy of the day where there is none yet, and drops the oldest; null where there was one. A disk that is
+   * full or refuses is a sentence for the log, for the store itself goes on.
+   */
+  backUp(day: string): Result<string | null, string>
   close(): void
 }
 
@@ -76,6 +82,13 @@ function storeOn(db: Database, options: StoreOptions, backup: string | null): St
     settings: settings(db),
     crashed,
     backup,
+    backUp: (day) => {
+      try {
+        return ok(backUp(db, options.file, day))
+      } catch (error) {
+        return fail(`No backup of ${options.file} could be made: ${reason(error)}.`)
+      }
+    },
     close: () => {
       if (!db.open) return
       endSession(db, session)
@@ -137,7 +150,7 @@ function damaged(file: string): StoreRefusal {
     code: 'corrupt',
     message:
       `${file} is damaged and was left as it is. Move it away to start with an empty store, or put a backup ` +
-      `(a copy beside it, named ${file}.before-version-…, or your own) in its place.`,
+      `in its place: the copy of a day, in ${backupFolder(file)}, or your own.`,
   }
 }
 

@@ -1,5 +1,5 @@
 import { memo } from 'react'
-import type { Fill, Mark, Page as PaperPage, Tone } from '../../core/papers/index.ts'
+import type { Fill, Mark, PaperName, Page as PaperPage, Tone } from '../../core/papers/index.ts'
 
 /** The printed colours: a paper is white in a dark room too. */
 const TONES: { readonly [tone in Tone]: string } = { ink: '#18232b', soft: '#4f5a62', hair: '#b9b4a8' }
@@ -12,20 +12,26 @@ const FILLS: { readonly [fill in Fill]: string } = {
 }
 
 /** One page as it will be printed, mark for mark; its width is that of its box. */
-export const Page = memo(function Page({ page }: { readonly page: PaperPage }) {
+export const Page = memo(function Page({
+  page,
+  paper,
+}: {
+  readonly page: PaperPage
+  readonly paper: PaperName
+}) {
   const { width, height, marks, title, number, of } = page
   return (
-    <svg
-      className="page"
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-label={`Page ${number} of ${of}: ${title}`}
+    <div
+      className={`page page-${paper}-${width > height ? 'across' : 'upright'}`}
+      style={{ aspectRatio: `${width} / ${height}` }}
     >
-      <rect width={width} height={height} fill="#ffffff" />
-      {marks.map((mark, index) => (
-        <Shape key={index} mark={mark} />
-      ))}
-    </svg>
+      <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={`Page ${number} of ${of}: ${title}`}>
+        <rect width={width} height={height} fill="#ffffff" />
+        {marks.map((mark, index) => (
+          <Shape key={index} mark={mark} />
+        ))}
+      </svg>
+    </div>
   )
 })
 

@@ -34,7 +34,7 @@ export function PagesView() {
       {failure !== null && <Message tone="fails">{failure}</Message>}
       {pages.length === 0 && failure === null && <p className="pages-empty soft">Laying out the pages.</p>}
       {pages.map((page) => (
-        <Page key={`${page.sheet} ${page.number}`} page={page} />
+        <Page key={`${page.sheet} ${page.number}`} page={page} paper={paper} />
       ))}
     </section>
   )

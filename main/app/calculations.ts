@@ -4,12 +4,21 @@ import type { JointReason } from '../../core/cutting/index.ts'
 import { estimate } from '../../core/estimate.ts'
 import type { Estimate, EstimateResult } from '../../core/estimate-types.ts'
 import { type GroundAsked, groundReport } from '../../core/ground/index.ts'
-import type { Fault, FieldPath, JobStatement, JsonValue } from '../../core/job/index.ts'
+import {
+  type Fault,
+  type FieldPath,
+  type JobStatement,
+  type JsonValue,
+  type Wish,
+  wishesOf,
+  withoutWish,
+} from '../../core/job/index.ts'
 import { type ProductRest, planTheDay } from '../../core/plan-the-rest.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
 import { type SizingResult, sizeIt } from '../../core/sizing/index.ts'
 import type { Result } from '../../core/units/index.ts'
 import { framingJoints } from '../../core/why-joints.ts'
+import { type WishPrice, wishPrice } from '../../core/wish-price.ts'
 import { loadEngine } from '../workers/lp/index.ts'
 
 /** The core with its engine inside, for a door that waits for one answer and ends. */
@@ -18,6 +27,8 @@ export interface Calculations {
   estimate(statement: JobStatement, book: PriceBook): EstimateResult
   /** what the joints of its framing save */
   framingJoints(estimate: Estimate, book: PriceBook): readonly JointReason[]
+  /** what each wish on the cutting costs, by its key */
+  wishPrices(statement: JobStatement, estimate: Estimate, book: PriceBook): ReadonlyMap<Wish, WishPrice>
   compareWidths(statement: JobStatement, book: PriceBook, range: WidthRange): Iterable<CompareRow>
   cutList(request: CutListRequest, book: PriceBook): CutListAnswer
   sizeIt(statement: JobStatement, book: PriceBook, held: readonly FieldPath[]): SizingResult
@@ -34,6 +45,13 @@ export async function loadCalculations(): Promise<Calculations> {
     ground: (statement, book, asked) => groundReport(statement, book, engine, asked),
     estimate: (statement, book) => estimate(statement, book, engine),
     framingJoints: (made, book) => framingJoints(made, book, engine),
+    wishPrices: (statement, made, book) =>
+      new Map(
+        wishesOf(made.job, made.takeoff.runs).map((wish) => [
+          wish,
+          wishPrice(withoutWish(statement, wish), statement, book, engine),
+        ]),
+      ),
     compareWidths: (statement, book, range) => compareWidths(statement, book, engine, range),
     cutList: (request, book) => runCutList(request, book, engine),
     sizeIt: (statement, book, held) => sizeIt(statement, book, engine, { held }),

@@ -3,7 +3,10 @@ export const HELP = `Kerfwright: estimates and cut plans for residential deck fr
   kerfwright estimate JOB.json [--prices FILE] [--joints] [--json] [--xlsx FILE]
       Frame, checks, order, cutting plan and price of a job. --json writes everything to the standard output,
       lengths in 1/32 in, money in cents; --xlsx writes a workbook with live formulas; --joints says what each joint
-      of the frame saves.
+      of the frame saves. Wishes on the cutting stand in the job, and the report says what each costs:
+      { "cutting": { "onePiece": "Ledger; Beam B1", "doWithout": "2x10: 14, 18", "atMost": "5/4x6: 20 of 16",
+                     "objective": "fewest joints", "objectiveThen": "fewest lengths" } }
+      An objective is least cost, fewest joints, least waste or fewest lengths.
 
   kerfwright compare JOB.json --width 18ft..26ft [--step 6in] [--prices FILE] [--json]
       The same deck at every width from one to the other: cost, price, joints, waste, and why each differs.

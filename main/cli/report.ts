@@ -1,5 +1,5 @@
 import type { JointReason } from '../../core/cutting/index.ts'
-import type { Job } from '../../core/job/index.ts'
+import type { Job, Wish } from '../../core/job/index.ts'
 import {
   costTable,
   cuttingTable,
@@ -9,7 +9,8 @@ import {
   type PaperTable,
   summaryTable,
 } from '../../core/papers/index.ts'
-import { printLength, printMoney } from '../../core/units/index.ts'
+import { type Cents, cents, printLength, printMoney } from '../../core/units/index.ts'
+import type { WishPrice } from '../../core/wish-price.ts'
 import type { PricedEstimate } from '../app/workbook.ts'
 import { checksReport } from './checks-report.ts'
 import type { PricesFile } from './inputs.ts'
@@ -26,6 +27,7 @@ export function estimateReport(
   estimate: PricedEstimate,
   used: PricesFile,
   joints: readonly JointReason[],
+  wishes: ReadonlyMap<Wish, WishPrice>,
 ): string {
   const sections = [
     headOf(estimate.job, used),
@@ -34,6 +36,7 @@ export function estimateReport(
     textTable(hardwareTable(estimate)),
     textTable(cuttingTable(estimate)),
     proofs(estimate),
+    wishLines(wishes),
     jointReasons(joints),
     checksReport(estimate.checks),
     textTable(hoursTable(estimate)),
@@ -69,6 +72,22 @@ export function sizeOf({ name, size, site, builder }: Job): string {
 function proofs({ plans }: PricedEstimate): string {
   const lines = plans.flatMap(({ product, plan }) => wrap(`${product.size}: ${plan.why}`, 106))
   return `How good the cutting plan is\n${lines.map((line) => `  ${line}\n`).join('')}`
+}
+
+function wishLines(wishes: ReadonlyMap<Wish, WishPrice>): string {
+  const lines = [...wishes].flatMap(([{ label }, price]) => wrap(`${label}: ${wishCost(price)}`, 106))
+  return lines.length === 0
+    ? ''
+    : `What your wishes cost, each against the same job without it\n${lines.map((line) => `  ${line}\n`).join('')}`
+}
+
+function wishCost(price: WishPrice): string {
+  if (!price.ok) return price.message
+  const { lumber, cost, within } = price
+  const more = (amount: Cents) =>
+    amount === 0 ? 'nothing more' : `${printMoney(cents(Math.abs(amount)))} ${amount < 0 ? 'less' : 'more'}`
+  const doubt = within === 0 ? '' : `, to within ${printMoney(within)}`
+  return `${more(lumber)} for boards and joints${doubt}; ${more(cost)} in the whole cost.`
 }
 
 function jointReasons(joints: readonly JointReason[]): string {

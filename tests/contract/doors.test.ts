@@ -141,6 +141,34 @@ describe('through every door the same answer comes to', () => {
       faults: [{ row: 1, column: 2 }],
     })
   })
+  test('cutlist.keep and cutlist.kept', async () => {
+    const list = {
+      text: '9 ft',
+      stockText: '',
+      columns: ['length'],
+      stockColumns: null,
+      kerf: '1/8',
+      endTrim: '0',
+    }
+    expect(await same('cutlist.kept', {})).toBeNull()
+    expect(await same('cutlist.keep', list)).toEqual({})
+    expect(await same('cutlist.kept', {})).toEqual(list)
+  })
+  test('wish.price, of a run in one piece and of one that no board is long enough for', async () => {
+    const wishing = (onePiece: string) => ({ ...statement, cutting: { onePiece } })
+    expect(await same('wish.price', { statement, wished: wishing('Beam B1') })).toMatchObject({
+      ok: true,
+      within: 0,
+    })
+    expect(await same('wish.price', { statement, wished: wishing('Decking') })).toMatchObject({ ok: false })
+  })
+  test('joints.explain, of one point', async () => {
+    const asked = { statement, runId: 'run-beam-front', at: [ticks(384)] }
+    expect(await same('joints.explain', asked)).toMatchObject([{ kind: 'refused' }])
+  })
+  test('work.stop, of nothing', async () => {
+    expect(await same('work.stop', { task: 'nothing' })).toEqual({ stopped: false })
+  })
   test('day.replan, with nothing sawn yet and with a board culled', async () => {
     const day = { bought: 'all', sawn: [], miscuts: [], culls: [], yard: [], spares: [], refund: 0 }
     const planId = '2x10 SP No.2 treated'

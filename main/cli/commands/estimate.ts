@@ -39,7 +39,12 @@ export async function runEstimate(
   output.say(
     json
       ? `${JSON.stringify({ prices: pricesUsed(used), estimate }, null, 2)}\n`
-      : estimateReport(estimate, used, joints ? calculations.framingJoints(estimate, book) : []),
+      : estimateReport(
+          estimate,
+          used,
+          joints ? calculations.framingJoints(estimate, book) : [],
+          calculations.wishPrices(file.statement, estimate, book),
+        ),
   )
   if (xlsx !== null) output.warn(`Workbook: ${xlsx}\n`)
   return estimate.checks.some(needsAttention) ? 1 : 0

@@ -25,6 +25,7 @@ export type Role =
   | 'beam ply'
   | 'blocking'
   | 'knee brace'
+  | 'knee brace'
   | 'post'
   | 'decking'
   | 'stringer'
@@ -183,6 +184,7 @@ export type ConnectorKind =
   | 'post base'
   | 'post cap'
   | 'hold-down'
+  | 'brace bolt'
   | 'brace bolt'
 
 export interface Connector {

@@ -49,6 +49,7 @@ export { CONCRETE_WEIGHT, footingDiameter, footingSide, footingThickness, soilPr
 export { tabledFootingDiameter, tabledFootingThickness } from './footing-tables.ts'
 export { guardPostMoment, guardPostPull } from './guard-post.ts'
 export { tabledCantilever, tabledJoistSpan } from './joist-tables.ts'
+export { kneeBraceForce } from './knee-brace.ts'
 export { calculatedLedgerSpacing, impliedFastenerLoad } from './ledger-capacity.ts'
 export { type LedgerFastener, type LedgerSheathing, ledgerSpacing } from './ledger-spacing.ts'
 export { loadDuration } from './load-duration.ts'

@@ -11,7 +11,6 @@ import { fail, ok, type Result, type Ticks, ticks } from '../units/index.ts'
 import { BeamMarks, beamOf, framePlies, lineLength } from './beams.ts'
 import { type Blocking, frameBlocking } from './blocking.ts'
 import { braceBolts, frameBraces } from './braces.ts'
-import { braceBolts, frameBraces } from './braces.ts'
 import { connectorsOf } from './connectors.ts'
 import { type Course, frameDecking } from './decking.ts'
 import { type Dimensions, dimensionsOf } from './dimensions.ts'
@@ -58,7 +57,6 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
   const courses = zones.flatMap((zone) => zone.courses)
   const footings = posts.map((post) => footingUnder(job, post))
   const braces = frameBraces(job, d, beams, posts)
-  const braces = frameBraces(job, d, beams, posts)
   const { width, depth } = job.size
   return ok({
     members: [
@@ -68,7 +66,6 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
       ...carried.flatMap((one) => one.plies),
       ...carried.flatMap((one) => one.blocking.blocks),
       ...posts.map((post) => postMember(job, d, post, beamById.get(post.beamId) ?? straight)),
-      ...braces,
       ...braces,
       ...courses.map(({ member }) => member),
     ],

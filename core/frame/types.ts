@@ -25,7 +25,6 @@ export type Role =
   | 'beam ply'
   | 'blocking'
   | 'knee brace'
-  | 'knee brace'
   | 'post'
   | 'decking'
   | 'stringer'
@@ -184,7 +183,6 @@ export type ConnectorKind =
   | 'post base'
   | 'post cap'
   | 'hold-down'
-  | 'brace bolt'
   | 'brace bolt'
 
 export interface Connector {

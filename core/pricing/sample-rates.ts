@@ -165,6 +165,7 @@ const rows: readonly Row[] = [
     'common practice, no source',
   ],
   ['post-cap', 'Post cap or notch for beam', 'each', 0.3, 1, 'common practice, no source'],
+  ['post-brace', 'Diagonal brace, cut and bolted', 'each', 0.3, 1, 'common practice, no source'],
   // US Army FM 5-426 Carpentry, table C-1: beams 30 man-hours per 1000 board feet; read second-hand
   ['beam-builtup', 'Built-up beam: cut, nail plies, raise, fix', 'board foot', 0.015, 2, 'verified'],
   // US Army FM 5-426 Carpentry, table C-1: joists and sills 25 man-hours per 1000 board feet; read second-hand

@@ -20,6 +20,8 @@ function skusOf(connector: Connector): readonly string[] {
       return [`post-base-${connector.size}`, 'anchor-bolt-1/2']
     case 'post cap':
       return [`post-cap-${connector.size}`]
+    case 'brace bolt':
+      return ['ledger-bolt-1/2']
     case 'hold-down':
       return ['hold-down-1500lb']
   }

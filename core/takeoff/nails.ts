@@ -64,6 +64,7 @@ function connectorNails(connector: Connector): readonly Nailed[] {
     case 'post cap':
       return [at('16d common', nailing.postCap, cite(nailingSources.postCap))]
     case 'hold-down':
+    case 'brace bolt':
       return []
   }
 }

@@ -45,6 +45,7 @@ export const taskRates: readonly TaskRate[] = [
   rate('frame', 'post-base-wet', 'each', 'Fix post bases to the cast bolts'),
   rate('frame', 'post-set', 'each', 'Set, plumb, brace and cut posts to height'),
   rate('frame', 'post-cap', 'each', 'Fix post caps'),
+  rate('frame', 'post-brace', 'each', 'Cut and bolt knee braces'),
   rate('frame', 'beam-builtup', 'board foot', 'Build up, raise and fix the beam'),
   rate('frame', 'joist', 'board foot', 'Crown, cut, set and fasten joists'),
   rate('frame', 'hanger', 'each', 'Hangers and angles, placed and nailed off'),

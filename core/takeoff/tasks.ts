@@ -136,6 +136,7 @@ function frameTasks(frame: Frame): readonly TaskShare[] {
   const plies = ofRoles(frame, ['beam ply'])
   const rims = ofRoles(frame, ['rim'])
   const blocks = ofRoles(frame, ['blocking'])
+  const braces = ofRoles(frame, ['knee brace'])
   const metal = (kinds: readonly string[]) =>
     frame.connectors.filter((one) => kinds.includes(one.kind)).reduce((sum, one) => sum + one.count, 0)
   return [
@@ -152,6 +153,7 @@ function frameTasks(frame: Frame): readonly TaskShare[] {
     share('joist-tie', metal(['uplift tie']), joists, 'One per joist and beam'),
     share('rim', feetOf(rims), rims, 'Length of all rim plies'),
     share('blocking', blocks.length, blocks, 'One per block'),
+    share('post-brace', braces.length, braces, 'One per knee brace'),
   ]
 }
 

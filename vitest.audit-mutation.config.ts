@@ -9,7 +9,7 @@ export default defineConfig({
       'tests/oracles/audit.test.ts',
     ],
     setupFiles: ['tests/properties/setup.ts'],
-    env: { FC_RUNS: '12' },
+    env: { FC_RUNS: '3' },
     testTimeout: 60_000,
   },
 })

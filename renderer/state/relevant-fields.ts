@@ -1,4 +1,4 @@
-import { FIELDS, type FieldSpec, type Job } from '../../core/job/index.ts'
+import { FIELDS, type FieldSpec, isRectangle, type Job } from '../../core/job/index.ts'
 
 type Section = FieldSpec['section']
 
@@ -10,7 +10,9 @@ export function relevantFields(job: Job, sections: readonly Section[]): readonly
 export function isRelevant(path: string, job: Job): boolean {
   // names a file for the command line; the window keeps its price book in the store
   if (path === 'pricing.book') return false
-  if (path.startsWith('frame.beams.rear.')) return job.site.attachment === 'freestanding'
+  // an outline has its own extent, and may have open edges at its back
+  if (path === 'size.width' || path === 'size.depth') return job.shape.outline.trim() === ''
+  if (path.startsWith('frame.beams.rear.')) return job.site.attachment === 'freestanding' || !isRectangle(job)
   if (path === 'frame.bracing') return job.site.attachment === 'freestanding'
   if (path === 'site.ledgerFastener' || path === 'site.sheathing' || path === 'site.band')
     return job.site.attachment === 'ledger'

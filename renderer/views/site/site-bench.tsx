@@ -19,6 +19,7 @@ export function SiteBench({ job }: { readonly job: Job }) {
         <NearMisses />
         <Alerts />
       </FieldGroup>
+      <FoldedGroup title="Shape" fields={relevantFields(job, ['shape'])} />
       <FieldGroup title="Site" fields={pick('site.attachment', 'site.frost', 'site.soil')} />
       <p className="caution">
         <span aria-hidden="true">▲</span> Frost depth, soil and snow are local facts. Ask the building

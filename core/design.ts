@@ -2,8 +2,8 @@ import { checkFrame } from './checks/index.ts'
 import type { Design } from './estimate-types.ts'
 import { type FrameRun, frameDeck } from './frame/index.ts'
 import { type Fault, type FieldPath, type Job, namedRuns, noSuchRun, readJob } from './job/index.ts'
+import { layAdditions } from './lay-additions.ts'
 import { layOut } from './layout/index.ts'
-import { layStairs } from './stairs/index.ts'
 import { takeOff } from './takeoff/index.ts'
 import { fail, ok, type Result } from './units/index.ts'
 
@@ -19,9 +19,9 @@ export function designJob(job: Job, given: readonly FieldPath[]): Result<Design,
   if (!layout.ok) return layout
   const frame = frameDeck(job, layout.value)
   if (!frame.ok) return frame
-  const stairs = layStairs(job, layout.value)
-  if (!stairs.ok) return stairs
-  const takeoff = takeOff(job, frame.value, { stairs: stairs.value })
+  const additions = layAdditions(job, layout.value, frame.value)
+  if (!additions.ok) return additions
+  const takeoff = takeOff(job, frame.value, additions.value)
   const unknown = unknownRuns(job, takeoff.runs)
   if (unknown.length > 0) return fail(unknown)
   return ok({
@@ -29,8 +29,8 @@ export function designJob(job: Job, given: readonly FieldPath[]): Result<Design,
     given,
     layout: layout.value,
     frame: frame.value,
-    stairs: stairs.value,
-    checks: checkFrame(job, layout.value, frame.value, { stairs: stairs.value }),
+    ...additions.value,
+    checks: checkFrame(job, layout.value, frame.value, additions.value),
     takeoff,
   })
 }

@@ -1,6 +1,7 @@
 import type { Check } from './checks/index.ts'
 import type { CutPlan, Infeasible, Spares } from './cutting/index.ts'
 import type { Cause, Frame, ProductClass } from './frame/index.ts'
+import type { GuardPlan } from './guard/index.ts'
 import type { Fault, FieldPath, Job, ScopeTopic } from './job/index.ts'
 import type { Layout } from './layout/index.ts'
 import type { PriceFault, Pricing } from './pricing/index.ts'
@@ -16,6 +17,7 @@ export interface Design {
   readonly frame: Frame
   /** null where the job asks for none */
   readonly stairs: StairPlan | null
+  readonly guard: GuardPlan | null
   readonly checks: readonly Check[]
   readonly takeoff: Takeoff
 }

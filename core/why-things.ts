@@ -13,7 +13,7 @@ export interface Thing {
 
 /** Everything of an estimate that a cause can name, by id. */
 export function thingsOf(estimate: Estimate): ReadonlyMap<string, Thing> {
-  const { frame, stairs, takeoff, checks, plans, layout } = estimate
+  const { frame, stairs, guard, takeoff, checks, plans, layout } = estimate
   const things = new Map<string, Thing>()
   for (const zone of layout.zones) {
     for (const line of zone.supports) things.set(line.id, supportThing(line.kind))
@@ -26,7 +26,7 @@ export function thingsOf(estimate: Estimate): ReadonlyMap<string, Thing> {
   }
   for (const [id, thing] of jointThings(estimate)) things.set(id, thing)
   for (const beam of frame.beams) things.set(beam.id, beamThing(beam))
-  for (const member of [...frame.members, ...(stairs?.members ?? [])]) {
+  for (const member of [...frame.members, ...(stairs?.members ?? []), ...(guard?.members ?? [])]) {
     const { mark, role, product, length, cause } = member
     things.set(member.id, { text: `${mark}, ${role}, ${product.size}, ${printLength(length)}`, cause })
   }

@@ -1,4 +1,5 @@
 import type { Frame } from '../frame/index.ts'
+import type { GuardPlan } from '../guard/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
@@ -16,6 +17,7 @@ import { checkFootingSizes } from './footing-size.ts'
 import { checkFootingThicknesses } from './footing-thickness.ts'
 import { checkFrostUplift } from './frost-uplift.ts'
 import { checkGuard } from './guard.ts'
+import { checkGuardBuilt } from './guard-build.ts'
 import { checkHangerLoad } from './hanger-load.ts'
 import { checkJoistBearing } from './joist-bearing.ts'
 import { checkJoistCantilevers } from './joist-cantilever.ts'
@@ -37,16 +39,17 @@ import { checkUplift } from './uplift.ts'
 /** What stands on the frame and is checked with it; null where the job asks for none. */
 export interface Additions {
   readonly stairs: StairPlan | null
+  readonly guard: GuardPlan | null
 }
 
-const NONE: Additions = { stairs: null }
+const NONE: Additions = { stairs: null, guard: null }
 
 /** Every rule applied to a frame and what stands on it, in the order that loads travel: decking, joists, ledger, beams, posts, footings. */
 export function checkFrame(
   job: Job,
   layout: Layout,
   frame: Frame,
-  { stairs }: Additions = NONE,
+  { stairs, guard }: Additions = NONE,
 ): readonly Check[] {
   const context = contextOf(job, layout, frame)
   const joists = joistContexts(context)
@@ -79,7 +82,8 @@ export function checkFrame(
     ...checkFootingThicknesses(context),
     checkFootingDepth(context),
     checkFrostUplift(context),
-    checkGuard(context),
+    checkGuard(context, guard),
+    ...checkGuardBuilt(job, guard),
     ...checkStairs(job, stairs),
   ]
 }

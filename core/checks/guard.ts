@@ -1,4 +1,5 @@
 import { IRC_LIMITS } from '../data/index.ts'
+import type { GuardPlan } from '../guard/index.ts'
 import { groundAt } from '../layout/index.ts'
 import { inches, ticks } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
@@ -8,7 +9,7 @@ import type { Check } from './types.ts'
 import { feetInches } from './words.ts'
 
 /** Whether a guard is needed: a drop of more than 30 in within 36 in of an open edge. IRC 2021 R312.1.1. */
-export function checkGuard(context: CheckContext): Check {
+export function checkGuard(context: CheckContext, guard: GuardPlan | null = null): Check {
   const { job, layout } = context
   const drop = ticks(Math.ceil(layout.deckTop - lowestGround(context)))
   // told to the next 1/8 in; what decides is exact
@@ -34,6 +35,20 @@ export function checkGuard(context: CheckContext): Check {
       good: () => `No guard is needed: the greatest drop is ${told}.`,
       uncovered: '',
       caution: '',
+    })
+  }
+  if (guard !== null) {
+    const edges = guard.stretches.map(({ edge }) => edge.id)
+    const bare = guard.edges.filter(({ needed, edge }) => needed && !edges.includes(edge.id))
+    return judge(job, {
+      ...base,
+      fields: [...base.fields, 'guard.where'],
+      prescriptive: bare.length === 0 ? { ...found, ratio: null } : null,
+      good: () =>
+        `A guard is needed, for the drop is ${told}; it is counted along ${guard.stretches.length} stretches${guard.stairs.length > 0 ? ' and beside the stairs' : ''}.`,
+      uncovered: `A guard is needed along ${bare.length} more edges`,
+      whenUncovered: 'Have a guard along every edge from which the ground lies more than 30 in below.',
+      caution: 'Where stairs leave, the guard is open: nothing else may be taken away before the rail is up.',
     })
   }
   const height = `${IRC_LIMITS.guardHeight.value} in high at least, no opening that passes a 4 in ball`

@@ -19,17 +19,21 @@ export const scopeTopics: readonly ScopeTopic[] = [
 /** Goods and tasks that only stairs ask for; what they share with the deck stands with the deck's. */
 const ofStairs = /^(stringer-|stair-|tread$|tread-bracket$|riser$|handrail|pad$|form-board$|gravel$)/
 
+const ofGuard = /^(guard-|baluster-|carriage-bolt)/
+
 /** The topic under which a good is counted, where a job may leave it out. */
 export function topicOfGood(sku: string, group: LineGroup | Good['group']): ScopeTopic | null {
   if (group === 'fasteners') return 'fasteners'
   if (sku.startsWith('hire-')) return 'hire'
   if (ofStairs.test(sku)) return 'stairs'
+  if (ofGuard.test(sku)) return 'guard'
   return sku === 'ledger-flashing' || sku === 'ledger-membrane' ? 'flashing' : null
 }
 
 /** The topic under which a task's hours are counted, where a job may leave it out. */
 export function topicOfTask(rateId: string): ScopeTopic | null {
   if (ofStairs.test(rateId)) return 'stairs'
+  if (ofGuard.test(rateId)) return 'guard'
   return rateId === 'clean-final' ? 'clean-up' : null
 }
 

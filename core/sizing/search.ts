@@ -4,9 +4,9 @@ import { costDesign } from '../estimate.ts'
 import type { Design } from '../estimate-types.ts'
 import { frameDeck } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
+import { layAdditions } from '../lay-additions.ts'
 import { layOut } from '../layout/index.ts'
 import { cutJobs, type PriceBook, priceJob, productKey } from '../pricing/index.ts'
-import { layStairs } from '../stairs/index.ts'
 import { takeOff } from '../takeoff/index.ts'
 import type { Cents, Result } from '../units/index.ts'
 import { footingKey, postTakesBeams, tubeTakesPost } from './catalogue.ts'
@@ -317,7 +317,9 @@ class Search {
       for (const fault of faults) this.#failures.addFault(fault, choice)
       return null
     }
-    const checks = checkFrame(job, layout.value, frame.value)
+    const additions = layAdditions(job, layout.value, frame.value)
+    if (!additions.ok) return null
+    const checks = checkFrame(job, layout.value, frame.value, additions.value)
     const failing = checks.filter(standsInTheWay)
     for (const check of failing) this.#failures.addCheck(check, choice)
     if (failing.length > 0) {
@@ -325,15 +327,13 @@ class Search {
         this.#nearest = { choice, checks: failing }
       return null
     }
-    const stairs = layStairs(job, layout.value)
-    if (!stairs.ok) return null
-    const takeoff = takeOff(job, frame.value, { stairs: stairs.value })
+    const takeoff = takeOff(job, frame.value, additions.value)
     return {
       job,
       given: [],
       layout: layout.value,
       frame: frame.value,
-      stairs: stairs.value,
+      ...additions.value,
       checks,
       takeoff,
     }

@@ -46,6 +46,16 @@ export function layStairs(job: Job, layout: Layout): Result<StairPlan | null, re
     }),
   )
   const platform = landing === null ? null : framePlatform(job, landing, placed.width)
+  const low = platform?.members.find(({ role, length }) => role === 'landing post' && length <= 0)
+  if (low !== undefined) {
+    return fail([
+      {
+        path: 'stairs.kind',
+        message: 'the landing lies so low that no post fits under its beams',
+        fix: 'choose straight stairs, or a higher deck',
+      },
+    ])
+  }
   const last = flights.at(-1)
   const lastPattern = patterns.at(-1)
   if (last === undefined || lastPattern === undefined) throw new Error('stairs have a flight')

@@ -1,6 +1,7 @@
 import type { Frame, Member } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import { printLength, ticks } from '../units/index.ts'
+import { addedPlace } from './added-place.ts'
 import type { Piece } from './types.ts'
 
 /** One piece for every member that comes whole: joists, blocking, posts. Long members are runs, not pieces. */
@@ -17,7 +18,7 @@ export function piecesOf(job: Job, frame: Frame): readonly Piece[] {
         product: member.product,
         length: ticks(member.length + allowance),
         finished: member.length,
-        place: placeOf(member),
+        place: addedPlace(member) ?? placeOf(member),
         cause: {
           fields: allowance > 0 ? ['cutting.postAllowance'] : [],
           ids: [member.id],

@@ -1,3 +1,4 @@
+import { BALUSTER_STOCK, PANEL_STOCK } from '../guard/index.ts'
 import type { Good } from './types.ts'
 
 /** A kind of goods that a takeoff may ask for. The price book gives each its price, pack and yard code. */
@@ -60,6 +61,35 @@ export const skus: readonly Sku[] = [
   { sku: 'handrail-bracket', label: 'Bracket for a handrail', unit: 'each', group: 'hardware', soldBy: 1 },
   { sku: 'gravel', label: 'Gravel, compacted', unit: 'cubic foot', group: 'other material', soldBy: 0.5 },
   { sku: 'form-board', label: 'Form board for a slab', unit: 'foot', group: 'concrete', soldBy: 8 },
+  hardware('guard-hold-down', 'Hold-down for a guard post, 1,800 lb'),
+  hardware('carriage-bolt-1/2', 'Carriage bolt 1/2 in with nut and washer, galvanised'),
+  ...BALUSTER_STOCK.map(
+    (inches): Sku => ({
+      sku: `baluster-${inches}in`,
+      label: `Baluster 2x2, ${inches} in, treated`,
+      unit: 'each',
+      group: 'other material',
+      soldBy: 1,
+    }),
+  ),
+  ...PANEL_STOCK.flatMap((feet) =>
+    (['', 'stair-'] as const).map(
+      (kind): Sku => ({
+        sku: `guard-${kind}panel-${feet}ft`,
+        label: `Guard panel${kind === '' ? '' : ' for stairs'}, ${feet} ft`,
+        unit: 'each',
+        group: 'other material',
+        soldBy: 1,
+      }),
+    ),
+  ),
+  {
+    sku: 'guard-gate',
+    label: 'Gate for a guard, with hinges and latch',
+    unit: 'each',
+    group: 'other material',
+    soldBy: 1,
+  },
   hardware('ledger-lag-1/2', 'Lag screw 1/2 in with washer, galvanised'),
   hardware('ledger-bolt-1/2', 'Bolt 1/2 in with nut and washers, galvanised'),
   nails('nail-10d-1-1/2', 'Hanger nails 10d × 1-1/2 in, galvanised'),

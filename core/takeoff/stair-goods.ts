@@ -25,15 +25,15 @@ const NAILS_EACH = {
 export function stairGoods(job: Job, stairs: StairPlan | null): readonly GoodShare[] {
   if (stairs === null) return []
   return [
-    ...stairs.connectors.flatMap((connector) => connectorGoods(job, connector)),
+    ...stairs.connectors.flatMap(connectorGoods),
     ...screws(job, stairs),
     ...handrail(stairs),
-    ...pad(job, stairs),
+    ...pad(stairs),
     ...tubes(stairs),
   ].filter(({ quantity }) => quantity > 0)
 }
 
-function connectorGoods(job: Job, { kind, count, cause }: StairConnector): readonly GoodShare[] {
+function connectorGoods({ kind, count, cause }: StairConnector): readonly GoodShare[] {
   const each = (sku: string): GoodShare => ({ sku, quantity: count, cause })
   switch (kind) {
     case 'stringer hanger':
@@ -42,12 +42,9 @@ function connectorGoods(job: Job, { kind, count, cause }: StairConnector): reado
       return [each('stringer-foot-angle'), each('anchor-bolt-1/2'), ...nails(kind, count, cause)]
     case 'tread bracket':
       return [each('tread-bracket'), ...nails(kind, count, cause)]
-    case 'landing hanger':
-      return [each(`joist-hanger-${job.frame.joists.size}`)]
-    case 'landing post base':
-      return [each(`post-base-${job.frame.postSize}`), each('anchor-bolt-1/2')]
-    case 'landing post cap':
-      return [each(`post-cap-${job.frame.postSize}`)]
+    default:
+      // a landing's metal is counted with the deck's
+      return []
   }
 }
 
@@ -109,7 +106,7 @@ function handrail({ handrail: { sides, each } }: StairPlan): readonly GoodShare[
   ]
 }
 
-function pad(_job: Job, { pad: one }: StairPlan): readonly GoodShare[] {
+function pad({ pad: one }: StairPlan): readonly GoodShare[] {
   if (one === null) return []
   const cause = (rule: string): Cause => ({
     fields: ['stairs.foot', 'stairs.padDepth', 'stairs.padThickness', 'stairs.width'],

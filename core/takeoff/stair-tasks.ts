@@ -89,7 +89,6 @@ function landingTasks(
     task('post-cap', posts, 'One per post of the landing'),
     task('beam-builtup', feetOfBoard('landing beam'), 'Board feet of the landing’s beams'),
     task('joist', feetOfBoard('landing joist'), 'Board feet of the landing’s joists'),
-    task('hanger', 2 * own('landing joist').length, 'Two per joist of the landing'),
     task('deck-perp-screw', (platform.width * platform.depth) / TICKS_PER_FOOT ** 2, 'Area of the landing'),
   ]
 }

@@ -1,10 +1,12 @@
 import type { Frame } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
-import { type Additions, addedMembers, NO_ADDITIONS } from './additions.ts'
+import { type Additions, NO_ADDITIONS, withAdditions } from './additions.ts'
 import { boardFeetOf } from './board-feet.ts'
 import { deckScrews } from './deck-screws.ts'
 import { foundGoods, foundTasks } from './found-work.ts'
 import { groundGoods } from './ground-goods.ts'
+import { guardGoods } from './guard-goods.ts'
+import { guardTasks } from './guard-tasks.ts'
 import { hardwareOf } from './hardware.ts'
 import { ledgerFasteners } from './ledger-fasteners.ts'
 import { lumberWeight } from './lumber-weight.ts'
@@ -20,26 +22,28 @@ import { volumesOf } from './volumes.ts'
 
 /** Counts everything a frame and what stands on it asks for: pieces and runs to cut, goods, volumes and work, each with its cause. */
 export function takeOff(job: Job, frame: Frame, additions: Additions = NO_ADDITIONS): Takeoff {
-  const { stairs } = additions
+  const { stairs, guard } = additions
   const volumes = volumesOf(job, frame, stairs)
-  const whole: Frame = { ...frame, members: [...frame.members, ...addedMembers(additions)] }
+  const whole = withAdditions(job, frame, additions)
   return {
     pieces: piecesOf(job, whole),
     runs: frame.runs,
     goods: tallyGoods([
-      ...hardwareOf(frame),
+      ...hardwareOf(whole),
       ...ledgerFasteners(job, frame),
-      ...nailsOf(frame),
+      ...nailsOf(whole),
       ...deckScrews(job, frame),
       ...groundGoods(job, frame, volumes),
       ...foundGoods(job, frame),
       ...otherGoods(job, whole),
       ...stairGoods(job, stairs),
+      ...guardGoods(job, guard),
     ]),
     tasks: tallyTasks([
       ...tasksOf(job, whole, volumes),
       ...foundTasks(job, frame),
       ...stairTasks(job, stairs),
+      ...guardTasks(job, guard),
     ]),
     volumes,
     boardFeet: boardFeetOf(whole.members),

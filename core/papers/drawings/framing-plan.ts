@@ -8,6 +8,7 @@ import type { Drawing, Primitive } from '../types.ts'
 import { edgeDimensions } from './edge-dimensions.ts'
 import { houseWalls } from './house-walls.ts'
 import { planDimensions } from './plan-dimensions.ts'
+import { planGuard } from './plan-guard.ts'
 import { jointStrokes } from './plan-joints.ts'
 import { planStairs } from './plan-stairs.ts'
 import { drawingOf, memberFromAbove, seenFromAbove, text } from './shapes.ts'
@@ -29,6 +30,7 @@ export function framingPlan(design: Design, plans: readonly { readonly plan: Cut
     ...frame.members.flatMap(underneath),
     ...frame.members.flatMap(onTop),
     ...planStairs(design),
+    ...planGuard(design),
     ...marks(design),
     ...jointStrokes(frame, plans, 'framing'),
     ...(isRectangle(design.job) ? planDimensions(design) : edgeDimensions(design)),

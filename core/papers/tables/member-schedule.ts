@@ -5,9 +5,13 @@ import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
 /** Every member by its marks: neighbours of one role, size and length stand in one row. */
-export function memberSchedule({ frame, stairs }: Pick<Design, 'frame' | 'stairs'>): PaperTable {
+export function memberSchedule({
+  frame,
+  stairs,
+  guard,
+}: Pick<Design, 'frame' | 'stairs' | 'guard'>): PaperTable {
   const groups: Member[][] = []
-  for (const member of [...frame.members, ...(stairs?.members ?? [])]) {
+  for (const member of [...frame.members, ...(stairs?.members ?? []), ...(guard?.members ?? [])]) {
     const group = groups.at(-1)
     if (group?.[0] !== undefined && alike(group[0], member)) group.push(member)
     else groups.push([member])

@@ -66,9 +66,9 @@ function writePosts(sheet: SheetBuilder, { frame }: Source['estimate']): void {
 }
 
 /** Members of one role, lumber and length, in the order they first come. */
-/** Of the deck and its stairs. */
-function membersOf({ frame, stairs }: Source['estimate']): readonly Member[] {
-  return [...frame.members, ...(stairs?.members ?? [])]
+/** Of the deck, its stairs and its guard. */
+function membersOf({ frame, stairs, guard }: Source['estimate']): readonly Member[] {
+  return [...frame.members, ...(stairs?.members ?? []), ...(guard?.members ?? [])]
 }
 
 function alike(members: readonly Member[]): readonly (readonly Member[])[] {

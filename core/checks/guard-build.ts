@@ -1,0 +1,220 @@
+import { DCA_LIMITS, IRC_LIMITS, STAIR_LIMITS, sectionOf } from '../data/index.ts'
+import type { GuardPlan } from '../guard/index.ts'
+import type { Job } from '../job/index.ts'
+import {
+  adjustedValues,
+  bendingStress,
+  guardPostMoment,
+  guardPostPull,
+  isIncised,
+  rectangleOf,
+} from '../rules/index.ts'
+import { inches, printLength, ticks, toInches } from '../units/index.ts'
+import { byCalculation } from './calculated.ts'
+import { byLimit } from './finding.ts'
+import { judge } from './judge.ts'
+import { type PlainRule, plainRules } from './plain-rules.ts'
+import type { Check, Finding } from './types.ts'
+
+/** From the deck's framing down to the upper bolt of a guard post: common practice, no source. */
+const UPPER_BOLT = inches(2)
+
+/** Height and openings of the guard as it is built. IRC 2021 R312.1.2 and R312.1.3. */
+function checkGuardMake(job: Job, guard: GuardPlan): Check {
+  const rules = makeRules(job, guard)
+  const { deciding, beside, broken, unread } = plainRules(rules)
+  const length = ticks(Math.round(guard.levelLength + guard.slopedLength))
+  return judge(job, {
+    id: 'guard-make',
+    title: 'Height and openings of the guard',
+    subjects: [],
+    fields: ['guard.height', 'guard.infill', 'guard.postSpacing'],
+    prescriptive: deciding,
+    calculated: null,
+    beside,
+    good: () =>
+      `${printLength(length)} of guard, ${printLength(job.guard.height)} high${job.guard.infill === 'balusters' ? `, openings of ${widest(guard)} at most` : ''}.`,
+    bad: `${broken.map(({ what, limit, holds }) => `${what} is not ${holds} ${limit.value} in`).join('; ')}.`,
+    uncovered: 'No rule covers the guard',
+    remedy: 'Make the guard 36 in high or higher.',
+    caution: [
+      unread,
+      job.guard.infill === 'panels'
+        ? 'Panels: the maker’s report must show that they bear 200 lb at the top and that no 4 in ball passes.'
+        : '',
+    ]
+      .filter((text) => text !== '')
+      .join(' '),
+  })
+}
+
+function makeRules(job: Job, { stretches, stairs }: GuardPlan): readonly PlainRule[] {
+  const { height, infill } = job.guard
+  const opening = Math.max(0, ...stretches.flatMap(({ bays }) => bays.map((bay) => bay.opening)))
+  const sloped = Math.max(0, ...stairs.flatMap(({ bays }) => bays.map((bay) => bay.opening)))
+  return [
+    { limit: IRC_LIMITS.guardHeight, what: 'the guard', measure: height, holds: 'at least' },
+    ...(infill === 'panels'
+      ? []
+      : [
+          {
+            limit: STAIR_LIMITS.guardOpening,
+            what: 'an opening of the guard',
+            measure: opening,
+            holds: 'at most' as const,
+          },
+        ]),
+    ...(infill === 'panels' || stairs.length === 0
+      ? []
+      : [
+          {
+            limit: STAIR_LIMITS.stairGuardOpening,
+            what: 'an opening beside the stairs',
+            measure: sloped,
+            holds: 'at most' as const,
+          },
+        ]),
+    ...(stairs.length === 0
+      ? []
+      : [
+          {
+            limit: STAIR_LIMITS.stairGuardHeight,
+            what: 'the guard beside the stairs',
+            measure: height,
+            holds: 'at least' as const,
+          },
+        ]),
+  ]
+}
+
+function widest({ stretches, stairs }: GuardPlan): string {
+  const all = [...stretches, ...stairs].flatMap(({ bays }) => bays.map((bay) => bay.opening))
+  return printLength(ticks(Math.ceil(Math.max(0, ...all) / 2) * 2))
+}
+
+/** Posts of the guard and how they are held: AWC DCA 6, and by statics and bending beside it. */
+function checkGuardPosts(job: Job, guard: GuardPlan): Check {
+  const { postSize, fixing, height } = job.guard
+  const section = sectionOf(postSize)
+  const joist = sectionOf(job.frame.joists.size)
+  const held = fixing === 'hold-downs'
+  const deep = job.frame.joists.size !== '2x6'
+  const rules = plainRules([
+    {
+      limit: DCA_LIMITS.guardPostSize,
+      what: 'a guard post',
+      measure: section.thickness,
+      holds: 'at least',
+    },
+    {
+      limit: DCA_LIMITS.guardPostSpacing,
+      what: 'the distance between two posts',
+      measure: widestSpacing(guard),
+      holds: 'at most',
+    },
+  ])
+  const capacity = DCA_LIMITS.guardHoldDown.value
+  const below = toInches(sectionOf(job.decking.size).thickness + UPPER_BOLT)
+  const arm = toInches(joist.depth - UPPER_BOLT)
+  const pull = guardPostPull(IRC_LIMITS.guardLoad.value, toInches(height), below, arm)
+  const tied: Finding = byLimit(
+    DCA_LIMITS.guardHoldDown,
+    { value: capacity, unit: 'lb' },
+    { value: capacity, unit: 'lb' },
+    [`One hold-down of ${capacity} lb at each post`],
+  )
+  const broken = rules.broken.length > 0
+  // the guide's hold-down is for guards of 36 in: what a higher one pulls counts as reckoned
+  const reckoned = held && deep ? postUnderLoad(job, pull, capacity, { below, arm }) : null
+  return judge(job, {
+    id: 'guard-posts',
+    title: 'Guard posts',
+    subjects: guard.members.filter(({ role }) => role === 'guard post').map(({ id }) => id),
+    fields: ['guard.postSize', 'guard.postSpacing', 'guard.fixing', 'guard.height', 'frame.joists.size'],
+    prescriptive: broken
+      ? rules.deciding
+      : reckoned !== null && (reckoned.ratio ?? 0) <= 1
+        ? { ...tied, ratio: null }
+        : null,
+    calculated: broken ? null : reckoned,
+    beside: [...rules.beside, ...(broken || rules.deciding === null ? [] : [rules.deciding])],
+    good: () =>
+      `${guard.deckPosts} posts of ${postSize}, ${printLength(ticks(Math.ceil(widestSpacing(guard))))} apart at most, held into the joists; ${Math.ceil(pull)} lb at the upper bolt by statics.`,
+    bad: broken
+      ? `${rules.broken.map(({ what, limit, holds }) => `${what} is not ${holds} ${limit.value} in`).join('; ')}.`
+      : `A push of ${IRC_LIMITS.guardLoad.value} lb at the top pulls ${Math.ceil(pull)} lb at the upper bolt or bends the post too far.`,
+    uncovered: deep
+      ? 'Posts bolted to the rim alone are covered by no table'
+      : 'AWC DCA 6 fixes no guard to 2x6 joists',
+    whenUncovered: deep
+      ? 'Hold the posts by hold-downs into the joists; a licensed designer may allow other ways.'
+      : 'Use joists of 2x8 or deeper.',
+    remedy: broken
+      ? 'Set the posts closer, or choose a thicker post.'
+      : 'Lower the guard, deepen the joists or choose a thicker post.',
+    caution: [
+      rules.unread,
+      'R507.10: the load of a post must reach more than one joist, and no post is notched where it meets the deck.',
+      guard.stairPosts > 0
+        ? 'Posts beside the stairs are bolted to the stringers: that is not in the tables.'
+        : '',
+    ]
+      .filter((text) => text !== '')
+      .join(' '),
+  })
+}
+
+function widestSpacing({ stretches }: GuardPlan): number {
+  const gaps = stretches.flatMap(({ posts }) => posts.slice(1).map(({ at }, i) => at - (posts[i]?.at ?? at)))
+  return Math.max(0, ...gaps)
+}
+
+/** Pull at the upper bolt by statics, and bending of the post at the deck's surface. NDS 2018 3.3, CD 1.0. */
+function postUnderLoad(
+  job: Job,
+  pull: number,
+  capacity: number,
+  { below, arm }: { readonly below: number; readonly arm: number },
+): Finding {
+  const { postSize, height } = job.guard
+  const { species, treatment } = job.frame
+  const values = adjustedValues(postSize, species, {
+    wet: true,
+    incised: treatment === 'treated' && isIncised(species),
+    duration: 1,
+    repetitive: 1,
+  })
+  const load = IRC_LIMITS.guardLoad.value
+  const { breadth, depth } = rectangleOf(postSize)
+  // pushed square to the rim, a 4x6 bends about its weaker axis where its narrow side faces out: the safer one
+  const bent = { breadth: Math.max(breadth, depth), depth: Math.min(breadth, depth) }
+  const moment = guardPostMoment(load, toInches(height))
+  return byCalculation(
+    [
+      {
+        name: 'Pull at the upper bolt',
+        clause: 'statics',
+        demand: { value: pull, unit: 'lb' },
+        capacity: { value: capacity, unit: 'lb' },
+        steps: [
+          `P (h + t) ÷ arm + P = ${load} × (${toInches(height)} + ${below}) ÷ ${arm} + ${load} = ${pull.toFixed(0)} lb`,
+        ],
+      },
+      {
+        name: 'Bending of the post',
+        clause: '3.3',
+        demand: { value: bendingStress(moment, bent), unit: 'psi' },
+        capacity: { value: values.bending, unit: 'psi' },
+        steps: [values.steps.bending, `M = P h = ${load} × ${toInches(height)} = ${moment} in-lb`],
+      },
+    ],
+    values.source,
+    [`${load} lb at the top of the guard (IRC 2021 Table R301.5)`],
+  )
+}
+
+/** Every rule for a guard as it is built; none where none is counted, or where no edge asks for one. */
+export function checkGuardBuilt(job: Job, guard: GuardPlan | null): readonly Check[] {
+  if (guard === null || guard.levelLength + guard.slopedLength === 0) return []
+  return [checkGuardMake(job, guard), checkGuardPosts(job, guard)]
+}

@@ -10,13 +10,19 @@ export function sectionOf(size: LumberSize): Section {
   return { size, thickness, depth }
 }
 
-/**
- * Board feet of a length, in 1/1000 board foot, a half up: nominal thickness × nominal width (in) × length (ft) ÷ 12.
- */
+/** Board feet of a length in ticks, in 1/1000 board foot, by its size; see `nominalBoardFeet`. */
 export function boardFeetThousandths(size: LumberSize, length: number): number {
   const { nominalThickness, nominalDepth } = dressedSizes[size]
+  return nominalBoardFeet(nominalThickness, nominalDepth, length)
+}
+
+/**
+ * Board feet of a length, in 1/1000 board foot, a half up: nominal thickness × nominal width (in) × length (ft) ÷ 12.
+ * @param length ticks
+ */
+export function nominalBoardFeet(thickness: number, width: number, length: number): number {
   // 4 × keeps the 1-1/4 in of a 5/4 board whole
-  const numerator = 4 * nominalThickness * nominalDepth * length * 1000
+  const numerator = 4 * thickness * width * length * 1000
   const denominator = 4 * 12 * TICKS_PER_FOOT
   return Math.floor((2 * numerator + denominator) / (2 * denominator))
 }

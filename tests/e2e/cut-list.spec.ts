@@ -99,3 +99,42 @@ test('on paper stand the order and the boards, not the inputs nor the deck', asy
   await expect(pieces(page)).toBeHidden()
   await expect(page.getByText('Heron Lane').filter({ visible: true })).toHaveCount(0)
 })
+
+test('the list stays over a reload and a restart, with packs and price breaks in its stock', async ({
+  page,
+  program,
+}) => {
+  await open(page, program.link)
+  await pieces(page).fill('Qty,Length\n5,9 ft\n')
+  await stock(page).fill('Length,Price,Pack,Break from,Break price\n10 ft,6,4,8,4\n')
+  await plan(page).click()
+  // by hand: five boards come in two packs of four, and from eight on each costs $4
+  await expect(page.getByText('$32.00').first()).toBeVisible()
+  await page.waitForTimeout(1_000)
+  await page.reload()
+  await expect(pieces(page)).toHaveValue('Qty,Length\n5,9 ft\n')
+  await program.kill()
+  await program.start()
+  await open(page, program.link)
+  await expect(stock(page)).toHaveValue(/Break price/)
+  await stock(page).fill('Length,Price,Break from\n10 ft,6,8\n')
+  await expect(page.getByText(/row 2, column C \(Break from\): .*no such price/)).toBeVisible()
+})
+
+test('a long plan shows how far it is, and stopped keeps the best so far', async ({ page, program }) => {
+  await open(page, program.link)
+  // lengths with little in common keep the proof busy
+  const rows = Array.from({ length: 160 }, (_, n) => `${3 + (n % 4)},${31.25 + ((n * 7919) % 1009) / 8}`)
+  await pieces(page).fill(`Qty,Length\n${rows.join('\n')}\n`)
+  await stock(page).fill(
+    'Length,Price\n8 ft,7.13\n10 ft,9.29\n12 ft,11.41\n14 ft,13.97\n16 ft,15.83\n20 ft,21.11\n',
+  )
+  await plan(page).click()
+  const stop = page.getByRole('button', { name: 'Stop here' }).first()
+  await expect(stop).toBeVisible({ timeout: 30_000 })
+  await expect(page.getByText(/best \$[\d,.]+, at least \$[\d,.]+, [\d.]+ % apart/)).toBeVisible()
+  const asked = Date.now()
+  await stop.click()
+  await expect(page.getByText(/^Stopped before its proof: up to \$/)).toBeVisible()
+  expect(Date.now() - asked).toBeLessThan(3_000)
+})

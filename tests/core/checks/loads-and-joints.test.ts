@@ -1,0 +1,138 @@
+import { describe, expect, it } from 'vitest'
+import { checkNamed, deckWith } from './worked-deck.ts'
+
+const passing = ['passes', 'near']
+
+describe('what stands on the deck', () => {
+  it.each(['hot tub', 'roof', 'planters', 'several', 'unknown'] as const)(
+    '%s is outside the prescriptive scope and needs a licensed designer',
+    (onDeck) => {
+      const check = checkNamed(deckWith({ site: { onDeck } }).checks, 'loads')
+      expect(check.status).toBe('outside scope')
+      expect(check.remedy).toContain('licensed designer')
+    },
+  )
+
+  it('is nothing by default; the larger of live and snow load counts, never their sum', () => {
+    const check = checkNamed(deckWith({ site: { snowLoad: 50, snowSource: 'county page' } }).checks, 'loads')
+    expect(check).toMatchObject({ status: 'passes', remedy: '' })
+    expect(check.message).toBe('The deck is reckoned with 50 psf of ground snow.')
+    expect(check.governing?.steps.join()).toContain('told by county page')
+  })
+
+  it('says that an unconfirmed snow load must be asked for, and takes an unknown exposure for D', () => {
+    const check = checkNamed(deckWith().checks, 'loads')
+    expect(check.remedy).toContain('Ask the building department for the ground snow load')
+    expect(check.governing?.steps).toContain('Wind exposure not known: taken as D, the most open')
+  })
+})
+
+describe('a concentrated load', () => {
+  it('is calculated only where one joist carries it, and fails where it does not', () => {
+    const light = checkNamed(deckWith({ site: { concentratedLoad: 300 } }).checks, 'concentrated-load')
+    expect(light.status).toBe('calculated only')
+    const heavy = checkNamed(deckWith({ site: { concentratedLoad: 3000 } }).checks, 'concentrated-load')
+    expect(heavy.status).toBe('fails')
+    expect(heavy.fields).toContain('frame.joists.size')
+  })
+
+  it('is put where it is worst: 300 lb in the span beside a cantilever, with 13.3 plf of dead load', () => {
+    const { checks } = deckWith({ site: { concentratedLoad: 300 } })
+    const finding = checkNamed(checks, 'concentrated-load').governing
+    // simple span of 138 − 1 1/2 in alone: P L / 4 = 10,238 in-lb, S of a 2x10 21.39 cu in: 479 psi, and some dead load
+    expect(finding?.demand.value).toBeGreaterThan(479)
+    expect(finding?.demand.value).toBeLessThan(479 + (13.34 / 12) * (136.5 ** 2 / 8 / 21.39))
+  })
+
+  it('is not spoken of where there is none', () => {
+    expect(deckWith().checks.some(({ id }) => id === 'concentrated-load')).toBe(false)
+  })
+})
+
+describe('joints and ends', () => {
+  it('lets plies be jointed over inner posts only, and whole ones where there is none', () => {
+    const four = checkNamed(deckWith().checks, 'beam-splice-front')
+    expect(four).toMatchObject({
+      status: 'passes',
+      governing: { demand: { value: 2 }, capacity: { value: 2 } },
+    })
+    const two = checkNamed(
+      deckWith({ size: { width: '10 ft' }, frame: { beams: { front: { posts: 2 } } } }).checks,
+      'beam-splice-front',
+    )
+    expect(two.message).toBe(`Each ply of the front beam comes whole, 10'-0".`)
+  })
+
+  it('fails joists that nothing holds upright over a beam, unless a rim lies over it', () => {
+    const bare = checkNamed(deckWith({ frame: { blocking: 'none' } }).checks, 'joist-restraint')
+    expect(bare).toMatchObject({ status: 'fails', remedy: 'Block the joists over the beams.' })
+    const rim = deckWith({ frame: { blocking: 'none', beams: { front: { setback: '2 in' } } } })
+    expect(checkNamed(rim.checks, 'joist-restraint').status).toBe('passes')
+    expect(checkNamed(deckWith().checks, 'joist-restraint').status).toBe('passes')
+  })
+
+  it('fails a post that stands less than an inch over its concrete, and tells what base and cap carry', () => {
+    const low = checkNamed(deckWith({ ground: { standoff: '1/2 in' } }).checks, 'post-ends-front')
+    expect(low.status).toBe('fails')
+    expect(checkNamed(deckWith().checks, 'post-ends-front').message).toMatch(/listed for [\d,]+ lb or more/)
+  })
+
+  it('asks the listing of a hanger for more than the guide does only by calculation', () => {
+    const usual = checkNamed(deckWith().checks, 'hanger-load')
+    expect(usual.status).toBe('passes')
+    expect(usual.remedy).toContain('To be confirmed')
+    const heavy = deckWith({ site: { liveLoad: 100 } })
+    expect(checkNamed(heavy.checks, 'hanger-load')).toMatchObject({
+      status: 'calculated only',
+      message: expect.stringContaining('more than the 600 lb'),
+    })
+  })
+
+  it('warns of frost that grips piers in ground that holds water or is not known, not in sand or without frost', () => {
+    for (const soil of ['unknown', 'clay or silt'] as const)
+      expect(checkNamed(deckWith({ site: { soil } }).checks, 'frost-uplift').remedy).toContain(
+        'smooth form tubes',
+      )
+    expect(checkNamed(deckWith({ site: { soil: 'sand' } }).checks, 'frost-uplift').remedy).toBe('')
+    expect(checkNamed(deckWith({ site: { frostDepth: '0 in' } }).checks, 'frost-uplift').remedy).toBe('')
+    const bare = deckWith({ ground: { tube: '20 in', base: '0 in' } })
+    expect(checkNamed(bare.checks, 'frost-uplift').remedy).toContain('a base wider than the tube')
+  })
+
+  it('shows the deck guide’s beam span beside the code’s, clear between the posts', () => {
+    const guide = checkNamed(deckWith().checks, 'beam-span-front').findings.find(
+      ({ document }) => document === 'AWC DCA 6',
+    )
+    // 86 in less a 5 1/2 in post; Table 3A, 2-2x12, joist span 12 ft
+    expect(guide).toMatchObject({ demand: { value: 80.5 * 32 }, capacity: { value: 100 * 32 } })
+  })
+})
+
+describe('what decides a check', () => {
+  it('is a table that was read, or the calculation where it is the safer of the two, and says so', () => {
+    const { checks } = deckWith()
+    expect(checkNamed(checks, 'joist-span').basis).toBe('table, verified')
+    const beam = checkNamed(checks, 'beam-span-front')
+    expect(passing).toContain(beam.status)
+    const safer = checks.filter(
+      ({ basis }) => basis === 'calculation, safer than the table, which allows it too',
+    )
+    for (const check of safer) {
+      expect(check.governing?.method).toBe('calculated')
+      expect(passing).toContain(check.status)
+    }
+    expect(safer.length).toBeGreaterThan(0)
+  })
+
+  it('is the calculation alone where there is no row, which then does not pass', () => {
+    const { checks } = deckWith({ frame: { species: 'DFL' } })
+    const check = checkNamed(checks, 'beam-span-front')
+    expect(check.basis).toMatch(/^calculation alone, /)
+    expect(check.status).toBe('calculated only')
+  })
+
+  it('is the calculation where the job chooses it', () => {
+    const check = checkNamed(deckWith({ code: { governs: 'calculated' } }).checks, 'joist-span')
+    expect(check.basis).toBe('calculation, as the job chooses')
+  })
+})

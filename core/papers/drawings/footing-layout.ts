@@ -9,8 +9,8 @@ const MARGIN = inches(6)
 /** Half of a batter board, seen from above. */
 const BOARD = inches(10)
 /** From a string's end to its name, and from the strings' ends to the dimensions. */
-const NAME_OUT = inches(7)
-const DIMENSION_OUT = inches(18)
+const NAME_OUT = inches(9)
+const DIMENSION_OUT = inches(30)
 
 /**
  * The footing layout from above: strings between their batter boards, holes with base and tube and the number of the
@@ -92,8 +92,8 @@ function longDiagonals(design: Design): readonly Primitive[] {
   })
 }
 
-/** A string with a batter board at each free end; the wall itself holds the others. */
-function drawnString({ name, runs, x1, y1, x2, y2 }: LayoutString): readonly Primitive[] {
+/** A string with a batter board at each free end, the wall holds the others; those of the edges need no name. */
+function drawnString({ name, runs, edge, x1, y1, x2, y2 }: LayoutString): readonly Primitive[] {
   const id = `string-${name}`
   const along = runs === 'along the wall'
   const board = (x: number, y: number): Primitive => ({
@@ -111,7 +111,11 @@ function drawnString({ name, runs, x1, y1, x2, y2 }: LayoutString): readonly Pri
     { kind: 'line', id, layer: 'strings', x1, y1, x2, y2, weight: 'fine', stroke: 'centre' },
     ...(along || y1 < 0 ? [board(x1, y1)] : []),
     board(x2, y2),
-    along ? text(id, 'strings', x1 - NAME_OUT, y1, name) : text(id, 'strings', x2, y2 + NAME_OUT, name),
+    ...(edge
+      ? []
+      : [
+          along ? text(id, 'strings', x1 - NAME_OUT, y1, name) : text(id, 'strings', x2, y2 + NAME_OUT, name),
+        ]),
   ]
 }
 

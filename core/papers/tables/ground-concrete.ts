@@ -4,41 +4,39 @@ import { printLength, printMoney, toFeet } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
 import { quantity, tableOf } from './table.ts'
 
-/** Bags beside the truck: material with its tax, wages, and the sum of both. */
+/** Bags beside the truck: what is bought, material with its tax, wages, and the sum of all. */
 export function concreteTable({ bags, readyMix, bought }: ConcreteOrder): PaperTable {
-  const row = (name: string, how: string, way: ConcreteOrder['bags' | 'readyMix'], chosen: boolean) =>
-    way === null
+  const rows: readonly (readonly [string, (way: ConcreteOrder['bags']) => string])[] = [
+    ['Material', ({ material }) => printMoney(material)],
+    ['Sales tax', ({ tax }) => printMoney(tax)],
+    ['Worker hours', ({ hours }) => quantity(hours)],
+    ['Wages', ({ labour }) => printMoney(labour)],
+    ['Together', ({ total }) => printMoney(total)],
+  ]
+  const fee =
+    readyMix === null || readyMix.missing === 0
       ? []
-      : [
-          {
-            way: chosen ? `${name} (bought so)` : name,
-            quantity: how,
-            material: printMoney(way.material),
-            tax: printMoney(way.tax),
-            hours: quantity(way.hours),
-            labour: printMoney(way.labour),
-            total: printMoney(way.total),
-          },
-        ]
-  const truck =
-    readyMix === null
-      ? ''
-      : `${quantity(readyMix.yards)} cu yd${readyMix.missing === 0 ? '' : `, short-load fee ${printMoney(readyMix.shortLoadFee)} in it`}`
+      : [{ what: 'Short-load fee, in the material', bags: '', truck: printMoney(readyMix.shortLoadFee) }]
   return tableOf(
     'concrete',
     'Concrete, bags or ready-mix',
     [
-      ['way', 'Bought as', 'left'],
-      ['quantity', 'Quantity', 'left'],
-      ['material', 'Material', 'right'],
-      ['tax', 'Sales tax', 'right'],
-      ['hours', 'Worker hours', 'right'],
-      ['labour', 'Wages', 'right'],
-      ['total', 'Together', 'right'],
+      ['what', '', 'left'],
+      ['bags', bought === 'bags' ? 'Bags (bought so)' : 'Bags', 'right'],
+      ['truck', bought === 'ready-mix' ? 'Ready-mix (bought so)' : 'Ready-mix', 'right'],
     ],
     [
-      ...row('Bags, mixed by hand', `${bags.count} bags of 80 lb`, bags, bought === 'bags'),
-      ...row('Ready-mix', truck, readyMix, bought === 'ready-mix'),
+      {
+        what: 'Quantity',
+        bags: `${bags.count} of 80 lb`,
+        truck: readyMix === null ? 'no price' : `${quantity(readyMix.yards)} cu yd`,
+      },
+      ...fee,
+      ...rows.map(([what, read]) => ({
+        what,
+        bags: read(bags),
+        truck: readyMix === null ? '' : read({ ...bags, ...readyMix }),
+      })),
     ],
   )
 }

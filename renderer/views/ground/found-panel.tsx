@@ -58,20 +58,20 @@ export function FoundPanel({ footing }: { readonly footing: Footing }) {
         <div>
           {entry('Off along the house', along, setAlong)}
           <label>
-            <span>to the</span>
+            <span>and it lies</span>
             <select value={side} onChange={(event) => setSide(event.target.value === '1' ? 1 : -1)}>
-              <option value={1}>right</option>
-              <option value={-1}>left</option>
+              <option value={1}>to the right</option>
+              <option value={-1}>to the left</option>
             </select>
           </label>
         </div>
         <div>
           {entry('Off from the beam’s line', away, setAway)}
           <label>
-            <span>and</span>
+            <span>and it lies</span>
             <select value={way} onChange={(event) => setWay(event.target.value === '1' ? 1 : -1)}>
-              <option value={1}>away from the house</option>
-              <option value={-1}>towards the house</option>
+              <option value={1}>outwards</option>
+              <option value={-1}>to the house</option>
             </select>
           </label>
         </div>
@@ -100,7 +100,6 @@ function readOff(text: string): Result<Ticks, string> {
   if (text.trim() === '') return { ok: true, value: ticks(0) }
   const read = parseLength(text)
   if (!read.ok) return { ok: false, error: `${read.error.message}; ${read.error.fix}.` }
-  if (read.value < 0)
-    return { ok: false, error: 'A distance has no minus: choose left, or towards the house, beside it.' }
+  if (read.value < 0) return { ok: false, error: 'A distance has no minus: choose the other way beside it.' }
   return read
 }

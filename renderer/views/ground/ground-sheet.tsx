@@ -4,7 +4,6 @@ import {
   diggingTable,
   groundVolumesTable,
   layoutChecksTable,
-  layoutHolesTable,
   layoutStringsTable,
   tubesTable,
 } from '../../../core/papers/index.ts'
@@ -27,16 +26,15 @@ export function GroundSheet() {
         the building official govern.
       </p>
       <HolesTable design={design} />
-      {design.frame.layoutNotes.map((note) => (
-        <p key={note} className="soft">
-          {note}
-        </p>
-      ))}
       <section aria-labelledby="strings-title">
         <h2 id="strings-title">Setting out</h2>
         <GroundTable table={layoutStringsTable(design)} />
-        <GroundTable table={layoutHolesTable(design)} />
         <GroundTable table={layoutChecksTable(design)} />
+        {design.frame.layoutNotes.map((note) => (
+          <p key={note} className="soft">
+            {note}
+          </p>
+        ))}
       </section>
       <section aria-labelledby="soil-title">
         <h2 id="soil-title">In this soil</h2>

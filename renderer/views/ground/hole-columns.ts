@@ -5,7 +5,9 @@ export interface HoleColumn {
   readonly read: (hole: Hole) => string
 }
 
-const PLACES: readonly HoleColumn[] = [
+/** Where each centre lies: its strings, offsets and the diagonals that prove it. */
+export const PLACE_COLUMNS: readonly HoleColumn[] = [
+  { label: 'Strings', read: (hole) => hole.strings },
   { label: 'Along wall', read: (hole) => hole.across },
   { label: 'From wall', read: (hole) => hole.away },
   { label: 'Diagonal, left', read: (hole) => hole.fromLeft },
@@ -23,15 +25,15 @@ const SIZES: readonly HoleColumn[] = [
   { label: 'Post', read: (hole) => hole.post },
 ]
 
-/** Columns of the hole schedule; a size that is the same for every hole is said once instead. */
-export function holeColumns(holes: readonly Hole[]): {
+/** Sizes and loads of each hole; what is the same for every hole is said once instead. */
+export function sizeColumns(holes: readonly Hole[]): {
   readonly columns: readonly HoleColumn[]
   readonly same: readonly string[]
 } {
   const differs = ({ read }: HoleColumn) => new Set(holes.map(read)).size > 1
   const first = holes[0]
   return {
-    columns: [...PLACES, ...SIZES.filter(differs)],
+    columns: SIZES.filter(differs),
     same: first
       ? SIZES.filter((column) => !differs(column)).map(
           ({ label, read }) => `${label.toLowerCase()} ${read(first)}`,

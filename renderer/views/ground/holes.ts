@@ -1,5 +1,5 @@
 import type { Design } from '../../../core/estimate-types.ts'
-import { holeSetOut } from '../../../core/frame/index.ts'
+import { layoutStrings } from '../../../core/ground/index.ts'
 import { footingScheduleTable } from '../../../core/papers/index.ts'
 import { printInches, printLength } from '../../../core/units/index.ts'
 
@@ -10,6 +10,8 @@ export interface Hole {
   readonly number: number
   readonly x: number
   readonly y: number
+  /** the two strings that cross over its centre */
+  readonly strings: string
   readonly across: string
   readonly away: string
   /** from the deck's left and right corners at the wall, to the nearest 1/16 in */
@@ -28,8 +30,8 @@ export interface Hole {
 }
 
 export function holesOf(design: Design): readonly Hole[] {
-  const { frame, job, takeoff } = design
-  const places = new Map(holeSetOut(frame, job).map((hole) => [hole.number, hole]))
+  const { frame, takeoff } = design
+  const places = new Map(layoutStrings(design).crossings.map((hole) => [hole.number, hole]))
   const rows = new Map(footingScheduleTable(design).rows.map((row) => [row.number, row]))
   const volume = new Map(
     takeoff.volumes.concreteEach.map(({ footingId, cubicFeet }) => [footingId, cubicFeet]),
@@ -43,6 +45,7 @@ export function holesOf(design: Design): readonly Hole[] {
       number: footing.number,
       x: footing.x,
       y: footing.y,
+      strings: at?.strings ?? '',
       across: printLength(footing.x),
       away: printLength(footing.y),
       fromLeft: printLength(at?.fromLeftCorner ?? footing.x),

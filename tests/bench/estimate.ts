@@ -1,3 +1,4 @@
+import { checkFrame } from '../../core/checks/index.ts'
 import { compareWidths } from '../../core/compare/index.ts'
 import { auditPlan, planCuts } from '../../core/cutting/index.ts'
 import { design, estimate } from '../../core/estimate.ts'
@@ -43,6 +44,12 @@ process.stdout.write(
 )
 estimate(DEMO_JOB, SAMPLE_BOOK, engine)
 print('job to takeoff', medianTime(25, designed), 20)
+const { job, layout, frame } = designed()
+print(
+  'checks of the deck',
+  medianTime(25, () => checkFrame(job, layout, frame)),
+  10,
+)
 print('first audited plans, all products', medianTime(9, firstPlans), 60)
 print(
   'whole estimate with its proof',

@@ -1,0 +1,66 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { footingLoads } from '../../core/checks/index.ts'
+import { design } from '../../core/design.ts'
+import { analyseBeam, bendingStress, rectangleOf } from '../../core/rules/index.ts'
+import { drawnDeck } from './arbitrary-deck.ts'
+
+/** Pounds within which a sum of reactions is the load: rounding alone. */
+const POUND = 0.01
+
+describe('loads on their way down', () => {
+  it('reach ledger and footings to the last pound: what the posts carry and half the first span is the whole deck', () => {
+    let framed = 0
+    fc.assert(
+      fc.property(drawnDeck, (statement) => {
+        const made = design(statement)
+        if (!made.ok) return
+        framed += 1
+        const { job, layout, frame } = made.value
+        const psf = Math.max(job.site.liveLoad, job.site.snowLoad) + job.site.deadLoad
+        const onFootings = footingLoads(job, layout, frame).reduce((sum, { load }) => sum + load, 0)
+        // by hand, in ticks: joists from the ledger's face to the rim's outer face, half of their first span on it
+        const ledger = job.site.attachment === 'ledger' ? 48 : 0
+        const beam = job.size.depth - job.frame.beams.front.setback
+        const onLedger = ledger > 0 ? ((beam - ledger) / 2) * job.size.width : 0
+        const whole = (job.size.depth - ledger) * job.size.width
+        const pounds = (area: number) => (area / 384 ** 2) * psf
+        expect(Math.abs(onFootings + pounds(onLedger) - pounds(whole))).toBeLessThan(POUND)
+      }),
+    )
+    expect(framed).toBeGreaterThan(20)
+  })
+
+  it('are carried by the joists’ supports in full, whatever spans and cantilevers they have', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 24, max: 240 }),
+        fc.integer({ min: 0, max: 60 }),
+        fc.integer({ min: 0, max: 60 }),
+        fc.double({ min: 0.5, max: 20, noNaN: true }),
+        (span, near, far, load) => {
+          const length = near + span + far
+          const { reactions } = analyseBeam({ length, supports: [near, near + span], stiffness: 1e8 }, [
+            { kind: 'uniform', from: 0, to: length, load },
+          ])
+          expect(Math.abs(reactions.reduce((a, b) => a + b, 0) - load * length)).toBeLessThan(POUND)
+        },
+      ),
+    )
+  })
+
+  it('bend a longer simple span more, so that one that fails fails when longer', () => {
+    const section = rectangleOf('2x8')
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 24, max: 240 }),
+        fc.integer({ min: 1, max: 60 }),
+        fc.double({ min: 0.5, max: 20, noNaN: true }),
+        (span, more, load) => {
+          const stress = (length: number) => bendingStress((load * length ** 2) / 8, section)
+          expect(stress(span + more)).toBeGreaterThan(stress(span))
+        },
+      ),
+    )
+  })
+})

@@ -5,6 +5,7 @@ import type { LpEngine } from '../lp-port.ts'
 import { type PlanOptions, planCuts } from '../plan-cuts.ts'
 import type { Board, CutJob, CutPlan, Infeasible, PlannedJoint, RunPiece } from '../types.ts'
 import type { BoardState } from './board-state.ts'
+import { keepNames } from './keep-names.ts'
 import { inItsMember, remainderOf } from './remainder.ts'
 import { atTheYard, leftAtTheYard, shortestWanted, stockNow } from './stock-now.ts'
 import type { DayState, Lying } from './types.ts'
@@ -76,7 +77,7 @@ export function finish(
     const nothingLeft = left.pieces.length === 0 && left.runs.length === 0
     const planned = nothingLeft ? null : planCuts(restJob, engine, options)
     if (planned !== null && !planned.ok) return planned
-    const rest = planned === null ? null : { job: restJob, plan: planned.value }
+    const rest = planned === null ? null : { job: restJob, plan: keepNames(restJob, plan, planned.value) }
     if (rest !== null) mustBeSound(rest.job, rest.plan)
     const runPieces = [
       ...kept,

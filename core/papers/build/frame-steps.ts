@@ -2,6 +2,7 @@ import { printInches, printLength, ticks } from '../../units/index.ts'
 import { carriers } from '../marking/carriers.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
+import { squareWords } from './square-words.ts'
 
 type Source = PaperSource['estimate']
 
@@ -93,7 +94,7 @@ function joistSteps(estimate: Source): readonly Step[] {
     {
       text: `Set the two end joists, pull the frame square, then the ${count} joists: crown up, tops flush.`,
       notes: [
-        `Square when both diagonals are ${printLength(frame.longDiagonal)}. ${hangers > 0 ? `${hangers} hangers, every hole filled with the nail it is listed for.` : ''}`,
+        `Square: ${squareWords(estimate)}. ${hangers > 0 ? `${hangers} hangers, every hole filled with the nail it is listed for.` : ''}`,
       ],
       cautions: ['Until it is blocked and tied a joist rolls under you: walk on planks.'],
     },

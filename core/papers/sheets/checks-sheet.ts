@@ -1,5 +1,6 @@
 import type { Check } from '../../checks/index.ts'
 import { printInches, printLength } from '../../units/index.ts'
+import { squareWords } from '../build/square-words.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { reviewTable } from '../tables/review-table.ts'
@@ -49,7 +50,7 @@ export function checksSheet(source: PaperSource): Sheet {
 }
 
 function basis({ estimate }: PaperSource): readonly (readonly [string, string])[] {
-  const { job, given, frame } = estimate
+  const { job, given } = estimate
   const { site, size } = job
   const said = (path: string): string =>
     given.includes(path) ? 'stated in the job' : 'the program’s default, to be confirmed'
@@ -60,7 +61,7 @@ function basis({ estimate }: PaperSource): readonly (readonly [string, string])[
     ],
     [
       'Deck',
-      `${printLength(size.width)} × ${printLength(size.depth)}, ${printLength(size.height)} high; ${site.attachment === 'ledger' ? 'on a ledger' : 'freestanding'}; both diagonals ${printLength(frame.longDiagonal)}`,
+      `${printLength(size.width)} × ${printLength(size.depth)}, ${printLength(size.height)} high; ${site.attachment === 'ledger' ? 'on a ledger' : 'freestanding'}; ${squareWords(estimate)}`,
     ],
     ['Lumber', `${job.frame.species} ${job.frame.grade}, ${job.frame.treatment}: ${said('frame.species')}`],
     ['Live load, dead load', `${site.liveLoad} psf, ${site.deadLoad} psf: ${said('site.liveLoad')}`],

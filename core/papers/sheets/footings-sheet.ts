@@ -43,7 +43,7 @@ export function footingsSheet({ estimate }: PaperSource): Sheet {
 
 function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
   const { job } = estimate
-  const { strings, crossings } = layoutStrings(estimate)
+  const { strings } = layoutStrings(estimate)
   const [square, apart] = layoutChecks(estimate)
   const attached = job.site.attachment === 'ledger'
   const wall = attached ? 'the wall' : 'the rear string'
@@ -73,10 +73,9 @@ function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
     { text: `Square to it stretch ${offsets(lines)}, each measured from the left corner on one tape.` },
     {
       text: 'Under each crossing of a capital and a small letter hangs a hole: hold a plumb line to the crossing, drive a pin, write its number on it.',
-      notes: crossings.map(
-        ({ number, strings: at, fromLeftCorner, fromRightCorner }) =>
-          `Hole ${number} at ${at}: ${printLength(fromLeftCorner)} from the left corner, ${printLength(fromRightCorner)} from the right, measured level.`,
-      ),
+      notes: [
+        'Both diagonals of each hole stand in the table of hole centres, measured level: within 1/4 in.',
+      ],
     },
     ...(apart === undefined
       ? []

@@ -1,4 +1,5 @@
 import { printInches, printLength } from '../../units/index.ts'
+import { squareWords } from '../build/square-words.ts'
 import { framingPlan } from '../drawings/framing-plan.ts'
 import type { Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
@@ -21,7 +22,7 @@ export const PLAN_LAYERS: readonly Layer[] = [
 
 /** The framing plan to scale, how to read it, and every member by its mark. */
 export function framingSheet({ estimate }: PaperSource): Sheet {
-  const { job, frame } = estimate
+  const { job } = estimate
   const { species, grade, treatment, joists, postSize } = job.frame
   return {
     id: 'framing',
@@ -39,7 +40,7 @@ export function framingSheet({ estimate }: PaperSource): Sheet {
         rows: [
           [
             'Frame, outside',
-            `${printLength(job.size.width)} × ${printLength(job.size.depth)}; both diagonals ${printLength(frame.longDiagonal)}`,
+            `${printLength(job.size.width)} × ${printLength(job.size.depth)}; ${squareWords(estimate)}`,
           ],
           ['Lumber', `${species} ${grade}, ${treatment}`],
           [

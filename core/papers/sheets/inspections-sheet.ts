@@ -1,4 +1,5 @@
-import { printInches, printLength } from '../../units/index.ts'
+import { printInches } from '../../units/index.ts'
+import { squareWords } from '../build/square-words.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 
@@ -38,7 +39,7 @@ function footingItems({ job, frame }: Source): readonly string[] {
   ]
 }
 
-function framingItems({ job, frame, checks }: Source): readonly string[] {
+function framingItems({ job, frame, layout, checks }: Source): readonly string[] {
   const said = (title: string): readonly string[] =>
     checks.filter((check) => check.title === title).map(({ message }) => message)
   return [
@@ -57,7 +58,7 @@ function framingItems({ job, frame, checks }: Source): readonly string[] {
       ({ mark, plies, size, postIds }) =>
         `Beam ${mark}: ${plies}-${size} on ${postIds.length} posts, ply joints over posts only, full bearing`,
     ),
-    `Frame square: both diagonals ${printLength(frame.longDiagonal)}`,
+    `Frame square: ${squareWords({ layout, frame })}`,
     'Field cuts brushed with preservative; metal galvanised or stainless',
     ...said('Lateral load connection'),
   ]

@@ -76,7 +76,8 @@ function textOf({
     noWrap: true,
     preserveLeadingSpaces: true,
     color: TONES[tone],
-    fontFeatures: FEATURES,
+    // without figures a text that starts at its place may be kerned: the library then keeps what it shaped once
+    ...(anchor === 'start' && !/\d/.test(text) ? {} : { fontFeatures: FEATURES }),
     absolutePosition: { x: left, y: y - ASCENT * size },
   }
 }

@@ -168,4 +168,18 @@ export const TEXTBOOK_CASES: readonly TextbookCase[] = [
       'multiple stock lengths with their own prices, in the form used by Gilmore & Gomory 1961 and Dyckhoff 1981 (S={9,6,5}, D={4,3,2})',
     read: 'data from memory; optimum found by an independent integer program over all maximal patterns, in two engines',
   },
+  {
+    name: 'no-integer-round-up-132',
+    unit: '',
+    stocks: [{ length: 132, cost: 1 }],
+    items: [
+      [44, 2],
+      [33, 3],
+      [12, 6],
+    ],
+    optimum: 3,
+    source:
+      'a small instance whose linear bound, 259/132, does not round up to its optimum; of the kind in M. Fieldhouse, "The duality gap in trim problems" (1990)',
+    read: 'data from memory; optimum by hand: of two boards one would have to hold 44s and 33s of 132 together and the other of 55, which no 44s and 33s make, since all other shares leave more than the 5 there are',
+  },
 ]

@@ -29,6 +29,7 @@ import { checkLedgerEdges } from './ledger-edges.ts'
 import { checkLedgerFasteners } from './ledger-fasteners.ts'
 import { checkLedgerSize } from './ledger-size.ts'
 import { checkLoads } from './loads.ts'
+import { checkOpenings } from './openings.ts'
 import { checkPostEnds } from './post-ends.ts'
 import { checkPostHeights } from './post-height.ts'
 import { checkSlantingRims } from './slanting-rim.ts'
@@ -66,6 +67,7 @@ export function checkFrame(
     ...perGroup(checkConcentratedLoad),
     ...perGroup(checkHangerLoad),
     ...checkSlantingRims(context),
+    ...checkOpenings(context),
     ...checkLedgerBand(context),
     ...perGroup(checkLedgerFasteners),
     ...checkLedgerEdges(context),

@@ -36,7 +36,8 @@ export function frameBlocking(
     const x0 = left.place.centre + d.joist.thickness / 2
     const clear = ticks(right.place.centre - d.joist.thickness / 2 - x0)
     const middle = blockMiddle(d, seen, [left, right], x0 + clear / 2)
-    if (middle === null) continue
+    // two trimmers stand side by side
+    if (middle === null || clear <= 0) continue
     if (clear < LEAST_CLEAR) {
       leftOut.push({ bay, clear })
       continue

@@ -8,6 +8,7 @@ export function connectorsOf(
   joists: readonly PlacedJoist[],
   beams: readonly Beam[],
   posts: readonly Post[],
+  headers: readonly Member[],
 ): readonly Connector[] {
   return [
     ...(joists.some(({ supports }) => supports.some(({ kind }) => kind === 'ledger'))
@@ -22,6 +23,7 @@ export function connectorsOf(
         beam,
       ),
     ),
+    ...atHeaders(job, headers),
     ...atPosts(job, posts),
   ]
 }
@@ -34,8 +36,9 @@ function atLedgers(job: Job, joists: readonly PlacedJoist[]): readonly Connector
     const meets = [place.startsAt, place.endsAt].map(
       (edge) => edge?.board === 'ledger' || edge?.steep === true,
     )
+    const hangs = place.headers.map((header) => header !== null)
     return [0, 1].flatMap((end) =>
-      meets[end] && supports.some(({ kind }) => kind !== 'beam')
+      (meets[end] || hangs[end]) && supports.some(({ kind }) => kind !== 'beam')
         ? [{ member, laps: place.laps[end] === true }]
         : [],
     )
@@ -64,6 +67,20 @@ function atLedgers(job: Job, joists: readonly PlacedJoist[]): readonly Connector
       'Lateral load: two hold-downs of 1,500 lb, one within 24 in of each end (IRC 2021 R507.9.2)',
     ),
   ]
+}
+
+/** One hanger, wide enough for all plies, at each end of a header. */
+function atHeaders(job: Job, headers: readonly Member[]): readonly Connector[] {
+  const first = headers.filter(({ id }) => id.endsWith('-1'))
+  if (first.length === 0) return []
+  const hangers = connector(
+    'joist hanger',
+    job.frame.joists.size,
+    idsOf(first),
+    ['shape.openings'],
+    'One hanger for both plies at each end of a header (common practice, no source)',
+  )
+  return [{ ...hangers, count: 2 * first.length }]
 }
 
 function upliftTies(job: Job, joists: readonly Member[], beam: Beam): Connector {

@@ -1,10 +1,11 @@
 import { sectionOf } from '../data/index.ts'
-import { common, insetBy, type Polygon, twiceArea } from '../geometry/index.ts'
+import { common, insetBy, type Polygon, twiceArea, without } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { ZoneView } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
 import { boundsOf, lengthUp } from './footprint.ts'
+import type { ViewOpening } from './joist-places.ts'
 import { type PlacedJoist, shapeFields } from './joists.ts'
 import type { Member } from './types.ts'
 
@@ -52,6 +53,7 @@ export function frameDecking(
   d: Dimensions,
   view: ZoneView,
   joists: readonly PlacedJoist[],
+  openings: readonly ViewOpening[],
   firstCourse: number,
 ): { readonly courses: readonly Course[]; readonly rows: number; readonly short: Ticks } {
   const { size, gap } = job.decking
@@ -59,7 +61,8 @@ export function frameDecking(
   const cover = coverOf(job, view)
   const bounds = boundsOf(cover)
   const { widths, short } = courseWidths(ticks(Math.round(bounds.y1 - bounds.y0)), board, gap)
-  const isBox = cover.length === 4 && cover.every(({ x, y }) => onBounds(bounds, x, y))
+  const isBox =
+    openings.length === 0 && cover.length === 4 && cover.every(({ x, y }) => onBounds(bounds, x, y))
   let y = bounds.y0
   const courses = widths.flatMap((width, i): readonly Course[] => {
     const y0 = y
@@ -70,7 +73,7 @@ export function frameDecking(
       { x: bounds.x1, y: y0 + width },
       { x: bounds.x0, y: y0 + width },
     ]
-    const parts = isBox ? [strip] : partsOf(strip, cover)
+    const parts = isBox ? [strip] : partsOf(strip, cover, openings)
     return parts.map((shape, part) =>
       courseOf(job, d, view, joists, shape, `${firstCourse + i}${part === 0 ? '' : letter(part)}`),
     )
@@ -79,8 +82,15 @@ export function frameDecking(
 }
 
 /** Least extent of a part of a course that is laid: common practice, no source. */
-function partsOf(strip: Polygon, cover: Polygon): readonly Polygon[] {
-  return common([strip], [cover])
+function partsOf(strip: Polygon, cover: Polygon, openings: readonly ViewOpening[]): readonly Polygon[] {
+  const holes = openings.map(({ x0, y0, x1, y1 }) => [
+    { x: x0, y: y0 },
+    { x: x1, y: y0 },
+    { x: x1, y: y1 },
+    { x: x0, y: y1 },
+  ])
+  const covered = common([strip], [cover])
+  return (holes.length === 0 ? covered : without(covered, holes))
     .filter((shape) => {
       const { x0, x1, y0, y1 } = boundsOf(shape)
       return twiceArea(shape) > 0 && x1 - x0 >= inches(1) && y1 - y0 >= LEAST_COURSE

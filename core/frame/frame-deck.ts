@@ -7,7 +7,7 @@ import {
   type ZoneView,
   zoneView,
 } from '../layout/index.ts'
-import { fail, ok, type Result, type Ticks, ticks } from '../units/index.ts'
+import { fail, inches, ok, printLength, type Result, type Ticks, ticks } from '../units/index.ts'
 import { BeamMarks, beamOf, framePlies, lineLength } from './beams.ts'
 import { type Blocking, frameBlocking } from './blocking.ts'
 import { braceBolts, frameBraces } from './braces.ts'
@@ -17,8 +17,9 @@ import { type Dimensions, dimensionsOf } from './dimensions.ts'
 import { BoardNames, type EdgeBoard, frameLedgers, frameRims } from './edge-boards.ts'
 import { footingFaults, movedPostFaults, postLengthFaults, supportFaults } from './field-faults.ts'
 import { footingUnder } from './footings.ts'
+import { frameHeaders } from './headers.ts'
 import { joistGroups } from './joist-groups.ts'
-import { joistPlaces } from './joist-places.ts'
+import { joistPlaces, type ViewOpening } from './joist-places.ts'
 import { frameJoists, JoistNames, type PlacedJoist } from './joists.ts'
 import { layoutNotes } from './notes.ts'
 import { type PlacedPost, type PostOnBeam, placePosts, postMember, withLength } from './posts.ts'
@@ -44,6 +45,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
       })),
       zones.flatMap(asStretches),
     ),
+    ...openingClashes(zones),
     ...postLengthFaults(job, [...new Set(placed.flatMap(({ posts }) => posts.map(({ post }) => post)))]),
   ]
   if (faults.length > 0) return fail(faults)
@@ -55,6 +57,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
   const joists = zones.flatMap((zone) => zone.joists)
   const boards = zones.flatMap((zone) => zone.boards)
   const courses = zones.flatMap((zone) => zone.courses)
+  const headers = zones.flatMap((zone) => zone.headers)
   const footings = posts.map((post) => footingUnder(job, post))
   const braces = frameBraces(job, d, beams, posts)
   const { width, depth } = job.size
@@ -63,6 +66,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
       ...boards.filter(({ kind }) => kind === 'ledger').flatMap(({ plies }) => plies),
       ...joists.map(({ member }) => member),
       ...boards.filter(({ kind }) => kind === 'rim').flatMap(({ plies }) => plies),
+      ...headers,
       ...carried.flatMap((one) => one.plies),
       ...carried.flatMap((one) => one.blocking.blocks),
       ...posts.map((post) => postMember(job, d, post, beamById.get(post.beamId) ?? straight)),
@@ -72,7 +76,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
     beams,
     posts,
     footings,
-    connectors: [...connectorsOf(job, joists, beams, posts), ...braceBolts(braces)],
+    connectors: [...connectorsOf(job, joists, beams, posts, headers), ...braceBolts(braces)],
     runs: [
       ...zones.flatMap(edgeRuns),
       ...carried.map((one) => beamRun(job, one.beam, one.plies, one.posts)),
@@ -112,6 +116,8 @@ interface FramedZone {
   readonly view: ZoneView
   readonly joists: readonly PlacedJoist[]
   readonly boards: readonly EdgeBoard[]
+  readonly openings: readonly ViewOpening[]
+  readonly headers: readonly Member[]
   readonly courses: readonly Course[]
   readonly short: Ticks
 }
@@ -123,7 +129,15 @@ function frameZones(job: Job, d: Dimensions, layout: Layout): readonly FramedZon
   return layout.zones.map((zone): FramedZone => {
     const view = zoneView(job, zone)
     const across = layout.outline.map((corner) => view.turned(corner).x)
-    const places = joistPlaces(job, view, [Math.min(...across), Math.max(...across)], d.joist.thickness)
+    const openings = zone.openings.map((opening): ViewOpening => {
+      const [a, b] = [
+        view.turned({ x: opening.x0, y: opening.y0 }),
+        view.turned({ x: opening.x1, y: opening.y1 }),
+      ]
+      return { number: opening.number, x0: a.x, y0: a.y, x1: b.x, y1: b.y }
+    })
+    const extent = [Math.min(...across), Math.max(...across)] as const
+    const places = joistPlaces(job, view, extent, d.joist.thickness, openings)
     const ledgers = frameLedgers(job, d, view, boardNames)
     // a rim names the joists that end at it, and they name it as what their length ends at
     const rimIds = frameRims(job, d, view, () => [], boardNames.copy())
@@ -134,18 +148,43 @@ function frameZones(job: Job, d: Dimensions, layout: Layout): readonly FramedZon
     const joists = frameJoists(job, d, { view, supports: zone.supports }, places, ids, joistNames)
     const joistsAt = (edge: ViewEdge) => meeting(joists, edge).map(({ member }) => member.id)
     const rims = frameRims(job, d, view, joistsAt, boardNames)
-    const decking = frameDecking(job, d, view, joists, firstCourse)
+    const decking = frameDecking(job, d, view, joists, openings, firstCourse)
     firstCourse += decking.rows
     return {
       id: zone.id,
       view,
       joists,
       boards: [...ledgers, ...rims],
+      openings,
+      headers: frameHeaders(job, d, view, openings, joists),
       courses: decking.courses,
       short: decking.short,
     }
   })
 }
+
+/** Openings whose trimmers or headers would lie where an end joist goes on from a step of the outline. */
+function openingClashes(zones: readonly FramedZone[]): readonly Fault[] {
+  return zones.flatMap(({ openings, joists }) =>
+    openings.flatMap(({ number, x0, x1, y0, y1 }): readonly Fault[] => {
+      const beside = joists.some(
+        ({ place, from, to }) =>
+          place.end && from < y1 && to > y0 && place.centre > x0 - CLASH && place.centre < x1 + CLASH,
+      )
+      if (!beside) return []
+      return [
+        {
+          path: 'shape.openings',
+          message: `opening ${number} lies across or beside an end joist that goes on from a step of the outline`,
+          fix: `leave ${printLength(CLASH)} between it and the line of the step`,
+        },
+      ]
+    }),
+  )
+}
+
+/** Two trimmers and the room beside them. */
+const CLASH = inches(6)
 
 /** Joists that start or end at an edge. */
 function meeting(joists: readonly PlacedJoist[], edge: ViewEdge): readonly PlacedJoist[] {

@@ -1,6 +1,6 @@
 import { insetBy, type Stretch, type StripPart, stripParts } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
-import type { ViewEdge, ZoneView } from '../layout/index.ts'
+import { isBlunt, type ViewEdge, type ZoneView } from '../layout/index.ts'
 import { inches } from '../units/index.ts'
 
 /** Least distance of a joist's centre from an end joist's: common practice, no source. */
@@ -14,9 +14,30 @@ export interface JoistPlace {
   /** the edges of the view at which it starts and ends; null at a step of the outline */
   readonly startsAt: ViewEdge | null
   readonly endsAt: ViewEdge | null
+  /** doubled beside an opening, whose headers it carries */
+  readonly trimmer: boolean
+  /** ids of the headers at which it starts and ends, beside an opening */
+  readonly headers: readonly [string | null, string | null]
   /** its end laps the end of a ledger that it stands beside, instead of hanging from it */
   readonly laps: readonly [boolean, boolean]
 }
+
+/** An opening as its zone is seen along the joists; its headers lie before and after it. */
+export interface ViewOpening {
+  readonly number: number
+  readonly x0: number
+  readonly y0: number
+  readonly x1: number
+  readonly y1: number
+}
+
+/** The two headers of an opening: where joists end before it, and where they go on after it. */
+export function headerIds({ number }: ViewOpening): readonly [string, string] {
+  return [`header-${number}a`, `header-${number}b`]
+}
+
+/** Headers and trimmers are doubled: IRC 2021 R502.10 asks it of longer ones; here of all. */
+export const OPENING_PLIES = 2
 
 interface Shape {
   readonly view: ZoneView
@@ -37,19 +58,29 @@ export function joistPlaces(
   view: ZoneView,
   extent: readonly [number, number],
   thickness: number,
+  openings: readonly ViewOpening[] = [],
 ): readonly JoistPlace[] {
   const bands = (ledgers: boolean) =>
     view.edges.map(({ role, board, width }) =>
       role === 'side' || (board === 'ledger' && !ledgers) ? 0 : width,
     )
+  const count = view.edges.length
+  const besideSide = (i: number) => {
+    const meet = [view.edges[(i + count - 1) % count], view.edges[i]]
+    return (
+      isBlunt(view, i) &&
+      meet.some((edge) => edge?.board === 'end joist') &&
+      meet.some((edge) => edge?.board === 'rim')
+    )
+  }
   const shape: Shape = {
     view,
     thickness,
-    inner: insetBy(view.polygon, bands(true)),
-    toWall: insetBy(view.polygon, bands(false)),
+    inner: insetBy(view.polygon, bands(true), besideSide),
+    toWall: insetBy(view.polygon, bands(false), besideSide),
   }
-  const ends = endJoists(shape)
-  const inner = innerJoists(job, shape, ends, extent)
+  const ends = [...endJoists(shape), ...openings.flatMap((opening) => trimmers(shape, opening))]
+  const inner = innerJoists(job, shape, ends, extent).flatMap((place) => partedBy(place, openings, thickness))
   return [...ends.filter((one) => one.place !== null).flatMap((one) => one.place ?? []), ...inner].sort(
     (a, b) => a.centre - b.centre || a.part.left.low - b.part.left.low,
   )
@@ -89,6 +120,54 @@ function endJoists(shape: Shape): readonly EndLine[] {
     }
   }
   return lines
+}
+
+/** Two joists on either side of an opening, along the whole of their line. */
+function trimmers(shape: Shape, { x0, x1, y0, y1 }: ViewOpening): readonly EndLine[] {
+  const places = Array.from({ length: OPENING_PLIES }, (_, i) => (i + 0.5) * shape.thickness)
+  return [...places.map((off) => x0 - off), ...places.map((off) => x1 + off)].flatMap((centre) =>
+    partsAt(shape, centre)
+      .filter((part) => overlaps(extentOf(part), { low: y0, high: y1 }))
+      .map((part) => ({
+        centre,
+        ...extentOf(part),
+        place: { ...placeOf(shape, centre, part, false), trimmer: true },
+      })),
+  )
+}
+
+/** A joist that an opening cuts in two, each part ending at a header. */
+function partedBy(
+  place: JoistPlace,
+  openings: readonly ViewOpening[],
+  thickness: number,
+): readonly JoistPlace[] {
+  const { low, high } = extentOf(place.part)
+  const opening = openings.find(
+    ({ x0, x1, y0, y1 }) => place.centre > x0 && place.centre < x1 && low < y0 && high > y1,
+  )
+  if (opening === undefined) return [place]
+  const header = OPENING_PLIES * thickness
+  const [before, after] = headerIds(opening)
+  const { left, right } = place.part
+  const until = opening.y0 - header
+  const from = opening.y1 + header
+  const first: JoistPlace = {
+    ...place,
+    part: { left: { ...left, high: until }, right: { ...right, high: until } },
+    endsAt: null,
+    headers: [place.headers[0], before],
+    laps: [place.laps[0], false],
+  }
+  const second: JoistPlace = {
+    ...place,
+    part: { left: { ...left, low: from }, right: { ...right, low: from } },
+    startsAt: null,
+    headers: [after, place.headers[1]],
+    laps: [false, place.laps[1]],
+  }
+  // a second opening further along may cut the rest again
+  return [first, ...partedBy(second, openings, thickness)]
 }
 
 /** An end joist laps the end of the ledger at its edge's corner: common practice, no source. */
@@ -131,8 +210,8 @@ function innerJoists(
     const centre = start + way * step
     for (const part of partsAt(shape, centre)) {
       const reach = extentOf(part)
-      const near = ends.find((end) => overlaps(end, reach) && Math.abs(end.centre - centre) < CLOSING_BAY)
-      if (near === undefined) {
+      const near = nearestOf(ends, reach, centre)
+      if (near === null) {
         put(centre, part)
         continue
       }
@@ -157,6 +236,16 @@ function innerJoists(
 
 function lineOf({ centre, part }: JoistPlace) {
   return { centre, ...extentOf(part) }
+}
+
+/** The nearest line that a joist would stand too near to. */
+function nearestOf(ends: readonly EndLine[], reach: Span, centre: number): EndLine | null {
+  const off = (end: EndLine) => Math.abs(end.centre - centre)
+  const near = ends.filter((end) => overlaps(end, reach) && off(end) < CLOSING_BAY)
+  return near.reduce<EndLine | null>(
+    (best, end) => (best === null || off(end) < off(best) ? end : best),
+    null,
+  )
 }
 
 /** Centre of the line nearest to a place on one side of it, among those that stand beside a reach. */
@@ -187,6 +276,8 @@ function placeOf({ view, inner }: Shape, centre: number, part: StripPart, end: b
     part,
     startsAt: edgeOf(part.left.lowEdge) ?? edgeOf(part.right.lowEdge),
     endsAt: edgeOf(part.left.highEdge) ?? edgeOf(part.right.highEdge),
+    trimmer: false,
+    headers: [null, null],
     laps: [false, false],
   }
 }

@@ -24,6 +24,7 @@ export interface Zoned {
 /** Numbers joists and end joists through the whole deck. */
 export class JoistNames {
   #inner = 0
+  #trimmers = 0
   #left = false
   #right = false
   #further = 2
@@ -31,6 +32,11 @@ export class JoistNames {
   inner() {
     this.#inner += 1
     return { id: `joist-${this.#inner}`, mark: `J${this.#inner}`, role: 'joist' as const }
+  }
+
+  trimmer() {
+    this.#trimmers += 1
+    return { id: `trimmer-${this.#trimmers}`, mark: `T${this.#trimmers}`, role: 'joist' as const }
   }
 
   /** The deck's first end joist and the last one of the same zone say their side, the others are numbered. */
@@ -66,7 +72,7 @@ export function frameJoists(
       supports,
       ...loaded(zone.view, place),
       member: {
-        ...(place.end ? names.end(place === ends[0], place === ends.at(-1)) : names.inner()),
+        ...nameOf(place, names, ends),
         product: productOf(job, d.joist.size),
         ripTo: null,
         ...boardOf(zone.view, place, d),
@@ -75,6 +81,11 @@ export function frameJoists(
       },
     }
   })
+}
+
+function nameOf(place: JoistPlace, names: JoistNames, ends: readonly JoistPlace[]) {
+  if (place.trimmer) return names.trimmer()
+  return place.end ? names.end(place === ends[0], place === ends.at(-1)) : names.inner()
 }
 
 function boardOf(view: ZoneView, { centre, part }: JoistPlace, d: Dimensions): Placed {
@@ -126,7 +137,7 @@ function supportsOf(
     .filter((one, i, sorted) => i === 0 || one.kind !== 'beam' || one.at - (sorted[i - 1]?.at ?? 0) > 1)
 }
 
-/** A rim from which a joist hangs, where it starts or ends at a steep edge; a joist that hangs at one end may at both. */
+/** A header beside an opening, or a rim from which a joist hangs, where it starts or ends at a steep edge; a joist that hangs at one end may at both. */
 function headersOf(
   view: ZoneView,
   place: JoistPlace,
@@ -136,7 +147,9 @@ function headersOf(
     { edge: place.startsAt, at: Math.max(place.part.left.low, place.part.right.low) },
     { edge: place.endsAt, at: Math.min(place.part.left.high, place.part.right.high) },
   ]
-  return ends.flatMap(({ edge, at }): readonly JoistSupport[] => {
+  return ends.flatMap(({ edge, at }, end): readonly JoistSupport[] => {
+    const header = place.headers[end === 0 ? 0 : 1]
+    if (header !== null) return [{ id: `${header}-1`, kind: 'header', at, half: 0, skew: 0 }]
     const id = edge === null ? undefined : boards.get(edge.index)
     if (edge === null || !edge.steep || id === undefined) return []
     const { from, to } = edgeAt(view.polygon, view.edges.indexOf(edge))
@@ -185,10 +198,11 @@ function endCause(job: Job, place: JoistPlace, boards: ReadonlyMap<number, strin
 }
 
 /** What is taken off a joist's length at its two ends. */
-function boardWords({ startsAt, endsAt }: JoistPlace): string {
-  const boards = [startsAt, endsAt].flatMap((edge) =>
+function boardWords({ startsAt, endsAt, headers }: JoistPlace): string {
+  const boards: string[] = [startsAt, endsAt].flatMap((edge) =>
     edge === null || edge.board === 'none' ? [] : [edge.board],
   )
+  boards.push(...headers.flatMap((header) => (header === null ? [] : ['header'])))
   const [first, second] = boards
   if (first === undefined) return 'nothing, for it ends at the zone beside'
   if (second === undefined) return first

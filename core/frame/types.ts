@@ -22,6 +22,7 @@ export type Role =
   | 'joist'
   | 'end joist'
   | 'rim'
+  | 'header'
   | 'beam ply'
   | 'blocking'
   | 'knee brace'

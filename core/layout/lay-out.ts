@@ -2,6 +2,7 @@ import { twiceArea } from '../geometry/index.ts'
 import { type Fault, isRectangle, type Job } from '../job/index.ts'
 import { fail, ok, type Result, TICKS_PER_FOOT } from '../units/index.ts'
 import { layoutFaults } from './field-faults.ts'
+import { openingFaults, openingsOf, zoneOf } from './openings.ts'
 import { outlineOf } from './outline.ts'
 import { outlineFaults } from './outline-faults.ts'
 import { ringFaults, roomFaults } from './room-faults.ts'
@@ -28,7 +29,14 @@ export function layOut(job: Job): Result<Layout, readonly Fault[]> {
     ),
   ]
   if (misfits.length > 0) return fail(misfits)
-  const zones = parts.map((zone) => ({ ...zone, supports: supportLines(job, zone, names) }))
+  const supported = parts.map((zone) => ({ ...zone, supports: supportLines(job, zone, names) }))
+  const openings = openingsOf(job)
+  const misplaced = openingFaults(openings, supported)
+  if (misplaced.length > 0) return fail(misplaced)
+  const zones = supported.map((zone) => ({
+    ...zone,
+    openings: openings.filter((opening) => zoneOf(opening, supported) === zone),
+  }))
   return ok({
     outline: outline.corners,
     edges: outline.edges,

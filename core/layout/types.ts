@@ -51,6 +51,15 @@ export interface SlantCut {
   readonly meets: string | null
 }
 
+/** A hole in the frame, for a chimney or a tree. */
+export interface Opening {
+  readonly number: number
+  readonly x0: Ticks
+  readonly y0: Ticks
+  readonly x1: Ticks
+  readonly y1: Ticks
+}
+
 /** A region framed one way. */
 export interface Zone {
   readonly id: string
@@ -60,6 +69,7 @@ export interface Zone {
   /** the way its joists run: away from the house (along y) or along it */
   readonly joists: 'away' | 'along'
   readonly supports: readonly SupportLine[]
+  readonly openings: readonly Opening[]
 }
 
 export interface Layout {

@@ -1,6 +1,6 @@
 import { sectionOf } from '../data/index.ts'
 import type { BandEnd, PlanePoint, Polygon, Segment } from '../geometry/index.ts'
-import { edgeAt, turn } from '../geometry/index.ts'
+import { edgeAt, lengthOf, turn } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import { type Ticks, ticks } from '../units/index.ts'
 import { isSteep } from './beam-lines.ts'
@@ -70,20 +70,44 @@ function boardAt({ kind, seam }: ZoneEdge, role: ViewEdge['role']): ViewEdge['bo
 const RANK: { readonly [board in ViewEdge['board']]: number } = { rim: 3, 'end joist': 2, ledger: 1, none: 0 }
 
 /** How the board along an edge ends at the edge's start and at its end. */
-export function boardEnds({ polygon, edges }: ZoneView, index: number): readonly [BandEnd, BandEnd] {
-  const own = edges[index]
-  const count = edges.length
-  const before = edges[(index + count - 1) % count]
-  const after = edges[(index + 1) % count]
-  const edge = edgeAt(polygon, index)
-  const start = turn(edgeAt(polygon, index - 1).from, edge.from, edge.to)
-  const end = turn(edge.from, edge.to, edgeAt(polygon, index + 1).to)
-  return [cornerOf(own, before, start), cornerOf(own, after, end)]
+export function boardEnds(view: ZoneView, index: number): readonly [BandEnd, BandEnd] {
+  const count = view.edges.length
+  const own = view.edges[index]
+  return [
+    cornerOf(own, view.edges[(index + count - 1) % count], cornerTurn(view, index)),
+    cornerOf(own, view.edges[(index + 1) % count], cornerTurn(view, index + 1)),
+  ]
 }
 
-function cornerOf(own: ViewEdge | undefined, other: ViewEdge | undefined, turns: number): BandEnd {
-  if (own === undefined || other === undefined || turns <= 0) return { kind: 'square' }
-  const ahead = RANK[own.board] - RANK[other.board]
-  if (ahead > 0) return { kind: 'covers' }
-  return ahead < 0 ? { kind: 'butts', width: other.width } : { kind: 'mitred' }
+/** Whether boards are mitred at the corner where an edge starts, for it is nearly straight. */
+export function isBlunt(view: ZoneView, index: number): boolean {
+  const { left, ahead } = cornerTurn(view, index)
+  return left > 0 && ahead > BLUNT
+}
+
+/** At a corner that turns by less than 40 degrees a board cannot cover its neighbour's end: common practice, no source. */
+const BLUNT = Math.cos((40 * Math.PI) / 180)
+
+/** How the way turns at the corner where an edge starts: sine (positive: out) and cosine. */
+function cornerTurn({ polygon }: ZoneView, index: number): { readonly left: number; readonly ahead: number } {
+  const before = edgeAt(polygon, index - 1)
+  const after = edgeAt(polygon, index)
+  const size = lengthOf(before) * lengthOf(after)
+  const dot =
+    (before.to.x - before.from.x) * (after.to.x - after.from.x) +
+    (before.to.y - before.from.y) * (after.to.y - after.from.y)
+  return { left: turn(before.from, after.from, after.to) / size, ahead: dot / size }
+}
+
+function cornerOf(
+  own: ViewEdge | undefined,
+  other: ViewEdge | undefined,
+  { left, ahead }: ReturnType<typeof cornerTurn>,
+): BandEnd {
+  if (own === undefined || other === undefined || left <= 0) return { kind: 'square' }
+  const higher = RANK[own.board] - RANK[other.board]
+  // a ledger's end is lapped whatever the angle
+  const rims = [own, other].some(({ board }) => board === 'rim')
+  if (higher === 0 || (ahead > BLUNT && rims && other.board !== 'none')) return { kind: 'mitred' }
+  return higher > 0 ? { kind: 'covers' } : { kind: 'butts', width: other.width }
 }

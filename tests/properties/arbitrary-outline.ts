@@ -88,14 +88,19 @@ export function outlineText(corners: Corners): string {
   return corners.map(([x, y]) => `${x}, ${y}`).join('; ')
 }
 
-/** Jobs of any outline, on ledgers and free, framed either way, some in two zones. */
+/** Nothing that many times as often as something. */
+function seldom<T>(arbitrary: fc.Arbitrary<T>, nothing: number): fc.Arbitrary<T | null> {
+  return fc.oneof({ weight: nothing, arbitrary: fc.constant(null) }, { weight: 1, arbitrary })
+}
+
+/** Jobs of any outline, on ledgers and free, framed either way, some in two zones or with an opening. */
 export const anyShapedStatement: fc.Arbitrary<JobStatement> = fc
   .record({
     corners: anyCorners,
     attachment: fc.constantFrom('ledger', 'ledger', 'freestanding'),
-    walls: fc.option(fc.array(fc.integer({ min: 1, max: 8 }), { minLength: 1, maxLength: 3 })),
+    walls: seldom(fc.array(fc.integer({ min: 1, max: 8 }), { minLength: 1, maxLength: 3 }), 2),
     joists: fc.constantFrom('away', 'away', 'along'),
-    zone: fc.option(
+    zone: seldom(
       fc.record({
         x: fc.constantFrom(0, 60, 120),
         y: fc.constantFrom(0, 48),
@@ -103,7 +108,11 @@ export const anyShapedStatement: fc.Arbitrary<JobStatement> = fc
         depth: length(48, 200),
         joists: fc.constantFrom('along', 'away'),
       }),
-      { freq: 3 },
+      3,
+    ),
+    opening: seldom(
+      fc.record({ x: length(14, 200), y: length(14, 120), width: length(12, 60), depth: length(12, 60) }),
+      3,
     ),
     size: fc.constantFrom('2x8', '2x10', '2x12'),
     spacing: fc.constantFrom(12, 16, 24),
@@ -121,6 +130,10 @@ export const anyShapedStatement: fc.Arbitrary<JobStatement> = fc
         any.zone === null
           ? ''
           : `${any.zone.x}, ${any.zone.y}, ${any.zone.width}, ${any.zone.depth}: ${any.zone.joists}`,
+      openings:
+        any.opening === null
+          ? ''
+          : `${any.opening.x}, ${any.opening.y}, ${any.opening.width}, ${any.opening.depth}`,
     },
     size: { height: '60 in' },
     site: { attachment: any.attachment },

@@ -94,7 +94,9 @@ export function Sill() {
         }
       />
       <Figure why="hours" label="Crew hours" value={figures ? printHours(figures.crewHours) : nothing} />
-      <Working kind="estimate" what="Cutting and pricing." />
+      <div className="sill-working">
+        <Working kind="estimate" what="Cutting and pricing." />
+      </div>
       {failure !== null && (
         <p className="sill-failure" role="alert">
           ▲ {failure}

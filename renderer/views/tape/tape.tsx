@@ -5,6 +5,7 @@ import type { PriceBook } from '../../../core/pricing/index.ts'
 import { inches, printLength, type Ticks, ticks } from '../../../core/units/index.ts'
 import { useSize } from '../../drawing/use-size.ts'
 import { nudged } from '../../state/field-value.ts'
+import { plural } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { TAPE_STEP, WIDTH } from '../../state/tape-range.ts'
 import { useField } from '../bench/use-field.ts'
@@ -129,7 +130,7 @@ export function Tape({
         {tape.running && (
           <span className="tape-state">
             {' '}
-            · filling in, {tape.rows.length} widths so far{' '}
+            · filling in, {plural(tape.rows.length, 'width')} so far{' '}
             <button type="button" className="link" onClick={() => session.stopTask('widths')}>
               Stop here
             </button>
@@ -138,7 +139,7 @@ export function Tape({
         {tape.stopped && (
           <span className="tape-state">
             {' '}
-            · stopped after {tape.rows.length} widths; the next edit goes on
+            · stopped after {plural(tape.rows.length, 'width')}; the next edit goes on
           </span>
         )}
         {tape.failed !== null && <span className="tape-state tape-failed"> · ▲ {tape.failed}</span>}

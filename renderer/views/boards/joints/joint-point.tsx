@@ -42,7 +42,7 @@ export function JointPoint({ run, point }: { readonly run: FrameRun; readonly po
         {state !== 'refused' && (known === undefined || known.state === 'failed') && (
           <button
             type="button"
-            className="button"
+            className="link"
             onClick={() => void session.explainJoints(run.id, [at])}
             aria-label={`${state === 'made' ? 'What does it save' : 'What would it cost'}: ${run.label}, ${label}`}
           >

@@ -3,7 +3,7 @@ import { type CutListAnswer, type CutListRequest, runCutList } from '../../core/
 import type { JointReason } from '../../core/cutting/index.ts'
 import { estimate } from '../../core/estimate.ts'
 import type { Estimate, EstimateResult } from '../../core/estimate-types.ts'
-import { type GroundAsked, groundReport } from '../../core/ground/index.ts'
+import { type GroundAsked, groundReport, type TubePlan, tubePlan } from '../../core/ground/index.ts'
 import {
   type Fault,
   type FieldPath,
@@ -25,6 +25,8 @@ import { loadEngine } from '../workers/lp/index.ts'
 export interface Calculations {
   ground(statement: JobStatement, book: PriceBook, asked: GroundAsked): ReturnType<typeof groundReport>
   estimate(statement: JobStatement, book: PriceBook): EstimateResult
+  /** which bought piece each form tube is cut from; null where the book does not sell it */
+  tubes(estimate: Estimate, book: PriceBook): TubePlan | null
   /** what the joints of its framing save */
   framingJoints(estimate: Estimate, book: PriceBook): readonly JointReason[]
   /** what each wish on the cutting costs, by its key */
@@ -44,6 +46,10 @@ export async function loadCalculations(): Promise<Calculations> {
   return {
     ground: (statement, book, asked) => groundReport(statement, book, engine, asked),
     estimate: (statement, book) => estimate(statement, book, engine),
+    tubes: (made, book) => {
+      const planned = tubePlan(made, book, engine)
+      return planned?.ok === true ? planned.value : null
+    },
     framingJoints: (made, book) => framingJoints(made, book, engine),
     wishPrices: (statement, made, book) =>
       new Map(

@@ -1,5 +1,6 @@
 import type { AppInfo, MethodName, Methods } from '../../shared/contract/index.ts'
 import type { Pool, Task } from '../workers/index.ts'
+import type { Everything } from './everything.ts'
 import { fileNameFor } from './job-name.ts'
 import type { JobService } from './job-service.ts'
 import type { KeptCutList } from './kept-cut-list.ts'
@@ -21,6 +22,7 @@ export interface Parts {
   readonly info: Omit<AppInfo, 'bookName' | 'bookDate'>
   readonly jobs: JobService
   readonly rack: Rack
+  readonly everything: Everything
   readonly cutList: KeptCutList
   readonly pool: Pool
   readonly prices: Prices
@@ -29,7 +31,17 @@ export interface Parts {
 }
 
 /** Every method of the contract on one page. */
-export function methodTable({ info, jobs, rack, pool, prices, papers, emit, cutList }: Parts): MethodTable {
+export function methodTable({
+  info,
+  jobs,
+  rack,
+  everything,
+  pool,
+  prices,
+  papers,
+  emit,
+  cutList,
+}: Parts): MethodTable {
   /** tells every window how far a named task is; only its own takes notice */
   const watching = (task: string | undefined): Task =>
     task === undefined ? {} : { task, onProgress: (progress) => emit('work.progress', { task, progress }) }
@@ -44,6 +56,13 @@ export function methodTable({ info, jobs, rack, pool, prices, papers, emit, cutL
     'jobs.open': { mutating: true, run: jobs.open },
     'jobs.create': { mutating: true, run: jobs.create },
     'jobs.save': { mutating: true, run: jobs.save },
+    'jobs.versions': { mutating: false, run: jobs.versions },
+    'jobs.version': { mutating: false, run: jobs.version },
+    'jobs.remove': { mutating: true, run: jobs.remove },
+    'jobs.bringBack': { mutating: true, run: jobs.bringBack },
+    'jobs.removed': { mutating: false, run: jobs.removed },
+    'everything.export': { mutating: false, run: everything.file },
+    'everything.import': { mutating: true, run: everything.take },
     'prices.current': { mutating: false, run: prices.inUse },
     'prices.import': { mutating: true, run: prices.take },
     'prices.useSample': { mutating: true, run: prices.useSample },
@@ -136,7 +155,13 @@ export function methodTable({ info, jobs, rack, pool, prices, papers, emit, cutL
         const result = await pool.estimate({ statement, book, rack: rack.onHand(jobId), givesWay: false })
         const priced = mustBePriced(result, 'There is no workbook yet')
         const { makeWorkbook } = await import('../exports/workbook/index.ts')
-        const bytes = await makeWorkbook(priced, book)
+        const ground = await pool.groundSheet({
+          statement,
+          book,
+          rack: rack.onHand(jobId),
+          found: null,
+        })
+        const bytes = await makeWorkbook(priced, book, ground.ok ? ground.ground.tubes : null)
         return { fileName: fileNameFor(statement, 'xlsx'), base64: Buffer.from(bytes).toString('base64') }
       },
     },

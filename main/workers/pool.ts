@@ -68,6 +68,8 @@ export interface Pool {
   sizeIt(wanted: SizingWanted, task?: Task): Promise<SizingResult>
   planTheRest(wanted: RestWanted, task?: Task): Promise<RestAnswer>
   ground(wanted: GroundWanted): Promise<GroundResult>
+  /** the same for a paper: an edit in the window does not stop it */
+  groundSheet(wanted: GroundWanted): Promise<GroundResult>
   wishPrice(wanted: WishWanted, task?: Task): Promise<WishPrice>
   explainJoints(wanted: JointsWanted, task?: Task): Promise<readonly JointReason[]>
   /** ends a task; its answer is what it has by then. @returns whether it ran */
@@ -98,11 +100,14 @@ export function createPool(options: { readonly workerPath: string; readonly pati
     request: (id, wanted) => ({ kind: 'rest', id, ...wanted }),
     answer: (answer) => (answer.kind === 'rest' ? { value: answer.answer } : null),
   })
-  const grounds = new LatestRun<GroundWanted, GroundResult>({
-    ...options,
-    request: (id, wanted) => ({ kind: 'ground', id, ...wanted }),
-    answer: (answer) => (answer.kind === 'ground' ? { value: answer.result } : null),
-  })
+  const groundRun = () =>
+    new LatestRun<GroundWanted, GroundResult>({
+      ...options,
+      request: (id, wanted) => ({ kind: 'ground', id, ...wanted }),
+      answer: (answer) => (answer.kind === 'ground' ? { value: answer.result } : null),
+    })
+  const grounds = groundRun()
+  const groundSheets = groundRun()
   const wishes = new LatestRun<WishWanted, WishPrice>({
     ...options,
     request: (id, wanted) => ({ kind: 'wish', id, ...wanted }),
@@ -113,7 +118,7 @@ export function createPool(options: { readonly workerPath: string; readonly pati
     request: (id, wanted) => ({ kind: 'joints', id, ...wanted }),
     answer: (answer) => (answer.kind === 'joints' ? { value: answer.reasons } : null),
   })
-  const latest = [cutLists, sizings, rests, grounds, wishes, joints]
+  const latest = [cutLists, sizings, rests, grounds, groundSheets, wishes, joints]
   const results = new Recent<EstimateResult>(ESTIMATES_KEPT)
   const kept = new KeptRows(DECKS_KEPT)
 
@@ -156,6 +161,7 @@ export function createPool(options: { readonly workerPath: string; readonly pati
     sizeIt: (wanted, task) => sizings.run(wanted, task),
     planTheRest: (wanted, task) => rests.run(wanted, task),
     ground: (wanted) => grounds.run(wanted),
+    groundSheet: (wanted) => groundSheets.run(wanted),
     wishPrice: (wanted, task) => wishes.run(wanted, task),
     explainJoints: (wanted, task) => joints.run(wanted, task),
     stop: (task) =>

@@ -127,6 +127,13 @@ describe('through every door the same answer comes to', () => {
       result: { ok: true, sized: { work: { proven: true } } },
     })
   })
+  test('ground.run, with a hole that was found off', async () => {
+    const found = { post: 2, dx: ticks(64), dy: ticks(0), barred: false }
+    expect(await same('ground.run', { statement, found })).toMatchObject({
+      ok: true,
+      ground: { found: { at: found, options: expect.arrayContaining([]) } },
+    })
+  })
   test('cutlist.run, planned and refused', async () => {
     const saw = { kerf: ticks(4), endTrim: ticks(0) }
     const text = 'Qty,Length,Mark\n4,9 ft,J1\n'
@@ -252,6 +259,7 @@ describe('through every door the same refusal comes to', () => {
     ['prices.import', {}, 'bad-input'],
     ['estimate.run', 'a text', 'bad-input'],
     ['sizing.run', { edit: 1, statement: {}, held: ['size.width'] }, 'bad-input'],
+    ['ground.run', { statement: {}, found: { post: 0, dx: 1, dy: 0, barred: false } }, 'bad-input'],
     ['cutlist.run', { text: '9 ft', kerf: -1, endTrim: 0 }, 'bad-input'],
     ['cutlist.run', { text: '9 ft', kerf: 4, endTrim: 0, columns: ['width'] }, 'bad-input'],
     ['day.replan', { statement: {}, planId: 'x', day: { bought: 'some' } }, 'bad-input'],

@@ -36,7 +36,7 @@ test('a hole found off is asked about in the window, each way with its cost, and
   await settled(page)
   expect(await dollars(page, 'Cost')).not.toBe(before)
   await page.getByText('Noted on site').click()
-  await expect(page.getByLabel('Holes found off, and what was done')).toHaveValue(
+  await expect(page.getByRole('textbox', { name: 'Holes found off, and what was done' })).toHaveValue(
     '3: shift the base, 3" right',
   )
 
@@ -95,7 +95,12 @@ test('cautions stand with the soil, and concrete by the truck is priced in place
   test.setTimeout(90_000)
   await open(page, program.link)
   await place(page, 'Ground').click()
-  await expect(page.getByText(/Have utilities marked before digging/).first()).toBeVisible()
+  await expect(
+    page
+      .getByRole('main')
+      .getByText(/Have utilities marked before digging/)
+      .first(),
+  ).toBeVisible()
   await expect(page.getByRole('region', { name: 'In this soil' })).toContainText('Dig to')
   const before = await dollars(page, 'Cost')
   await page.getByLabel('Concrete bought as').selectOption('ready-mix')

@@ -30,7 +30,11 @@ export async function runEstimate(
   }
   if (xlsx !== null) {
     const { makeWorkbook } = await import('../../app/workbook.ts')
-    const written = writeWhole(xlsx, await makeWorkbook(estimate, book), 'replace')
+    const written = writeWhole(
+      xlsx,
+      await makeWorkbook(estimate, book, calculations.tubes(estimate, book)),
+      'replace',
+    )
     if (!written.ok) {
       output.warn(`${written.error}\n`)
       return 2

@@ -1,8 +1,10 @@
+import type { TubePlan } from '../../../core/ground/index.ts'
 import type { PriceBook } from '../../../core/pricing/index.ts'
 import { packedAlike } from './same-bytes.ts'
 import { checksSheet } from './sheets/checks-sheet.ts'
 import { costSheet } from './sheets/cost-sheet.ts'
 import { cuttingSheet } from './sheets/cutting-sheet.ts'
+import { groundSheet } from './sheets/ground-sheet.ts'
 import { hardwareSheet } from './sheets/hardware-sheet.ts'
 import { hoursSheet } from './sheets/hours-sheet.ts'
 import { membersSheet } from './sheets/members-sheet.ts'
@@ -13,8 +15,15 @@ import { writeWorkbook } from './write-workbook.ts'
 
 export type { PricedEstimate } from './source.ts'
 
-/** An estimate as a workbook with live formulas; the same estimate gives the same bytes. */
-export async function makeWorkbook(estimate: PricedEstimate, book: PriceBook): Promise<Uint8Array> {
+/**
+ * An estimate as a workbook with live formulas; the same estimate gives the same bytes.
+ * @param tubes which bought piece each form tube is cut from, where that was planned
+ */
+export async function makeWorkbook(
+  estimate: PricedEstimate,
+  book: PriceBook,
+  tubes: TubePlan | null = null,
+): Promise<Uint8Array> {
   const source = { estimate, book }
   const hardware = hardwareSheet(source)
   const order = orderSheet(source, hardware.bought)
@@ -29,6 +38,7 @@ export async function makeWorkbook(estimate: PricedEstimate, book: PriceBook): P
     cuttingSheet(source),
     membersSheet(source),
     hardware.sheet,
+    groundSheet(source, tubes),
     hours.sheet,
     costSheet(source, places),
     checksSheet(source),

@@ -32,6 +32,13 @@ const CASES: { readonly [name: string]: () => Promise<readonly [PricedEstimate, 
   ],
   owner: async () => [await priced({ builder: 'owner' }), SAMPLE_BOOK],
   halves: async () => [await priced({}, HALF_CENTS), HALF_CENTS],
+  truck: async () => [
+    await priced({
+      ground: { concrete: 'ready-mix', digging: 'machine auger', breakerDays: 2 },
+      pricing: { dailySetUp: true },
+    }),
+    SAMPLE_BOOK,
+  ],
   hostile: async () => [await priced({ name: HOSTILE }), SAMPLE_BOOK],
 }
 
@@ -141,7 +148,7 @@ describe('prices changed in the workbook', () => {
 })
 
 describe('the workbook as a file', () => {
-  test('has the eight sheets, each with its page set up', async () => {
+  test('has the nine sheets, each with its page set up', async () => {
     const book = await readBook(caseOf('margin').file)
     expect(book.worksheets.map((sheet) => sheet.name)).toEqual([
       'Summary',
@@ -149,6 +156,7 @@ describe('the workbook as a file', () => {
       'Cutting plan',
       'Members',
       'Hardware and concrete',
+      'Ground',
       'Hours',
       'Cost',
       'Checks',

@@ -10,6 +10,7 @@ export type SheetId =
   | 'order'
   | 'checks'
   | 'section'
+  | 'stairs'
   | 'steps'
   | 'cost'
   | 'quote'

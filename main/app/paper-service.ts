@@ -7,6 +7,7 @@ import { fileNameFor } from './job-name.ts'
 import { mustBePriced } from './priced.ts'
 import type { Prices } from './prices.ts'
 import type { Rack } from './rack.ts'
+import { ServiceError } from './service-types.ts'
 
 type Asked = Methods['papers.make'][0]
 
@@ -50,7 +51,7 @@ export function paperService(parts: {
       const { files } = await makePapers(source, { ...asked, formats: ['pdf'], stem: 'papers' })
       const [file] = files
       if (file === undefined || typeof file.content === 'string')
-        throw new Error('a set of papers makes one PDF')
+        throw new ServiceError('bad-input', 'The job has nothing for these sheets.')
       return {
         fileName: fileNameFor(asked.statement, 'pdf'),
         base64: Buffer.from(file.content).toString('base64'),

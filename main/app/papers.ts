@@ -36,13 +36,14 @@ export function paperPages(
   return layOutPages(makeSheets(source, only), aboutOf(source), page)
 }
 
-/** Every file of the wish, made whole in memory before any is written. */
+/** Every file of the wish, made whole in memory before any is written; none where the job has nothing for its sheets. */
 export async function makePapers(
   source: PaperSource,
   { only, formats, page, stem }: PaperWish,
 ): Promise<{ readonly files: readonly PaperFile[]; readonly pages: readonly Page[] }> {
   const sheets = makeSheets(source, only)
   const pages = layOutPages(sheets, aboutOf(source), page)
+  if (pages.length === 0) return { files: [], pages }
   const made = {
     pdf: async () => [{ name: `${stem}.pdf`, content: await makePdf(pages, aboutOf(source)) }],
     svg: () => pages.map((each) => ({ name: svgName(stem, each), content: makeSvg(each) })),

@@ -4,6 +4,7 @@ import { groundAt } from '../../layout/index.ts'
 import { inches, printInches } from '../../units/index.ts'
 import type { Drawing, Primitive } from '../types.ts'
 import { drawingOf, levelDimension, uprightDimension } from './shapes.ts'
+import { stairsReach, uprightGuard, uprightStairs } from './upright-extras.ts'
 
 const BEYOND = inches(20)
 const WALL_UP = inches(30)
@@ -52,7 +53,9 @@ export function deckSection(design: Design): Drawing {
   const joists = frame.members.filter(({ role }) => role === 'joist')
   const [joist] = [...joists].sort((a, b) => off(a, middle) - off(b, middle))
   const at = joist === undefined ? middle : (joist.box.x0 + joist.box.x1) / 2
-  const cut = frame.members.filter(({ box, role }) => stands(role) && box.x0 <= at && box.x1 >= at)
+  const cut = frame.members.filter(
+    ({ box, role }) => role !== 'post' && role !== 'blocking' && box.x0 <= at && box.x1 >= at,
+  )
   const wood = cut.map((member) =>
     rect('section', member, {
       fill: 'wood',
@@ -156,18 +159,13 @@ function names({ job, frame }: Design): readonly Primitive[] {
 
 /** The deck as it is seen from the yard, or from its left side. */
 export function deckElevation(design: Design, side: 'front' | 'side'): Drawing {
-  const shown = design.frame.members.filter(({ role }) => stands(role))
+  const shown = design.frame.members.filter(({ role }) => role !== 'post' && role !== 'blocking')
   const depthOf = ({ box }: Member): number => (side === 'front' ? box.y1 : -box.x0)
   const wood = [...shown]
     .sort((a, b) => depthOf(a) - depthOf(b))
     .map((member) => rect(side, member, { fill: 'wood', weight: 'fine' }))
   const title = side === 'front' ? 'Elevation from the yard' : 'Elevation from the left'
   return view(design, side, title, side === 'front' ? null : 0, wood)
-}
-
-/** What is drawn as its box: a stringer and a stair's rail slope, and a box would show them wrong. */
-function stands(role: Member['role']): boolean {
-  return role !== 'post' && role !== 'blocking' && role !== 'stringer' && role !== 'guard rail'
 }
 
 function off({ box }: Member, middle: number): number {
@@ -187,6 +185,8 @@ function view(
     ...footings(design, is),
     ...posts(design, is),
     ...wood,
+    ...uprightGuard(design, is),
+    ...uprightStairs(design, is),
     ...heights(design, is),
   ]
   return drawingOf(`deck-${is}`, title, primitives, inches(8))
@@ -214,8 +214,9 @@ function houseWall({ job, layout, frame }: Design, is: View): readonly Primitive
 }
 
 /** The ground's line, read at so many places that a fall or spot heights are seen. */
-function ground({ job }: Design, is: View, at: number | null): readonly Primitive[] {
-  const long = is === 'front' ? job.size.width : job.size.depth
+function ground(design: Design, is: View, at: number | null): readonly Primitive[] {
+  const { job } = design
+  const long = Math.max(is === 'front' ? job.size.width : job.size.depth, stairsReach(design, is))
   const from = is === 'front' || job.site.attachment === 'freestanding' ? -BEYOND : 0
   const parts = 24
   const level = (along: number): number =>
@@ -268,10 +269,11 @@ function posts({ frame }: Design, is: View): readonly Primitive[] {
 }
 
 /** Heights at the right: top of decking over the ground there, depth of the footing, and what stands between. */
-function heights({ frame, job, layout }: Design, is: View): readonly Primitive[] {
+function heights(design: Design, is: View): readonly Primitive[] {
+  const { frame, job, layout } = design
   const last = frame.footings.reduce((a, b) => ((is === 'front' ? b.x > a.x : b.y > a.y) ? b : a))
   const across = is === 'front' ? job.size.width : job.size.depth
-  const right = across + job.decking.overhang
+  const right = Math.max(across + job.decking.overhang, stairsReach(design, is))
   const bottom = last.ground - last.depth
   const post = frame.members.find(({ id }) => id === last.postId)
   const stops = [layout.deckTop, post?.box.z1 ?? layout.deckTop, post?.box.z0 ?? 0, last.ground, bottom]

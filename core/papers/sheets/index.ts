@@ -11,6 +11,7 @@ import { orderSheet } from './order-sheet.ts'
 import { quoteSheet } from './quote-sheet.ts'
 import { recordSheet } from './record-sheet.ts'
 import { sectionSheet } from './section-sheet.ts'
+import { stairsSheet } from './stairs-sheet.ts'
 import { stepsSheet } from './steps-sheet.ts'
 import { stripsSheet } from './strips-sheet.ts'
 
@@ -23,6 +24,7 @@ export const SHEET_TITLES: { readonly [id in SheetId]: string } = {
   order: 'Order for the yard',
   checks: 'Checks for the plan reviewer',
   section: 'Section and elevations',
+  stairs: 'Stairs and guard',
   steps: 'Build steps',
   inspections: 'Inspection cards',
   cost: 'Cost breakdown, internal',
@@ -32,11 +34,12 @@ export const SHEET_TITLES: { readonly [id in SheetId]: string } = {
 }
 
 /** Every sheet of the set by its name, in the order in which they are printed. */
-const MAKERS: { readonly [id in SheetId]: (source: PaperSource) => Sheet } = {
+const MAKERS: { readonly [id in SheetId]: (source: PaperSource) => Sheet | null } = {
   framing: framingSheet,
   section: sectionSheet,
   footings: footingsSheet,
   marking: markingSheet,
+  stairs: stairsSheet,
   cutting: cuttingSheet,
   order: orderSheet,
   checks: checksSheet,
@@ -54,5 +57,5 @@ export const SHEET_IDS = Object.keys(MAKERS) as readonly SheetId[]
 export const USUAL_SHEETS = SHEET_IDS.filter((id) => id !== 'strips')
 
 export function makeSheets(source: PaperSource, only: readonly SheetId[] = USUAL_SHEETS): readonly Sheet[] {
-  return SHEET_IDS.filter((id) => only.includes(id)).map((id) => MAKERS[id](source))
+  return SHEET_IDS.filter((id) => only.includes(id)).flatMap((id) => MAKERS[id](source) ?? [])
 }

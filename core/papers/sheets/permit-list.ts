@@ -12,6 +12,9 @@ export function permitList({ estimate }: PaperSource): readonly string[] {
     ledger
       ? 'Ledger: size, fasteners and flashing: sheet “Section and elevations”, and the checks below.'
       : 'Freestanding: bracing and lateral load: the checks below.',
+    ...(estimate.stairs === null && estimate.guard === null
+      ? []
+      : ['Stairs and guard: sheet “Stairs and guard”, and the checks below.']),
     `Connectors: ${frame.connectors.map(({ kind, count }) => `${count} ${kind}${count === 1 ? '' : 's'}`).join(', ')}; listed products are chosen at the yard, their sheets go with the permit.`,
     `Frost depth ${printInches(job.site.frostDepth)} and soil: to be confirmed by the office.`,
   ]
@@ -23,12 +26,12 @@ export function permitGaps({ estimate }: PaperSource): readonly string[] {
   const open = checks.filter(({ status }) => status !== 'passes' && status !== 'near')
   return [
     'Missing: a site plan. Draw the deck on the plat or survey with its distances to the lot lines.',
-    ...(job.scope.guard.included && job.scope.guard.allowance > 0
+    ...(estimate.guard === null && job.scope.guard.included && job.scope.guard.allowance > 0
       ? [
           'Missing: the guard’s drawing. It is in the price as a sum; a bought system needs its maker’s sheets.',
         ]
       : []),
-    ...(job.scope.stairs.included && job.scope.stairs.allowance > 0
+    ...(estimate.stairs === null && job.scope.stairs.included && job.scope.stairs.allowance > 0
       ? ['Missing: the stair’s drawing. It is in the price as a sum, and is not framed here.']
       : []),
     ...(job.site.frostSource === ''

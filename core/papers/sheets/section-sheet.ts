@@ -4,7 +4,16 @@ import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import type { Layer } from '../types.ts'
 
-const LAYERS: readonly Layer[] = ['house', 'footings', 'posts', 'joists', 'marks', 'dimensions']
+const LAYERS: readonly Layer[] = [
+  'house',
+  'footings',
+  'posts',
+  'joists',
+  'guard',
+  'stairs',
+  'marks',
+  'dimensions',
+]
 
 /** What a plan review wants beside the plan: one section, two elevations, and every height in figures. */
 export function sectionSheet({ estimate }: PaperSource): Sheet {

@@ -37,6 +37,10 @@ export async function runPapers(
   const source = { estimate, book, firm, date: date ?? '', revision: revision ?? fingerprint(estimate.job) }
   const stem = fileNameFor(file.statement, 'x').slice(0, -2)
   const { files, pages } = await makePapers(source, { only, formats, page, stem })
+  if (files.length === 0) {
+    output.warn('The job has nothing for these sheets; no file was written.\n')
+    return 2
+  }
   const folder = makeFolder(to)
   const written =
     folder ??

@@ -26,6 +26,8 @@ const LAYERS: readonly Layer[] = [
   'posts',
   'footings',
   'strings',
+  'stairs',
+  'guard',
   'dimensions',
   'joints',
   'marks',

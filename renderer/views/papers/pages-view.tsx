@@ -32,7 +32,11 @@ export function PagesView() {
       tabIndex={0}
     >
       {failure !== null && <Message tone="fails">{failure}</Message>}
-      {pages.length === 0 && failure === null && <p className="pages-empty soft">Laying out the pages.</p>}
+      {pages.length === 0 && failure === null && (
+        <p className="pages-empty soft">
+          {papers.pagesOf === '' ? 'Laying out the pages.' : 'The job has nothing for these sheets.'}
+        </p>
+      )}
       {pages.map((page) => (
         <Page key={`${page.sheet} ${page.number}`} page={page} paper={paper} />
       ))}

@@ -1,0 +1,83 @@
+import { sectionOf } from '../../data/index.ts'
+import type { StringerPattern } from '../../stairs/index.ts'
+import { inches, printLength, ticks } from '../../units/index.ts'
+import type { Drawing, Primitive } from '../types.ts'
+import { drawingOf } from './shapes.ts'
+
+/** Room for running figures above the edge. */
+const ABOVE = inches(4)
+const ROOM = inches(16)
+
+/**
+ * A stringer lying on horses, its upper edge up and its lower end at the left: the steps as they are cut, or for a
+ * closed one as its treads stand, and the running figures along the edge from the lowest mark.
+ */
+export function stringerDrawing(pattern: StringerPattern): Drawing {
+  const { rise, run, step, drop, kind, marks, flight } = pattern
+  const depth = sectionOf('2x12').depth
+  const sine = rise / step
+  const cosine = run / step
+  const id = `stringer-${flight}`
+  const stroke = kind === 'cut' ? 'solid' : 'hidden'
+  const line = (
+    from: Point,
+    to: Point,
+    as: 'solid' | 'hidden',
+    weight: 'heavy' | 'medium' = 'heavy',
+  ): Primitive => ({
+    kind: 'line',
+    id,
+    layer: 'joists',
+    x1: from[0],
+    y1: from[1],
+    x2: to[0],
+    y2: to[1],
+    weight,
+    stroke: as,
+  })
+  const first = rise - drop
+  // plumb and level as they lie when the board lies on its edge
+  const foot: Point = [-first * sine, first * cosine]
+  const seat: Point = [foot[0] + ((depth - foot[1]) / sine) * cosine, depth]
+  const end = marks.length * step
+  const top: Point = [end, 0]
+  const plumb: Point = [end - depth * (sine / cosine), depth]
+  const steps = marks.flatMap(({ riser }): readonly Primitive[] => {
+    const from: Point = [(riser - 1) * step, 0]
+    const corner: Point = [from[0] + run * cosine, run * sine]
+    return [line(from, corner, stroke), line(corner, [riser * step, 0], stroke)]
+  })
+  return {
+    ...drawingOf(
+      id,
+      `Stringer of flight ${flight}`,
+      [
+        ...(kind === 'cut'
+          ? [line([foot[0], 0], [end, 0], 'hidden', 'medium')]
+          : [line([0, 0], top, 'solid')]),
+        line([0, 0], foot, 'solid'),
+        line(foot, seat, 'solid'),
+        line(seat, plumb, 'solid'),
+        line(plumb, top, 'solid'),
+        ...steps,
+        ...marks.map(
+          ({ at, riser }): Primitive => ({
+            kind: 'text',
+            id: `${id}-mark-${riser}`,
+            layer: 'dimensions',
+            x: at,
+            y: -ABOVE / 2,
+            text: printLength(ticks(at)),
+            anchor: 'start',
+            size: 'small',
+            turned: true,
+          }),
+        ),
+      ],
+      inches(4),
+    ),
+    y0: -ROOM,
+  }
+}
+
+type Point = readonly [number, number]

@@ -1,0 +1,80 @@
+import type { Design } from '../../estimate-types.ts'
+import type { Member } from '../../frame/index.ts'
+import { spotAt } from '../../stairs/index.ts'
+import { inches } from '../../units/index.ts'
+import type { Layer, Primitive } from '../types.ts'
+
+type View = 'section' | 'front' | 'side'
+
+/** The rails stand so far inside the edge, on the posts' centres. */
+const INSIDE = inches(3.25)
+const up = (z: number): number => (z === 0 ? 0 : -z)
+
+/** The guard as it is seen level: its posts, and the top of the rail from one end of a stretch to the other. */
+export function uprightGuard({ guard, job }: Design, is: View): readonly Primitive[] {
+  if (guard === null) return []
+  const ids = new Set(guard.stretches.flatMap(({ posts }) => posts.map(({ id }) => id)))
+  const posts = guard.members.filter(({ id }) => ids.has(id)).map((member) => standing(member, is, 'guard'))
+  const rails = guard.stretches.map(({ edge, from, to, number }): Primitive => {
+    const [a, b] = [spotAt(edge, from, -INSIDE), spotAt(edge, to, -INSIDE)]
+    const z = edge.top + job.guard.height
+    const [x1, x2] = is === 'front' ? [a.x, b.x] : [a.y, b.y]
+    return {
+      kind: 'line',
+      id: `guard-cap-${number}-1`,
+      layer: 'guard',
+      x1,
+      y1: up(z),
+      x2,
+      y2: up(z),
+      weight: 'medium',
+      stroke: 'solid',
+    }
+  })
+  return [...posts, ...rails]
+}
+
+/** Treads, landing and its posts as they are seen, and the line of the nosings down each flight. */
+export function uprightStairs({ stairs }: Design, is: View): readonly Primitive[] {
+  if (stairs === null) return []
+  const shown = stairs.members.filter(
+    ({ role }) => role === 'tread' || role === 'landing decking' || role === 'landing post',
+  )
+  const lines = stairs.flights.map(({ number, head, down, run, topLevel, bottomLevel }): Primitive => {
+    const [x1, x2] = is === 'front' ? [head.x, head.x + down.x * run] : [head.y, head.y + down.y * run]
+    return {
+      kind: 'line',
+      id: `stringer-${number}-1`,
+      layer: 'stairs',
+      x1,
+      y1: up(topLevel),
+      x2,
+      y2: up(bottomLevel),
+      weight: 'fine',
+      stroke: 'centre',
+    }
+  })
+  return [...lines, ...shown.map((member) => standing(member, is, 'stairs'))]
+}
+
+/** How far to the right the stairs reach in a view; 0 where there are none. */
+export function stairsReach({ stairs }: Design, is: View): number {
+  const boxes = stairs?.members.map(({ box }) => (is === 'front' ? box.x1 : box.y1)) ?? []
+  return Math.max(0, ...boxes)
+}
+
+function standing({ id, box }: Member, is: View, layer: Layer): Primitive {
+  const [low, high] = is === 'front' ? [box.x0, box.x1] : [box.y0, box.y1]
+  return {
+    kind: 'rect',
+    id,
+    layer,
+    x: low,
+    y: up(box.z1),
+    w: high - low,
+    h: box.z1 - box.z0,
+    weight: 'fine',
+    stroke: 'solid',
+    fill: 'wood',
+  }
+}

@@ -1,0 +1,140 @@
+import type { StairPlan, StringerPattern } from '../../stairs/index.ts'
+import { printInches, printLength, ticks } from '../../units/index.ts'
+import { stringerDrawing } from '../drawings/stringer-drawing.ts'
+import type { Block, Sheet } from '../sheet-types.ts'
+import type { PaperSource } from '../source.ts'
+import { guardTable } from '../tables/guard-table.ts'
+import type { PaperTable } from '../types.ts'
+
+/** Stringers to be laid out and cut, and the guard's posts and bays; nothing where the job frames neither. */
+export function stairsSheet({ estimate }: PaperSource): Sheet | null {
+  const { stairs, guard } = estimate
+  if (stairs === null && (guard === null || guard.stretches.length === 0)) return null
+  return {
+    id: 'stairs',
+    title: 'Stairs and guard',
+    audience: 'crew',
+    across: true,
+    blocks: [
+      ...(stairs === null ? [] : stairBlocks(stairs)),
+      ...(guard === null ? [] : guardBlocks(estimate, guard)),
+    ],
+  }
+}
+
+function stairBlocks(stairs: StairPlan): readonly Block[] {
+  const { totalRise, risers, rise, run, width, place, edge, handrail, tread, pad, patterns } = stairs
+  return [
+    {
+      kind: 'facts',
+      rows: [
+        [
+          'Stairs',
+          `on edge ${edge.number} (${edge.side}), from ${printLength(place)} along it, ${printLength(width)} wide`,
+        ],
+        [
+          'Rise',
+          `${printLength(totalRise)} from the deck to the landing: ${risers} risers of ${nearest(rise)}, all equal within 3/8 in`,
+        ],
+        [
+          'Run',
+          `${patterns[0] === undefined ? '' : `${printInches(patterns[0].run)} each, `}${printLength(run)} in all; treads ${printInches(tread.depth)} deep of ${tread.boards} boards, nosing ${printInches(tread.nosing)}`,
+        ],
+        ...(tread.opening > 0
+          ? [['Opening', `${nearest(tread.opening)} between treads: nothing may pass a 4 in ball`] as const]
+          : []),
+        ...(handrail.needed
+          ? [
+              [
+                'Handrail',
+                `${handrail.sides} of ${printLength(handrail.each)}, 34 to 38 in over the nosings`,
+              ] as const,
+            ]
+          : []),
+        ...(pad === null
+          ? []
+          : [
+              [
+                'Landing pad',
+                `${printLength(pad.width)} × ${printLength(pad.depth)}, ${printInches(pad.thickness)} thick`,
+              ] as const,
+            ]),
+      ],
+    },
+    {
+      kind: 'caution',
+      text: 'Measure the rise again at the finished landing before a stringer is cut: the ground decides, not the drawing. Unequal risers make people fall.',
+    },
+    ...patterns.flatMap((pattern) => patternBlocks(pattern)),
+  ]
+}
+
+function patternBlocks(pattern: StringerPattern): readonly Block[] {
+  const { flight, kind, count, spacing, step, drop, throat, length, rise, run, marks } = pattern
+  return [
+    { kind: 'heading', text: `Flight ${flight}: ${count} ${kind} stringers` },
+    { kind: 'drawing', drawing: stringerDrawing(pattern), layers: ['joists', 'dimensions'], share: 0.7 },
+    {
+      kind: 'steps',
+      items: [
+        {
+          text: `Set the square to ${nearest(rise)} on the tongue and ${printInches(run)} on the blade. Hook the tape on the lowest mark and step off the marks below; from mark to mark it is ${nearest(step)} along the edge.`,
+        },
+        {
+          text: `Cut ${count} alike from 2x12, ${printLength(length)} of board each${kind === 'cut' ? `; drop the bottom by ${printInches(drop)}, the thickness of a tread` : ''}. Try the first in its place before the others are cut.`,
+          notes: [
+            `${kind === 'cut' ? `${nearest(throat)} of wood is left under the notches. ` : 'Nothing is notched: the dashed lines are where the treads stand. '}Stand them ${nearest(spacing)} apart, centre to centre.`,
+          ],
+        },
+      ],
+    },
+    { kind: 'table', table: marksTable(flight, marks), empty: 'One riser needs no marks.' },
+  ]
+}
+
+function marksTable(flight: number, marks: StringerPattern['marks']): PaperTable {
+  return {
+    id: `stringer-marks-${flight}`,
+    title: 'Marks along the edge',
+    columns: [
+      { key: 'riser', label: 'Top of riser', align: 'right' },
+      { key: 'at', label: 'From the lowest mark', align: 'right' },
+    ],
+    rows: marks.map(({ riser, at }) => ({ riser: `${riser}`, at: printLength(at) })),
+  }
+}
+
+function guardBlocks(
+  { job }: PaperSource['estimate'],
+  guard: NonNullable<PaperSource['estimate']['guard']>,
+): readonly Block[] {
+  return [
+    { kind: 'table', table: guardTable(guard), empty: 'No edge has a guard.' },
+    {
+      kind: 'facts',
+      rows: [
+        ['Height', `${printInches(job.guard.height)} from the decking to the top of the rail`],
+        [
+          'Posts',
+          `${guard.deckPosts} on the deck, ${guard.stairPosts} on the stairs, ${job.guard.postSize}, fixed by ${job.guard.fixing}`,
+        ],
+        ...(guard.baluster === null
+          ? []
+          : [['Balusters', `${guard.baluster.count} of ${printInches(guard.baluster.length)}`] as const]),
+        ...guard.panels.map(({ count, stock, sloped }): readonly [string, string] => [
+          sloped ? 'Panels along stairs' : 'Panels',
+          `${count} of ${printLength(stock)}`,
+        ]),
+      ],
+    },
+    {
+      kind: 'caution',
+      text: 'No opening passes a 4 in ball. A post must hold a person who leans on it: do not notch it, do not fix it to the decking.',
+    },
+  ]
+}
+
+/** A length off the grid, to the nearest 1/16 in as a tape shows it. */
+function nearest(length: number): string {
+  return printInches(ticks(Math.round(length / 2) * 2))
+}

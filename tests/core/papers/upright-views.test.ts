@@ -1,0 +1,101 @@
+import { describe, expect, test } from 'vitest'
+import { design } from '../../../core/estimate.ts'
+import type { Design } from '../../../core/estimate-types.ts'
+import { type Drawing, makeSheets } from '../../../core/papers/index.ts'
+import { feet, inches } from '../../../core/units/index.ts'
+import { paperSource } from '../../fixtures/paper-source.ts'
+import { type StatedJob, smallJob, workedJob } from '../../fixtures/worked-job.ts'
+
+const source = paperSource({ ...workedJob(), stairs: { kind: 'straight' }, guard: { where: 'where needed' } })
+const drawings = (id: 'section' | 'stairs'): readonly Drawing[] =>
+  makeSheets(source, [id]).flatMap(({ blocks }) =>
+    blocks.flatMap((b) => (b.kind === 'drawing' ? [b.drawing] : [])),
+  )
+
+const section = drawings('section').find(({ id }) => id === 'deck-section')
+if (section === undefined) throw new Error('there is a section')
+const rectOf = (id: string) => {
+  const found = section.primitives.find((p) => p.kind === 'rect' && p.id === id)
+  if (found?.kind !== 'rect') throw new Error(`${id} is not drawn`)
+  return found
+}
+
+describe('the section of the worked job', () => {
+  test('has the ledger, rim, beam and post at the heights of the worked example', () => {
+    // worked by hand: top of the decking 42 in, 1 in of decking, 9-1/4 in of joist, 11-1/4 in of beam
+    const joistTop = inches(42 - 1)
+    expect(rectOf('ledger').y).toBe(-joistTop)
+    expect(rectOf('ledger').h).toBe(inches(9.25))
+    expect(rectOf('beam-front-ply-1').y).toBe(-(joistTop - inches(9.25)))
+    expect(rectOf('post-front-1').y).toBe(-(joistTop - inches(9.25) - inches(11.25)))
+    // and the rim's outer face at the depth of 13 ft 6 in
+    expect(rectOf('rim-front-1').x + rectOf('rim-front-1').w).toBe(feet(13.5))
+  })
+
+  test('goes down to the bottom of the footings, 36 in under the ground at the post', () => {
+    const { footings } = source.estimate.frame
+    const low = Math.max(
+      ...section.primitives.flatMap((p) => (p.kind === 'rect' && p.layer === 'footings' ? [p.y + p.h] : [])),
+    )
+    expect(low).toBeCloseTo(inches(36) - Math.min(...footings.map(({ ground }) => ground)), 6)
+  })
+
+  test('keeps its dimensions clear of the stairs', () => {
+    const stairs = section.primitives.flatMap((p) =>
+      p.kind === 'rect' && p.layer === 'stairs' ? [p.x + p.w] : [],
+    )
+    const upright = section.primitives.flatMap((p) =>
+      p.kind === 'dimension' && p.x1 === p.x2 ? [p.x1 + p.offset] : [],
+    )
+    expect(stairs.length).toBeGreaterThan(0)
+    expect(Math.min(...upright)).toBeGreaterThan(Math.max(...stairs))
+  })
+})
+
+describe('a stringer', () => {
+  const [stringer] = drawings('stairs')
+  const pattern = source.estimate.stairs?.patterns[0]
+  if (stringer === undefined || pattern === undefined) throw new Error('there is a stringer')
+
+  test('is drawn with every notch as long as the run and as high as the rise', () => {
+    const lines = stringer.primitives.flatMap((p) =>
+      p.kind === 'line' ? [Math.hypot(p.x2 - p.x1, p.y2 - p.y1)] : [],
+    )
+    const near = (length: number): number => lines.filter((each) => Math.abs(each - length) < 1e-6).length
+    expect(near(pattern.run)).toBe(pattern.marks.length)
+    // each riser, and none at the foot: that one is lower by the drop
+    expect(near(pattern.rise)).toBe(pattern.marks.length)
+    expect(near(pattern.rise - pattern.drop)).toBe(1)
+  })
+
+  test('says the running figure of each mark', () => {
+    const figures = stringer.primitives.filter((p) => p.kind === 'text')
+    expect(figures).toHaveLength(pattern.marks.length)
+  })
+})
+
+describe('a job without stairs and guard', () => {
+  test('has no sheet for them', () => {
+    expect(makeSheets(paperSource(smallJob()), ['stairs'])).toEqual([])
+  })
+})
+
+test('sheets of any deck are made: freestanding, wide, of an outline with corners and a clipped one', () => {
+  const worked = workedJob()
+  const shaped = (outline: string): StatedJob => ({
+    ...worked,
+    size: { height: '42 in' },
+    shape: { outline },
+  })
+  const jobs: readonly StatedJob[] = [
+    { ...smallJob(), site: { attachment: 'freestanding' } },
+    shaped("0, 0; 24', 0; 24', 8'; 14', 8'; 14', 14'; 0, 14'"),
+    shaped("0, 0; 20', 0; 20', 9'; 15', 14'; 0, 14'"),
+  ]
+  for (const job of jobs) {
+    const made = design(job)
+    const of: Design | null = made.ok ? made.value : null
+    expect(of, JSON.stringify(made)).not.toBeNull()
+    for (const { id, blocks } of makeSheets(paperSource(job))) expect(blocks.length, id).toBeGreaterThan(0)
+  }
+})

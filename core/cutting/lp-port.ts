@@ -53,6 +53,9 @@ export interface IntegerSolution {
 export interface LpModel {
   addColumns(columns: readonly LpColumn[]): void
   setBounds(column: number, lower: number, upper: number): void
+  /** a row without entries; columns added later may have some in it */
+  addRow(lower: number, upper: number): void
+  setRowBounds(row: number, lower: number, upper: number): void
   solve(): LpSolution
   dispose(): void
 }

@@ -23,7 +23,8 @@ export function fillsAbove(
   most: number,
 ): Found {
   const size = capacity + 1
-  const n = node.widths.length
+  const n = node.pieces.length
+  const widths = node.pieces.map((piece) => piece.width)
   const fills: Fill[] = []
   const pieces: number[] = []
   const counts: number[] = []
@@ -42,11 +43,11 @@ export function fillsAbove(
     let extended = false
     for (let piece = from; piece < n && !full; piece++) {
       if (earned + (completion[piece * size + room] as number) <= above) break
-      const width = node.widths[piece] as number
+      const width = widths[piece] as number
       if (width > room || (banned[piece] as number) > 0 || (profits[piece] as number) <= 0) continue
       extended = true
       const self = node.apart[piece]?.has(piece) === true
-      const fit = Math.min(Math.floor(room / width), self ? 1 : (node.demands[piece] ?? 0))
+      const fit = Math.min(Math.floor(room / width), self ? 1 : (node.pieces[piece]?.demand ?? 0))
       ban(piece, 1)
       for (let count = fit; count > 0 && !full; count--) {
         pieces.push(piece)

@@ -5,18 +5,42 @@ export interface Fill {
   readonly counts: readonly number[]
 }
 
+/** One board more or less in a row of the pair master: [row, copies]. */
+export type RowEntry = readonly [row: number, copies: number]
+
+/** How two pieces of a node became one of its child; the numbers are identities that hold through the tree. */
+export interface Merge {
+  readonly first: number
+  readonly second: number
+  readonly joined: number
+  /** the row that asks for one joined piece; −1: the rows of its parts say it, as no loose copy of one is left */
+  readonly row: number
+  /** where there is no row: the one of the two of which no loose copy is left */
+  readonly usedUp: number
+}
+
+/** One piece of a node. */
+export interface PairPiece {
+  /** the same through the tree: the problem's items first, then joined pieces */
+  readonly id: number
+  readonly width: number
+  readonly demand: number
+  /** the items of the problem that it is made of */
+  readonly parts: readonly number[]
+  /** what one copy counts for in the master's rows, ascending rows */
+  readonly rows: readonly RowEntry[]
+}
+
 /**
  * A node of the pair tree: pieces of its own, some of them two of the parent's put together, and pairs that share no
  * board. Widths descend.
  */
 export interface PairNode {
-  readonly widths: readonly number[]
-  readonly demands: readonly number[]
-  /** the items of the problem that a piece is made of */
-  readonly parts: readonly (readonly number[])[]
-  /** per piece, those that may not share a board with it; itself: not two of it */
+  readonly pieces: readonly PairPiece[]
+  /** per piece, the places of those that may not share a board with it; itself: not two of it */
   readonly apart: readonly ReadonlySet<number>[]
-  readonly fills: readonly Fill[]
+  /** from the root down */
+  readonly merges: readonly Merge[]
 }
 
 export function breaksPair(node: PairNode, fill: Fill): boolean {
@@ -29,62 +53,69 @@ export function breaksPair(node: PairNode, fill: Fill): boolean {
   return false
 }
 
-function holds(fill: Fill, i: number, j: number): boolean {
-  const a = fill.pieces.indexOf(i)
-  if (a < 0) return false
-  return i === j ? (fill.counts[a] ?? 0) > 1 : fill.pieces.includes(j)
-}
-
 /** No board holds both pieces (or two of one). */
 export function keptApart(node: PairNode, i: number, j: number): PairNode {
   const apart = node.apart.map((set, k) =>
     k === i ? new Set([...set, j]) : k === j ? new Set([...set, i]) : set,
   )
-  return { ...node, apart, fills: node.fills.filter((fill) => !holds(fill, i, j)) }
+  return { ...node, apart }
 }
 
-/** Some board holds both pieces: one of each becomes a single piece of their summed width. */
-export function putTogether(node: PairNode, i: number, j: number, capacity: number): PairNode | null {
-  const width = (node.widths[i] ?? 0) + (node.widths[j] ?? 0)
-  if (width > capacity || node.apart[i]?.has(j) === true) return null
-  const old = node.widths.map((w, k) => ({
-    width: w,
-    demand: (node.demands[k] ?? 0) - (k === i ? 1 : 0) - (k === j ? 1 : 0),
-    parts: node.parts[k] ?? [],
+/** True where some copy of both pieces stays loose once one of each is joined, so that the joined piece needs a row of its own. */
+export function needsRow(node: PairNode, i: number, j: number): boolean {
+  const taken = i === j ? 2 : 1
+  return (node.pieces[i]?.demand ?? 0) > taken && (node.pieces[j]?.demand ?? 0) > taken
+}
+
+/**
+ * Some board holds both pieces: one of each becomes a single piece of their summed width.
+ * @param id of the joined piece
+ * @param row of its own, or −1
+ */
+export function putTogether(node: PairNode, i: number, j: number, id: number, row: number): PairNode | null {
+  const first = node.pieces[i]
+  const second = node.pieces[j]
+  if (first === undefined || second === undefined || node.apart[i]?.has(j) === true) return null
+  const joined: PairPiece = {
+    id,
+    width: first.width + second.width,
+    demand: 1,
+    parts: [...first.parts, ...second.parts],
+    rows: summed(first.rows, row < 0 ? second.rows : [...second.rows, [row, 1]]),
+  }
+  const old = node.pieces.map((piece, k) => ({
+    piece: { ...piece, demand: piece.demand - (k === i ? 1 : 0) - (k === j ? 1 : 0) },
     from: k,
   }))
-  const joined = { width, demand: 1, parts: [...(node.parts[i] ?? []), ...(node.parts[j] ?? [])], from: -1 }
-  const list = [...old.filter((piece) => piece.demand > 0), joined].sort(
-    (a, b) => b.width - a.width || a.from - b.from,
+  const list = [...old.filter((entry) => entry.piece.demand > 0), { piece: joined, from: -1 }].sort(
+    (a, b) => b.piece.width - a.piece.width || a.from - b.from,
   )
-  const place = new Map(list.map((piece, k) => [piece.from, k]))
+  const place = new Map(list.map((entry, k) => [entry.from, k]))
   const moved = (set: Iterable<number>): number[] => [...set].flatMap((k) => place.get(k) ?? [])
-  const joinedConflicts = new Set([...(node.apart[i] ?? []), ...(node.apart[j] ?? [])])
+  const conflicts = new Set([...(node.apart[i] ?? []), ...(node.apart[j] ?? [])])
   const apart = list.map(
-    (piece) => new Set(piece.from < 0 ? moved(joinedConflicts) : moved(node.apart[piece.from] ?? [])),
+    (entry) => new Set(entry.from < 0 ? moved(conflicts) : moved(node.apart[entry.from] ?? [])),
   )
   const at = place.get(-1) ?? 0
   for (const k of apart[at] ?? []) apart[k]?.add(at)
-  const demands = list.map((piece) => piece.demand)
-  const fills = node.fills.flatMap((fill) => {
-    const counts = new Map<number, number>()
-    const both = holds(fill, i, j)
-    fill.pieces.forEach((piece, k) => {
-      const taken = both ? (piece === i ? 1 : 0) + (piece === j ? 1 : 0) : 0
-      const to = place.get(piece)
-      const count = (fill.counts[k] ?? 0) - taken
-      if (to !== undefined && count > 0) counts.set(to, Math.min(count, demands[to] ?? 0))
-    })
-    if (both) counts.set(at, 1)
-    const pieces = [...counts.keys()].sort((a, b) => a - b)
-    return pieces.length === 0 ? [] : [{ pieces, counts: pieces.map((piece) => counts.get(piece) ?? 0) }]
-  })
-  const next: PairNode = {
-    widths: list.map((piece) => piece.width),
-    demands,
-    parts: list.map((piece) => piece.parts),
+  return {
+    pieces: list.map((entry) => entry.piece),
     apart,
-    fills,
+    merges: [
+      ...node.merges,
+      {
+        first: first.id,
+        second: second.id,
+        joined: id,
+        row,
+        usedUp: i === j || first.demand === 1 ? first.id : second.id,
+      },
+    ],
   }
-  return { ...next, fills: fills.filter((fill) => !breaksPair(next, fill)) }
+}
+
+function summed(a: readonly RowEntry[], b: readonly RowEntry[]): RowEntry[] {
+  const sum = new Map<number, number>()
+  for (const [row, copies] of [...a, ...b]) sum.set(row, (sum.get(row) ?? 0) + copies)
+  return [...sum].sort(([x], [y]) => x - y)
 }

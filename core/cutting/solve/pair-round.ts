@@ -8,31 +8,32 @@ export function packNode(
   node: PairNode,
   capacity: number,
   target: number,
-  fills: readonly Fill[],
+  fills: readonly (Fill | null)[],
   x: ArrayLike<number>,
 ): number[][] | null {
-  const left = [...node.demands]
+  const left = node.pieces.map((piece) => piece.demand)
   const boards: { room: number; parts: number[] }[] = []
   const used = fills
-    .map((fill, c) => ({ fill, c, value: x[c] ?? 0 }))
-    .filter((entry) => entry.value > 1e-6)
+    .flatMap((fill, c) => (fill === null || (x[c] ?? 0) <= 1e-6 ? [] : [{ fill, c, value: x[c] ?? 0 }]))
     .sort((a, b) => b.value - a.value || a.c - b.c)
   for (const { fill, value } of used) {
-    for (let copy = 0; copy < Math.ceil(value); copy++) {
-      if (fill.pieces.some((piece, k) => (left[piece] ?? 0) < (fill.counts[k] ?? 0))) break
+    for (let copy = 0; copy < Math.ceil(value - 1e-6); copy++) {
+      const lacking = fill.pieces.some((piece, k) => (left[piece] ?? 0) < (fill.counts[k] ?? 0))
+      if (lacking && (copy + 1 > value + 1e-6 || fill.pieces.every((piece) => (left[piece] ?? 0) === 0)))
+        break
       const board = { room: capacity, parts: [] as number[] }
       fill.pieces.forEach((piece, k) => {
-        const count = fill.counts[k] ?? 0
+        const count = Math.min(fill.counts[k] ?? 0, left[piece] ?? 0)
         left[piece] = (left[piece] ?? 0) - count
-        board.room -= count * (node.widths[piece] ?? 0)
-        for (let one = 0; one < count; one++) board.parts.push(...(node.parts[piece] ?? []))
+        board.room -= count * (node.pieces[piece]?.width ?? 0)
+        for (let one = 0; one < count; one++) board.parts.push(...(node.pieces[piece]?.parts ?? []))
       })
       boards.push(board)
     }
   }
   if (boards.length > target) return null
   for (let piece = 0; piece < left.length; piece++) {
-    const width = node.widths[piece] ?? 0
+    const width = node.pieces[piece]?.width ?? 0
     for (; (left[piece] ?? 0) > 0; left[piece] = (left[piece] ?? 0) - 1) {
       let tightest: { room: number; parts: number[] } | null = null
       for (const board of boards) {
@@ -44,7 +45,7 @@ export function packNode(
         boards.push(tightest)
       }
       tightest.room -= width
-      tightest.parts.push(...(node.parts[piece] ?? []))
+      tightest.parts.push(...(node.pieces[piece]?.parts ?? []))
     }
   }
   return boards.map((board) => board.parts)

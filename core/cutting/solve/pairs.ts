@@ -1,7 +1,8 @@
 import { KnapsackTable } from '../bound/knapsack-table.ts'
 import type { LpEngine } from '../lp-port.ts'
 import { fillsAbove } from './pair-fill.ts'
-import { breaksPair, type Fill, keptApart, type PairNode, putTogether } from './pair-node.ts'
+import { PairMaster } from './pair-master.ts'
+import { breaksPair, type Fill, keptApart, needsRow, type PairNode, putTogether } from './pair-node.ts'
 import { packNode } from './pair-round.ts'
 import type { Work } from './work.ts'
 
@@ -11,8 +12,6 @@ const SCALE = 1e9
 const ROOM = 100
 /** New columns from one exact search. */
 const MOST_FILLS = 40
-/** Columns handed down to a node's children, per piece. */
-const HANDED = 8
 
 export interface PairAnswer {
   /** boards by the problem's items; null: none found */
@@ -21,149 +20,168 @@ export interface PairAnswer {
   readonly refuted: boolean
 }
 
-/**
- * Is there a plan with at most `target` equal boards? Branches on pairs of pieces: together on some board, or apart
- * on all (Ryan and Foster). A node is left as soon as whole-numbered prices prove that it needs more boards.
- */
-export function askPairs(
-  root: PairNode,
-  capacity: number,
-  target: number,
-  engine: LpEngine,
-  work: Work,
-  mostNodes: number,
-): PairAnswer {
-  const open: PairNode[] = [root]
-  let exhaustive = true
-  for (let nodes = 0; open.length > 0; nodes++) {
-    if (nodes >= mostNodes || work.stopped()) return { boards: null, refuted: false }
-    const node = open.pop() as PairNode
-    work.nodes++
-    const outcome = relax(node, capacity, target, engine, work)
-    if (outcome.kind === 'pruned') continue
-    if (outcome.kind === 'found') return { boards: outcome.boards, refuted: false }
-    const { pair } = outcome
-    if (pair === null) {
-      exhaustive = false
-      continue
-    }
-    const slim = { ...node, fills: outcome.fills }
-    const together = putTogether(slim, pair[0], pair[1], capacity)
-    open.push(keptApart(slim, pair[0], pair[1]))
-    if (together !== null) open.push(together)
-  }
-  return { boards: null, refuted: exhaustive }
-}
-
 type NodeOutcome =
   | { readonly kind: 'pruned' }
   | { readonly kind: 'found'; readonly boards: number[][] }
-  | { readonly kind: 'open'; readonly pair: readonly [number, number] | null; readonly fills: Fill[] }
+  | { readonly kind: 'open'; readonly pair: readonly [number, number] | null }
 
-function relax(node: PairNode, capacity: number, target: number, engine: LpEngine, work: Work): NodeOutcome {
-  const n = node.widths.length
-  const fills: Fill[] = [...node.fills]
-  const known = new Set(fills.map(keyOf))
-  for (let piece = 0; piece < n; piece++) {
-    const single = { pieces: [piece], counts: [1] }
-    if (!known.has(keyOf(single))) {
-      known.add(keyOf(single))
-      fills.push(single)
-    }
+/**
+ * Is there a plan with at most `target` equal boards? Branches on pairs of pieces: together on some board, or apart
+ * on all (Ryan and Foster). A node is left as soon as whole-numbered prices prove that it needs more boards. The tree
+ * is kept between calls, which go on where the last one ended.
+ */
+export class PairTree {
+  readonly target: number
+  readonly #capacity: number
+  readonly #work: Work
+  readonly #master: PairMaster
+  readonly #open: PairNode[]
+  #joined: number
+  #exhaustive = true
+  /** completion of the node at hand, kept to save its memory */
+  #completion = new Float64Array(0)
+
+  constructor(
+    root: PairNode,
+    fills: readonly Fill[],
+    capacity: number,
+    target: number,
+    engine: LpEngine,
+    work: Work,
+  ) {
+    this.target = target
+    this.#capacity = capacity
+    this.#work = work
+    this.#open = [root]
+    this.#joined = root.pieces.length
+    this.#master = new PairMaster(engine, root, fills)
   }
-  const rows = node.demands.map((demand) => ({ lower: demand, upper: Number.POSITIVE_INFINITY }))
-  const column = (fill: Fill) => ({
-    cost: 1,
-    lower: 0,
-    upper: Number.POSITIVE_INFINITY,
-    rows: fill.pieces,
-    values: fill.counts,
-  })
-  const model = engine.create(rows, fills.map(column))
-  const limits = node.demands.map((demand, k) => (node.apart[k]?.has(k) === true ? 1 : demand))
-  const table = new KnapsackTable(node.widths, limits, capacity)
-  const size = capacity + 1
-  const completion = new Float64Array((n + 1) * size)
-  try {
-    for (let round = 0; ; round++) {
-      const solution = model.solve()
-      if (solution.status !== 'optimal') return { kind: 'open', pair: null, fills }
-      const profits = Float64Array.from({ length: n }, (_, k) =>
-        Math.max(0, Math.round((solution.duals[k] ?? 0) * SCALE)),
-      )
-      const worth = node.demands.reduce((sum, demand, k) => sum + demand * (profits[k] ?? 0), 0)
-      const added: Fill[] = []
-      const take = (fill: Fill): void => {
-        const key = keyOf(fill)
-        if (known.has(key) || breaksPair(node, fill)) return
-        known.add(key)
-        added.push(fill)
+
+  ask(mostNodes: number): PairAnswer {
+    for (let nodes = 0; this.#open.length > 0; nodes++) {
+      if (nodes >= mostNodes || this.#work.stopped()) return { boards: null, refuted: false }
+      const node = this.#open.pop() as PairNode
+      this.#work.nodes++
+      const outcome = this.#relax(node)
+      if (outcome.kind === 'pruned') continue
+      if (outcome.kind === 'found') return { boards: outcome.boards, refuted: false }
+      const { pair } = outcome
+      if (pair === null) {
+        this.#exhaustive = false
+        continue
       }
+      this.#open.push(keptApart(node, pair[0], pair[1]))
+      const together = this.#together(node, pair[0], pair[1])
+      if (together !== null) this.#open.push(together)
+    }
+    return { boards: null, refuted: this.#exhaustive }
+  }
+
+  dispose(): void {
+    this.#master.dispose()
+  }
+
+  #together(node: PairNode, i: number, j: number): PairNode | null {
+    const width = (node.pieces[i]?.width ?? 0) + (node.pieces[j]?.width ?? 0)
+    if (width > this.#capacity || node.apart[i]?.has(j) === true) return null
+    return putTogether(node, i, j, this.#joined++, needsRow(node, i, j) ? this.#master.addRow() : -1)
+  }
+
+  #relax(node: PairNode): NodeOutcome {
+    const { target } = this
+    const capacity = this.#capacity
+    const master = this.#master
+    const n = node.pieces.length
+    master.goTo(node)
+    master.add(node.pieces.map((_, piece) => ({ pieces: [piece], counts: [1] })))
+    master.add(joinedFills(node, master.fills))
+    const limits = node.pieces.map((piece, k) => (node.apart[k]?.has(k) === true ? 1 : piece.demand))
+    const widths = node.pieces.map((piece) => piece.width)
+    const table = new KnapsackTable(widths, limits, capacity)
+    const size = capacity + 1
+    if (this.#completion.length < (n + 1) * size) this.#completion = new Float64Array((n + 1) * size)
+    const completion = this.#completion
+    for (let round = 0; ; round++) {
+      const solution = master.solve()
+      if (solution.status !== 'optimal') return { kind: 'open', pair: null }
+      const prices = Float64Array.from({ length: master.rows }, (_, row) =>
+        Math.max(row < master.items ? 0 : -SCALE, Math.round((solution.duals[row] ?? 0) * SCALE)),
+      )
+      const worth = worthOf(node, prices)
+      const profits = Float64Array.from(node.pieces, (piece) =>
+        piece.rows.reduce((sum, [row, copies]) => sum + copies * (prices[row] ?? 0), 0),
+      )
       const candidates: { piece: number; used: number }[] = []
       table.fill(profits, false, (piece) => {
         completion.set(table.value, (piece + 1) * size)
-        const width = node.widths[piece] ?? 0
+        const width = widths[piece] ?? 0
         const value = (profits[piece] ?? 0) + (table.value[capacity - width] ?? 0)
         if (value > SCALE + ROOM) candidates.push({ piece, used: capacity - width })
       })
       completion.set(table.value, 0)
       const freest = Math.max(SCALE, table.value[capacity] ?? 0)
       if (worth > target * freest) return { kind: 'pruned' }
-      for (const { piece, used } of candidates) {
+      const fills = candidates.map(({ piece, used }): Fill => {
         const rest = table.trace(piece + 1, used)
-        take({ pieces: [piece, ...rest.items], counts: [1, ...rest.counts] })
-      }
-      if (added.length === 0 && freest > SCALE + ROOM) {
+        return { pieces: [piece, ...rest.items], counts: [1, ...rest.counts] }
+      })
+      const before = master.fills
+      let added = master.add(fills.filter((fill) => !breaksPair(node, fill)))
+      if (added === 0 && freest > SCALE + ROOM) {
         const found = fillsAbove(node, profits, completion, capacity, SCALE + ROOM, MOST_FILLS)
-        for (const fill of found.fills) take(fill)
+        added = master.add(found.fills)
         if (found.complete && worth > target * (SCALE + ROOM)) return { kind: 'pruned' }
       }
+      this.#work.columns += added
       const boards =
-        round % 6 === 0 || added.length === 0 ? packNode(node, capacity, target, fills, solution.x) : null
+        round % 6 === 0 || added === 0 ? packNode(node, capacity, target, before, solution.x) : null
       if (boards !== null) return { kind: 'found', boards }
-      if (added.length === 0 || work.stopped()) {
-        return {
-          kind: 'open',
-          pair: pairOf(node, fills, solution.x, capacity),
-          fills: handDown(fills, profits, n),
-        }
-      }
-      work.columns += added.length
-      fills.push(...added)
-      model.addColumns(added.map(column))
+      if (added === 0 || this.#work.stopped())
+        return { kind: 'open', pair: pairOf(node, before, solution.x, capacity) }
     }
-  } finally {
-    model.dispose()
   }
 }
 
-function keyOf(fill: Fill): string {
-  return `${fill.pieces.join(',')}:${fill.counts.join(',')}`
+/** What all that the node wants is worth under its rows' prices. */
+function worthOf(node: PairNode, prices: Float64Array): number {
+  let worth = 0
+  for (const piece of node.pieces)
+    for (const [row, copies] of piece.rows) worth += piece.demand * copies * (prices[row] ?? 0)
+  return worth
 }
 
-/** The columns nearest to being used, a few for each piece. */
-function handDown(fills: readonly Fill[], profits: ArrayLike<number>, n: number): Fill[] {
-  const worth = (fill: Fill): number =>
-    fill.pieces.reduce((sum, piece, k) => sum + (profits[piece] ?? 0) * (fill.counts[k] ?? 0), 0)
-  return fills
-    .map((fill, at) => ({ fill, at, worth: worth(fill) }))
-    .sort((a, b) => b.worth - a.worth || a.at - b.at)
-    .slice(0, HANDED * n)
-    .map((entry) => entry.fill)
+/** The columns that hold both parts of the piece joined last, with the piece in their place, where that is another column. */
+function joinedFills(node: PairNode, fills: readonly (Fill | null)[]): Fill[] {
+  const merge = node.merges.at(-1)
+  if (merge === undefined || merge.row < 0) return []
+  const place = new Map(node.pieces.map((piece, k) => [piece.id, k]))
+  const first = place.get(merge.first) ?? -1
+  const second = place.get(merge.second) ?? -1
+  const joined = place.get(merge.joined) ?? -1
+  return fills.flatMap((fill) => {
+    if (fill === null || fill.pieces.includes(joined)) return []
+    const counts = new Map(fill.pieces.map((piece, k) => [piece, fill.counts[k] ?? 0]))
+    counts.set(first, (counts.get(first) ?? 0) - 1)
+    counts.set(second, (counts.get(second) ?? 0) - 1)
+    if ((counts.get(first) ?? 0) < 0 || (counts.get(second) ?? 0) < 0) return []
+    counts.set(joined, 1)
+    const pieces = [...counts.keys()].filter((piece) => (counts.get(piece) ?? 0) > 0).sort((a, b) => a - b)
+    return [{ pieces, counts: pieces.map((piece) => counts.get(piece) ?? 0) }]
+  })
 }
 
-/** The pair whose share of boards is nearest one half; among equals the longer pieces. null: no pair is fractional. */
+/** The pair whose share of boards is nearest one half; among equals the longer pieces. null: all boards are whole. */
 function pairOf(
   node: PairNode,
-  fills: readonly Fill[],
+  fills: readonly (Fill | null)[],
   x: ArrayLike<number>,
   capacity: number,
 ): readonly [number, number] | null {
-  const n = node.widths.length
+  const n = node.pieces.length
   const share = new Map<number, number>()
   fills.forEach((fill, c) => {
     const value = x[c] ?? 0
-    if (value < 1e-7) return
+    if (value < 1e-7 || fill === null) return
     for (let a = 0; a < fill.pieces.length; a++) {
       const i = fill.pieces[a] ?? 0
       if ((fill.counts[a] ?? 0) > 1) share.set(i * n + i, (share.get(i * n + i) ?? 0) + value)
@@ -181,12 +199,31 @@ function pairOf(
     if (distance < 1e-5) continue
     const i = Math.floor(key / n)
     const j = key % n
-    const wide = ((node.widths[i] ?? 0) + (node.widths[j] ?? 0)) / capacity
+    const wide = ((node.pieces[i]?.width ?? 0) + (node.pieces[j]?.width ?? 0)) / capacity
     const score = distance + 0.001 * wide + 1e-9 * (n - i)
     if (score > bestScore) {
       bestScore = score
       best = [i, j]
     }
   }
+  return best ?? pairOfFraction(fills, x)
+}
+
+/** Where every pair is on a whole number of boards: the widest two pieces of the board nearest one half. */
+function pairOfFraction(
+  fills: readonly (Fill | null)[],
+  x: ArrayLike<number>,
+): readonly [number, number] | null {
+  let best: readonly [number, number] | null = null
+  let most = 1e-5
+  fills.forEach((fill, c) => {
+    const fraction = (x[c] ?? 0) % 1
+    const distance = Math.min(fraction, 1 - fraction)
+    const [first, second] = fill?.pieces ?? []
+    const other = (fill?.counts[0] ?? 0) > 1 ? first : second
+    if (first === undefined || other === undefined || distance <= most) return
+    most = distance
+    best = [first, other]
+  })
   return best
 }

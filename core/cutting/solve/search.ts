@@ -11,7 +11,7 @@ import { generate, tableFor } from './generate.ts'
 import { bestOf, type IntegerAnswer } from './integer.ts'
 import { Master } from './master.ts'
 import { firstPatterns } from './pool.ts'
-import { countsBoardsOnly, proveByPairs } from './prove-by-pairs.ts'
+import { countsBoardsOnly, PairProver } from './prove-by-pairs.ts'
 import { roundPlan } from './round-plan.ts'
 import type { Solution } from './solution.ts'
 import { startingPlans } from './start.ts'
@@ -27,7 +27,7 @@ const FIRST_DIVES = 1
 const MOST_DIVES = 6
 
 /** Nodes of the pair tree before bands of patterns are tried, and after. */
-const FIRST_PAIRS = 40
+const FIRST_PAIRS = 100
 const MOST_PAIRS = 400
 
 export interface Outcome {
@@ -72,6 +72,7 @@ export function search(
     firstPatterns(problem, plans, table, roundsFor(problem)),
     dear,
   )
+  const prover = new PairProver(problem, costs, engine, work)
   try {
     const root = generate(master, table, best?.cost ?? Number.POSITIVE_INFINITY, work)
     const { bound: dual } = root
@@ -124,7 +125,7 @@ export function search(
       return { best, dual, bound, searched: null, lacking: null }
     const askPairs = (nodes: number): void => {
       if (best === null || done() || !countsBoardsOnly(problem, costs)) return
-      const pairs = proveByPairs(problem, costs, engine, best, bound, master.patterns(), nodes, work)
+      const pairs = prover.ask(best, dual, bound, () => master.patterns(), nodes)
       best = pairs.best
       bound = Math.max(bound, pairs.bound)
       report()
@@ -144,6 +145,7 @@ export function search(
     const searched = bound > dual.cents ? { nodes: work.nodes, patterns: work.patterns } : null
     return { best, dual, bound, searched, lacking: null }
   } finally {
+    prover.dispose()
     master.dispose()
   }
 }

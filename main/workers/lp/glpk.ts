@@ -29,7 +29,8 @@ function engineOf(glpk: Glpk): LpEngine {
   }
 }
 
-function restated(glpk: Glpk, rows: readonly LpRow[], first: readonly LpColumn[]): LpModel {
+function restated(glpk: Glpk, firstRows: readonly LpRow[], first: readonly LpColumn[]): LpModel {
+  const rows = [...firstRows]
   const columns = [...first]
   return {
     addColumns: (added) => {
@@ -38,6 +39,10 @@ function restated(glpk: Glpk, rows: readonly LpRow[], first: readonly LpColumn[]
     setBounds: (column, lower, upper) => {
       const old = columns[column]
       if (old !== undefined) columns[column] = { ...old, lower, upper }
+    },
+    addRow: (lower, upper) => void rows.push({ lower, upper }),
+    setRowBounds: (row, lower, upper) => {
+      rows[row] = { lower, upper }
     },
     solve: () => solveContinuous(glpk, rows, columns),
     dispose: () => {

@@ -119,6 +119,7 @@ function keptModel(highs: Highs, rows: readonly LpRow[], columns: readonly LpCol
     random_seed: 0,
     simplex_iteration_limit: MOST_SIMPLEX_STEPS,
   })
+  let rowCount = rows.length
   return {
     addColumns: (added) =>
       guarded(() => {
@@ -127,10 +128,16 @@ function keptModel(highs: Highs, rows: readonly LpRow[], columns: readonly LpCol
           cost: Float64Array.from(added, (column) => column.cost),
           lower: Float64Array.from(added, (column) => column.lower),
           upper: Float64Array.from(added, (column) => column.upper),
-          matrix: { format: 'csc', numRows: rows.length, numCols: added.length, starts, indices, values },
+          matrix: { format: 'csc', numRows: rowCount, numCols: added.length, starts, indices, values },
         })
       }),
     setBounds: (column, lower, upper) => guarded(() => void model.changeColBounds(column, lower, upper)),
+    addRow: (lower, upper) =>
+      guarded(() => {
+        model.addRow(lower, upper, { indices: [], values: [] })
+        rowCount++
+      }),
+    setRowBounds: (row, lower, upper) => guarded(() => void model.changeRowBounds(row, lower, upper)),
     solve: () => guarded(() => solveKept(highs, model)),
     dispose: () => guarded(() => model.dispose()),
   }

@@ -5,7 +5,9 @@ import { MAX_TICKS, TICKS_PER_FOOT, TICKS_PER_INCH, ticks } from '../../core/uni
 import type { MethodName, Methods } from '../../shared/contract/index.ts'
 import { STEPS_KEPT } from '../store/index.ts'
 import { dayInput } from './day-input.ts'
+import { LONGEST_EVERYTHING } from './everything.ts'
 import { firmInput } from './firm-file.ts'
+import { lengthInput as length } from './length-input.ts'
 import { paperInput } from './paper-input.ts'
 import { LONGEST_PRICES } from './price-file.ts'
 import { productInput } from './product-input.ts'
@@ -22,7 +24,6 @@ const id = z.string().min(1).max(100)
 const edit = z.int().nonnegative()
 const task = z.string().min(1).max(60).optional()
 const revision = z.int().positive()
-const length = z.int().min(1).max(MAX_TICKS).transform(ticks)
 
 const widths = z
   .strictObject({
@@ -86,6 +87,13 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
     label,
     timeline: timeline.optional(),
   }),
+  'jobs.versions': z.strictObject({ id }),
+  'jobs.version': z.strictObject({ id, revision }),
+  'jobs.remove': z.strictObject({ id }),
+  'jobs.bringBack': z.strictObject({ id }),
+  'jobs.removed': nothing,
+  'everything.export': nothing,
+  'everything.import': z.strictObject({ text: z.string().max(LONGEST_EVERYTHING) }),
   'prices.current': nothing,
   'prices.import': z.strictObject({ text: z.string().max(LONGEST_PRICES) }),
   'prices.useSample': nothing,

@@ -15,6 +15,11 @@ export interface JobService {
   readonly read: (id: string) => JobRecord
   readonly create: Handler<'jobs.create'>
   readonly save: Handler<'jobs.save'>
+  readonly versions: Handler<'jobs.versions'>
+  readonly version: Handler<'jobs.version'>
+  readonly remove: Handler<'jobs.remove'>
+  readonly bringBack: Handler<'jobs.bringBack'>
+  readonly removed: Handler<'jobs.removed'>
 }
 
 export function jobService(store: Store, now: () => Date, newId: () => string, emit: Emit): JobService {
@@ -37,24 +42,43 @@ export function jobService(store: Store, now: () => Date, newId: () => string, e
     })
   }
 
+  const mustBeThere = (id: string): JobRecord => {
+    const job = store.jobs.read(id)
+    if (job === null) throw noSuchJob()
+    return job
+  }
+
   return {
     list: () => store.jobs.list(),
     last: () => {
-      const id = store.settings.read('last job') ?? store.jobs.list()[0]?.id
-      const job = id === undefined ? null : store.jobs.read(id)
+      const listed = store.jobs.list()
+      const last = store.settings.read('last job')
+      const id = listed.some((job) => job.id === last) ? last : listed[0]?.id
+      const job = id === undefined || id === null ? null : store.jobs.read(id)
       return opened(job ?? create(DEMO_JOB, 'Demo job'))
     },
-    open: ({ id }) => {
-      const job = store.jobs.read(id)
-      if (job === null) throw noSuchJob()
-      return opened(job)
-    },
-    read: (id) => {
-      const job = store.jobs.read(id)
-      if (job === null) throw noSuchJob()
-      return job
-    },
+    open: ({ id }) => opened(mustBeThere(id)),
+    read: mustBeThere,
     create: ({ statement }) => opened(create(statement, 'Created')),
+    versions: ({ id }) => {
+      mustBeThere(id)
+      return store.jobs.versions(id).map(({ revision, label, savedAt }) => ({ revision, label, savedAt }))
+    },
+    version: ({ id, revision }) => {
+      const found = store.jobs.versions(id).find((version) => version.revision === revision)
+      if (found === undefined)
+        throw new ServiceError('not-found', 'This state of the job is no longer kept; choose a later one.')
+      return { statement: found.statement }
+    },
+    remove: ({ id }) => {
+      if (!store.jobs.setRemoved(id, now().toISOString())) throw noSuchJob()
+      return {}
+    },
+    bringBack: ({ id }) => {
+      if (!store.jobs.setRemoved(id, null)) throw noSuchJob()
+      return {}
+    },
+    removed: () => store.jobs.removed(),
     save: ({ id, revision, statement, label, timeline }) => {
       const savedAt = now().toISOString()
       try {

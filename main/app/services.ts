@@ -3,6 +3,7 @@ import type { z } from 'zod'
 import type { MethodName } from '../../shared/contract/index.ts'
 import { openStore } from '../store/index.ts'
 import { createPool, Stopped } from '../workers/index.ts'
+import { everythingService } from './everything.ts'
 import { INPUTS } from './inputs.ts'
 import { jobService } from './job-service.ts'
 import { keptCutList } from './kept-cut-list.ts'
@@ -41,6 +42,7 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
     info: { version: options.version, door: options.door },
     jobs: jobService(store, ambient.now, ambient.newId, options.emit),
     rack,
+    everything: everythingService(store, prices, ambient.now, options.emit),
     cutList: keptCutList(store),
     pool,
     prices,

@@ -1,3 +1,4 @@
+export type { Arrival, Arrived } from './everything.ts'
 export type { JobRecord, JobRepository, JobVersion } from './jobs.ts'
 export { openStore, type Store, type StoreOptions } from './open-store.ts'
 export { RevisionConflict, type StoreRefusal } from './refusal.ts'

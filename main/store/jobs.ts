@@ -49,6 +49,10 @@ export interface JobRepository {
   }): { readonly revision: number } | null
   /** What undo and redo walk through; empty for a job that was never changed. */
   timeline(id: string): Timeline
+  /** Takes a job off the list, or brings it back; false where there is no such job. */
+  setRemoved(id: string, at: string | null): boolean
+  /** Jobs off the list, the last one first. */
+  removed(): readonly JobSummary[]
   /** Newest first, the present one among them. */
   versions(id: string): readonly JobVersion[]
 }
@@ -94,9 +98,21 @@ export function jobRepository(db: Database): JobRepository {
     list: () =>
       (
         db
-          .prepare('SELECT id, name, revision, saved_at FROM jobs ORDER BY saved_at DESC, id')
+          .prepare(
+            'SELECT id, name, revision, saved_at FROM jobs WHERE removed_at IS NULL ORDER BY saved_at DESC, id',
+          )
           .all() as JobRow[]
       ).map(summaryOf),
+    removed: () =>
+      (
+        db
+          .prepare(
+            'SELECT id, name, revision, saved_at FROM jobs WHERE removed_at IS NOT NULL ORDER BY removed_at DESC, id',
+          )
+          .all() as JobRow[]
+      ).map(summaryOf),
+    setRemoved: (id, at) =>
+      db.prepare('UPDATE jobs SET removed_at = ? WHERE id = ?').run(at, id).changes === 1,
     read: (id) => {
       const row = selectJob.get(id) as JobRow | undefined
       return row === undefined ? null : { ...summaryOf(row), statement: JSON.parse(row.statement) }

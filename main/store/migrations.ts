@@ -96,4 +96,11 @@ export const MIGRATIONS: readonly Migration[] = [
       `)
     },
   },
+  {
+    // a job taken off the list is kept, so that it can be brought back
+    version: 6,
+    update: (db) => {
+      db.exec('ALTER TABLE jobs ADD COLUMN removed_at TEXT')
+    },
+  },
 ]

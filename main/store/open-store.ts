@@ -3,6 +3,7 @@ import { dirname } from 'node:path'
 import Sqlite, { type Database } from 'better-sqlite3'
 import { fail, ok, type Result } from '../../core/units/index.ts'
 import { backUp, backupFolder } from './backups.ts'
+import { type Arrival, type Arrived, takeEverything } from './everything.ts'
 import { APPLICATION_ID, readHeader } from './header.ts'
 import { type JobRepository, jobRepository } from './jobs.ts'
 import { latestVersion, migrate, storedVersion } from './migrate.ts'
@@ -26,6 +27,8 @@ export interface Store {
   readonly offcuts: OffcutRepository
   readonly priceBook: PriceBookRepository
   readonly settings: Settings
+  /** Jobs and offcuts of a file, all or none, beside what is here. */
+  takeEverything(arrival: Arrival): Arrived
   /** a copy of the program that had this store open was killed or crashed */
   readonly crashed: boolean
   /** copy made before the layout was brought up to date, or null */
@@ -75,12 +78,15 @@ function storeOn(db: Database, options: StoreOptions, backup: string | null): St
     pid: process.pid,
     openedAt: options.now().toISOString(),
   })
+  const jobs = jobRepository(db)
+  const offcuts = offcutRepository(db)
   return {
-    jobs: jobRepository(db),
-    offcuts: offcutRepository(db),
+    jobs,
+    offcuts,
     priceBook: priceBookRepository(db),
     settings: settings(db),
     crashed,
+    takeEverything: takeEverything(db, { jobs, offcuts }, options.newId),
     backup,
     backUp: (day) => {
       try {

@@ -38,6 +38,23 @@ export interface Timeline {
   readonly at: number
 }
 
+/** One earlier state of a job, by the step that led to it. */
+export interface JobVersionSummary {
+  readonly revision: number
+  readonly label: string
+  /** ISO time */
+  readonly savedAt: string
+}
+
+/** What came out of a file of everything. */
+export interface TakenIn {
+  readonly jobs: number
+  readonly offcuts: number
+  /** jobs and offcuts that were here already, word for word */
+  readonly alreadyHere: number
+  readonly prices: 'taken' | 'own kept' | 'none in the file'
+}
+
 /** What a save does to the stored timeline: places are counted from the very first step of the job. */
 export interface TimelineChange {
   /** states before this place stay as they are; all from it on are forgotten */
@@ -129,6 +146,17 @@ export interface Methods {
     },
     { readonly revision: number; readonly savedAt: string },
   ]
+  /** earlier states of a job, newest first, the present one among them */
+  'jobs.versions': [{ readonly id: string }, readonly JobVersionSummary[]]
+  'jobs.version': [{ readonly id: string; readonly revision: number }, { readonly statement: JobStatement }]
+  /** takes a job off the list; it is kept and can be brought back */
+  'jobs.remove': [{ readonly id: string }, Record<string, never>]
+  'jobs.bringBack': [{ readonly id: string }, Record<string, never>]
+  'jobs.removed': [Record<string, never>, readonly JobSummary[]]
+  /** every job, the rack and the user's own prices as one file */
+  'everything.export': [Record<string, never>, { readonly fileName: string; readonly text: string }]
+  /** such a file: all of it or nothing; what is here is never overwritten */
+  'everything.import': [{ readonly text: string }, TakenIn]
   'prices.current': [Record<string, never>, PricesInUse]
   /** a price book's file; with any fault nothing of it is taken, and all faults are told with their places */
   'prices.import': [

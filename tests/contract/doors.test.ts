@@ -245,6 +245,25 @@ describe('through every door the same answer comes to', () => {
     }
     answered.add('jobs.create').add('jobs.save')
   })
+  test('jobs.versions and jobs.version; jobs.remove, jobs.removed and jobs.bringBack', async () => {
+    const { id } = (await clients.direct?.('jobs.create', { statement })) as { id: string }
+    expect(await same('jobs.versions', { id })).toMatchObject([{ revision: 1, label: 'Created' }])
+    expect(await same('jobs.version', { id, revision: 1 })).toEqual({ statement })
+    expect(await same('jobs.remove', { id })).toEqual({})
+    expect(await same('jobs.removed', {})).toMatchObject([{ id }])
+    expect(await same('jobs.bringBack', { id })).toEqual({})
+    expect(await same('jobs.removed', {})).toEqual([])
+  })
+  test('everything.export, but for the time, and everything.import of it', async () => {
+    const files = (await through('everything.export', {})) as { result: { text: string } }[]
+    const [direct, ...others] = files.map(({ result }) => ({ ...JSON.parse(result.text), madeAt: '' }))
+    for (const other of others) expect(other).toEqual(direct)
+    answered.add('everything.export')
+    expect(await same('everything.import', { text: files[0]?.result.text })).toMatchObject({
+      jobs: 0,
+      offcuts: 0,
+    })
+  })
 })
 
 describe('through every door the same refusal comes to', () => {

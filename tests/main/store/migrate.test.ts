@@ -62,6 +62,7 @@ describe('bringing a store up to date', () => {
         saved_at: NOON.toISOString(),
         statement: '{"name":"First","place":"behind the barn"}',
         step_at: 0,
+        removed_at: null,
         place: 'behind the barn',
       },
       {
@@ -71,6 +72,7 @@ describe('bringing a store up to date', () => {
         saved_at: NOON.toISOString(),
         statement: '{}',
         step_at: 0,
+        removed_at: null,
         place: '',
       },
     ])

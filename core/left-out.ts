@@ -41,7 +41,14 @@ export function leftOut(job: Job, checks: readonly Check[], lines: readonly Line
 }
 
 /** Topics that fields other than those of the scope ask for. */
-const asked: ReadonlySet<ScopeTopic> = new Set<ScopeTopic>(['hire', 'stairs', 'guard'])
+const asked: ReadonlySet<ScopeTopic> = new Set<ScopeTopic>([
+  'hire',
+  'taking away',
+  'hauling',
+  'delivery',
+  'stairs',
+  'guard',
+])
 
 function modelled(job: Job, topic: ScopeTopic): boolean {
   return (

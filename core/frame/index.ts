@@ -1,3 +1,4 @@
+export { courseWidths } from './decking.ts'
 export { footingDepth, footingUnder } from './footings.ts'
 export { frameDeck } from './frame-deck.ts'
 export { postCentres } from './posts.ts'

@@ -12,6 +12,7 @@ import { CODE_FIELDS, SITE_FIELDS } from './fields/site-fields.ts'
 import { SIZE_FIELDS } from './fields/size-fields.ts'
 import { STAIR_FIELDS } from './fields/stair-fields.ts'
 import { WISH_FIELDS } from './fields/wish-fields.ts'
+import { WORK_FIELDS } from './fields/work-fields.ts'
 import type { FieldPath, FieldSpec } from './types.ts'
 
 /** Every field that a job can state, in the order of a form and of a written job; all but its version. */
@@ -27,6 +28,7 @@ export const FIELDS: readonly FieldSpec[] = [
   ...DECKING_FIELDS,
   ...STAIR_FIELDS,
   ...GUARD_FIELDS,
+  ...WORK_FIELDS,
   ...CUTTING_FIELDS,
   ...WISH_FIELDS,
   ...PRICING_FIELDS,

@@ -182,6 +182,27 @@ export interface Job {
     readonly fixing: 'hold-downs' | 'bolts'
     readonly gate: boolean
   }
+  /** what is done before and after, and what makes the hours longer */
+  readonly work: {
+    readonly crew: 'two' | 'three or more' | 'alone' | 'with a helper' | 'handy owner' | 'first-time owner'
+    readonly access: 'easy' | 'slope, narrow gate or steps'
+    readonly weather: 'fair' | 'above 90 F or below 25 F'
+    readonly heightAndSize: boolean
+    readonly markServices: boolean
+    /** square feet */
+    readonly oldDeck: number
+    readonly oldFootings: number
+    /** square feet */
+    readonly slab: number
+    readonly slabThickness: Ticks
+    readonly slabSteel: boolean
+    readonly haulSpoil: boolean
+    readonly delivery: boolean
+    readonly groundCover: boolean
+    readonly joistTape: boolean
+    /** coats of stain */
+    readonly coating: number
+  }
   readonly cutting: {
     readonly kerf: Ticks
     readonly endTrim: Ticks
@@ -246,6 +267,7 @@ export interface FieldSpec {
     | 'decking'
     | 'stairs'
     | 'guard'
+    | 'work'
     | 'cutting'
     | 'pricing'
     | 'scope'

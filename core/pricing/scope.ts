@@ -17,14 +17,24 @@ export const scopeTopics: readonly ScopeTopic[] = [
 ]
 
 /** Goods and tasks that only stairs ask for; what they share with the deck stands with the deck's. */
-const ofStairs = /^(stringer-|stair-|tread$|tread-bracket$|riser$|handrail|pad$|form-board$|gravel$)/
+const ofStairs = /^(stringer-|stair-|tread$|tread-bracket$|riser$|handrail|pad$|form-board$)/
 
 const ofGuard = /^(guard-|baluster-|carriage-bolt)/
+
+/** Topics whose goods and tasks are there only because other fields ask for them; a stated sum stands instead. */
+const askedForElsewhere: ReadonlySet<ScopeTopic> = new Set<ScopeTopic>([
+  'hire',
+  'taking away',
+  'hauling',
+  'delivery',
+])
 
 /** The topic under which a good is counted, where a job may leave it out. */
 export function topicOfGood(sku: string, group: LineGroup | Good['group']): ScopeTopic | null {
   if (group === 'fasteners') return 'fasteners'
   if (sku.startsWith('hire-')) return 'hire'
+  if (sku === 'disposal-ton') return 'hauling'
+  if (sku === 'delivery-trip') return 'delivery'
   if (ofStairs.test(sku)) return 'stairs'
   if (ofGuard.test(sku)) return 'guard'
   return sku === 'ledger-flashing' || sku === 'ledger-membrane' ? 'flashing' : null
@@ -34,6 +44,8 @@ export function topicOfGood(sku: string, group: LineGroup | Good['group']): Scop
 export function topicOfTask(rateId: string): ScopeTopic | null {
   if (ofStairs.test(rateId)) return 'stairs'
   if (ofGuard.test(rateId)) return 'guard'
+  if (rateId.startsWith('demo-')) return 'taking away'
+  if (rateId === 'haul-trip') return 'hauling'
   return rateId === 'clean-final' ? 'clean-up' : null
 }
 
@@ -66,7 +78,7 @@ export function leaveOut(
     // stairs and guards are taken off only where the job asks for them by their own fields
     if (topic === null || topic === 'stairs' || topic === 'guard') return true
     const { included, allowance } = job.scope[topic]
-    return topic === 'hire' ? !(included && allowance > 0) : included
+    return askedForElsewhere.has(topic) ? !(included && allowance > 0) : included
   }
   return {
     goods: takeoff.goods.filter((good) => wanted(topicOfGood(good.sku, good.group))),

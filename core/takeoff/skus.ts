@@ -11,6 +11,10 @@ export interface Sku {
     | 'foot'
     | 'bag'
     | 'quart'
+    | 'gallon'
+    | 'ton'
+    | 'trip'
+    | 'square foot'
     | 'cubic foot'
     | 'cubic yard'
     | 'missing cubic yard'
@@ -90,6 +94,23 @@ export const skus: readonly Sku[] = [
     group: 'other material',
     soldBy: 1,
   },
+  {
+    sku: 'joist-tape',
+    label: 'Tape for joists, self-adhering',
+    unit: 'foot',
+    group: 'other material',
+    soldBy: 50,
+  },
+  { sku: 'deck-stain', label: 'Deck stain', unit: 'gallon', group: 'other material', soldBy: 1 },
+  {
+    sku: 'ground-fabric',
+    label: 'Fabric against weeds',
+    unit: 'square foot',
+    group: 'other material',
+    soldBy: 150,
+  },
+  { sku: 'disposal-ton', label: 'Fee at the tip', unit: 'ton', group: 'fees', soldBy: 0.1 },
+  { sku: 'delivery-trip', label: 'Delivery by the yard’s truck', unit: 'trip', group: 'fees', soldBy: 1 },
   hardware('ledger-lag-1/2', 'Lag screw 1/2 in with washer, galvanised'),
   hardware('ledger-bolt-1/2', 'Bolt 1/2 in with nut and washers, galvanised'),
   nails('nail-10d-1-1/2', 'Hanger nails 10d × 1-1/2 in, galvanised'),

@@ -2,7 +2,11 @@ import type { Frame } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import { type Additions, NO_ADDITIONS, withAdditions } from './additions.ts'
 import { boardFeetOf } from './board-feet.ts'
+import { clearing } from './clearing.ts'
+import { underConditions } from './conditions.ts'
 import { deckScrews } from './deck-screws.ts'
+import { deckingForecast } from './decking-forecast.ts'
+import { finishTasks } from './finish-tasks.ts'
 import { foundGoods, foundTasks } from './found-work.ts'
 import { groundGoods } from './ground-goods.ts'
 import { guardGoods } from './guard-goods.ts'
@@ -19,34 +23,46 @@ import { tallyGoods, tallyTasks } from './tally.ts'
 import { tasksOf } from './tasks.ts'
 import type { Takeoff } from './types.ts'
 import { volumesOf } from './volumes.ts'
+import { deliveryGoods, finishGoods, surfacesOf } from './work-goods.ts'
 
 /** Counts everything a frame and what stands on it asks for: pieces and runs to cut, goods, volumes and work, each with its cause. */
 export function takeOff(job: Job, frame: Frame, additions: Additions = NO_ADDITIONS): Takeoff {
   const { stairs, guard } = additions
   const volumes = volumesOf(job, frame, stairs)
   const whole = withAdditions(job, frame, additions)
+  const surfaces = surfacesOf(job, frame, stairs, guard)
+  const cleared = clearing(job, volumes)
+  const weight = lumberWeight(whole.members)
+  const goods = tallyGoods([
+    ...hardwareOf(whole),
+    ...ledgerFasteners(job, frame),
+    ...nailsOf(whole),
+    ...deckScrews(job, frame),
+    ...groundGoods(job, frame, volumes),
+    ...foundGoods(job, frame),
+    ...otherGoods(job, whole),
+    ...stairGoods(job, stairs),
+    ...guardGoods(job, guard),
+    ...finishGoods(job, frame, surfaces),
+    ...cleared.goods,
+  ])
+  const tasks = tallyTasks([
+    ...cleared.tasks,
+    ...tasksOf(job, whole, volumes),
+    ...foundTasks(job, frame),
+    ...stairTasks(job, stairs),
+    ...guardTasks(job, guard),
+    ...finishTasks(job, frame, surfaces),
+  ])
+  const delivered = deliveryGoods(job, whole, weight.freshlyTreated, goods)
   return {
     pieces: piecesOf(job, whole),
     runs: frame.runs,
-    goods: tallyGoods([
-      ...hardwareOf(whole),
-      ...ledgerFasteners(job, frame),
-      ...nailsOf(whole),
-      ...deckScrews(job, frame),
-      ...groundGoods(job, frame, volumes),
-      ...foundGoods(job, frame),
-      ...otherGoods(job, whole),
-      ...stairGoods(job, stairs),
-      ...guardGoods(job, guard),
-    ]),
-    tasks: tallyTasks([
-      ...tasksOf(job, whole, volumes),
-      ...foundTasks(job, frame),
-      ...stairTasks(job, stairs),
-      ...guardTasks(job, guard),
-    ]),
+    goods: delivered.length === 0 ? goods : [...goods, ...tallyGoods(delivered)],
+    tasks: underConditions(job, frame, tasks),
+    decking: deckingForecast(job, frame),
     volumes,
     boardFeet: boardFeetOf(whole.members),
-    weight: lumberWeight(whole.members),
+    weight,
   }
 }

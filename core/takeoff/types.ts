@@ -1,5 +1,7 @@
 import type { Cause, FrameRun, ProductClass } from '../frame/index.ts'
+
 import type { Ticks } from '../units/index.ts'
+import type { DeckingForecast } from './decking-forecast.ts'
 
 /** A length to be cut in one piece. */
 export interface Piece {
@@ -19,7 +21,7 @@ export interface Good {
   readonly id: string
   readonly sku: string
   readonly label: string
-  readonly group: 'hardware' | 'fasteners' | 'concrete' | 'other material' | 'hire'
+  readonly group: 'hardware' | 'fasteners' | 'concrete' | 'other material' | 'hire' | 'fees'
   /** in whole 1/1000 of the unit */
   readonly thousandths: number
   readonly unit: string
@@ -31,11 +33,17 @@ export interface Task {
   readonly id: string
   readonly rateId: string
   readonly label: string
-  readonly stage: 'ground' | 'frame' | 'decking' | 'stairs' | 'guard' | 'general'
+  readonly stage: 'ground' | 'frame' | 'decking' | 'stairs' | 'guard' | 'before' | 'finish' | 'general'
   /** in whole 1/1000 of the unit */
   readonly thousandths: number
   readonly unit: string
   readonly cause: Cause
+  /** what crew and conditions make of the hours, in 1/10,000; absent where they are plain */
+  readonly conditions?: {
+    readonly factor: number
+    readonly why: string
+    readonly fields: readonly string[]
+  }
 }
 
 export interface Volumes {
@@ -72,4 +80,6 @@ export interface Takeoff {
   readonly volumes: Volumes
   readonly boardFeet: readonly BoardFeet[]
   readonly weight: LumberWeight
+  /** null where there is no decking */
+  readonly decking: DeckingForecast | null
 }

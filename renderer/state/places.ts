@@ -11,6 +11,7 @@ const PLACE_OF: { readonly [section in FieldSpec['section']]: Place } = {
   decking: 'frame',
   stairs: 'frame',
   guard: 'frame',
+  work: 'price',
   ground: 'ground',
   cutting: 'boards',
   pricing: 'price',

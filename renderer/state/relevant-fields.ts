@@ -24,6 +24,7 @@ export function isRelevant(path: string, job: Job): boolean {
   if (path === 'ground.baseThickness') return job.ground.base > 0
   if (path.startsWith('stairs.')) return ofStairs(path, job)
   if (path.startsWith('guard.')) return path === 'guard.where' || ofGuard(path, job)
+  if (path === 'work.slabThickness' || path === 'work.slabSteel') return job.work.slab > 0
   if (path === 'pricing.margin') return job.builder === 'contractor' && job.pricing.method === 'margin'
   if (path === 'pricing.markup') return job.builder === 'contractor' && job.pricing.method === 'markup'
   if (path === 'pricing.method' || path === 'pricing.overhead' || path === 'pricing.priceTax')

@@ -1,6 +1,6 @@
 import type { Good } from '../../takeoff/index.ts'
 import { goodLineId } from '../scope.ts'
-import type { Line, PriceBook, PriceFault } from '../types.ts'
+import type { Line, LineGroup, PriceBook, PriceFault } from '../types.ts'
 import { line } from './line.ts'
 
 /** One line per sku: quantities of all that need it together, rounded up once to whole packs. */
@@ -27,13 +27,13 @@ export function goodsLines(goods: readonly Good[], book: PriceBook, faults: Pric
     lines.push(
       line({
         id: goodLineId(sku),
-        group: first.group === 'hire' ? 'other' : first.group,
+        group: lineGroup(first.group),
         label: price.label,
         code: price.code,
         thousandths: packs * price.pack,
         unit: price.unit,
         price: price.price,
-        part: first.group === 'hire' ? 'other' : 'material',
+        part: lineGroup(first.group) === 'other' ? 'other' : 'material',
         cause: {
           fields: [...new Set(wanted.flatMap(({ cause }) => cause.fields))],
           ids: wanted.map(({ id }) => id),
@@ -43,6 +43,11 @@ export function goodsLines(goods: readonly Good[], book: PriceBook, faults: Pric
     )
   }
   return lines
+}
+
+/** Hire and fees are no material: sales tax is not on them. */
+function lineGroup(group: Good['group']): LineGroup {
+  return group === 'hire' || group === 'fees' ? 'other' : group
 }
 
 function missingGood(good: Good, book: PriceBook): PriceFault {

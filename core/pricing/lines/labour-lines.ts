@@ -10,9 +10,26 @@ export interface LabourLines {
   readonly workerHours: bigint
 }
 
+/** A factor of one, in 1/10,000. */
+const PLAIN = 10_000
+
+/** In 1/100,000,000 hour; under other than plain conditions to the nearest of them. */
+function exactHours(
+  quantity: number,
+  { crewHours, workers }: Pick<LabourRate, 'crewHours' | 'workers'>,
+  factor: number,
+): bigint {
+  const plain = BigInt(quantity) * BigInt(crewHours) * BigInt(workers)
+  return (plain * BigInt(factor) + BigInt(PLAIN / 2)) / BigInt(PLAIN)
+}
+
 /** Paid hours of a task to 1/1000 hour, as they are printed. */
-export function hoursOf(quantity: number, rate: Pick<LabourRate, 'crewHours' | 'workers'>): number {
-  const hours = BigInt(quantity) * BigInt(rate.crewHours) * BigInt(rate.workers)
+export function hoursOf(
+  quantity: number,
+  rate: Pick<LabourRate, 'crewHours' | 'workers'>,
+  factor = PLAIN,
+): number {
+  const hours = exactHours(quantity, rate, factor)
   return Number((2n * hours + 100_000n) / 200_000n)
 }
 
@@ -37,7 +54,8 @@ export function labourLines(
       })
       continue
     }
-    const hours = BigInt(task.thousandths) * BigInt(rate.crewHours) * BigInt(rate.workers)
+    const factor = task.conditions?.factor ?? PLAIN
+    const hours = exactHours(task.thousandths, rate, factor)
     workerHours += hours
     lines.push(
       line({
@@ -45,16 +63,19 @@ export function labourLines(
         group: 'labour',
         label: task.label,
         code: rate.id,
-        thousandths: hoursOf(task.thousandths, rate),
+        thousandths: hoursOf(task.thousandths, rate, factor),
         unit: 'worker hour',
         price,
         part: 'labour',
         cause: {
-          fields: task.cause.fields,
+          fields: [...task.cause.fields, ...(task.conditions?.fields ?? [])],
           ids: [task.id],
           rule:
             `${task.thousandths / 1000} ${task.unit} × ${rate.crewHours / 100_000} h ` +
-            `× ${rate.workers} (${rate.confidence})`,
+            `× ${rate.workers} (${rate.confidence})` +
+            (task.conditions === undefined
+              ? ''
+              : `; ${task.conditions.why} (factors: common practice, no source)`),
         },
       }),
     )

@@ -1,6 +1,7 @@
 import { fieldAt, type Job } from '../../../core/job/index.ts'
 import { relevantFields } from '../../state/relevant-fields.ts'
-import { FieldGroup } from '../bench/field-group.tsx'
+import { FieldGroup, without } from '../bench/field-group.tsx'
+import { FoldedGroup } from '../bench/folded-group.tsx'
 import { PriceBookPart } from './price-book.tsx'
 import { ScopeList } from './scope-list.tsx'
 
@@ -13,6 +14,11 @@ export function PriceBench({ job }: { readonly job: Job }) {
           <p className="soft">An owner builds: no wages, overhead or margin. Hours are shown.</p>
         )}
       </FieldGroup>
+      <FoldedGroup
+        title="Work before and after"
+        fields={relevantFields(job, ['work'])}
+        shorten={without('Work: ')}
+      />
       <PriceBookPart />
       <ScopeList />
     </>

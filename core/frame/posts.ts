@@ -50,8 +50,8 @@ function postPlaces(
 ): readonly Ticks[] {
   const length = lineLength(line)
   if (isRectangle(job)) return postCentres(length, spec)
-  const inset = Math.min(spec.inset, 2 * Math.floor(length / 8))
   const footing = Math.max(job.ground.tube, job.ground.base)
+  const inset = insetOf(job, spec, length, footing)
   const { from, to } = line.line
   const isFree = (at: number) =>
     others.every(
@@ -71,6 +71,14 @@ function postPlaces(
   const stated = Math.max(1, job.size.width - 2 * spec.inset)
   const gaps = Math.max(1, Math.ceil(((last - first) * (spec.posts - 1)) / stated))
   return centresBetween(first, last, gaps + 1)
+}
+
+/** The stated inset, a quarter of a short beam, and of a shorter one what keeps its footings apart, to 1/16 in. */
+function insetOf(job: Job, spec: BeamSpec, length: number, footing: number): number {
+  const usual = Math.min(spec.inset, 2 * Math.floor(length / 8))
+  if (length - 2 * usual >= footing) return usual
+  const half = (postFootprint(job, spec)?.along ?? 0) / 2
+  return Math.min(usual, Math.max(2 * Math.ceil(half / 2), 2 * Math.floor((length - footing) / 4)))
 }
 
 /**

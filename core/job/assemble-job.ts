@@ -18,6 +18,8 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
       joists: choice('shape.joists'),
       zones: text('shape.zones'),
       openings: text('shape.openings'),
+      setbacks: text('shape.setbacks'),
+      middleBeams: text('shape.middleBeams'),
     },
     site: {
       attachment: choice('site.attachment'),

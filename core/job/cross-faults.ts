@@ -83,7 +83,8 @@ export function crossFaults(job: Job, unread: (path: FieldPath) => boolean): rea
 
 /** Whether a deck is framed as one rectangle, joists away from the house. */
 export function isRectangle({ shape }: Pick<Job, 'shape'>): boolean {
-  return shape.outline.trim() === '' && shape.joists === 'away' && shape.zones.trim() === ''
+  const { outline, joists, zones, middleBeams, setbacks } = shape
+  return joists === 'away' && [outline, zones, middleBeams, setbacks].every((text) => text.trim() === '')
 }
 
 /** What the program counts must not be set down as a sum as well. */

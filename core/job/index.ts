@@ -18,6 +18,7 @@ export {
 } from './found-list.ts'
 export { readJobText, writeJobText } from './job-text.ts'
 export { excerpt, isObject, type JsonObject, kindOf } from './json-shape.ts'
+export { type EdgeLength, edgeLengthList, lengthList } from './length-list.ts'
 export { nearestName } from './nearest-name.ts'
 export { newJobText } from './new-job-text.ts'
 export { type PlacedJson, readPlacedJson } from './placed-json.ts'

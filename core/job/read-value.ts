@@ -12,6 +12,7 @@ import { readEdges } from './edge-list.ts'
 import type { FieldValue } from './field-value.ts'
 import { readSettled } from './found-list.ts'
 import { excerpt, kindOf } from './json-shape.ts'
+import { readEdgeLengths, readLengths } from './length-list.ts'
 import { readPostList } from './post-list.ts'
 import { printAmount, printBounds } from './print-field.ts'
 import { readSpots } from './read-spots.ts'
@@ -45,6 +46,8 @@ const LIST_READERS: {
   edges: readEdges,
   zones: readZones,
   rectangles: readRectangles,
+  lengths: readLengths,
+  'edge lengths': readEdgeLengths,
   runs: readRunNames,
   'stock lengths': readStockLengths,
   'stock counts': readStockCounts,

@@ -79,6 +79,8 @@ export interface Job {
     readonly joists: 'away' | 'along'
     readonly zones: string
     readonly openings: string
+    readonly setbacks: string
+    readonly middleBeams: string
   }
   readonly site: {
     readonly attachment: 'ledger' | 'freestanding'
@@ -280,6 +282,8 @@ export interface FieldSpec {
     | 'edges'
     | 'zones'
     | 'rectangles'
+    | 'lengths'
+    | 'edge lengths'
     | 'runs'
     | 'stock lengths'
     | 'stock counts'

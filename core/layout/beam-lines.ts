@@ -27,8 +27,8 @@ export function isSteep({ from, to }: Segment): boolean {
 }
 
 export interface BeamRule {
-  /** outer face of the rim to the centre line */
-  readonly setback: number
+  /** outer face of the rim of an edge to the centre line, along the joists */
+  setback(edge: number): number
   /** half of the beam's thickness */
   readonly half: number
   /** thickness of the rim */
@@ -84,7 +84,7 @@ function leftOf(polygon: Polygon, [first]: readonly number[]): number {
 function chainBeams(polygon: Polygon, chain: readonly number[], rule: BeamRule): readonly BeamLine[] {
   const links = chain.map((edge): Link => {
     const { from: right, to: left } = edgeAt(polygon, edge)
-    const back = ({ x, y }: PlanePoint) => ({ x, y: y - rule.setback })
+    const back = ({ x, y }: PlanePoint) => ({ x, y: y - rule.setback(edge) })
     return {
       edge,
       left,

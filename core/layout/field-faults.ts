@@ -1,5 +1,5 @@
 import { sectionOf } from '../data/index.ts'
-import { type BeamSpec, type Fault, isRectangle, type Job } from '../job/index.ts'
+import { type BeamSpec, edgeLengthList, type Fault, isRectangle, type Job } from '../job/index.ts'
 import { printLength, type Ticks, ticks } from '../units/index.ts'
 import { beamThickness, postFootprint } from './beam-on-post.ts'
 
@@ -16,6 +16,9 @@ export function layoutFaults(job: Job): readonly Fault[] {
     ...groundFaults(job),
     ...widthFaults(job),
     ...beams.flatMap((beam) => beamFaults(job, beam, job.frame.beams[beam], rim)),
+    ...edgeLengthList(job.shape.setbacks).flatMap(({ edge, length }) =>
+      setbackFaults('shape.setbacks', `edge ${edge}`, length, beamThickness(job.frame.beams.front), rim),
+    ),
     ...(rectangle ? depthFaults(job) : []),
   ]
 }
@@ -55,22 +58,36 @@ function widthFaults(job: Job): readonly Fault[] {
 
 function beamFaults(job: Job, beam: 'front' | 'rear', spec: BeamSpec, rim: Ticks): readonly Fault[] {
   const path = `frame.beams.${beam}`
-  const faults: Fault[] = []
-  const thickness = beamThickness(spec)
   const deckEdge = `the ${beam} rim’s outer face`
-  const standsOut = spec.setback < thickness / 2
-  const bearing = spec.setback + thickness / 2 - rim
+  const thickness = beamThickness(spec)
+  return [
+    ...setbackFaults(`${path}.setback`, deckEdge, spec.setback, thickness, rim),
+    ...postFaults(job, path, spec),
+  ]
+}
+
+/** A beam so near the edge that it stands out of the frame, or that the joists hardly bear on it. */
+function setbackFaults(
+  path: string,
+  deckEdge: string,
+  setback: Ticks,
+  thickness: Ticks,
+  rim: Ticks,
+): readonly Fault[] {
+  const faults: Fault[] = []
+  const standsOut = setback < thickness / 2
+  const bearing = setback + thickness / 2 - rim
   if (standsOut || bearing < LEAST_BEARING) {
     const least = Math.ceil(Math.max(thickness / 2, rim + LEAST_BEARING - thickness / 2))
     faults.push({
-      path: `${path}.setback`,
+      path,
       message: standsOut
-        ? `a beam ${printLength(thickness)} thick, centred ${printLength(spec.setback)} from ${deckEdge}, stands out of the frame`
+        ? `a beam ${printLength(thickness)} thick, centred ${printLength(setback)} from ${deckEdge}, stands out of the frame`
         : 'the joists end at the rim and would bear less than 1-1/2 in on the beam (IRC 2021 R507.6.1)',
       fix: `centre it at least ${printLength(ticks(least))} from ${deckEdge}`,
     })
   }
-  return [...faults, ...postFaults(job, path, spec)]
+  return faults
 }
 
 function postFaults(job: Job, path: string, spec: BeamSpec): readonly Fault[] {

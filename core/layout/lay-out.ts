@@ -1,5 +1,5 @@
 import { twiceArea } from '../geometry/index.ts'
-import { type Fault, isRectangle, type Job } from '../job/index.ts'
+import { type Fault, isRectangle, type Job, lengthList } from '../job/index.ts'
 import { fail, ok, type Result, TICKS_PER_FOOT } from '../units/index.ts'
 import { layoutFaults } from './field-faults.ts'
 import { openingFaults, openingsOf, zoneOf } from './openings.ts'
@@ -31,7 +31,7 @@ export function layOut(job: Job): Result<Layout, readonly Fault[]> {
   if (misfits.length > 0) return fail(misfits)
   const supported = parts.map((zone) => ({ ...zone, supports: supportLines(job, zone, names) }))
   const openings = openingsOf(job)
-  const misplaced = openingFaults(openings, supported)
+  const misplaced = [...openingFaults(openings, supported), ...middleBeamFaults(job, supported)]
   if (misplaced.length > 0) return fail(misplaced)
   const zones = supported.map((zone) => ({
     ...zone,
@@ -44,6 +44,21 @@ export function layOut(job: Job): Result<Layout, readonly Fault[]> {
     deckTop: job.size.height,
     areaSquareFeet: twiceArea(outline.corners) / 2 / TICKS_PER_FOOT ** 2,
   })
+}
+
+/** Middle beams that no part of the deck has. */
+function middleBeamFaults(job: Job, zones: readonly Pick<Zone, 'supports'>[]): readonly Fault[] {
+  const stated = lengthList(job.shape.middleBeams).length
+  const beams = zones.flatMap(({ supports }) => supports).filter(({ key }) => key.startsWith('middle'))
+  const places = new Set(beams.map(({ line }) => (line.from.y === line.to.y ? line.from.y : line.from.x)))
+  if (places.size >= stated) return []
+  return [
+    {
+      path: 'shape.middleBeams',
+      message: 'a middle beam lies out of the outline, or has less than 4 ft in it',
+      fix: 'give how far it lies from the wall, within the deck',
+    },
+  ]
 }
 
 /** Beams of other zones on whose seam this zone's joists end. */

@@ -1,5 +1,5 @@
 import { firstCrossing } from '../geometry/index.ts'
-import { edgeList, type Fault, type Job } from '../job/index.ts'
+import { edgeLengthList, edgeList, type Fault, type Job } from '../job/index.ts'
 import { feet, inches, printLength, type Ticks, ticks } from '../units/index.ts'
 import type { Outline } from './outline.ts'
 
@@ -53,13 +53,17 @@ export function outlineFaults(job: Job, { corners, edges }: Outline): readonly F
       ),
     )
   }
-  const unknown = edgeList(job.shape.walls).find((number) => number > edges.length)
+  const named = [
+    ...edgeList(job.shape.walls).map((number) => ({ number, path: 'shape.walls' })),
+    ...edgeLengthList(job.shape.setbacks).map(({ edge: number }) => ({ number, path: 'shape.setbacks' })),
+  ]
+  const unknown = named.find(({ number }) => number > edges.length)
   if (unknown !== undefined) {
     faults.push(
       at(
-        `there is no edge ${unknown}: the outline has ${edges.length}`,
+        `there is no edge ${unknown.number}: the outline has ${edges.length}`,
         `name edges from 1 to ${edges.length}; edge 1 runs from the first corner to the second`,
-        'shape.walls',
+        unknown.path,
       ),
     )
   }

@@ -1,7 +1,7 @@
 import { sectionOf } from '../data/index.ts'
-import { bandAlong, type Segment } from '../geometry/index.ts'
-import type { Job } from '../job/index.ts'
-import { ticks } from '../units/index.ts'
+import { bandAlong, lengthOf, partsInside, type Segment } from '../geometry/index.ts'
+import { edgeLengthList, type Job, lengthList } from '../job/index.ts'
+import { feet, ticks } from '../units/index.ts'
 import { type BeamLine, beamLines } from './beam-lines.ts'
 import { beamThickness } from './beam-on-post.ts'
 import type { SupportLine, Zone } from './types.ts'
@@ -33,6 +33,7 @@ export function supportLines(job: Job, zone: Bare, names: LineNames): readonly S
     ...ledgers(view, names),
     ...beamsOf(job, view, 'rear', names),
     ...beamsOf(job, view, 'front', names),
+    ...middleBeams(job, view, names),
   ]
 }
 
@@ -61,15 +62,16 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
   const edgeOf = (i: number) => view.edges[indexOf(i)]
   const spec = job.frame.beams[beam]
   const half = beamThickness(spec) / 2
+  const stated = new Map(edgeLengthList(job.shape.setbacks).map(({ edge, length }) => [edge, length]))
   const rim = sectionOf(job.frame.joists.size).thickness * job.frame.rimPlies
   const open = beamLines(polygon, (i) => edgeOf(i)?.role === role && edgeOf(i)?.board === 'rim', {
-    setback: spec.setback,
+    setback: (i) => stated.get(edgeOf(i)?.edge.number ?? 0) ?? spec.setback,
     half,
     rim,
   })
   const seams = (['own beam', 'shared beam'] as const).flatMap((seam) =>
     beamLines(polygon, (i) => edgeOf(i)?.role === role && edgeOf(i)?.edge.seam === seam, {
-      setback: seam === 'own beam' ? half : 0,
+      setback: () => (seam === 'own beam' ? half : 0),
       half: 0,
       rim: 0,
     }),
@@ -102,6 +104,31 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
       ] as const,
     }))
   }
+}
+
+/** A shorter part of a middle beam's line carries too little to be worth two posts: common practice, no source. */
+const LEAST_MIDDLE = feet(4)
+
+/** Beams across the joists at the stated places, as far as they lie in the zone. */
+function middleBeams(job: Job, view: ZoneView, names: LineNames): readonly SupportLine[] {
+  const xs = view.polygon.map(({ x }) => x)
+  const [left, right] = [Math.min(...xs), Math.max(...xs)]
+  return lengthList(job.shape.middleBeams).flatMap((y) =>
+    partsInside(view.polygon, { from: { x: left, y }, to: { x: right, y } })
+      .filter((part) => lengthOf(part) >= LEAST_MIDDLE)
+      .map((line): SupportLine => {
+        const key = names.next('middle')
+        return {
+          ...placed(view, line),
+          id: `beam-${key}`,
+          kind: 'beam',
+          beam: 'front',
+          key,
+          cuts: [null, null],
+          edge: -1,
+        }
+      }),
+  )
 }
 
 function asCut(view: ZoneView, cut: Segment | null, meets: string | null): SupportLine['cuts'][number] {

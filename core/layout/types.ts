@@ -41,7 +41,7 @@ export interface SupportLine {
   readonly line: Segment
   /** a beam's ends that are not square: the line of the cut, and the beam that it meets there */
   readonly cuts: readonly [SlantCut | null, SlantCut | null]
-  /** the edge of the zone that it follows, by index */
+  /** the edge of the zone that it follows, by index; -1 for a beam that follows none */
   readonly edge: number
 }
 

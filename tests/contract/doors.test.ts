@@ -246,7 +246,8 @@ describe('through every door the same answer comes to', () => {
     answered.add('jobs.create').add('jobs.save')
   })
   test('jobs.versions and jobs.version; jobs.remove, jobs.removed and jobs.bringBack', async () => {
-    const { id } = (await clients.direct?.('jobs.create', { statement })) as { id: string }
+    const made = await clients.direct?.('jobs.create', { statement })
+    const { id } = made as { id: string }
     expect(await same('jobs.versions', { id })).toMatchObject([{ revision: 1, label: 'Created' }])
     expect(await same('jobs.version', { id, revision: 1 })).toEqual({ statement })
     expect(await same('jobs.remove', { id })).toEqual({})

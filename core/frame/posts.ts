@@ -73,9 +73,14 @@ function postPlaces(
   return centresBetween(first, last, gaps + 1)
 }
 
-/** The stated inset, a quarter of a short beam, and of a shorter one what keeps its footings apart, to 1/16 in. */
+/**
+ * The stated inset, or less: a quarter of the span beside it at most (IRC 2021 R507.5), and of a short beam what keeps
+ * its footings apart, to 1/16 in.
+ */
 function insetOf(job: Job, spec: BeamSpec, length: number, footing: number): number {
-  const usual = Math.min(spec.inset, 2 * Math.floor(length / 8))
+  const stated = Math.max(1, job.size.width - 2 * spec.inset)
+  const gaps = Math.max(1, Math.ceil(((length - 2 * spec.inset) * (spec.posts - 1)) / stated))
+  const usual = Math.min(spec.inset, 2 * Math.floor(length / (8 * gaps + 4)))
   if (length - 2 * usual >= footing) return usual
   const half = (postFootprint(job, spec)?.along ?? 0) / 2
   return Math.min(usual, Math.max(2 * Math.ceil(half / 2), 2 * Math.floor((length - footing) / 4)))

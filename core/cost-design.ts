@@ -48,8 +48,8 @@ export interface Costed {
 
 /** Nodes for one product of one deck: a person waits for it. What is not proven by then says how far it may be off. */
 const NODES_FOR_A_DECK = 600
-/** The same where something else than cost comes first: each such node takes far longer. */
-const NODES_FOR_A_WISH = 20
+/** Where something else than cost comes first each node takes far longer, and more of them seldom find a better plan. */
+const WORK_FOR_A_WISH: WorkLimits = { nodes: 20, patterns: 600, columns: 4_000 }
 
 /** Plans every product class, has each plan audited, and prices the whole. Throws where an audit finds a fault: a bug. */
 export function costDesign(
@@ -137,7 +137,7 @@ function planUnlessKnown(
   const planned = planCuts(cutJob, engine, {
     ...watchPart(options, { subject: cutJob.label, ...place, lengthUnit: null }),
     quick,
-    limits: { nodes: byCost ? NODES_FOR_A_DECK : NODES_FOR_A_WISH, ...limits },
+    limits: { ...(byCost ? { nodes: NODES_FOR_A_DECK } : WORK_FOR_A_WISH), ...limits },
   })
   if (options.stop?.() !== true && (!planned.ok || planned.value.status !== 'stopped'))
     known?.set(key, planned)

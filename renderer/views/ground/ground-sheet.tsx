@@ -49,7 +49,7 @@ export function GroundSheet() {
         aria-labelledby="concrete-title"
         aria-busy={stale && failure === null}
       >
-        <h2 id="concrete-title">Concrete and digging</h2>
+        <h2 id="concrete-title">Volumes, concrete, tubes and digging</h2>
         <GroundTable table={groundVolumesTable(design)} />
         {failure !== null && <p className="said-fails">{failure}</p>}
         {report === null && failure === null && (

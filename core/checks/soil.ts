@@ -8,9 +8,12 @@ export interface Bearing {
   readonly caution: string
 }
 
-/** Bearing to reckon with: what the job states, and where the soil is not known, no more than the poorest class carries. */
+/**
+ * Bearing to reckon with: what the job states; where the soil is not known no more than the poorest class carries, and
+ * where nobody is named for it no more than its class is presumed to.
+ */
 export function bearingOf(job: Job): Bearing {
-  const { soil, soilBearing } = job.site
+  const { soil, soilBearing, soilSource } = job.site
   const poorest = Math.min(...SOIL_BEARING.rows.map((row) => row.psf))
   if (soil === 'unknown') {
     const used = psf(Math.min(soilBearing, poorest))
@@ -21,12 +24,15 @@ export function bearingOf(job: Job): Bearing {
     }
   }
   const presumed = SOIL_BEARING.rows.find((row) => row.soil === soil)?.psf ?? poorest
+  const beyond = soilBearing > presumed
+  // more than the class is presumed to carry counts only where somebody is named for it
+  const used = beyond && soilSource === '' ? psf(presumed) : soilBearing
+  const told = soilSource === '' ? 'nobody named' : soilSource
   return {
-    psf: soilBearing,
-    says: `Soil bearing as stated: ${soilBearing} psf (${soil}: ${presumed} psf in ${SOIL_BEARING.source.clause})`,
-    caution:
-      soilBearing > presumed
-        ? `${soilBearing} psf is more than ${soil} is presumed to carry; it needs a soil report.`
-        : '',
+    psf: used,
+    says: `Soil bearing as stated: ${soilBearing} psf, told by ${told} (${soil}: ${presumed} psf in ${SOIL_BEARING.source.clause})`,
+    caution: beyond
+      ? `${soilBearing} psf is more than ${soil} is presumed to carry; it needs a soil report${used < soilBearing ? `, and until one is named ${used} psf counts` : ''}.`
+      : '',
   }
 }

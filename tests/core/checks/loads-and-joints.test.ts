@@ -136,3 +136,21 @@ describe('what decides a check', () => {
     expect(check.basis).toBe('calculation, as the job chooses')
   })
 })
+
+describe('soil that is said to carry more than its class', () => {
+  const bearing = (soilSource: string) =>
+    checkNamed(
+      deckWith({ site: { soil: 'sand', soilBearing: 4000, soilSource } }).checks,
+      'footing-size-footing-front-2',
+    )
+
+  it('counts as presumed until somebody is named for it', () => {
+    // IRC 2021 Table R401.4.1: sand 2,000 psf
+    expect(bearing('').remedy).toContain('until one is named 2000 psf counts')
+    const [unnamed, named] = ['', 'soil report of May'].map(
+      (source) => bearing(source).findings[0]?.demand.value ?? 0,
+    )
+    expect(named).toBeLessThan(unnamed ?? 0)
+    expect(bearing('soil report of May').remedy).toContain('it needs a soil report.')
+  })
+})

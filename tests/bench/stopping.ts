@@ -8,6 +8,7 @@ import { createPool } from '../../main/workers/index.ts'
  * half of a board that a program of the search takes a second and hears nothing meanwhile.
  */
 const LENGTHS = 200
+/** The first one also starts the worker. */
 const STOP_AFTER = [150, 400, 900, 1600, 2500, 4000]
 
 let seed = 1
@@ -22,7 +23,7 @@ const rows = Array.from(
 const text = ['mark,count,length in', ...rows].join('\n')
 const stockText = 'stock length in,price\n100,10.00\n143,14.60\n'
 
-const pool = createPool({ workerPath: join(import.meta.dirname, '../../main/workers/estimate-worker.ts') })
+const pool = createPool({ workerPath: join(import.meta.dirname, '../../out/main/worker.js') })
 for (const after of STOP_AFTER) {
   const running = pool.cutList(
     { request: { text, stockText, kerf: ticks(4), endTrim: ticks(0) }, book: SAMPLE_BOOK },

@@ -1,8 +1,8 @@
 import type { Check } from './checks/index.ts'
 import type { ScopeLine } from './estimate-types.ts'
 import type { Job, ScopeTopic } from './job/index.ts'
-import { type Line, scopeTopics, topicOfLine } from './pricing/index.ts'
-import { cents, printMoney, sumCents } from './units/index.ts'
+import { isModelled, type Line, scopeTopics, topicOfLine } from './pricing/index.ts'
+import { type Cents, cents, printMoney, sumCents } from './units/index.ts'
 
 /** What is not in the price when a topic is left out, in plain words. */
 const withoutIt: { readonly [topic in ScopeTopic]: string } = {
@@ -30,7 +30,9 @@ export function leftOut(job: Job, checks: readonly Check[], lines: readonly Line
       const hours = counted
         .filter((line) => line.part === 'labour')
         .reduce((sum, l) => sum + l.thousandths, 0)
-      const lumber = modelled(job, topic) ? ' Its lumber is ordered with that of the deck.' : ''
+      const lumber = isModelled(job, topic)
+        ? ` Its lumber is ordered with that of the deck.${notAdded(allowance, included)}`
+        : ''
       const message = `${pricedMessage(counted, printMoney(amount), hours)}${lumber}`
       return { topic, state: 'priced', amount, message }
     }
@@ -50,12 +52,6 @@ const asked: ReadonlySet<ScopeTopic> = new Set<ScopeTopic>([
   'guard',
 ])
 
-function modelled(job: Job, topic: ScopeTopic): boolean {
-  return (
-    (topic === 'stairs' && job.stairs.kind !== 'none') || (topic === 'guard' && job.guard.where !== 'none')
-  )
-}
-
 /** Topics that the takeoff counts by itself. */
 const countedByProgram: ReadonlySet<ScopeTopic> = new Set<ScopeTopic>(['flashing', 'fasteners', 'clean-up'])
 
@@ -74,4 +70,9 @@ function notIncluded(job: Job, topic: ScopeTopic, checks: readonly Check[]): str
   }
   const guard = topic === 'guard' ? checks.find((check) => check.id === 'guard') : undefined
   return guard === undefined ? withoutIt[topic] : `${withoutIt[topic]} ${guard.message}`
+}
+
+/** A sum that stands in the job for what is counted. */
+function notAdded(allowance: Cents, included: boolean): string {
+  return included && allowance > 0 ? ` The sum of ${printMoney(allowance)} stated for it is not added.` : ''
 }

@@ -1,4 +1,4 @@
-import { inches, printLength, printMoney, type Ticks, ticks } from '../units/index.ts'
+import { inches, printLength, type Ticks, ticks } from '../units/index.ts'
 import { settledList } from './found-list.ts'
 import { postList } from './post-list.ts'
 import type { Fault, FieldPath, Job } from './types.ts'
@@ -16,14 +16,6 @@ interface CrossRule {
 
 /** Each rule reports at the first field it reads. */
 const RULES: readonly CrossRule[] = [
-  {
-    reads: ['scope.stairs.allowance', 'scope.stairs.included', 'stairs.kind'],
-    find: (job) => countedTwice(job, 'stairs', job.stairs.kind !== 'none'),
-  },
-  {
-    reads: ['scope.guard.allowance', 'scope.guard.included', 'guard.where'],
-    find: (job) => countedTwice(job, 'guard', job.guard.where !== 'none'),
-  },
   { reads: ['site.ground.spots', 'site.ground.kind'], find: noSpots },
   { reads: ['ground.base', 'ground.tube'], find: narrowBase },
   {
@@ -85,17 +77,6 @@ export function crossFaults(job: Job, unread: (path: FieldPath) => boolean): rea
 export function isRectangle({ shape }: Pick<Job, 'shape'>): boolean {
   const { outline, joists, zones, middleBeams, setbacks } = shape
   return joists === 'away' && [outline, zones, middleBeams, setbacks].every((text) => text.trim() === '')
-}
-
-/** What the program counts must not be set down as a sum as well. */
-function countedTwice({ scope }: Job, topic: 'stairs' | 'guard', modelled: boolean) {
-  const { included, allowance } = scope[topic]
-  if (!modelled || !included || allowance === 0) return null
-  const are = topic === 'stairs' ? 'the stairs are' : 'the guard is'
-  return {
-    message: `${are} counted piece by piece, and a sum of ${printMoney(allowance)} is set down for the same`,
-    fix: `make the sum $0, or ask for no ${topic} to be counted`,
-  }
 }
 
 function noSuchPost(job: Job, named: readonly { readonly post: number }[]) {

@@ -4,6 +4,7 @@ import type { Layout } from '../layout/index.ts'
 import type { Takeoff } from '../takeoff/index.ts'
 import { fail, ok, type Result } from '../units/index.ts'
 import { atThisBook } from './at-this-book.ts'
+import { workCalendar } from './calendar.ts'
 import { allowanceLines } from './lines/allowance-lines.ts'
 import { goodsLines } from './lines/goods-lines.ts'
 import { jointLines } from './lines/joint-lines.ts'
@@ -48,6 +49,7 @@ export function priceJob(
   return ok({
     lines,
     totals: totals(job, layout.outline, lines, hours(labour.workerHours, joints.minutes, book.crewSize)),
+    calendar: workCalendar({ tasks: kept.tasks }, lines, book),
     bookName: book.name,
     bookDate: book.date,
   })

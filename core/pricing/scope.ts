@@ -29,6 +29,12 @@ const askedForElsewhere: ReadonlySet<ScopeTopic> = new Set<ScopeTopic>([
   'delivery',
 ])
 
+/** Whether a topic is counted piece by piece by fields of its own: a sum stated for it is then not added. */
+export function isModelled(job: Job, topic: ScopeTopic): boolean {
+  if (topic === 'stairs') return job.stairs.kind !== 'none'
+  return topic === 'guard' && job.guard.where !== 'none'
+}
+
 /** The topic under which a good is counted, where a job may leave it out. */
 export function topicOfGood(sku: string, group: LineGroup | Good['group']): ScopeTopic | null {
   if (group === 'fasteners') return 'fasteners'

@@ -1,5 +1,6 @@
 import type { Cause, JointKind, ProductClass } from '../frame/index.ts'
 import type { Cents, Share, Ticks, UnitPrice } from '../units/index.ts'
+import type { CalendarStep } from './calendar.ts'
 
 export interface StockPrice {
   readonly length: Ticks
@@ -123,6 +124,8 @@ export interface Totals {
 export interface Pricing {
   readonly lines: readonly Line[]
   readonly totals: Totals
+  /** working days of the crew by stage */
+  readonly calendar: readonly CalendarStep[]
   readonly bookName: string
   readonly bookDate: string
 }

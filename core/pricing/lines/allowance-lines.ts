@@ -1,5 +1,5 @@
 import type { Job, ScopeTopic } from '../../job/index.ts'
-import { allowanceId, scopeTopics } from '../scope.ts'
+import { allowanceId, isModelled, scopeTopics } from '../scope.ts'
 import type { Line } from '../types.ts'
 import { countLine } from './line.ts'
 
@@ -17,11 +17,11 @@ const allowanceLabels: { readonly [topic in ScopeTopic]: string } = {
   'clean-up': 'Clean-up, stated sum',
 }
 
-/** One line per topic that the job includes with a sum. */
+/** One line per topic that the job includes with a sum and that is not counted piece by piece. */
 export function allowanceLines(job: Job): readonly Line[] {
   return scopeTopics.flatMap((topic) => {
     const { included, allowance } = job.scope[topic]
-    if (!included || allowance === 0) return []
+    if (!included || allowance === 0 || isModelled(job, topic)) return []
     return [
       countLine(
         {

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { type ReactNode, useEffect, useState } from 'react'
 import type { FieldSpec } from '../../../core/job/index.ts'
 import { useJob } from '../../state/session-context.ts'
 import { JobField } from './job-field.tsx'
@@ -8,10 +8,12 @@ export function FoldedGroup({
   title,
   fields,
   shorten = (label) => label,
+  children,
 }: {
   readonly title: string
   readonly fields: readonly FieldSpec[]
   shorten?(label: string): string
+  readonly children?: ReactNode
 }) {
   const [open, setOpen] = useState(false)
   const paths = fields.map((field) => field.path)
@@ -31,6 +33,7 @@ export function FoldedGroup({
       {fields.map((field) => (
         <JobField key={field.path} spec={field} label={shorten(field.label)} />
       ))}
+      {children}
     </details>
   )
 }

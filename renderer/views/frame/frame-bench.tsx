@@ -5,6 +5,7 @@ import { CheckList } from '../bench/check-list.tsx'
 import { FieldGroup, without } from '../bench/field-group.tsx'
 import { FoldedGroup } from '../bench/folded-group.tsx'
 import { SelectionSlot } from '../bench/selection-slot.tsx'
+import { LaidWet } from './laid-wet.tsx'
 import { SizingPanel } from './sizing-panel.tsx'
 
 /** Joists, beams and posts, with what the checks say of them. */
@@ -42,7 +43,9 @@ export function FrameBench({ job }: { readonly job: Job }) {
       />
       <FoldedGroup title="Stairs" fields={relevantFields(job, ['stairs'])} shorten={without('Stairs: ')} />
       <FoldedGroup title="Guard" fields={relevantFields(job, ['guard'])} shorten={without('Guard: ')} />
-      <FoldedGroup title="Decking" fields={relevantFields(job, ['decking'])} shorten={without('Decking ')} />
+      <FoldedGroup title="Decking" fields={relevantFields(job, ['decking'])} shorten={without('Decking ')}>
+        <LaidWet />
+      </FoldedGroup>
     </>
   )
 }

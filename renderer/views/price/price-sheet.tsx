@@ -7,6 +7,7 @@ import { capital } from '../../state/things.ts'
 import { WhyButton } from '../sill/why-button.tsx'
 import { TotalsTable } from './totals-table.tsx'
 import { printUnitPrice } from './unit-price.ts'
+import { WorkingDays } from './working-days.tsx'
 
 const GROUPS: readonly LineGroup[] = [
   'lumber',
@@ -76,6 +77,7 @@ export function PriceSheet() {
             ))}
           </table>
           <TotalsTable totals={pricing.totals} />
+          <WorkingDays steps={pricing.calendar} />
         </>
       )}
     </section>

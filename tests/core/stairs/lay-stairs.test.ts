@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { design } from '../../../core/design.ts'
 import type { Design } from '../../../core/estimate-types.ts'
+import { leftOut } from '../../../core/left-out.ts'
+import { priceJob, SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import type { StairPlan } from '../../../core/stairs/index.ts'
 import { inches } from '../../../core/units/index.ts'
 
@@ -210,13 +212,19 @@ describe('none by default', () => {
 })
 
 describe('in the price', () => {
-  it('a sum set down for stairs that are counted is a fault, for it would be paid twice', () => {
-    const faults = faultsOf({
+  it('a sum set down for stairs that are counted is not added: nothing is paid twice', () => {
+    const made = designOf({
       stairs: { kind: 'straight' },
       scope: { stairs: { included: true, allowance: '$900' } },
     })
-    expect(faults).toEqual([
-      expect.objectContaining({ path: 'scope.stairs.allowance', message: expect.stringContaining('$900') }),
-    ])
+    const priced = priceJob(made, [], SAMPLE_BOOK)
+    if (!priced.ok) throw new Error(JSON.stringify(priced.error))
+    const { lines } = priced.value
+    expect(lines.some(({ id }) => id === 'other-stairs')).toBe(false)
+    const told = leftOut(made.job, made.checks, lines).find(({ topic }) => topic === 'stairs')
+    expect(told).toMatchObject({
+      state: 'priced',
+      message: expect.stringContaining('$900.00 stated for it is not added'),
+    })
   })
 })

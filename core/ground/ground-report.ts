@@ -80,7 +80,7 @@ export function groundReport(
 }
 
 /** Each line of the price that concrete, forms, hire and the work in the ground make, once. */
-export function groundLines({ takeoff, pricing }: Pick<Estimate, 'takeoff' | 'pricing'>): readonly Line[] {
+function groundLines({ takeoff, pricing }: Pick<Estimate, 'takeoff' | 'pricing'>): readonly Line[] {
   const tasks = new Set(takeoff.tasks.filter(({ stage }) => stage === 'ground').map(({ id }) => id))
   const hire = new Set(takeoff.goods.filter(({ group }) => group === 'hire').map(({ id }) => id))
   return (pricing?.lines ?? []).filter(

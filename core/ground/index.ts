@@ -6,7 +6,6 @@ export {
   type GroundAsked,
   type GroundReport,
   type GroundResult,
-  groundLines,
   groundReport,
 } from './ground-report.ts'
 export { type LayoutCheck, layoutChecks } from './layout-checks.ts'

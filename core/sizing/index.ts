@@ -1,6 +1,5 @@
 export { tubeTakesPost } from './catalogue.ts'
 export { choiceOf, withChoice } from './choice.ts'
-export { costOf, sharesOf } from './least-cost.ts'
 export { type Remedy, remediesFor } from './remedies.ts'
 export { sizeIt } from './size-it.ts'
 export type * from './types.ts'

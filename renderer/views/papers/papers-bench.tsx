@@ -1,5 +1,5 @@
 import { useEffect } from 'react'
-import { PAPERS, SHEET_IDS, SHEET_TITLES } from '../../../core/papers/index.ts'
+import { PAPERS, SHEET_IDS, SHEET_TITLES, USUAL_SHEETS } from '../../../core/papers/index.ts'
 import { plural } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { FirmPart } from './firm-part.tsx'
@@ -34,6 +34,14 @@ export function PapersBench() {
     <>
       <section className="group" aria-labelledby="sheets-title">
         <h2 id="sheets-title">Sheets</h2>
+        <p className="paper-all">
+          <button type="button" className="link" onClick={() => session.choosePapers({ only: USUAL_SHEETS })}>
+            All
+          </button>
+          <button type="button" className="link" onClick={() => session.choosePapers({ only: [] })}>
+            None
+          </button>
+        </p>
         <fieldset className="paper-choice" aria-labelledby="sheets-title">
           {SHEET_IDS.map((id) => (
             <label key={id}>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { adjustedValues, isIncised } from '../../../core/rules/index.ts'
+import { adjustedValues, calculationConfidence, isIncised } from '../../../core/rules/index.ts'
 
 const wet = { wet: true, incised: false, duration: 1, repetitive: 1 }
 
@@ -42,5 +42,62 @@ describe('adjusted design values', () => {
 
   it('have no timbers of northern species', () => {
     expect(() => adjustedValues('6x6', 'NS', wet)).toThrow('no design values for timbers of NS')
+  })
+})
+
+describe('every factor where it belongs (NDS 2018 Table 4.3.1)', () => {
+  const all = { wet: true, incised: true, duration: 1.15, repetitive: 1.15 }
+
+  it('duration is not on stiffness or bearing, incising not on bearing, repetition on bending alone', () => {
+    const dry = { wet: false, incised: false, duration: 1, repetitive: 1 }
+    const [plain, loaded] = [
+      adjustedValues('2x8', 'HF', dry),
+      adjustedValues('2x8', 'HF', { ...dry, duration: 1.15 }),
+    ]
+    expect(loaded.bending / plain.bending).toBeCloseTo(1.15, 12)
+    expect(loaded.shear / plain.shear).toBeCloseTo(1.15, 12)
+    expect(loaded.tension / plain.tension).toBeCloseTo(1.15, 12)
+    expect(loaded.compression / plain.compression).toBeCloseTo(1.15, 12)
+    expect([loaded.modulus, loaded.leastModulus, loaded.compressionAcross]).toEqual([
+      plain.modulus,
+      plain.leastModulus,
+      plain.compressionAcross,
+    ])
+    const shared = adjustedValues('2x8', 'HF', { ...dry, repetitive: 1.15 })
+    expect(shared.bending / plain.bending).toBeCloseTo(1.15, 12)
+    expect([shared.shear, shared.tension, shared.compression, shared.modulus]).toEqual([
+      plain.shear,
+      plain.tension,
+      plain.compression,
+      plain.modulus,
+    ])
+    const cut = adjustedValues('2x8', 'HF', { ...dry, incised: true })
+    expect([cut.bending / plain.bending, cut.tension / plain.tension, cut.modulus / plain.modulus]).toEqual([
+      expect.closeTo(0.8, 12),
+      expect.closeTo(0.8, 12),
+      expect.closeTo(0.95, 12),
+    ])
+    expect(cut.compressionAcross).toBe(plain.compressionAcross)
+  })
+
+  it('is written out in the steps, symbol by symbol', () => {
+    const { steps } = adjustedValues('2x8', 'HF', all)
+    expect(steps.shear).toBe("Fv' = 150 × CD 1.15 × CM 0.97 × Ci 0.8 = 134 psi")
+    expect(steps.modulus).toBe("E' = 1,300,000 × CM 0.9 × Ci 0.95 = 1,111,500 psi")
+    expect(steps.compression).toBe("Fc' = 1,300 × CD 1.15 × CM 0.8 × CF 1.05 × Ci 0.8 = 1,005 psi")
+    expect(steps.compressionAcross).toBe("Fc⊥' = 405 × CM 0.67 = 271 psi")
+  })
+
+  it('has no size factor on timbers, and keeps gravity', () => {
+    const { steps, gravity } = adjustedValues('6x6', 'SP', { ...all, incised: false })
+    expect(steps.bending).toContain('× CF 1 ×')
+    expect(gravity).toBe(0.55)
+    expect(() => adjustedValues('8x8', 'RWO', all)).toThrow('no design values for timbers of RWO')
+  })
+
+  it('is never better known than the values it rests on', () => {
+    const source = { document: 'D', edition: '1', clause: 'C', note: '' }
+    expect(calculationConfidence({ ...source, confidence: 'verified' })).toBe('computed only')
+    expect(calculationConfidence({ ...source, confidence: 'from memory' })).toBe('from memory')
   })
 })

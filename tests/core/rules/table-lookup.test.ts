@@ -109,3 +109,97 @@ describe('looking a table up', () => {
     })
   })
 })
+
+describe('what a look-up says at the edges', () => {
+  const named: CodeTable = {
+    ...table('up', 'lesser of neighbours'),
+    blockAxes: [
+      { name: 'load', unit: 'psf', entries: [40, 60], safeSide: 'up' },
+      {
+        name: 'species',
+        unit: '',
+        entries: ['SP', 'DF'],
+        safeSide: 'exact',
+        labels: { SP: 'Southern Pine' },
+      },
+    ],
+    rowAxis: { name: 'ratio', unit: '', entries: [10, 20, 30], safeSide: 'up' },
+    blocks: [{ at: [40, 'SP'], source: SOURCE, rows: { 10: [1, 2, 3], 20: [4] } }],
+  }
+
+  it('names labels, and units where an axis has one', () => {
+    expect(lookUpRow(named, { at: [33.333, 'SP'], row: 10, column: 7 })).toMatchObject({
+      value: 1,
+      exact: false,
+      sentence:
+        'page load 40 psf (taken up from 33.33), page Southern Pine, row ratio 10, column span 6 ft (the lesser neighbour of 7)',
+    })
+  })
+
+  it('holds a demand for met within rounding, and not beyond', () => {
+    expect(lookUpRow(named, { at: [40, 'SP'], row: 10 + 1e-9, column: 6 })).toMatchObject({
+      exact: true,
+      row: 10,
+    })
+    expect(lookUpRow(named, { at: [40, 'SP'], row: 10 + 1e-6, column: 6 })).toMatchObject({
+      exact: false,
+      row: 20,
+    })
+    expect(lookUpRow(named, { at: [40, 'SP'], row: 10 - 1e-9, column: 6 })).toMatchObject({
+      exact: true,
+      row: 10,
+    })
+  })
+
+  it('has no page, no row and no cell where they are missing, each in its own words, with its source where one is known', () => {
+    const outside = (at: readonly (number | string)[], row: number | string, column: number) =>
+      lookUpRow(named, { at, row, column })
+    expect(outside([60, 'SP'], 10, 6)).toEqual({
+      kind: 'outside',
+      source: null,
+      sentence: 'Invented table has no page for load 60 psf, Southern Pine',
+    })
+    expect(outside([40, 'DF'], 10, 6).sentence).toBe('Invented table has no page for load 40 psf, DF')
+    expect(outside([40, 'XX'], 10, 6)).toEqual({
+      kind: 'outside',
+      source: SOURCE,
+      sentence: 'Invented table: no entry for XX',
+    })
+    expect(outside([40, 'SP'], 30, 6)).toEqual({
+      kind: 'outside',
+      source: SOURCE,
+      sentence: 'Invented table: no entry for ratio 30',
+    })
+    expect(outside([40, 'SP'], 20, 8).sentence).toBe('Invented table: no entry for span 8 ft')
+    expect(outside([Number.POSITIVE_INFINITY, 'SP'], 10, 6).sentence).toBe(
+      'Invented table: no entry for so great a load',
+    )
+    expect(outside([40, 'SP'], Number.NaN, 6).sentence).toBe('Invented table: no entry for so great a ratio')
+    expect(outside([40], 10, 6).kind).toBe('outside')
+    expect(outside([], 10, 6).kind).toBe('outside')
+  })
+
+  it('goes beyond no end: neighbours need one above, and a page without entries has no source', () => {
+    expect(lookUpRow(named, { at: [40, 'SP'], row: 10, column: 10.5 })).toMatchObject({ kind: 'outside' })
+    expect(lookUpRow({ ...named, blocks: [] }, { at: [61, 'SP'], row: 10, column: 6 })).toEqual({
+      kind: 'outside',
+      source: null,
+      sentence: 'Invented table: no entry for load 61 psf',
+    })
+    expect(lookUpRow(table('down', 'up'), { at: [40], row: 31, column: 6 })).toMatchObject({
+      value: 7,
+      row: 30,
+    })
+  })
+
+  it('takes the lesser of four cells where both axes have neighbours, the first of equal ones', () => {
+    const both = table('lesser of neighbours', 'lesser of neighbours')
+    expect(lookUpRow(both, { at: [40], row: 15, column: 7 })).toMatchObject({ value: 1, row: 10, column: 6 })
+    expect(lookUpRow(both, { at: [40], row: 25, column: 9 })).toMatchObject({
+      value: null,
+      row: 30,
+      column: 10,
+    })
+    expect(lookUpRow(both, { at: [40], row: 25, column: 7 })).toMatchObject({ value: 2, row: 30, column: 8 })
+  })
+})

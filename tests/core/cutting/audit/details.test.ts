@@ -101,6 +101,12 @@ describe('prices of a certificate', () => {
     expect(ofBound({ scale: 1, prices: [], capPrices: [], dualBound: 0 as Cents })).toEqual([])
   })
 
+  it('prove no more than they prove where no search is recorded', () => {
+    expect(ofBound({ search: null })).toEqual([
+      'bound, certificate: 1557 cents are stated; the prices prove 1495 and no search is recorded.',
+    ])
+  })
+
   it('add up exactly', () => {
     expect(ofBound(withPrice(2 ** 53 - 1))).toEqual([LARGE])
     expect(ofBound({ scale: 2 ** 53 - 1, prices: [], capPrices: [] })).toEqual([LARGE])

@@ -1,10 +1,10 @@
 import type { Job } from '../../../core/job/index.ts'
-import { Working } from '../../parts/working.tsx'
 import { relevantFields } from '../../state/relevant-fields.ts'
 import { useJob } from '../../state/session-context.ts'
 import { FieldGroup } from '../bench/field-group.tsx'
 import { NearMisses } from '../bench/near-misses.tsx'
 import { SelectionSlot } from '../bench/selection-slot.tsx'
+import { Working } from '../working/working.tsx'
 import { Rack } from './rack/rack.tsx'
 import { WishList } from './wishes/wish-list.tsx'
 

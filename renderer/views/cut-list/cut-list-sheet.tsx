@@ -1,7 +1,7 @@
 import { Message } from '../../parts/message.tsx'
-import { Working } from '../../parts/working.tsx'
 import { isFresh } from '../../state/cut-list-state.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
+import { Working } from '../working/working.tsx'
 import { ListResult } from './list-result.tsx'
 import { ListSource } from './list-source.tsx'
 import './cut-list.css'

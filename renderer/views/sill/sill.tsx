@@ -1,11 +1,11 @@
 import type { ReactNode } from 'react'
 import { cents, printMoney, printShare } from '../../../core/units/index.ts'
 import { MarkSign } from '../../parts/mark-sign.tsx'
-import { Working } from '../../parts/working.tsx'
 import { countMarks, figuresOf } from '../../state/figures.ts'
 import { plural, printDifference, printDollars, printHours, printPercent } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import type { Figure as FigureName } from '../../state/session-types.ts'
+import { Working } from '../working/working.tsx'
 import './sill.css'
 
 /** The strip at the bottom: what the deck costs and holds, what the last step changed, and a way to each why. */

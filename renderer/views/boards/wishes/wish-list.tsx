@@ -1,9 +1,9 @@
 import { useEffect, useMemo } from 'react'
 import { type Job, type Wish, wishesOf } from '../../../../core/job/index.ts'
 import { Message } from '../../../parts/message.tsx'
-import { Working } from '../../../parts/working.tsx'
 import { useJob, useSession } from '../../../state/session-context.ts'
 import { wishWords } from '../../../state/wish-words.ts'
+import { Working } from '../../working/working.tsx'
 import './wishes.css'
 
 /** What is wished of the order and the cuts: each wish with what it costs, and the way back. */

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
-import { progressWords } from '../state/progress-words.ts'
-import { useJob, useSession } from '../state/session-context.ts'
-import type { TaskKind } from '../state/tasks.ts'
+import { progressWords } from '../../state/progress-words.ts'
+import { useJob, useSession } from '../../state/session-context.ts'
+import type { TaskKind } from '../../state/tasks.ts'
 import './working.css'
 
 /** Work that takes longer than this is shown, with a way to stop it, ms. */

@@ -28,6 +28,7 @@ import { checkLedgerBand } from './ledger-band.ts'
 import { checkLedgerEdges } from './ledger-edges.ts'
 import { checkLedgerFasteners } from './ledger-fasteners.ts'
 import { checkLedgerSize } from './ledger-size.ts'
+import { checkLevels } from './levels.ts'
 import { checkLoads } from './loads.ts'
 import { checkOpenings } from './openings.ts'
 import { checkPostEnds } from './post-ends.ts'
@@ -68,6 +69,7 @@ export function checkFrame(
     ...perGroup(checkHangerLoad),
     ...checkSlantingRims(context),
     ...checkOpenings(context),
+    ...checkLevels(context),
     ...checkLedgerBand(context),
     ...perGroup(checkLedgerFasteners),
     ...checkLedgerEdges(context),

@@ -18,7 +18,7 @@ const LEAST_LEG = inches(12)
  */
 export function frameBraces(
   job: Job,
-  d: Dimensions,
+  levelsOf: (beam: Beam) => Dimensions,
   beams: readonly Beam[],
   posts: readonly Post[],
 ): readonly Member[] {
@@ -28,6 +28,7 @@ export function frameBraces(
     const standing = beam.postIds.flatMap((id) => posts.find((post) => post.id === id) ?? [])
     const [first, last] = [standing[0], standing.at(-1)]
     if (first === undefined || last === undefined || first === last) return []
+    const d = levelsOf(beam)
     return [...atPost(job, d, beam, first, last, centre), ...atPost(job, d, beam, last, first, centre)]
   })
   return braces.map((brace, i) => ({ ...brace, mark: `KB${i + 1}` }))

@@ -6,9 +6,12 @@ import { printLength, type Ticks, ticks } from '../units/index.ts'
 import { footingDepth } from './footings.ts'
 import type { Post } from './types.ts'
 
-/** Posts that come out at no length: the deck is too low for what stands under it. */
+/**
+ * Posts that come out at no length: a platform is too low for what stands under it.
+ * @param platform the field that states its height, and that
+ */
 export function postLengthFaults(
-  job: Job,
+  { path, height }: { readonly path: string; readonly height: Ticks },
   posts: readonly (Omit<Post, 'length'> & { readonly exactLength: number })[],
 ): readonly Fault[] {
   const shortest = posts.reduce((least, post) => Math.min(least, post.exactLength), Number.POSITIVE_INFINITY)
@@ -17,8 +20,8 @@ export function postLengthFaults(
   const missing = ticks(Math.floor(-shortest) + 1)
   return [
     {
-      path: 'size.height',
-      message: `with the decking at ${printLength(job.size.height)}, post ${post?.number ?? 1} would have no length, for the beam would lie in or under its base`,
+      path,
+      message: `with the decking at ${printLength(height)}, post ${post?.number ?? 1} would have no length, for the beam would lie in or under its base`,
       fix: `raise the deck by at least ${printLength(missing)}, or take shallower joists, a shallower beam or less concrete above the ground`,
     },
   ]

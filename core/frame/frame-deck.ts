@@ -29,9 +29,9 @@ import type { Beam, Frame, FrameRun, JoistGroup, Member, Post } from './types.ts
 
 /** Puts wood on a layout: every member, post, footing, connector and run, or the named faults that forbid it. */
 export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Fault[]> {
-  const d = dimensionsOf(job)
-  const zones = frameZones(job, d, layout)
-  const placed = placeAllPosts(job, d, layout)
+  const levels = levelDimensions(job, layout)
+  const zones = frameZones(job, levels, layout)
+  const placed = placeAllPosts(job, levels, layout)
   const faults = [
     ...footingFaults(job),
     ...movedPostFaults(job, placed.map(asNumbered)),
@@ -46,20 +46,29 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
       zones.flatMap(asStretches),
     ),
     ...openingClashes(zones),
-    ...postLengthFaults(job, [...new Set(placed.flatMap(({ posts }) => posts.map(({ post }) => post)))]),
+    ...layout.levels.flatMap(({ number, deckTop }) =>
+      postLengthFaults(
+        { path: number === 1 ? 'size.height' : 'shape.levels', height: deckTop },
+        placed.filter(({ level }) => level === number).flatMap(({ own }) => own),
+      ),
+    ),
   ]
   if (faults.length > 0) return fail(faults)
 
-  const carried = carriedBeams(job, d, zones, placed)
+  const carried = carriedBeams(job, zones, placed)
   const posts = carried.flatMap((one) => one.own)
   const beams = carried.map((one) => one.beam)
-  const beamById = new Map(beams.map((beam) => [beam.id, beam]))
   const joists = zones.flatMap((zone) => zone.joists)
   const boards = zones.flatMap((zone) => zone.boards)
   const courses = zones.flatMap((zone) => zone.courses)
   const headers = zones.flatMap((zone) => zone.headers)
   const footings = posts.map((post) => footingUnder(job, post))
-  const braces = frameBraces(job, d, beams, posts)
+  const braces = frameBraces(
+    job,
+    (beam) => carried.find((one) => one.beam === beam)?.d ?? levels(1),
+    beams,
+    posts,
+  )
   const { width, depth } = job.size
   return ok({
     members: [
@@ -69,7 +78,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
       ...headers,
       ...carried.flatMap((one) => one.plies),
       ...carried.flatMap((one) => one.blocking.blocks),
-      ...posts.map((post) => postMember(job, d, post, beamById.get(post.beamId) ?? straight)),
+      ...carried.flatMap(({ beam, d, own }) => own.map((post) => postMember(job, d, post, beam))),
       ...braces,
       ...courses.map(({ member }) => member),
     ],
@@ -103,12 +112,17 @@ function groupsOf(zones: readonly FramedZone[]): readonly JoistGroup[] {
   return groups
 }
 
-/** A line along the house, for a post that names no beam of the frame. */
-const straight: Pick<Beam, 'line'> = {
-  line: [
-    { x: 0, y: 0 },
-    { x: 1, y: 0 },
-  ],
+/** Levels of height by the number of their platform. */
+type LevelDimensions = (level: number) => Dimensions
+
+function levelDimensions(job: Job, { levels }: Layout): LevelDimensions {
+  const found = new Map(
+    levels.map(({ number, deckTop }) => [
+      number,
+      dimensionsOf({ ...job, size: { ...job.size, height: deckTop } }),
+    ]),
+  )
+  return (level) => found.get(level) ?? dimensionsOf(job)
 }
 
 interface FramedZone {
@@ -122,13 +136,15 @@ interface FramedZone {
   readonly short: Ticks
 }
 
-function frameZones(job: Job, d: Dimensions, layout: Layout): readonly FramedZone[] {
+function frameZones(job: Job, levels: LevelDimensions, layout: Layout): readonly FramedZone[] {
   const joistNames = new JoistNames()
   const boardNames = new BoardNames()
   let firstCourse = 1
   return layout.zones.map((zone): FramedZone => {
+    const d = levels(zone.level)
     const view = zoneView(job, zone)
-    const across = layout.outline.map((corner) => view.turned(corner).x)
+    const platform = layout.levels.find(({ number }) => number === zone.level)?.outline ?? layout.outline
+    const across = platform.map((corner) => view.turned(corner).x)
     const openings = zone.openings.map((opening): ViewOpening => {
       const [a, b] = [
         view.turned({ x: opening.x0, y: opening.y0 }),
@@ -205,6 +221,8 @@ function asStretches({ view, joists }: FramedZone) {
 
 interface PlacedBeam {
   readonly line: SupportLine
+  readonly level: number
+  readonly d: Dimensions
   readonly spec: 'front' | 'rear'
   readonly posts: readonly PostOnBeam<PlacedPost>[]
   /** posts that no beam before it stands on */
@@ -216,25 +234,28 @@ function asNumbered({ line, posts }: PlacedBeam) {
 }
 
 /** Each beam once, numbered through the deck. */
-function placeAllPosts(job: Job, d: Dimensions, layout: Layout): readonly PlacedBeam[] {
+function placeAllPosts(job: Job, levels: LevelDimensions, layout: Layout): readonly PlacedBeam[] {
   const placed: PlacedBeam[] = []
   let nextNumber = 1
-  for (const line of layout.zones.flatMap((zone) => zone.supports)) {
+  const lines = layout.zones.flatMap(({ level, supports }) => supports.map((line) => ({ line, level })))
+  for (const { line, level } of lines) {
     if (line.beam === null || placed.some((one) => one.line.id === line.id)) continue
     const meets = line.cuts[0]?.meets ?? null
     const before = placed.find((one) => one.line.id === meets)
     const joint = before?.posts.at(-1)?.post ?? null
     const others = placed.flatMap((one) => one.own)
+    const d = levels(level)
     const posts = placePosts(job, d, line, line.beam, nextNumber, joint, others)
     const own = posts.map(({ post }) => post).filter((post) => post !== joint)
     nextNumber += own.length
-    placed.push({ line, spec: line.beam, posts, own })
+    placed.push({ line, level, d, spec: line.beam, posts, own })
   }
   return placed
 }
 
 interface CarriedBeam {
   readonly beam: Beam
+  readonly d: Dimensions
   readonly posts: readonly PostOnBeam[]
   readonly own: readonly Post[]
   readonly plies: readonly Member[]
@@ -243,13 +264,12 @@ interface CarriedBeam {
 
 function carriedBeams(
   job: Job,
-  d: Dimensions,
   zones: readonly FramedZone[],
   placed: readonly PlacedBeam[],
 ): readonly CarriedBeam[] {
   const marks = new BeamMarks()
   const cut = new Map(placed.flatMap(({ own }) => own).map((post) => [post, withLength(post)]))
-  return placed.map(({ line, spec, posts, own }) => {
+  return placed.map(({ line, d, spec, posts, own }) => {
     const stood = posts.flatMap(({ post, at }) => {
       const whole = cut.get(post)
       return whole === undefined ? [] : [{ post: whole, at }]
@@ -263,6 +283,7 @@ function carriedBeams(
     const ids = stood.map(({ post }) => post.id)
     const plies = framePlies(job, d, view, line, spec, mark, ids)
     return {
+      d,
       beam: beamOf(job, line, spec, mark, plies, stood),
       posts: stood,
       own: own.flatMap((post) => cut.get(post) ?? []),

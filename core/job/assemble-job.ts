@@ -20,6 +20,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
       openings: text('shape.openings'),
       setbacks: text('shape.setbacks'),
       middleBeams: text('shape.middleBeams'),
+      levels: text('shape.levels'),
     },
     site: {
       attachment: choice('site.attachment'),

@@ -75,8 +75,10 @@ export function crossFaults(job: Job, unread: (path: FieldPath) => boolean): rea
 
 /** Whether a deck is framed as one rectangle, joists away from the house. */
 export function isRectangle({ shape }: Pick<Job, 'shape'>): boolean {
-  const { outline, joists, zones, middleBeams, setbacks } = shape
-  return joists === 'away' && [outline, zones, middleBeams, setbacks].every((text) => text.trim() === '')
+  const { outline, joists, zones, middleBeams, setbacks, levels } = shape
+  return (
+    joists === 'away' && [outline, zones, middleBeams, setbacks, levels].every((text) => text.trim() === '')
+  )
 }
 
 function noSuchPost(job: Job, named: readonly { readonly post: number }[]) {

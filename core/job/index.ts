@@ -19,6 +19,7 @@ export {
 export { readJobText, writeJobText } from './job-text.ts'
 export { excerpt, isObject, type JsonObject, kindOf } from './json-shape.ts'
 export { type EdgeLength, edgeLengthList, lengthList } from './length-list.ts'
+export { levelList, type StatedLevel } from './level-list.ts'
 export { nearestName } from './nearest-name.ts'
 export { newJobText } from './new-job-text.ts'
 export { type PlacedJson, readPlacedJson } from './placed-json.ts'

@@ -13,6 +13,7 @@ import type { FieldValue } from './field-value.ts'
 import { readSettled } from './found-list.ts'
 import { excerpt, kindOf } from './json-shape.ts'
 import { readEdgeLengths, readLengths } from './length-list.ts'
+import { readLevels } from './level-list.ts'
 import { readPostList } from './post-list.ts'
 import { printAmount, printBounds } from './print-field.ts'
 import { readSpots } from './read-spots.ts'
@@ -48,6 +49,7 @@ const LIST_READERS: {
   rectangles: readRectangles,
   lengths: readLengths,
   'edge lengths': readEdgeLengths,
+  levels: readLevels,
   runs: readRunNames,
   'stock lengths': readStockLengths,
   'stock counts': readStockCounts,

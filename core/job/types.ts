@@ -81,6 +81,7 @@ export interface Job {
     readonly openings: string
     readonly setbacks: string
     readonly middleBeams: string
+    readonly levels: string
   }
   readonly site: {
     readonly attachment: 'ledger' | 'freestanding'
@@ -284,6 +285,7 @@ export interface FieldSpec {
     | 'rectangles'
     | 'lengths'
     | 'edge lengths'
+    | 'levels'
     | 'runs'
     | 'stock lengths'
     | 'stock counts'

@@ -2,12 +2,13 @@ import { twiceArea } from '../geometry/index.ts'
 import { type Fault, isRectangle, type Job, lengthList } from '../job/index.ts'
 import { fail, ok, type Result, TICKS_PER_FOOT } from '../units/index.ts'
 import { layoutFaults } from './field-faults.ts'
+import { furtherLevels, levelFaults, levelZone } from './levels.ts'
 import { openingFaults, openingsOf, zoneOf } from './openings.ts'
 import { outlineOf } from './outline.ts'
 import { outlineFaults } from './outline-faults.ts'
 import { ringFaults, roomFaults } from './room-faults.ts'
 import { LineNames, supportLines } from './supports.ts'
-import type { Layout, SupportLine, Zone } from './types.ts'
+import type { Layout, Level, SupportLine, Zone } from './types.ts'
 import { zoneView } from './zone-view.ts'
 import { zonesOf } from './zones.ts'
 
@@ -16,12 +17,22 @@ export function layOut(job: Job): Result<Layout, readonly Fault[]> {
   const outline = outlineOf(job)
   const faults = [...(isRectangle(job) ? [] : outlineFaults(job, outline)), ...layoutFaults(job)]
   if (faults.length > 0) return fail(faults)
+  const first: Level = {
+    number: 1,
+    outline: outline.corners,
+    edges: outline.edges,
+    deckTop: job.size.height,
+  }
+  const levels = [first, ...furtherLevels(job)]
+  const beside = levelFaults(levels)
+  if (beside.length > 0) return fail(beside)
   const names = new LineNames()
-  const parts = zonesOf(job, outline)
+  const own = zonesOf(job, outline)
+  const parts = [...own, ...levels.slice(1).map((level, i) => levelZone(job, level, own.length + i + 1))]
   const misfits = [
     ...ringFaults(
       outline.corners,
-      parts.map((part) => part.outline),
+      own.map((part) => part.outline),
     ),
     ...roomFaults(
       job,
@@ -41,8 +52,10 @@ export function layOut(job: Job): Result<Layout, readonly Fault[]> {
     outline: outline.corners,
     edges: outline.edges,
     zones: zones.map((zone) => ({ ...zone, supports: [...zone.supports, ...shared(zone, zones)] })),
+    levels,
     deckTop: job.size.height,
-    areaSquareFeet: twiceArea(outline.corners) / 2 / TICKS_PER_FOOT ** 2,
+    areaSquareFeet:
+      levels.reduce((sum, level) => sum + twiceArea(level.outline), 0) / 2 / TICKS_PER_FOOT ** 2,
   })
 }
 

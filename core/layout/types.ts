@@ -60,9 +60,21 @@ export interface Opening {
   readonly y1: Ticks
 }
 
+/** A platform: the deck itself is the first. */
+export interface Level {
+  /** from 1 */
+  readonly number: number
+  readonly outline: readonly Point[]
+  /** edges of a further level are numbered from 201, 301 */
+  readonly edges: readonly OutlineEdge[]
+  readonly deckTop: Ticks
+}
+
 /** A region framed one way. */
 export interface Zone {
   readonly id: string
+  /** number of the level that it is a part of */
+  readonly level: number
   readonly outline: readonly Point[]
   /** edge i runs from corner i of the outline to the next */
   readonly edges: readonly ZoneEdge[]
@@ -77,8 +89,10 @@ export interface Layout {
   readonly outline: readonly Point[]
   readonly edges: readonly OutlineEdge[]
   readonly zones: readonly Zone[]
+  /** the deck and further platforms beside it; outline, edges and top of the first are the layout's own */
+  readonly levels: readonly Level[]
   /** top of the decking above the datum */
   readonly deckTop: Ticks
-  /** square inches of the outline, exact */
+  /** of all levels, exact */
   readonly areaSquareFeet: number
 }

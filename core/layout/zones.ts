@@ -12,7 +12,7 @@ import { ticks } from '../units/index.ts'
 import type { Outline } from './outline.ts'
 import type { OutlineEdge, Point, Zone, ZoneEdge } from './types.ts'
 
-type Part = Pick<Zone, 'id' | 'joists' | 'outline' | 'edges'>
+export type Part = Pick<Zone, 'id' | 'level' | 'joists' | 'outline' | 'edges'>
 
 /** A part smaller than a square foot is what clipping leaves of a line, not a zone. */
 const LEAST_AREA = 384 ** 2
@@ -25,7 +25,7 @@ export function zonesOf(job: Job, outline: Outline): readonly Part[] {
   const stated = zoneList(job.shape.zones)
   if (stated.length === 0) {
     const edges = outline.edges.map((edge): ZoneEdge => ({ ...edge, seam: null }))
-    return [{ id: 'zone-1', joists: job.shape.joists, outline: outline.corners, edges }]
+    return [{ id: 'zone-1', level: 1, joists: job.shape.joists, outline: outline.corners, edges }]
   }
   let rest: readonly Polygon[] = [outline.corners]
   const parts: { readonly polygon: Polygon; readonly joists: JoistDirection }[] = []
@@ -44,6 +44,7 @@ export function zonesOf(job: Job, outline: Outline): readonly Part[] {
   const cornered = all.map(({ polygon, joists }) => ({ joists, polygon: withCorners(polygon, places) }))
   return cornered.map(({ polygon, joists }, i) => ({
     id: `zone-${i + 1}`,
+    level: 1,
     joists,
     outline: polygon,
     edges: edgesOf(polygon, i, cornered, outline.edges),

@@ -18,7 +18,7 @@ import type { PriceBook, PriceFault, Pricing } from './types.ts'
 /** What a price is made from. */
 export interface Priceable {
   readonly job: Job
-  readonly layout: Pick<Layout, 'outline'>
+  readonly layout: Pick<Layout, 'outline'> & Partial<Pick<Layout, 'levels'>>
   readonly takeoff: Pick<Takeoff, 'pieces' | 'runs' | 'goods' | 'tasks'>
 }
 
@@ -48,7 +48,13 @@ export function priceJob(
   ]
   return ok({
     lines,
-    totals: totals(job, layout.outline, lines, hours(labour.workerHours, joints.minutes, book.crewSize)),
+    totals: totals(
+      job,
+      layout.outline,
+      lines,
+      hours(labour.workerHours, joints.minutes, book.crewSize),
+      layout.levels?.slice(1).map((level) => level.outline),
+    ),
     calendar: workCalendar({ tasks: kept.tasks }, lines, book),
     bookName: book.name,
     bookDate: book.date,

@@ -15,7 +15,13 @@ export interface Hours {
  * cost = C + K + H; price = cost ÷ (1 − margin) or cost × (1 + markup), the one that the job names.
  * An owner builder has no wages, overhead or margin: the price is the cost.
  */
-export function totals(job: Job, outline: Layout['outline'], lines: readonly Line[], hours: Hours): Totals {
+export function totals(
+  job: Job,
+  outline: Layout['outline'],
+  lines: readonly Line[],
+  hours: Hours,
+  further: readonly Layout['outline'][] = [],
+): Totals {
   const { pricing } = job
   const owner = job.builder === 'owner'
   const sum = (part: Line['part']) => sumCents(lines.filter((l) => l.part === part).map((l) => l.amount))
@@ -42,7 +48,7 @@ export function totals(job: Job, outline: Layout['outline'], lines: readonly Lin
     price,
     priceTax,
     priceWithTax: cents(price + priceTax),
-    perSquareFoot: perSquareFoot(owner ? cost : price, outline),
+    perSquareFoot: perSquareFoot(owner ? cost : price, [outline, ...further]),
     perSquareFootOf: owner ? 'cost' : 'price',
     method,
     methodShare: owner ? share(0) : method === 'margin' ? pricing.margin : pricing.markup,
@@ -57,14 +63,18 @@ function priceFor(cost: Cents, pricing: Job['pricing']): Cents {
     : divideRounded(BigInt(cost) * (10_000n + BigInt(pricing.markup)), 10_000n)
 }
 
-/** Money ÷ outline area, cents per square foot; the area is exact in square ticks. */
-function perSquareFoot(amount: Cents, outline: Layout['outline']): Cents {
+/** Money ÷ area of all platforms, cents per square foot; the area is exact in square ticks. */
+function perSquareFoot(amount: Cents, outlines: readonly Layout['outline'][]): Cents {
+  const twice = outlines.reduce((sum, outline) => sum + twiceAreaOf(outline), 0n)
+  if (twice === 0n) throw new Error('the outline has no area')
+  return divideRounded(BigInt(amount) * 2n * BigInt(TICKS_PER_FOOT) ** 2n, twice)
+}
+
+function twiceAreaOf(outline: Layout['outline']): bigint {
   let twice = 0n
   outline.forEach((point, i) => {
     const next = outline[(i + 1) % outline.length] ?? point
     twice += BigInt(point.x) * BigInt(next.y) - BigInt(next.x) * BigInt(point.y)
   })
-  if (twice === 0n) throw new Error('the outline has no area')
-  const area = twice < 0n ? -twice : twice
-  return divideRounded(BigInt(amount) * 2n * BigInt(TICKS_PER_FOOT) ** 2n, area)
+  return twice < 0n ? -twice : twice
 }

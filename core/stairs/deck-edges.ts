@@ -1,8 +1,12 @@
-import type { Layout } from '../layout/index.ts'
+import type { Layout, Level } from '../layout/index.ts'
 import type { DeckEdge, Side, Spot } from './types.ts'
 
-/** The edges of the deck in the order of its outline, as one who walks off it sees them. */
-export function deckEdges({ outline, edges, deckTop }: Layout): readonly DeckEdge[] {
+/** The edges of the deck, level by level in the order of their outlines, as one who walks off it sees them. */
+export function deckEdges({ levels }: Pick<Layout, 'levels'>): readonly DeckEdge[] {
+  return levels.flatMap(edgesOf)
+}
+
+function edgesOf({ outline, edges, deckTop }: Level): readonly DeckEdge[] {
   const turn = Math.sign(doubleArea(outline))
   return edges.map(({ number, from, to, kind }) => {
     const length = Math.hypot(to.x - from.x, to.y - from.y)

@@ -82,4 +82,15 @@ export const SHAPE_FIELDS: readonly FieldSpec[] = [
     help: 'Further beams across the joists, each by how far its centre line lies from the wall (from the left end where joists run along the house): 8 ft; 16 ft. They are built as the front beam is; joists run whole over them.',
     basis: 'none',
   },
+  {
+    path: 'shape.levels',
+    label: 'Further levels',
+    section: 'shape',
+    kind: 'text',
+    lists: 'levels',
+    max: 2000,
+    default: '',
+    help: "Platforms beside the deck at other heights, two at most, each as height: corners, with | between them: 21 in: 0, 14'; 12', 14'; 12', 20'; 0, 20'. The height is that of the top of the decking above the ground at the deck's left corner at the wall. Each stands on beams of its own.",
+    basis: 'one level',
+  },
 ]

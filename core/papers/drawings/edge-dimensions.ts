@@ -14,10 +14,14 @@ const NEXT = inches(30)
  * how far each beam's line lies behind the edge that it follows, with its posts from end to end.
  */
 export function edgeDimensions({ job, layout, frame }: Design): readonly Primitive[] {
-  const { width, depth } = job.size
+  const corners = layout.levels.flatMap(({ outline }) => outline)
+  const width = Math.max(...corners.map(({ x }) => x))
+  const depth = Math.max(...corners.map(({ y }) => y))
   const over = job.decking.overhang
   return [
-    ...layout.edges.flatMap((edge, i) => edgeLength(layout.outline, i, edge.number, over + FIRST)),
+    ...layout.levels.flatMap(({ outline, edges }) =>
+      edges.flatMap((edge, i) => edgeLength(outline, i, edge.number, over + FIRST)),
+    ),
     levelDimension('size.width', 0, width, depth, over + NEXT),
     uprightDimension('size.depth', 0, depth, 0, -(over + NEXT)),
     ...frame.beams.flatMap(postChain),

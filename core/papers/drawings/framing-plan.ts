@@ -24,7 +24,7 @@ export function framingPlan(design: Design, plans: readonly { readonly plan: Cut
   const { frame } = design
   const primitives: readonly Primitive[] = [
     ...houseWalls(design),
-    deckingEdge(design),
+    ...deckingEdge(design),
     ...footings(design),
     ...posts(design),
     ...frame.members.flatMap(underneath),
@@ -56,12 +56,14 @@ export function deckingPlan(design: Design, plans: readonly { readonly plan: Cut
   return drawingOf('decking-plan', 'Decking plan', primitives, MARGIN)
 }
 
-function deckingEdge({ job, layout, frame }: Design): Primitive {
+function deckingEdge({ job, layout, frame }: Design): readonly Primitive[] {
   const look = { layer: 'decking', weight: 'fine', stroke: 'hidden', fill: 'none' } as const
   if (!isRectangle(job)) {
     const { overhang, wallGap } = job.decking
-    const widths = layout.edges.map(({ kind }) => (kind === 'wall' ? wallGap : -overhang))
-    return { kind: 'polygon', id: 'decking', ...look, points: insetBy(layout.outline, widths).polygon }
+    return layout.levels.map(({ outline, edges }) => {
+      const widths = edges.map(({ kind }) => (kind === 'wall' ? wallGap : -overhang))
+      return { kind: 'polygon', id: 'decking', ...look, points: insetBy(outline, widths).polygon }
+    })
   }
   const boxes = frame.members.filter((member) => member.role === 'decking').map((member) => member.box)
   const edge = {
@@ -72,7 +74,7 @@ function deckingEdge({ job, layout, frame }: Design): Primitive {
     z0: 0,
     z1: 0,
   }
-  return seenFromAbove('decking', edge, look)
+  return [seenFromAbove('decking', edge, look)]
 }
 
 function footings({ frame }: Design): readonly Primitive[] {

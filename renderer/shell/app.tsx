@@ -10,6 +10,7 @@ import { Sill } from '../views/sill/sill.tsx'
 import { Banner } from './banner.tsx'
 import { commandsFor, findable } from './commands.ts'
 import { FindAnything } from './find-anything.tsx'
+import { JobsDialog } from './jobs-dialog.tsx'
 import { KeySheet } from './key-sheet.tsx'
 import { PrintHead } from './print-head.tsx'
 import { TopBar } from './top-bar.tsx'
@@ -19,6 +20,7 @@ import { useShortcuts } from './use-shortcuts.ts'
 export function App({ session }: { readonly session: Session }) {
   const { setColorScheme } = useMantineColorScheme()
   const [keysOpen, setKeysOpen] = useState(false)
+  const [jobsOpen, setJobsOpen] = useState(false)
   const history = useStore(session.store, (state) => state.history)
   const making = useStore(session.store, (state) => state.making)
   const design = useStore(session.store, (state) => state.design)
@@ -44,7 +46,12 @@ export function App({ session }: { readonly session: Session }) {
     const state = { ...session.store.getState(), history, making }
     return commandsFor(
       session,
-      { openFind: spotlight.open, openKeys: () => setKeysOpen(true), setTheme: setColorScheme },
+      {
+        openFind: spotlight.open,
+        openKeys: () => setKeysOpen(true),
+        openJobs: () => setJobsOpen(true),
+        setTheme: setColorScheme,
+      },
       state,
     )
   }, [session, history, making, setColorScheme])
@@ -74,6 +81,7 @@ export function App({ session }: { readonly session: Session }) {
       </div>
       <FindAnything commands={all} />
       <KeySheet commands={commands} opened={keysOpen} onClose={() => setKeysOpen(false)} />
+      <JobsDialog opened={jobsOpen} onClose={() => setJobsOpen(false)} />
     </SessionContext>
   )
 }

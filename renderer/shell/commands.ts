@@ -20,6 +20,7 @@ export interface Command {
 export interface ShellActions {
   openFind(): void
   openKeys(): void
+  openJobs(): void
   setTheme(theme: 'auto' | 'light' | 'dark'): void
 }
 
@@ -79,6 +80,7 @@ export function commandsFor(session: Session, shell: ShellActions, state: Sessio
       session.store.getState().why ? session.explain(null) : session.select(null),
     ),
     command('save', 'Job', 'Save now', ['Ctrl+S'], session.saveNow),
+    command('jobs', 'Job', 'All jobs', ['Ctrl+Alt+O'], shell.openJobs),
     command('new-job', 'Job', 'New job', ['Ctrl+Alt+N'], () => startJob(session)),
     command('new-demo', 'Job', 'New job from the demonstration', [], () => session.createJob(DEMO_JOB)),
     command('find', 'View', 'Find anything', ['Ctrl+K'], shell.openFind),

@@ -6,7 +6,7 @@ import { useJob, useSession } from '../state/session-context.ts'
 import { startJob } from './commands.ts'
 
 /** The open job's name, and behind it the others. */
-export function JobsMenu({ name }: { readonly name: string }) {
+export function JobsMenu({ name, onAll }: { readonly name: string; onAll(): void }) {
   const session = useSession()
   const jobs = useJob((state) => state.jobs)
   const open = useJob((state) => state.open?.id)
@@ -27,6 +27,7 @@ export function JobsMenu({ name }: { readonly name: string }) {
       <Menu.Dropdown>
         <Menu.Item onClick={() => void startJob(session)}>New job</Menu.Item>
         <Menu.Item onClick={() => void session.createJob(DEMO_JOB)}>New job from the demonstration</Menu.Item>
+        <Menu.Item onClick={onAll}>All jobs, earlier states, everything as a file…</Menu.Item>
         <Menu.Divider role="separator" />
         <Menu.Label role="presentation">Jobs</Menu.Label>
         <div className="jobs-list" role="group" aria-label="Jobs">

@@ -17,6 +17,7 @@ import { saving } from './saving.ts'
 import { type SawDayActions, sawDayActions } from './saw-day-actions.ts'
 import type { SessionParts } from './session-parts.ts'
 import type { SessionState } from './session-types.ts'
+import { type ShelfActions, shelfActions } from './shelf-actions.ts'
 import { type SizingActions, sizingActions } from './sizing-actions.ts'
 import { type Stating, stating } from './stating.ts'
 import { tapeFilling } from './tape-filling.ts'
@@ -31,6 +32,7 @@ export interface Session
     LookActions,
     PriceActions,
     RackActions,
+    ShelfActions,
     SawDayActions,
     SizingActions,
     CutListActions,
@@ -103,6 +105,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     ...lookActions(parts),
     ...prices.actions,
     ...rack,
+    ...shelfActions(parts, { jobs: jobs.actions, restate: states.restate }),
     ...sawDayActions(parts),
     ...sizingActions(parts),
     ...list,

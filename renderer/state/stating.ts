@@ -1,4 +1,10 @@
-import { clearField, type FieldPath, type JsonValue, setField } from '../../core/job/index.ts'
+import {
+  clearField,
+  type FieldPath,
+  type JobStatement,
+  type JsonValue,
+  setField,
+} from '../../core/job/index.ts'
 import type { Designer } from './designer-port.ts'
 import type { Estimating } from './estimating.ts'
 import type { History } from './history.ts'
@@ -10,6 +16,8 @@ import type { TapeFilling } from './tape-filling.ts'
 export interface Stating {
   /** states a field as one step */
   state(path: FieldPath, value: JsonValue | undefined, label: string): void
+  /** puts another whole statement in place of this one, as one step */
+  restate(statement: JobStatement, label: string): void
   /** states a field within a gesture: shown at once, one step when it ends */
   stateLive(path: FieldPath, value: JsonValue, label: string): void
   endGesture(): void
@@ -59,6 +67,10 @@ export function stating(
           value === undefined ? clearField(present, path) : setField(present, path, value),
         ),
       )
+    },
+    restate(statement, label) {
+      set({ drafts: {} })
+      turnTo(steps.apply(get().history, label, statement))
     },
     stateLive(path, value, label) {
       turnTo(steps.live(get().history, label, setField(get().history.present, path, value)))

@@ -1,0 +1,215 @@
+import { Modal } from '@mantine/core'
+import { useEffect, useRef, useState } from 'react'
+import { DEMO_JOB } from '../../core/job/index.ts'
+import type { JobSummary, JobVersionSummary } from '../../shared/contract/index.ts'
+import { printClock } from '../state/print.ts'
+import { useJob, useSession } from '../state/session-context.ts'
+import { readFileText } from '../views/read-file-text.ts'
+import { saveText } from '../views/save-text.ts'
+import { startJob } from './commands.ts'
+import './jobs-dialog.css'
+
+const LONGEST = 3_500_000
+
+/** Every job: found by name, opened, copied, taken off the list and brought back; earlier states; all as one file. */
+export function JobsDialog({ opened, onClose }: { readonly opened: boolean; onClose(): void }) {
+  return (
+    <Modal
+      opened={opened}
+      onClose={onClose}
+      title="Jobs"
+      attributes={{ header: { role: 'none' } }}
+      size="lg"
+      overlayProps={{ backgroundOpacity: 0.4 }}
+      closeButtonProps={{ 'aria-label': 'Close the jobs' }}
+    >
+      <Jobs onClose={onClose} />
+    </Modal>
+  )
+}
+
+function Jobs({ onClose }: { onClose(): void }) {
+  const session = useSession()
+  const jobs = useJob((state) => state.jobs)
+  const open = useJob((state) => state.open?.id)
+  const [sought, setSought] = useState('')
+  const [removed, setRemoved] = useState<readonly JobSummary[]>([])
+  const readRemoved = async () => setRemoved((await session.removedJobs()) ?? [])
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: read once, when the dialog opens
+  useEffect(() => {
+    void session.listJobs()
+    void readRemoved()
+  }, [])
+
+  const wanted = sought.trim().toLocaleLowerCase()
+  const found = (jobs ?? []).filter((job) => job.name.toLocaleLowerCase().includes(wanted))
+  const take = (deed: Promise<void>) => void deed.then(readRemoved)
+  return (
+    <div className="jobs-dialog">
+      <div className="jobs-tools">
+        <label className="jobs-find">
+          Find a job
+          <input value={sought} maxLength={100} onChange={(event) => setSought(event.target.value)} />
+        </label>
+        <button type="button" className="button" onClick={() => void startJob(session).then(onClose)}>
+          New job
+        </button>
+        <button
+          type="button"
+          className="button"
+          onClick={() => void session.createJob(DEMO_JOB).then(onClose)}
+        >
+          New from the demonstration
+        </button>
+      </div>
+      {jobs !== null && found.length === 0 && (
+        <p className="soft">{wanted === '' ? 'No job yet.' : `No job’s name holds “${sought}”.`}</p>
+      )}
+      <ul className="jobs-rows" aria-label="Jobs">
+        {found.map((job) => (
+          <li key={job.id}>
+            <button
+              type="button"
+              className="jobs-open"
+              disabled={job.id === open}
+              onClick={() => void session.openJob(job.id).then(onClose)}
+            >
+              <span className="jobs-name">{job.name}</span>
+              <span className="soft">{job.id === open ? 'open' : when(job.savedAt)}</span>
+            </button>
+            <button
+              type="button"
+              className="button"
+              aria-label={`Copy ${job.name}`}
+              onClick={() => void session.duplicateJob(job.id).then(onClose)}
+            >
+              Copy
+            </button>
+            <button
+              type="button"
+              className="button"
+              aria-label={`Take ${job.name} off the list`}
+              onClick={() => take(session.removeJob(job))}
+            >
+              Take off
+            </button>
+          </li>
+        ))}
+      </ul>
+      {removed.length > 0 && (
+        <details>
+          <summary>Off the list ({removed.length})</summary>
+          <ul className="jobs-rows" aria-label="Jobs off the list">
+            {removed.map((job) => (
+              <li key={job.id}>
+                <span className="jobs-name">{job.name}</span>
+                <button
+                  type="button"
+                  className="button"
+                  aria-label={`Bring back ${job.name}`}
+                  onClick={() => take(session.bringBackJob(job))}
+                >
+                  Bring back
+                </button>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      <EarlierStates onClose={onClose} />
+      <AsOneFile />
+    </div>
+  )
+}
+
+function EarlierStates({ onClose }: { onClose(): void }) {
+  const session = useSession()
+  const [states, setStates] = useState<readonly JobVersionSummary[] | null>(null)
+  return (
+    <details
+      onToggle={(event) => {
+        if (event.currentTarget.open) void session.earlierStates().then(setStates)
+      }}
+    >
+      <summary>Earlier states of the open job</summary>
+      {states === null ? (
+        <p className="soft">Reading them.</p>
+      ) : (
+        <ul className="jobs-rows" aria-label="Earlier states">
+          {states.map((state, n) => (
+            <li key={state.revision}>
+              <span className="jobs-name">{state.label}</span>
+              <span className="soft">{when(state.savedAt)}</span>
+              {n === 0 ? (
+                <span className="soft">now</span>
+              ) : (
+                <button
+                  type="button"
+                  className="button"
+                  aria-label={`Go back to ${state.label}, ${when(state.savedAt)}`}
+                  onClick={() => void session.goBackTo(state).then(onClose)}
+                >
+                  Go back to it
+                </button>
+              )}
+            </li>
+          ))}
+        </ul>
+      )}
+    </details>
+  )
+}
+
+function AsOneFile() {
+  const session = useSession()
+  const file = useRef<HTMLInputElement>(null)
+  const [fault, setFault] = useState<string | null>(null)
+
+  async function save() {
+    const made = await session.everything()
+    if (made) saveText(made.fileName, made.text, 'application/json')
+  }
+
+  async function take(chosen: File | undefined) {
+    if (!chosen) return
+    const read = await readFileText(chosen, {
+      what: 'a file of everything',
+      longest: LONGEST,
+      make: 'Choose one that this program made.',
+    })
+    setFault(read.ok ? await session.takeEverything(read.value) : read.error)
+  }
+
+  return (
+    <section className="jobs-file" aria-label="Everything as one file">
+      <button type="button" className="button" onClick={() => void save()}>
+        Save everything as one file
+      </button>
+      <button type="button" className="button" onClick={() => file.current?.click()}>
+        Take in such a file
+      </button>
+      <input
+        ref={file}
+        type="file"
+        hidden
+        accept=".json,application/json"
+        aria-label="File of everything"
+        onChange={(event) => {
+          void take(event.target.files?.[0])
+          event.target.value = ''
+        }}
+      />
+      <p className="soft">Every job, the rack and your own prices. What is here is never overwritten.</p>
+      {fault !== null && (
+        <p className="field-fault" role="alert">
+          <span aria-hidden="true">▲</span> {fault}
+        </p>
+      )}
+    </section>
+  )
+}
+
+function when(time: string): string {
+  return `${time.slice(0, 10)} ${printClock(time)}`
+}

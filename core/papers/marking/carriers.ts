@@ -1,7 +1,7 @@
 import type { Planned } from '../../estimate-types.ts'
 import type { Box, Frame, Member } from '../../frame/index.ts'
 import type { Job } from '../../job/index.ts'
-import { printLength, type Ticks, ticks } from '../../units/index.ts'
+import { type Ticks, ticks } from '../../units/index.ts'
 
 /** What is marked on a carrier: the edge of a member from the carrier's own end, and the side on which it stands. */
 export interface CarrierMark {
@@ -95,11 +95,6 @@ export function carriers(
     const lines = [...posts, ...butts].sort((a, b) => a.at - b.at)
     return [{ id, mark, label, length: ticks(Math.round(span.high - span.low)), from, marks, lines }]
   })
-}
-
-/** `J7 8'-7 1/4"`, as it is called out to whoever holds the pencil. */
-export function calledOut({ mark, at }: Pick<CarrierMark, 'mark' | 'at'>): string {
-  return `${mark} ${printLength(at)}`
 }
 
 /** Not on one of the job's axes: what meets it is marked in place. */

@@ -170,6 +170,5 @@ export const BOLD_WIDTHS: WidthRuns = [
   [9834, [632]],
 ]
 
-/** From the baseline up to the top of a line, and up to a capital's top, 1/1000 em. */
+/** From the baseline up to the top of a line, 1/1000 em. */
 export const ASCENT = 984
-export const CAPITAL = 668

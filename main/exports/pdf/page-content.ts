@@ -1,10 +1,8 @@
 import type { CanvasElement, Content } from 'pdfmake/interfaces.js'
-import type { Mark, Page } from '../../../core/papers/index.ts'
+import { ASCENT, type Mark, type Page } from '../../../core/papers/index.ts'
 import { FACE, FILLS, TONES } from '../look.ts'
 import { svgText } from '../svg/escape.ts'
 
-/** from a line's top to its baseline, em */
-const ASCENT = 0.984
 /** Widths in the core are without kerning and with tabular figures. The type knows lists only, the library both. */
 const FEATURES = { kern: false, liga: false, tnum: true } as unknown as []
 
@@ -78,6 +76,6 @@ function textOf({
     color: TONES[tone],
     // without figures a text that starts at its place may be kerned: the library then keeps what it shaped once
     ...(anchor === 'start' && !/\d/.test(text) ? {} : { fontFeatures: FEATURES }),
-    absolutePosition: { x: left, y: y - ASCENT * size },
+    absolutePosition: { x: left, y: y - (ASCENT * size) / 1000 },
   }
 }

@@ -39,6 +39,13 @@ describe('runs', () => {
     )
   })
 
+  it('have no piece under the least length', () => {
+    const runs = RICH_JOB.runs.map((run) => ({ ...run, minPiece: 41 as Ticks }))
+    expect(said(RICH_PLAN, { ...RICH_JOB, runs })).toContain(
+      'piece too short, Course, course2: course2-1 is 40 long; the least is 41.',
+    )
+  })
+
   it('may be limited at a point that is not there', () => {
     const runs = RICH_JOB.runs.map((run) => ({ ...run, windows: [{ points: [0, 9], cap: 0 }] }))
     expect(said(RICH_PLAN, { ...RICH_JOB, runs })).toContain(
@@ -99,6 +106,27 @@ describe('prices of a certificate', () => {
     expect(ofBound({ scale: 1.5 })).toEqual([SIGN])
     expect(ofBound({ capPrices: [{ runId: 'beam', point: 0, price: 1, cap: 1 }] })).toEqual([SIGN])
     expect(ofBound({ scale: 1, prices: [], capPrices: [], dualBound: 0 as Cents })).toEqual([])
+  })
+
+  it('are backed by a hard limit, by a window over the point, and by no other', () => {
+    const said = (entry: object, points: readonly number[], cap: number): boolean => {
+      const runs = RICH_JOB.runs.map((run) => ({
+        ...run,
+        points: run.points.map((point) => (point.cap === null ? { ...point, excess: 9 as Cents } : point)),
+        windows: [{ points, cap }],
+      }))
+      const capPrices = [{ runId: 'beam', point: 2, price: -8_000_000_000, cap: 0, ...entry }]
+      const plan = { ...RICH_PLAN, certificate: { ...RICH_PLAN.certificate, capPrices } }
+      return auditPlan({ ...RICH_JOB, runs }, plan).some(({ message }) =>
+        message.includes('no rule of the job'),
+      )
+    }
+    expect(said({}, [0, 1], 0)).toBe(true)
+    expect(said({}, [1, 2], 0)).toBe(false)
+    expect(said({ point: 0, cap: 1 }, [1], 9)).toBe(false)
+    // a price above a limit that is not there
+    expect(said({ runId: 'course', point: 0, cap: 1, price: -5 }, [1], 9)).toBe(true)
+    expect(said({ runId: 'course', point: 0, cap: 2 }, [1], 9)).toBe(false)
   })
 
   it('prove no more than they prove where no search is recorded', () => {

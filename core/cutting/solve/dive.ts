@@ -58,22 +58,14 @@ export function dive(
       }
       for (const { column, value } of chosen) {
         fixed.set(column, value)
-        master.setBounds(column, value, upperOf(master, column))
+        master.setBounds(column, value, master.mostOf(column))
       }
       closeTooLarge(problem, master, fixed)
     }
     return best
   } finally {
-    master.columns.forEach((_, c) => {
-      master.setBounds(c, 0, upperOf(master, c))
-    })
+    master.freeAll()
   }
-}
-
-function upperOf(master: Master, column: number): number {
-  const entry = master.columns[column]
-  if (entry?.kind === 'arc') return master.problem.runs[entry.run]?.arcs[entry.arc]?.most ?? 0
-  return entry?.kind === 'count' ? 1 : Number.POSITIVE_INFINITY
 }
 
 /** Copies of each item that a further board may hold: what the fixed boards do not cut yet. */

@@ -163,6 +163,8 @@ export class Master {
   readonly #keys = new Set<string>()
   readonly #dear: number
   readonly #model: LpModel
+  /** bounds that differ from those a column came with, so that the engine is told only what changes */
+  readonly #bounds = new Map<number, { lower: number; upper: number }>()
 
   constructor(problem: Problem, costs: Costs, engine: LpEngine, patterns: readonly Pattern[], dear: number) {
     this.problem = problem
@@ -201,7 +203,23 @@ export class Master {
   }
 
   setBounds(column: number, lower: number, upper: number): void {
+    const now = this.#bounds.get(column) ?? { lower: 0, upper: this.mostOf(column) }
+    if (now.lower === lower && now.upper === upper) return
+    if (lower === 0 && upper === this.mostOf(column)) this.#bounds.delete(column)
+    else this.#bounds.set(column, { lower, upper })
     this.#model.setBounds(column, lower, upper)
+  }
+
+  /** Every column as it came. */
+  freeAll(): void {
+    for (const column of [...this.#bounds.keys()]) this.setBounds(column, 0, this.mostOf(column))
+  }
+
+  /** The upper bound that a column comes with. */
+  mostOf(column: number): number {
+    const entry = this.columns[column]
+    if (entry?.kind === 'arc') return this.problem.runs[entry.run]?.arcs[entry.arc]?.most ?? 0
+    return entry?.kind === 'count' ? 1 : ENDLESS
   }
 
   solve(): LpSolution {

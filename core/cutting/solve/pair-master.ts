@@ -10,25 +10,34 @@ interface Column {
 }
 
 /**
+ * A joined piece is asked for exactly, or more of it than the node wants would stand in for loose copies of its parts;
+ * so is the item of which no loose copy is left.
+ */
+type Ask = 'nothing' | 'at least' | 'exactly'
+
+/**
  * The program of all nodes of a pair tree, one model for the whole tree: rows say how many of each item are wanted,
  * and how many of each joined piece that the items' rows do not say. Going to a node closes the columns that break
  * its pairs and opens the others, so that the engine goes on from its last basis.
  */
 export class PairMaster {
-  /** rows that ask for items: any number from the demand up; those of joined pieces ask for one */
-  readonly items: number
+  /** rows that ask for items; those after them ask for one joined piece each */
+  readonly #items: number
+  readonly #demands: readonly number[]
   readonly #model: LpModel
   readonly #columns: Column[] = []
   readonly #keys = new Set<string>()
   readonly #open: boolean[] = []
-  readonly #rowOpen: boolean[] = []
+  /** what the rows ask for at the node gone to */
+  readonly #asks: Ask[] = []
   #fills: (Fill | null)[] = []
   #node: PairNode
   #place = new Map<number, number>()
 
   /** @param root whose pieces are the problem's items, one row each */
   constructor(engine: LpEngine, root: PairNode, fills: readonly Fill[]) {
-    this.items = root.pieces.length
+    this.#items = root.pieces.length
+    this.#demands = root.pieces.map((piece) => piece.demand)
     this.#node = root
     this.#place = placesOf(root)
     for (const fill of fills) this.#take(fill)
@@ -36,7 +45,7 @@ export class PairMaster {
       root.pieces.map((piece) => ({ lower: piece.demand, upper: ENDLESS })),
       this.#columns.map((column) => ({ cost: 1, lower: 0, upper: ENDLESS, ...column })),
     )
-    for (let row = 0; row < this.items; row++) this.#rowOpen.push(true)
+    for (let row = 0; row < this.#items; row++) this.#asks.push('at least')
   }
 
   /** the columns as fills of the node gone to; null: closed there */
@@ -44,27 +53,38 @@ export class PairMaster {
     return this.#fills
   }
 
+  /** True where one piece more than the node wants would be wrong, so that the row's price may be less than nothing. */
+  exactly(row: number): boolean {
+    return this.#asks[row] === 'exactly'
+  }
+
   /** rows made so far, items first */
   get rows(): number {
-    return this.#rowOpen.length
+    return this.#asks.length
   }
 
   /** A row for a joined piece; it counts only in nodes that hold the piece. */
   addRow(): number {
     this.#model.addRow(Number.NEGATIVE_INFINITY, ENDLESS)
-    this.#rowOpen.push(false)
-    return this.#rowOpen.length - 1
+    this.#asks.push('nothing')
+    return this.#asks.length - 1
   }
 
   goTo(node: PairNode): void {
     this.#node = node
     this.#place = placesOf(node)
-    const wanted = new Set(node.merges.map((merge) => merge.row))
-    for (let row = this.items; row < this.#rowOpen.length; row++) {
-      const open = wanted.has(row)
-      if (open === this.#rowOpen[row]) continue
-      this.#rowOpen[row] = open
-      this.#model.setRowBounds(row, open ? 1 : Number.NEGATIVE_INFINITY, open ? 1 : ENDLESS)
+    const exact = new Set(
+      node.merges.flatMap((merge) =>
+        merge.row >= 0 ? [merge.row] : merge.usedUp < this.#items ? [merge.usedUp] : [],
+      ),
+    )
+    for (let row = 0; row < this.#asks.length; row++) {
+      const ask: Ask = exact.has(row) ? 'exactly' : row < this.#items ? 'at least' : 'nothing'
+      if (ask === this.#asks[row]) continue
+      this.#asks[row] = ask
+      const demand = this.#demands[row] ?? 1
+      const lower = ask === 'nothing' ? Number.NEGATIVE_INFINITY : demand
+      this.#model.setRowBounds(row, lower, ask === 'exactly' ? demand : ENDLESS)
     }
     this.#fills = this.#columns.map((column, c) => {
       const fill = this.#read(column)
@@ -117,7 +137,7 @@ export class PairMaster {
     const marks = new Map<number, number>()
     for (let k = 0; k < column.rows.length; k++) {
       const row = column.rows[k] as number
-      ;(row < this.items ? held : marks).set(row, column.values[k] as number)
+      ;(row < this.#items ? held : marks).set(row, column.values[k] as number)
     }
     for (const merge of this.#node.merges) {
       const a = held.get(merge.first) ?? 0

@@ -105,7 +105,7 @@ export class PairTree {
       const solution = master.solve()
       if (solution.status !== 'optimal') return { kind: 'open', pair: null }
       const prices = Float64Array.from({ length: master.rows }, (_, row) =>
-        Math.max(row < master.items ? 0 : -SCALE, Math.round((solution.duals[row] ?? 0) * SCALE)),
+        Math.max(master.exactly(row) ? -SCALE : 0, Math.round((solution.duals[row] ?? 0) * SCALE)),
       )
       const worth = worthOf(node, prices)
       const profits = Float64Array.from(node.pieces, (piece) =>

@@ -1,4 +1,4 @@
-import type { Costs } from '../model/costs.ts'
+import { type Costs, costIn } from '../model/costs.ts'
 import type { Problem, RunModel } from '../model/problem.ts'
 import type { MasterColumn } from './master.ts'
 import { type Boards, boardsUsed, demandOf, type Solution, solutionOf } from './solution.ts'
@@ -37,11 +37,18 @@ export function roundPlan(
     })
   }
   let best: Solution | null = null
+  const byCount = problem.stocks.some((stock) => stock.counts !== null)
+  let least = Number.POSITIVE_INFINITY
   tops.sort((a, b) => b.fraction - a.fraction || a.at - b.at)
   const taken = boards.map((board) => board.count)
   for (let step = 0; ; step++) {
-    const plan = filled(problem, costs, boards, taken, left, whole)
-    if (plan !== null && (best === null || plan.cost < best.cost)) best = plan
+    const full = filled(problem, costs, boards, taken, left)
+    const price = full === null ? least : priceOf(problem, costs, full)
+    if (full !== null && (byCount || price < least)) {
+      least = price
+      const plan = solutionOf(problem, costs, full, whole)
+      if (plan !== null && (best === null || plan.cost < best.cost)) best = plan
+    }
     const next = tops[step]
     if (next === undefined || next.fraction < 0.3 || step >= 24) return best
     const pattern = boards[next.at]?.pattern
@@ -63,14 +70,18 @@ function filled(
   boards: readonly Boards[],
   taken: readonly number[],
   left: readonly number[],
-  flows: readonly (readonly number[])[],
-): Solution | null {
+): Boards[] | null {
   const fixed = boards.map((board, b) => ({ pattern: board.pattern, count: taken[b] ?? 0 }))
   const used = boardsUsed(problem, fixed)
   const supply = problem.stocks.map((stock, s) => stock.supply - (used[s] ?? 0))
   if (supply.some((count) => count < 0)) return null
   const rest = pack(problem, costs, left, supply)
-  return rest === null ? null : solutionOf(problem, costs, [...fixed, ...rest], flows)
+  return rest === null ? null : [...fixed, ...rest]
+}
+
+/** Boards alone: what joints cost is the same for every plan here; what boards bought by count cost is not. */
+function priceOf(problem: Problem, costs: Costs, boards: readonly Boards[]): number {
+  return boards.reduce((sum, { pattern, count }) => sum + count * costIn(problem, costs, pattern), 0)
 }
 
 /** Whole members one after another along the ways that carry most of what is left of a fractional flow. */

@@ -7,7 +7,7 @@ const { at, write } = scratch()
 const strong = write(
   'strong.json',
   `{
-  "size": { "width": "14 ft", "depth": "11 ft", "height": "28 in" },
+  "size": { "width": "14 ft", "depth": "11 ft", "height": "30 in" },
   "site": { "frostSource": "the building department" },
   "frame": { "joists": { "size": "2x12", "spacing": "12 in" },
              "beams": { "front": { "size": "2x12", "plies": 3, "setback": "18 in", "posts": 4 } }, "postSize": "8x8" },

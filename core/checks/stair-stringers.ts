@@ -1,4 +1,4 @@
-import { DCA_LIMITS, DECKING_SPANS } from '../data/index.ts'
+import { DCA_LIMITS, DECKING_SPANS, STAIR_LIMITS } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
 import {
   adjustedValues,
@@ -18,8 +18,10 @@ import { plainRules } from './plain-rules.ts'
 import type { Check, Finding } from './types.ts'
 import { spacingText } from './words.ts'
 
-/** Load on a tread, IRC 2021 Table R301.5, and the deflection that Wisconsin's appendix asks of treads. */
-const TREAD_LOAD = 300
+/** lb on a tread, IRC 2021 Table R301.5. */
+const TREAD_LOAD = STAIR_LIMITS.treadLoad.value
+
+/** Deflection of a tread, a 288th of its span: read in Wisconsin SPS 320-325 Appendix B, table 7, footnotes. */
 const TREAD_LIMIT = 288
 
 /** Spans of the stringers against the AWC deck guide, one check for each flight. */

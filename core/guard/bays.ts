@@ -4,7 +4,7 @@ import { inches, type Ticks } from '../units/index.ts'
 import type { GuardBay } from './types.ts'
 
 /** Side of a square baluster: common practice, no source. */
-export const BALUSTER = inches(1.5)
+const BALUSTER = inches(1.5)
 
 /**
  * As few balusters as leave no opening that passes the ball: n is the least with (clear − 1-1/2 n) ÷ (n + 1) under 4 in,

@@ -10,7 +10,7 @@ import { layStretches } from './stretches.ts'
 import type { GuardBay, GuardPlan } from './types.ts'
 
 /** Balusters begin this far above the deck: no 4 in ball passes under the lower rail. Common practice, no source. */
-export const BELOW_RAIL = inches(3.5)
+const BELOW_RAIL = inches(3.5)
 
 /** Lengths in which balusters are sold: common practice, no source. */
 export const BALUSTER_STOCK = [32, 36, 42, 48, 60] as const

@@ -191,6 +191,60 @@ function simple(stock: Partial<CutJob['stock'][number]>, more: Partial<CutJob>, 
   }
 }
 
+describe('the scale of prices', () => {
+  const run = RICH_JOB.runs[0]
+  const job: CutJob = {
+    ...RICH_JOB,
+    stock: [
+      {
+        id: 's',
+        length: 200 as Ticks,
+        price: 10 as Cents,
+        supply: null,
+        offcut: false,
+        breaks: [{ from: 4, price: 12 as Cents }],
+      },
+    ],
+    onlyStock: ['s'],
+    handling: 5 as Cents,
+    perCut: 0 as Cents,
+    runs:
+      run === undefined
+        ? []
+        : [
+            {
+              ...run,
+              points: run.points.map((point) => ({ ...point, cost: 4 as Cents, excess: 3 as Cents })),
+            },
+          ],
+  }
+  const isTooLarge = (of: CutJob, scale: number): boolean => {
+    const certificate = { ...RICH_PLAN.certificate, scale, prices: [], capPrices: [] }
+    return said({ ...RICH_PLAN, certificate }, of).some((line) =>
+      line.includes('too large to be added exactly'),
+    )
+  }
+
+  it('leaves room for a board with its joint and its handling', () => {
+    // 12 + (4 + 3) + 5
+    expect(isTooLarge(job, Math.floor(Number.MAX_SAFE_INTEGER / 24))).toBe(false)
+    expect(isTooLarge(job, Math.floor(Number.MAX_SAFE_INTEGER / 24) + 1)).toBe(true)
+  })
+
+  it('is a whole number at the most where nothing costs anything', () => {
+    const free = {
+      ...job,
+      runs: [],
+      handling: 0 as Cents,
+      stock: job.stock.map(({ breaks: _none, ...option }) => ({ ...option, price: 0 as Cents })),
+    }
+    expect(isTooLarge(free, Number.MAX_SAFE_INTEGER)).toBe(false)
+    const costly = { ...free, stock: free.stock.map((option) => ({ ...option, price: 2 as Cents })) }
+    expect(isTooLarge(costly, Number.MAX_SAFE_INTEGER)).toBe(true)
+    expect(isTooLarge(costly, 2 ** 52 - 1)).toBe(false)
+  })
+})
+
 describe('the bound, by hand', () => {
   it('is what the pieces are worth where no board is worth more than it costs', () => {
     expect(simple({}, {}, 10).proven).toBe(30)

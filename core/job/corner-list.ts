@@ -1,4 +1,4 @@
-import { fail, ok, parseLength, printLength, type Result, type Ticks } from '../units/index.ts'
+import { fail, ok, parseLength, type Result, type Ticks } from '../units/index.ts'
 import { excerpt } from './json-shape.ts'
 import type { Fault } from './types.ts'
 
@@ -58,11 +58,6 @@ export function cornerList(text: string): readonly Place[] {
   const read = readCorners(text)
   if (!read.ok) throw new Error(read.error.message)
   return read.value
-}
-
-/** Corners as they are written in a job. */
-export function printCorners(corners: readonly Place[]): string {
-  return corners.map(({ x, y }) => `${printLength(x)}, ${printLength(y)}`).join('; ')
 }
 
 function entriesOf(text: string): readonly string[] {

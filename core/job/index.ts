@@ -1,5 +1,5 @@
 export { clearField, setField, statedValue } from './commands.ts'
-export { cornerList, type Place, printCorners } from './corner-list.ts'
+export { cornerList, type Place } from './corner-list.ts'
 export { isRectangle } from './cross-faults.ts'
 export { DEMO_JOB } from './demo-job.ts'
 export { describeChange } from './describe-change.ts'

@@ -18,6 +18,7 @@ export function piecesOf(job: Job, frame: Frame): readonly Piece[] {
         product: member.product,
         length: ticks(member.length + allowance),
         finished: member.length,
+        ...(member.ends === undefined ? {} : { ends: member.ends }),
         place: addedPlace(member) ?? placeOf(member),
         cause: {
           fields: allowance > 0 ? ['cutting.postAllowance'] : [],

@@ -1,4 +1,4 @@
-import type { Cause, FrameRun, ProductClass } from '../frame/index.ts'
+import type { Cause, EndCuts, FrameRun, ProductClass } from '../frame/index.ts'
 
 import type { Ticks } from '../units/index.ts'
 import type { DeckingForecast } from './decking-forecast.ts'
@@ -12,6 +12,8 @@ export interface Piece {
   /** length to order for: finished length plus what is cut off in place */
   readonly length: Ticks
   readonly finished: Ticks
+  /** cuts of its two ends, where one is not square; lengths are to the long points */
+  readonly ends?: EndCuts
   readonly place: string
   readonly cause: Cause
 }

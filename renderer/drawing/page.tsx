@@ -1,5 +1,7 @@
 import { memo } from 'react'
 import type { Fill, Mark, PaperName, Page as PaperPage, Tone } from '../../core/papers/index.ts'
+import { useNear } from './use-near.ts'
+import { usePrinting } from './use-printing.ts'
 
 /** The printed colours: a paper is white in a dark room too. */
 const TONES: { readonly [tone in Tone]: string } = { ink: '#18232b', soft: '#4f5a62', hair: '#b9b4a8' }
@@ -19,17 +21,19 @@ export const Page = memo(function Page({
   readonly page: PaperPage
   readonly paper: PaperName
 }) {
+  const [box, isNear] = useNear<HTMLDivElement>()
+  // sixty pages hold ten thousand texts: only those in view are drawn, and all of them on paper
+  const isDrawn = usePrinting() || isNear
   const { width, height, marks, title, number, of } = page
   return (
     <div
+      ref={box}
       className={`page page-${paper}-${width > height ? 'across' : 'upright'}`}
       style={{ aspectRatio: `${width} / ${height}` }}
     >
       <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={`Page ${number} of ${of}: ${title}`}>
         <rect width={width} height={height} fill="#ffffff" />
-        {marks.map((mark, index) => (
-          <Shape key={index} mark={mark} />
-        ))}
+        {isDrawn && marks.map((mark, index) => <Shape key={index} mark={mark} />)}
       </svg>
     </div>
   )

@@ -1,4 +1,4 @@
-import type { Fault, Job } from '../job/index.ts'
+import { type Fault, isRectangle, type Job } from '../job/index.ts'
 import {
   beamThickness,
   type Layout,
@@ -7,7 +7,7 @@ import {
   type ZoneView,
   zoneView,
 } from '../layout/index.ts'
-import { fail, inches, ok, printLength, type Result, type Ticks, ticks } from '../units/index.ts'
+import { fail, feet, inches, ok, printLength, type Result, type Ticks, ticks } from '../units/index.ts'
 import { BeamMarks, beamOf, framePlies, lineLength } from './beams.ts'
 import { type Blocking, frameBlocking } from './blocking.ts'
 import { braceBolts, frameBraces } from './braces.ts'
@@ -89,7 +89,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
     runs: [
       ...zones.flatMap(edgeRuns),
       ...carried.map((one) => beamRun(job, one.beam, one.plies, one.posts)),
-      ...deckingRuns(courses),
+      ...deckingRuns(job, courses),
     ],
     joistGroups: groupsOf(zones),
     areaSquareFeet: layout.areaSquareFeet,
@@ -316,8 +316,16 @@ function leftOf(view: ZoneView, { box, plan }: Member): number {
   return Math.min(...corners.map((corner) => view.turned(corner).x))
 }
 
+/** A part of a course this short comes whole: common practice, no source. */
+const WHOLE_COURSE = feet(12)
+
+/** Whether every course of a deck is of one length. */
+function isPlain(job: Job): boolean {
+  return isRectangle(job) && job.shape.openings.trim() === ''
+}
+
 /** Courses that are alike, of one length over the same joists, may be jointed as one run. */
-function deckingRuns(courses: readonly Course[]): readonly FrameRun[] {
+function deckingRuns(job: Job, courses: readonly Course[]): readonly FrameRun[] {
   const alike = new Map<string, Course[]>()
   for (const course of courses) {
     const { member, from } = course
@@ -331,6 +339,8 @@ function deckingRuns(courses: readonly Course[]): readonly FrameRun[] {
       i === 0 ? 'decking' : `decking-${i + 1}`,
       own.map(({ member }) => member),
       lines,
+      // beside a step or an opening, boards shorter than the usual lengths are laid whole
+      isPlain(job) ? ticks(0) : WHOLE_COURSE,
     )
   })
 }

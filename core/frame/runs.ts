@@ -161,15 +161,25 @@ export function ledgerRun(ledger: Member, lines: readonly Line[]): FrameRun {
   }
 }
 
-/** All courses of decking: butt joints at inner joists' centres, no piece over fewer than three joists. */
-export function deckingRun(id: string, courses: readonly Member[], lines: readonly Line[]): FrameRun {
+/**
+ * All courses of decking: butt joints at inner joists' centres, no piece over fewer than three joists.
+ * @param wholeUpTo courses no longer than this are not jointed
+ */
+export function deckingRun(
+  id: string,
+  courses: readonly Member[],
+  lines: readonly Line[],
+  wholeUpTo: Ticks = ticks(0),
+): FrameRun {
   const points: RunPoint[] = []
   const refused: RefusedPoint[] = []
+  const length = courses[0]?.length ?? 0
   lines.forEach((line, i) => {
     const point = { at: line.at, supportId: line.id, label: line.label }
     const under = Math.min(i + 1, lines.length - i)
     if (line.end)
       refused.push({ ...point, why: 'The course ends past an end joist: there is nothing to join.' })
+    else if (length <= wholeUpTo) refused.push({ ...point, why: 'A course as short as this comes whole.' })
     else if (under < DECKING_SUPPORTS) {
       refused.push({ ...point, why: `It would leave a piece over ${under} joists; three are the least.` })
     } else points.push(point)

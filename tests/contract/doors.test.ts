@@ -120,6 +120,19 @@ describe('through every door the same answer comes to', () => {
   test('workbook.make, byte by byte', async () => {
     expect(await same('workbook.make', { statement })).toHaveProperty('base64')
   })
+  test('firm.save and firm.read', async () => {
+    const firm = { name: 'Plumb & <Level>', lines: ['12 Mill Lane'], terms: [], validDays: 14, stages: [] }
+    expect(await same('firm.save', firm)).toEqual(firm)
+    expect(await same('firm.read', {})).toEqual(firm)
+  })
+  test('papers.preview and papers.make, page by page and byte by byte, with the firm on them', async () => {
+    const asked = { statement, only: ['quote'], page: { paper: 'a4', scale: null }, date: '', revision: 'B' }
+    const { pages } = (await same('papers.preview', asked)) as { pages: readonly { marks: unknown }[] }
+    expect(JSON.stringify(pages)).toContain('Plumb & <Level>')
+    expect(await same('papers.make', asked)).toHaveProperty('base64')
+    const [direct] = await through('papers.preview', { ...asked, date: 'tomorrow' })
+    expect(direct).not.toHaveProperty('result')
+  })
   test('sizing.run, with what it proposes', async () => {
     const held = ['frame.joists.size', 'frame.beams.front.size', 'frame.postSize', 'ground.tube']
     expect(await same('sizing.run', { edit: 9, statement, held })).toMatchObject({

@@ -6,7 +6,7 @@ import { convexOverlap, insetBy, isInside, type PlanePoint, twiceArea } from '..
 import { FIELDS, type Job, type JobStatement, readJob } from '../../core/job/index.ts'
 import { type Layout, layOut } from '../../core/layout/index.ts'
 import { takeOff } from '../../core/takeoff/index.ts'
-import { anyShapedStatement } from './arbitrary-outline.ts'
+import { anyCorners, anyShapedStatement, type Corners, outlineText } from './arbitrary-outline.ts'
 
 const paths = new Set(FIELDS.map((field) => field.path))
 
@@ -128,4 +128,59 @@ describe('framing any outline', () => {
       expect(new Set(frame.members.map(({ mark }) => mark)).size).toBe(frame.members.length)
     })
   })
+
+  it('asks for the same wood when mirrored with its layout from the other end, and when turned by 90 degrees', () => {
+    let tried = 0
+    fc.assert(
+      fc.property(anyCorners, fc.constantFrom(12, 16, 24), (corners, spacing) => {
+        const width = Math.max(...corners.map(([x]) => x))
+        const plain = woodOf(corners, 'away', 'left', spacing)
+        const mirrored = woodOf(
+          corners.map(([x, y]) => [width - x, y]),
+          'away',
+          'right',
+          spacing,
+        )
+        const turned = woodOf(
+          corners.map(([x, y]) => [y, x]),
+          'along',
+          'left',
+          spacing,
+        )
+        if (plain === null) return
+        tried += 1
+        // a slanting cut is rounded up to a tick from either side
+        for (const other of [mirrored, turned]) {
+          expect(other?.map(([role]) => role)).toEqual(plain.map(([role]) => role))
+          for (const [i, [, length]] of plain.entries())
+            expect(Math.abs((other?.[i]?.[1] ?? 0) - length)).toBeLessThanOrEqual(2)
+        }
+      }),
+    )
+    expect(tried).toBeGreaterThan(10)
+  })
 })
+
+/** Roles and lengths of a free deck's frame in order of size, or null where it cannot be framed. */
+function woodOf(
+  corners: Corners,
+  joists: string,
+  layoutFrom: string,
+  spacing: number,
+): readonly (readonly [string, number])[] | null {
+  const made = framed({
+    shape: { outline: outlineText(corners), joists },
+    size: { height: '60 in' },
+    site: { attachment: 'freestanding' },
+    frame: {
+      joists: { spacing, layoutFrom },
+      beams: { front: { setback: 18 }, rear: { setback: 18 } },
+    },
+    ground: { base: '16 in' },
+  })
+  if (made === null) return null
+  const wood = made.frame.members.filter(({ role }) => !['decking', 'blocking', 'post'].includes(role))
+  return wood
+    .map(({ role, length }) => [role, length] as const)
+    .sort((a, b) => (a[0] < b[0] ? -1 : a[0] > b[0] ? 1 : a[1] - b[1]))
+}

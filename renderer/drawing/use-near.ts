@@ -10,10 +10,9 @@ export function useNear<E extends HTMLElement>(): [RefObject<E | null>, boolean]
   useEffect(() => {
     const node = element.current
     if (!node) return
-    const observer = new IntersectionObserver(
-      (entries) => setNear(entries.at(-1)?.isIntersecting === true),
-      { rootMargin: MARGIN },
-    )
+    const observer = new IntersectionObserver((entries) => setNear(entries.at(-1)?.isIntersecting === true), {
+      rootMargin: MARGIN,
+    })
     observer.observe(node)
     return () => observer.disconnect()
   }, [])

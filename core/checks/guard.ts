@@ -11,12 +11,14 @@ import { feetInches } from './words.ts'
 /** Whether a guard is needed: a drop of more than 30 in within 36 in of an open edge. IRC 2021 R312.1.1. */
 export function checkGuard(context: CheckContext, guard: GuardPlan | null = null): Check {
   const { job, layout } = context
-  const drop = ticks(Math.ceil(layout.deckTop - lowestGround(context)))
+  // of several levels the highest counts over the whole of the ground: more than one stands over it, never less
+  const top = ticks(Math.max(...layout.levels.map(({ deckTop }) => deckTop)))
+  const drop = ticks(Math.ceil(top - lowestGround(context)))
   // told to the next 1/8 in; what decides is exact
   const told = feetInches(ticks(Math.ceil(drop / 4) * 4))
   const limit = inches(IRC_LIMITS.guardDrop.value)
   const found = byLimit(IRC_LIMITS.guardDrop, length(drop), length(limit), [
-    `Walking surface ${feetInches(layout.deckTop)} above the datum`,
+    `${layout.levels.length > 1 ? 'Highest walking surface' : 'Walking surface'} ${feetInches(top)} above the datum`,
     `Greatest drop to the ground within ${IRC_LIMITS.guardReach.value} in of the edge: ${told}`,
   ])
   const base = {
@@ -70,8 +72,9 @@ export function checkGuard(context: CheckContext, guard: GuardPlan | null = null
 /** Lowest ground under the open edges and 36 in beyond them, sampled every foot along them and at the corners. */
 function lowestGround({ job, layout }: CheckContext): number {
   const reach = inches(IRC_LIMITS.guardReach.value)
-  const xs = layout.outline.map((point) => point.x)
-  const ys = layout.outline.map((point) => point.y)
+  const points = layout.levels.flatMap(({ outline }) => outline)
+  const xs = points.map((point) => point.x)
+  const ys = points.map((point) => point.y)
   const [left, right] = [Math.min(...xs) - reach, Math.max(...xs) + reach]
   const front = Math.max(...ys) + reach
   const back = Math.min(...ys) - (job.site.attachment === 'freestanding' ? reach : 0)

@@ -229,6 +229,19 @@ describe('checks of other decks', () => {
     })
   })
 
+  it('looks at the highest of several levels, not only at the first', () => {
+    const outline = "0, 0; 20', 0; 20', 12'; 0, 12'"
+    const upper = (height: string) =>
+      deckWith({
+        site: { ground: { away: { fall: '0 in', over: '10 ft' } } },
+        ground: { projection: '2 in' },
+        size: { height: '30 in' },
+        shape: { outline, levels: `${height}: 4', 12'; 16', 12'; 16', 20'; 4', 20'` },
+      })
+    expect(checkNamed(upper('26 in').checks, 'guard').status).toBe('passes')
+    expect(checkNamed(upper('44 in').checks, 'guard').status).toBe('outside scope')
+  })
+
   it('warns of guards on 2x6 joists', () => {
     const small = deckWith({
       size: { depth: '9 ft' },

@@ -97,6 +97,13 @@ export function carriers(
   })
 }
 
+/** Marks of ledgers, rims and beam plies that stand at an angle and are not among the carriers. */
+export function unmarked({ members }: Pick<Frame, 'members'>): readonly string[] {
+  return members
+    .filter((member) => ['ledger', 'rim', 'beam ply'].includes(member.role) && isSlanting(member))
+    .map(({ mark }) => mark)
+}
+
 /** Not on one of the job's axes: what meets it is marked in place. */
 export function isSlanting({ line }: Member): boolean {
   return line !== undefined && line[0].x !== line[1].x && line[0].y !== line[1].y

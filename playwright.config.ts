@@ -7,7 +7,9 @@ export default defineConfig({
   testMatch: ['e2e/**/*.spec.ts', 'a11y/**/*.spec.ts'],
   // The runner empties its output folder; the results of the other tests lie beside it.
   outputDir: 'test-results/e2e',
-  workers: 1,
+  // each test has a program and a store of its own
+  workers: 2,
+  fullyParallel: true,
   retries: 0,
   forbidOnly: true,
   timeout: 60_000,

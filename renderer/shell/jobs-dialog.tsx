@@ -1,11 +1,12 @@
 import { Modal } from '@mantine/core'
-import { useEffect, useRef, useState } from 'react'
+import { useEffect, useState } from 'react'
 import { DEMO_JOB } from '../../core/job/index.ts'
 import type { JobSummary, JobVersionSummary } from '../../shared/contract/index.ts'
+import { ChooseFile } from '../parts/choose-file.tsx'
 import { printClock } from '../state/print.ts'
 import { useJob, useSession } from '../state/session-context.ts'
 import { readFileText } from '../views/read-file-text.ts'
-import { saveText } from '../views/save-text.ts'
+import { saveText } from '../views/save-blob.ts'
 import { startJob } from './commands.ts'
 import './jobs-dialog.css'
 
@@ -163,7 +164,6 @@ function EarlierStates({ onClose }: { onClose(): void }) {
 
 function AsOneFile() {
   const session = useSession()
-  const file = useRef<HTMLInputElement>(null)
   const [fault, setFault] = useState<string | null>(null)
 
   async function save() {
@@ -171,8 +171,7 @@ function AsOneFile() {
     if (made) saveText(made.fileName, made.text, 'application/json')
   }
 
-  async function take(chosen: File | undefined) {
-    if (!chosen) return
+  async function take(chosen: File) {
     const read = await readFileText(chosen, {
       what: 'a file of everything',
       longest: LONGEST,
@@ -186,20 +185,13 @@ function AsOneFile() {
       <button type="button" className="button" onClick={() => void save()}>
         Save everything as one file
       </button>
-      <button type="button" className="button" onClick={() => file.current?.click()}>
-        Take in such a file
-      </button>
-      <input
-        ref={file}
-        type="file"
-        hidden
+      <ChooseFile
+        name="File of everything"
         accept=".json,application/json"
-        aria-label="File of everything"
-        onChange={(event) => {
-          void take(event.target.files?.[0])
-          event.target.value = ''
-        }}
-      />
+        onChosen={(file) => void take(file)}
+      >
+        Take in such a file
+      </ChooseFile>
       <p className="soft">Every job, the rack and your own prices. What is here is never overwritten.</p>
       {fault !== null && (
         <p className="field-fault" role="alert">

@@ -1,4 +1,4 @@
-import { useDeferredValue, useId, useMemo, useRef, useState } from 'react'
+import { useDeferredValue, useId, useMemo, useState } from 'react'
 import {
   columnLetters,
   faultWords,
@@ -9,6 +9,7 @@ import {
   readCutList,
   type Source,
 } from '../../../core/cut-list/index.ts'
+import { ChooseFile } from '../../parts/choose-file.tsx'
 import { readFileText, type TextWanted } from '../read-file-text.ts'
 import { previewOf } from './preview.ts'
 
@@ -43,7 +44,6 @@ export function ListSource({
   onColumns(columns: readonly Meaning[] | null): void
 }) {
   const id = useId()
-  const file = useRef<HTMLInputElement>(null)
   const [failure, setFailure] = useState<string | null>(null)
   const settled = useDeferredValue(text)
   const own = useMemo(() => {
@@ -53,8 +53,7 @@ export function ListSource({
   }, [settled, source, columns])
   const all = own.length > 0 ? own : faults
 
-  async function take(chosen: File | undefined) {
-    if (!chosen) return
+  async function take(chosen: File) {
     const read = await readFileText(chosen, WANTED)
     setFailure(read.ok ? null : read.error)
     if (read.ok) {
@@ -67,20 +66,13 @@ export function ListSource({
     <section className="list-source" aria-label={label}>
       <div className="list-head">
         <label htmlFor={id}>{label}</label>
-        <button type="button" className="button" onClick={() => file.current?.click()}>
-          Choose a file
-        </button>
-        <input
-          ref={file}
-          type="file"
-          hidden
+        <ChooseFile
+          name={`File of: ${label}`}
           accept=".csv,.tsv,.txt,text/csv,text/plain,text/tab-separated-values"
-          aria-label={`File of: ${label}`}
-          onChange={(event) => {
-            void take(event.target.files?.[0])
-            event.target.value = ''
-          }}
-        />
+          onChosen={(file) => void take(file)}
+        >
+          Choose a file
+        </ChooseFile>
       </div>
       <textarea
         id={id}

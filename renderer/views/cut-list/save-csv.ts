@@ -1,7 +1,7 @@
 import { type CutListResult, writeDelimited } from '../../../core/cut-list/index.ts'
 import { cutListRows } from '../../../core/papers/index.ts'
 import type { Session } from '../../state/session.ts'
-import { saveText } from '../save-text.ts'
+import { saveText } from '../save-blob.ts'
 
 const NAME = 'cut-list.csv'
 

@@ -1,10 +1,11 @@
-import { useRef, useState } from 'react'
+import { useState } from 'react'
+import { ChooseFile } from '../../parts/choose-file.tsx'
 import { Message } from '../../parts/message.tsx'
 import { faultSentence } from '../../state/field-value.ts'
 import { plural } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { readFileText } from '../read-file-text.ts'
-import { saveText } from '../save-text.ts'
+import { saveText } from '../save-blob.ts'
 import './price-book.css'
 
 const LONGEST = 2_000_000
@@ -16,11 +17,9 @@ export function PriceBookPart() {
   const session = useSession()
   const prices = useJob((state) => state.prices)
   const faults = useJob((state) => state.priceFileFaults)
-  const file = useRef<HTMLInputElement>(null)
   const [unread, setUnread] = useState<string | null>(null)
 
-  async function take(chosen: File | undefined) {
-    if (!chosen) return
+  async function take(chosen: File) {
     const read = await readFileText(chosen, {
       what: 'a price book',
       longest: LONGEST,
@@ -67,26 +66,19 @@ export function PriceBookPart() {
         <button type="button" className="button" onClick={() => void save()}>
           Save as a file to edit
         </button>
-        <button type="button" className="button" onClick={() => file.current?.click()}>
+        <ChooseFile
+          name="File of a price book"
+          accept=".json,.jsonc,.txt,application/json"
+          onChosen={(file) => void take(file)}
+        >
           Take a price book
-        </button>
+        </ChooseFile>
         {prices !== null && prices.importedAt !== null && (
           <button type="button" className="button" onClick={() => void session.backToSamplePrices()}>
             Use the sample prices
           </button>
         )}
       </div>
-      <input
-        ref={file}
-        type="file"
-        hidden
-        accept=".json,.jsonc,.txt,application/json"
-        aria-label="File of a price book"
-        onChange={(event) => {
-          void take(event.target.files?.[0])
-          event.target.value = ''
-        }}
-      />
       {unread !== null && (
         <p className="field-fault" role="alert">
           <span aria-hidden="true">▲</span> {unread}

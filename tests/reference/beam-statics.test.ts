@@ -28,7 +28,7 @@ function equalSpans(count: number, span: number, stiffness: number): BeamModel {
 describe('beam statics against published diagrams', () => {
   // American Wood Council, Design Aid 6, Beam Formulas with Shear and Moment Diagrams (2007): two equal spans,
   // uniform load. The printed deflection divisor 185 is rounded; exactly it is 184.6.
-  it('two equal spans under a uniform load', () => {
+  it('two equal spans under a uniform load, example BS-01', () => {
     const model = equalSpans(2, 96, JOIST_STIFFNESS)
     const result = analyseBeam(model, everywhere(model, 500 / 12))
     for (const [i, expected] of [1500, 5000, 1500].entries()) near(result.reactions[i] ?? 0, expected, 1e-9)
@@ -42,7 +42,7 @@ describe('beam statics against published diagrams', () => {
 
   // Three and four equal spans: coefficients as printed on piping-designer.com, articles 2403 and 2406 (the family of
   // the AISC and AWC diagrams). The middle reaction of four spans is printed 0.928; it is 0.9286.
-  it('three equal spans under a uniform load', () => {
+  it('three equal spans under a uniform load, example BS-02', () => {
     const model = equalSpans(3, 120, JOIST_STIFFNESS)
     const result = analyseBeam(model, everywhere(model, 400 / 12))
     for (const [i, expected] of [1600, 4400, 4400, 1600].entries())
@@ -55,7 +55,7 @@ describe('beam statics against published diagrams', () => {
     expect(Math.abs((deflection * JOIST_STIFFNESS) / ((400 / 12) * 120 ** 4) - 0.0069)).toBeLessThan(5e-5)
   })
 
-  it('four equal spans under a uniform load', () => {
+  it('four equal spans under a uniform load, example BS-02', () => {
     const model = equalSpans(4, 1, 1)
     const result = analyseBeam(model, everywhere(model, 1))
     for (const [i, expected] of [0.393, 1.143, 0.928, 1.143, 0.393].entries()) {
@@ -73,7 +73,7 @@ describe('beam statics against published diagrams', () => {
 
   // AWC Design Aid 6, overhanging beams; formulas read at piping-designer.com, articles 2378 and 2382. The page prints
   // x³ for a³ in the tip deflection of the second case.
-  it('one overhang, loaded all along: the tip rises', () => {
+  it('one overhang, loaded all along: the tip rises, example BS-04', () => {
     const model = { length: 150, supports: [0, 120], stiffness: JOIST_STIFFNESS }
     const result = analyseBeam(model, everywhere(model, 100 / 12))
     near(result.reactions[0] ?? 0, 468.75, 1e-9)
@@ -85,7 +85,7 @@ describe('beam statics against published diagrams', () => {
     near(deflectionExtremes(result, 120, 150).up.value, -0.0914, 0.003)
   })
 
-  it('one overhang, loaded alone: the far support is lifted', () => {
+  it('one overhang, loaded alone: the far support is lifted, example BS-04', () => {
     const model = { length: 120, supports: [0, 96], stiffness: JOIST_STIFFNESS }
     const result = analyseBeam(model, [{ kind: 'uniform', from: 96, to: 120, load: 5 }])
     near(result.reactions[0] ?? 0, -15, 1e-9)
@@ -96,7 +96,7 @@ describe('beam statics against published diagrams', () => {
   })
 
   // AWC Design Aid 6, overhang with a load at its free end: from memory there, recomputed.
-  it('a point load at the tip of an overhang', () => {
+  it('a point load at the tip of an overhang, example BS-05', () => {
     const model = { length: 144, supports: [0, 120], stiffness: 1_260_000 * 47.63 }
     const result = analyseBeam(model, [{ kind: 'point', at: 144, load: 220 }])
     near(result.reactions[0] ?? 0, -44, 1e-9)
@@ -109,7 +109,7 @@ describe('beam statics against published diagrams', () => {
   })
 
   // AWC Design Aid 6, two equal spans with one loaded: 7/16, 10/16, −1/16; 49/512; 1/16. From memory, recomputed.
-  it('two equal spans, one of them loaded', () => {
+  it('two equal spans, one of them loaded, example BS-07', () => {
     const model = equalSpans(2, 1, 1)
     const result = analyseBeam(model, [{ kind: 'uniform', from: 0, to: 1, load: 1 }])
     for (const [i, expected] of [7 / 16, 10 / 16, -1 / 16].entries())

@@ -5,7 +5,7 @@ import { apart, within } from './close-to.ts'
 describe('fasteners against published values', () => {
   // American Wood Council, Structural Wood Design Solved Example Problems, example E2.3, inputs and a program's output
   // as quoted in a public repository; the printed result was not seen.
-  it('a 1/2 x 4 in lag screw pulls out of Southern Pine at 955 lb', () => {
+  it('a 1/2 x 4 in lag screw pulls out of Southern Pine at 955 lb, example FA-01', () => {
     apart(lagWithdrawal(0.55, 0.5), 437, 0.6)
     apart(lagWithdrawal(0.55, 0.5) * (4 - 1.5 - 0.3125), 955, 0.6)
   })
@@ -16,13 +16,13 @@ describe('fasteners against published values', () => {
     [0.5, 305, 378],
     [0.43, 243, 302],
     [0.42, 235, 291],
-  ])('lag screws in wood of gravity %s', (gravity, thin, thick) => {
+  ])('lag screws in wood of gravity %s, example FA-01', (gravity, thin, thick) => {
     apart(lagWithdrawal(gravity, 0.375), thin, 0.6)
     apart(lagWithdrawal(gravity, 0.5), thick, 0.6)
   })
 
   // The same AWC problems, example E2.1a; printed result not seen.
-  it('an 8d common nail pulls out of spruce-pine-fir at 49.5 lb', () => {
+  it('an 8d common nail pulls out of spruce-pine-fir at 49.5 lb, example FA-02', () => {
     within(nailWithdrawal(0.42, 0.131), 20.67, 0.002)
     within(nailWithdrawal(0.42, 0.131) * (2.5 - 0.105), 49.5, 0.002)
   })
@@ -39,7 +39,7 @@ describe('fasteners against published values', () => {
     [0.43, 3.5, [550, 320, 380, 290], 'IIIs'],
     [0.42, 3.5, [540, 320, 370, 280], 'IIIs'],
   ] as const)(
-    'a 1/2 in bolt in wood of gravity %s, main member %s in',
+    'a 1/2 in bolt in wood of gravity %s, main member %s in, example FA-04',
     (gravity, length, published, mode) => {
       const along = dowelBearing(gravity, 0.5, 'along')
       const across = dowelBearing(gravity, 0.5, 'across')

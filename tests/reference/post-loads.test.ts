@@ -10,7 +10,7 @@ import { within } from './close-to.ts'
 
 // Own case, recomputed only; reactions by the two-span coefficients of AWC Design Aid 6: a deck 16 ft along the house
 // and 12 ft out, one beam of two 8 ft spans at its edge, 50 psf, soil 1,500 psf.
-describe('loads of a row of posts', () => {
+describe('loads of a row of posts, example PF-01', () => {
   const model = { length: 192, supports: [0, 96, 192], stiffness: 1e8 }
   const load = { dead: 300 / 12, live: 0 }
 
@@ -19,6 +19,7 @@ describe('loads of a row of posts', () => {
     const jointed = jointedEnvelope(model, load)
     for (const [i, expected] of [1200, 2400, 1200].entries())
       within(jointed.supports[i]?.greatest ?? 0, expected, 1e-9)
+    within((footingSide(2400, 1500) / 12) ** 2, 1.6, 0.001)
     within(footingSide(2400, 1500), 15.18, 0.001)
     within(footingDiameter(2400, 1500), 17.13, 0.001)
   })

@@ -4,7 +4,7 @@ import { apart } from './close-to.ts'
 
 // American Wood Council, Wood Structural Design Data, 1992 revisions, property table. The moisture that it is made for
 // was not visible on the part read; 15 percent meets every row.
-describe('weight of wood, lb per cu ft', () => {
+describe('weight of wood, lb per cu ft, example MW-02', () => {
   it.each([
     ['Southern Pine', 0.55, 36.7],
     ['Douglas fir-larch', 0.5, 33.6],

@@ -1,6 +1,7 @@
 export type { Arrival, Arrived } from './everything.ts'
 export type { JobRecord, JobRepository, JobVersion } from './jobs.ts'
 export { openStore, type Store, type StoreOptions } from './open-store.ts'
+export type { KeptQuote } from './quotes.ts'
 export { RevisionConflict, type StoreRefusal } from './refusal.ts'
 export type { Settings } from './settings.ts'
 export { STEPS_KEPT } from './timelines.ts'

@@ -103,4 +103,24 @@ export const MIGRATIONS: readonly Migration[] = [
       db.exec('ALTER TABLE jobs ADD COLUMN removed_at TEXT')
     },
   },
+  {
+    // quotes as they were sent: the paper itself, and what it was made from
+    version: 7,
+    update: (db) => {
+      db.exec(`
+        CREATE TABLE quotes (
+          job_id TEXT NOT NULL REFERENCES jobs (id) ON DELETE CASCADE,
+          number INTEGER NOT NULL CHECK (number > 0),
+          revision INTEGER NOT NULL CHECK (revision > 0),
+          dated TEXT NOT NULL,
+          sent_at TEXT NOT NULL,
+          price INTEGER NOT NULL,
+          made_from TEXT NOT NULL,
+          pdf BLOB NOT NULL,
+          PRIMARY KEY (number, revision)
+        ) STRICT, WITHOUT ROWID;
+        CREATE INDEX quotes_of_job ON quotes (job_id, number, revision);
+      `)
+    },
+  },
 ]

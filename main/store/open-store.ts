@@ -10,6 +10,7 @@ import { latestVersion, migrate, storedVersion } from './migrate.ts'
 import { MIGRATIONS, type Migration } from './migrations.ts'
 import { type OffcutRepository, offcutRepository } from './offcuts.ts'
 import { type PriceBookRepository, priceBookRepository } from './price-book.ts'
+import { type QuoteRepository, quoteRepository } from './quotes.ts'
 import type { StoreRefusal } from './refusal.ts'
 import { beginSession, endSession } from './sessions.ts'
 import { type Settings, settings } from './settings.ts'
@@ -26,6 +27,7 @@ export interface Store {
   readonly jobs: JobRepository
   readonly offcuts: OffcutRepository
   readonly priceBook: PriceBookRepository
+  readonly quotes: QuoteRepository
   readonly settings: Settings
   /** Jobs and offcuts of a file, all or none, beside what is here. */
   takeEverything(arrival: Arrival): Arrived
@@ -84,6 +86,7 @@ function storeOn(db: Database, options: StoreOptions, backup: string | null): St
     jobs,
     offcuts,
     priceBook: priceBookRepository(db),
+    quotes: quoteRepository(db),
     settings: settings(db),
     crashed,
     takeEverything: takeEverything(db, { jobs, offcuts }, options.newId),

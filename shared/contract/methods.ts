@@ -9,7 +9,7 @@ import type { Firm, Page, PageOptions, SheetId } from '../../core/papers/index.t
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
-import type { Ticks } from '../../core/units/index.ts'
+import type { Cents, Ticks } from '../../core/units/index.ts'
 import type { WishPrice } from '../../core/wish-price.ts'
 
 export interface AppInfo {
@@ -81,6 +81,18 @@ export interface PricesInUse {
   readonly age: number
   /** old enough that the yard should be asked again */
   readonly isOld: boolean
+}
+
+/** A quote that was sent, by its number and revision. */
+export interface SentQuote {
+  readonly number: number
+  readonly revision: number
+  /** ISO date that stands on it */
+  readonly date: string
+  /** ISO time */
+  readonly sentAt: string
+  /** what the customer pays, tax on the price included */
+  readonly price: Cents
 }
 
 /** One offcut on the rack. */

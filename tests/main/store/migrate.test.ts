@@ -147,6 +147,17 @@ describe('bringing a store up to date', () => {
     store.close()
   })
 
+  test('from version 6 to 7 keeps every job, and no quote was sent yet', () => {
+    const file = at('quotes.db')
+    const before = mustOpen(file, MIGRATIONS.slice(0, 6))
+    before.jobs.create({ ...FIRST, statement: { name: 'First' } })
+    before.close()
+    const store = mustOpen(file, MIGRATIONS.slice(0, 7))
+    expect(store.jobs.read('job-1')?.statement).toEqual({ name: 'First' })
+    expect(store.quotes.list('job-1')).toEqual([])
+    store.close()
+  })
+
   test('makes a copy of the store before the first step, readable as the version it was', () => {
     const file = storeOfThisVersion('copied.db')
     const store = mustOpen(file, [...MIGRATIONS, ADDS_PLACE])

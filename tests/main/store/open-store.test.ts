@@ -29,6 +29,7 @@ describe('opening a store', () => {
       'jobs_cut',
       'offcuts',
       'price_book',
+      'quotes',
       'sessions',
       'settings',
     ])

@@ -9,6 +9,8 @@ const path = process.env.FC_PATH
 fc.configureGlobal({
   seed,
   numRuns: Number(process.env.FC_RUNS ?? 100),
-  ...(path ? { path, endOnFailure: true } : {}),
+  ...(path ? { path } : {}),
+  // one case run again, and a mutation run, need no search for the smallest case that fails
+  endOnFailure: path !== undefined || process.env.FC_END_ON_FAILURE === '1',
 })
 process.stdout.write(`fast-check seed ${seed}\n`)

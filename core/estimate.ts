@@ -27,10 +27,13 @@ export function estimate(
     engine,
     shared,
   )
+  // what is told of the tried sizes would be taken for this one's
+  const untold = { ...shared, onProgress: undefined, onPlan: undefined, plans: undefined }
   const trySize: TrySize = (key, value) => {
+    if (options.stop?.() === true) return null
     const tried = designJob({ ...made.job, size: { ...made.job.size, [key]: value } }, made.given)
     if (!tried.ok) return null
-    const cost = costDesign(tried.value, book, engine, { ...shared, onProgress: undefined })
+    const cost = costDesign(tried.value, book, engine, untold)
     return cost.pricing === null ? null : { lumber: cost.lumber, design: tried.value }
   }
   return {

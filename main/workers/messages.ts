@@ -16,7 +16,10 @@ export interface Stoppable {
   readonly plans?: readonly CutPlan[]
 }
 
-/** What a worker is asked. `id` rises with every request to that worker. */
+/** Id of a request whose answer nobody wants: it makes a worker's next answer quick. It is stopped from its start. */
+export const REHEARSAL = -1
+
+/** What a worker is asked. `id` rises with every request to that worker, from 1. */
 export type WorkRequest =
   | ({
       readonly kind: 'estimate'

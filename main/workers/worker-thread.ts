@@ -1,5 +1,5 @@
 import { Worker } from 'node:worker_threads'
-import type { WorkAnswer, WorkerStart, WorkRequest } from './messages.ts'
+import { REHEARSAL, type WorkAnswer, type WorkerStart, type WorkRequest } from './messages.ts'
 
 /** The young heap is kept small, for idle workers would hold 100 MB of it emptied; the old one is room for any list. */
 const HEAP = { maxYoungGenerationSizeMb: 16, maxOldGenerationSizeMb: 2048 }
@@ -9,10 +9,17 @@ export interface WorkerThread {
   post(request: WorkRequest): void
   /** requests with a smaller id stop at their next row */
   stopBefore(id: number): void
-  /** ends it in the middle of whatever it does; a fresh one takes its place */
+  /** starts a second one beside it, if there is none, and gives it a request to work; its answers are heard too */
+  postToSecond(request: WorkRequest): void
+  /** ends the second one, unless it answered first */
+  dismissSecond(): void
+  /** ends it in the middle of whatever it does; the second one or a fresh one takes its place */
   restart(): void
   close(): Promise<void>
 }
+
+/** Answers after which a worker is done with a request. */
+const LAST: ReadonlySet<WorkAnswer['kind']> = new Set(['estimate', 'cut list', 'failed'])
 
 export function workerThread(
   file: string,
@@ -22,6 +29,7 @@ export function workerThread(
   const memory = new SharedArrayBuffer(4)
   const stop = new Int32Array(memory)
   let closed = false
+  let second: Worker | null = null
   let worker = start()
 
   function start(): Worker {
@@ -31,12 +39,14 @@ export function workerThread(
     })
     let cause = 'The calculation stopped unexpectedly.'
     started.on('message', (answer: WorkAnswer) => {
-      if (worker === started) onAnswer(answer)
+      if (second === started && answer.id !== REHEARSAL && LAST.has(answer.kind)) putSecondInPlace()
+      if (worker === started || second === started) onAnswer(answer)
     })
     started.on('error', (error: Error) => {
       cause = `The calculation stopped unexpectedly: ${(error.message.split('\n')[0] ?? '').slice(0, 500)}`
     })
     started.on('exit', () => {
+      if (second === started) second = null
       if (worker !== started || closed) return
       worker = start()
       onDeath(cause)
@@ -44,19 +54,31 @@ export function workerThread(
     return started
   }
 
+  function putSecondInPlace(): void {
+    const old = worker
+    worker = second ?? start()
+    second = null
+    void old.terminate()
+  }
+
   return {
     post: (request) => worker.postMessage(request),
     stopBefore: (id) => {
       Atomics.store(stop, 0, id)
     },
-    restart: () => {
-      const old = worker
-      worker = start()
-      void old.terminate()
+    postToSecond: (request) => {
+      second ??= start()
+      second.postMessage(request)
     },
+    dismissSecond: () => {
+      const old = second
+      second = null
+      void old?.terminate()
+    },
+    restart: putSecondInPlace,
     close: async () => {
       closed = true
-      await worker.terminate()
+      await Promise.all([worker.terminate(), second?.terminate()])
     },
   }
 }

@@ -64,6 +64,11 @@ export function search(
     null,
   )
   if (best !== null) options.onBest?.(best, unpriced(problem, costs, table), Number.MIN_SAFE_INTEGER)
+  if (best !== null && work.stopped()) {
+    // stopped before it began: the first program alone may take longer than a person waits
+    const dual = unpriced(problem, costs, table)
+    return { best, dual, bound: dual.cents, searched: null, lacking: null }
+  }
   const dear = 1000 * (1 + Math.max(...costs.board, ...problem.stocks.map((stock) => stock.option.price)))
   const master = new Master(
     problem,

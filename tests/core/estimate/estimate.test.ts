@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { CutPlan } from '../../../core/cutting/index.ts'
 import { estimate } from '../../../core/estimate.ts'
 import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { feet, inches } from '../../../core/units/index.ts'
@@ -81,6 +82,25 @@ describe('near misses', () => {
     const joists = estimateOf(job, SAMPLE_BOOK).nearMisses.find((miss) => miss.subject === 'joist')
     expect(joists).toMatchObject({ length: feet(8) + inches(2), stock: feet(8), over: inches(2) })
     expect(joists?.suggestion).toMatchObject({ field: 'size.depth', value: feet(8) + inches(3) })
+  })
+})
+
+describe('an estimate that is ended at once', () => {
+  it('is made of the plans told by then, whatever smaller sizes were tried beside it', () => {
+    const statement = smallJob('12 ft')
+    const told = new Map<string, CutPlan>()
+    const whole = estimate(statement, SAMPLE_BOOK, engine, { onPlan: (plan) => told.set(plan.jobId, plan) })
+    const ended = estimate(statement, SAMPLE_BOOK, engine, { plans: told, stop: () => true })
+    expect(whole.ok && whole.estimate.nearMisses.length).toBeGreaterThan(0)
+    expect(ended.ok && ended.estimate.plans).toEqual(whole.ok && whole.estimate.plans)
+    expect(ended.ok && ended.estimate.pricing).toEqual(whole.ok && whole.estimate.pricing)
+  })
+
+  it('calls near misses out without a size that would drop them, which is not planned any more', () => {
+    const ended = estimate(smallJob('12 ft'), SAMPLE_BOOK, engine, { stop: () => true })
+    const misses = ended.ok ? ended.estimate.nearMisses : []
+    expect(misses.map(({ suggestion }) => suggestion)).toEqual(misses.map(() => null))
+    expect(misses.length).toBeGreaterThan(0)
   })
 })
 

@@ -24,13 +24,14 @@ function keepBusy(statement: JobStatement): void {
 
 /**
  * Finds a plan for each of two products, the first one twice, and hears nothing more for a minute; with plans that were
- * told before, names them.
+ * told before, names them; stopped from its start, does nothing.
  */
-function deaf({ plans, onPlan, onProgress }: Watch): string {
+function deaf({ plans, stop, onPlan, onProgress }: Watch): string {
   const plan = (jobId: string, cost: number) => onPlan?.({ jobId, cost } as never)
   if (plans !== undefined && plans.size > 0) {
     return [...plans].map(([id, { cost }]) => `${id} at ${cost}`).join(', ')
   }
+  if (stop?.() === true) return 'nothing'
   plan('joists', 9)
   plan('joists', 8)
   plan('beams', 5)

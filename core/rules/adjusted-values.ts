@@ -51,7 +51,7 @@ export function repetitiveFactor(members: number, spacing: number): number {
  * the lesser compression is taken.
  */
 export function adjustedValues(size: LumberSize, species: TabledSpecies, service: Service): AdjustedValues {
-  return dressedSizes[size].nominalThickness >= 5
+  return dressedSizes[size].nominalThickness > 4
     ? timber(species, service)
     : dimension(size, species, service)
 }

@@ -98,16 +98,14 @@ export function jointedEnvelope(model: BeamModel, load: LineLoad): BeamEnvelope 
     )
     return { from, envelope }
   })
-  const shifted = parts.flatMap(({ from, envelope }) =>
-    envelope.supports.map((support) => ({ ...support, at: support.at + from })),
-  )
+  const ends = parts.flatMap(({ envelope }) => envelope.supports)
   return {
     stretches: parts.flatMap(({ from, envelope }) =>
       envelope.stretches.map((one) => ({ ...one, from: one.from + from, to: one.to + from })),
     ),
     supports: model.supports.map((_, i) => {
       // each inner support carries the end of one part and the start of the next
-      const mine = shifted.filter((_support, j) => Math.ceil(j / 2) === i)
+      const mine = ends.filter((_support, j) => Math.ceil(j / 2) === i)
       const sum = (of: (one: SupportDemand) => number) => mine.reduce((total, one) => total + of(one), 0)
       return {
         at: model.supports[i] ?? 0,

@@ -50,6 +50,7 @@ export function analyseBeams(
   model: BeamModel,
   cases: readonly (readonly BeamLoad[])[],
 ): readonly BeamResult[] {
+  if (model.supports.length < 2) throw new Error('the beam is not held by its supports')
   const nodes = nodesOf(model, cases.flat())
   const held = new Set(model.supports.map((support) => 2 * indexOfNode(nodes, support)))
   const free = Array.from({ length: 2 * nodes.length }, (_, i) => i).filter((i) => !held.has(i))

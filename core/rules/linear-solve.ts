@@ -1,16 +1,13 @@
 /**
- * Solves A x = b for several b at once by Gaussian elimination with partial pivoting. A is changed.
- * Throws where A is singular: a beam without enough supports is a bug of the caller.
+ * Solves A x = b for several b at once by Gaussian elimination. A is changed. A is symmetric and positive definite, as the
+ * stiffness of a beam that is held is: every pivot is greater than nothing, and rows need no exchange. Throws where one is
+ * not: a beam without enough supports is a bug of the caller.
  */
 export function solveLinear(a: number[][], columns: number[][]): number[][] {
   const n = a.length
   for (let pivot = 0; pivot < n; pivot++) {
-    let best = pivot
-    for (let row = pivot + 1; row < n; row++) if (at(a, row, pivot) ** 2 > at(a, best, pivot) ** 2) best = row
-    swap(a, pivot, best)
-    for (const column of columns) swap(column, pivot, best)
     const top = at(a, pivot, pivot)
-    if (top === 0) throw new Error('the beam is not held by its supports')
+    if (!(top > 0)) throw new Error('the beam is not held by its supports')
     for (let row = pivot + 1; row < n; row++) {
       const factor = at(a, row, pivot) / top
       if (factor === 0) continue
@@ -36,11 +33,4 @@ function substituteBack(a: readonly number[][], column: readonly number[]): numb
 
 function at(a: readonly number[][], row: number, column: number): number {
   return a[row]?.[column] ?? 0
-}
-
-function swap<T>(list: T[], i: number, j: number): void {
-  const [x, y] = [list[i], list[j]]
-  if (i === j || x === undefined || y === undefined) return
-  list[i] = y
-  list[j] = x
 }

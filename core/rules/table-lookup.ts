@@ -85,9 +85,7 @@ function leastCell(
     kind: 'row',
     ...found,
     at: block.at,
-    exact: [...pages, row, column].every(
-      (taken) => taken.entries[0] === taken.asked && taken.entries.length === 1,
-    ),
+    exact: [...pages, row, column].every((taken) => taken.entries[0] === taken.asked),
     source: doubt?.source ?? block.source,
     sentence: parts.join(', '),
   }

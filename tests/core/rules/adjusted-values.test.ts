@@ -26,6 +26,14 @@ describe('adjusted design values', () => {
     expect(values.steps.bending).toBe("Fb' = 900 × CD 1.15 × CM 1 × CF 1.1 × Ci 0.8 × Cr 1.15 = 1,047 psi")
   })
 
+  it('lower a strength for wet use by what it is with its size factor', () => {
+    // NDS Supplement Table 4A: 900 × CF 1.3 = 1,170 > 1,150 for a 2x6, so CM 0.85; open-grain redwood's 700 × CF 1.15 =
+    // 805 > 750 for a 2x4, so CM 0.8; western cedars' 650 × CF 1.1 = 715, so 1
+    expect(adjustedValues('2x6', 'DFL', wet).bending).toBeCloseTo(900 * 1.3 * 0.85, 9)
+    expect(adjustedValues('2x4', 'RWO', wet).compression).toBeCloseTo(700 * 1.15 * 0.8, 9)
+    expect(adjustedValues('2x6', 'WC', wet).compression).toBeCloseTo(650 * 1.1, 9)
+  })
+
   it('take posts of 5x5 and larger as timbers, which wet use weakens less', () => {
     expect(adjustedValues('6x6', 'SP', wet).compression).toBeCloseTo(525 * 0.91, 9)
     expect(adjustedValues('4x4', 'SP', wet).compression).toBeCloseTo(1450 * 0.8, 9)

@@ -6,11 +6,14 @@ import {
   guardPostPull,
   heldUpright,
   joistSpanFactor,
+  kneeBraceForce,
   loadDuration,
   notchFaults,
   repetitiveFactor,
+  soilPressure,
   spanTableLoad,
   squareFeet,
+  tipDeflection,
   tributaryLengths,
 } from '../../../core/rules/index.ts'
 import { feet, inches, psf } from '../../../core/units/index.ts'
@@ -107,5 +110,27 @@ describe('lateral support, notches, guard posts', () => {
     expect(guardPostMoment(200, 36)).toBe(7200)
     // about the lower fastener: 200 × (36 + 2 + 5.5) = T × 5.5
     expect(guardPostPull(200, 36, 2, 5.5)).toBeCloseTo((200 * 43.5) / 5.5, 9)
+  })
+})
+
+describe('statics of single parts', () => {
+  // AWC Design Aid 6, overhang with a load at its free end, from memory, recomputed: example BS-05
+  it('bend an overhang of 24 in beside a span of 120 in by 0.10135 in under 220 lb at its tip', () => {
+    expect(tipDeflection(220, 24, 120, 1_260_000 * 47.63)).toBeCloseTo(0.10135, 5)
+  })
+
+  // by hand: 50 lb at 96 in turn by 4,800 in-lb about the foot; the brace's level part is that over 24 in, √2 its length
+  it('push 282.8 lb into a brace at 45 degrees', () => {
+    expect(kneeBraceForce(50, 96, 24)).toBeCloseTo(282.843, 3)
+  })
+
+  // by hand: 2,400 lb on a circle of 17.13 in, 1.6 sq ft, are 1,500 psf
+  it('press 1,500 psf on the soil under 2,400 lb on 17.13 in', () => {
+    expect(Math.abs(soilPressure(2400, 17.13) - 1500)).toBeLessThan(1)
+  })
+
+  // by hand: (1 + 1/2)² ÷ 2 ÷ 0.78125 = 1.44
+  it('enter the beam table with 1.44 of the joist span where joists reach half of it beyond', () => {
+    expect(effectiveJoistSpan(100, 50)).toBeCloseTo(144, 9)
   })
 })

@@ -4,6 +4,8 @@ import { lookUpRow } from '../../../core/rules/index.ts'
 
 const SOURCE = { document: 'Invented', edition: '1', clause: 'T', confidence: 'verified', note: '' } as const
 
+const loads = { name: 'load', unit: 'psf', entries: [40, 60], safeSide: 'up' } as const
+
 /** An invented table with every kind of axis. */
 function table(
   rowSide: 'up' | 'down' | 'lesser of neighbours',
@@ -13,7 +15,7 @@ function table(
     id: 'invented',
     title: 'Invented table',
     unit: 'in',
-    blockAxes: [{ name: 'load', unit: 'psf', entries: [40, 60], safeSide: 'up' }],
+    blockAxes: [loads],
     rowAxis: { name: 'area', unit: 'sq ft', entries: [10, 20, 30], safeSide: rowSide },
     columnAxis: { name: 'span', unit: 'ft', entries: [6, 8, 10], safeSide: columnSide },
     blocks: [
@@ -201,5 +203,48 @@ describe('what a look-up says at the edges', () => {
       column: 10,
     })
     expect(lookUpRow(both, { at: [40], row: 25, column: 7 })).toMatchObject({ value: 2, row: 30, column: 8 })
+  })
+
+  it('takes no number between the entries of an axis that may not be rounded', () => {
+    const exact = {
+      ...table('up', 'up'),
+      columnAxis: { ...table('up', 'up').columnAxis, safeSide: 'exact' },
+    } as const
+    expect(lookUpRow(exact, { at: [40], row: 10, column: 8 })).toMatchObject({ value: 2, exact: true })
+    expect(lookUpRow(exact, { at: [40], row: 10, column: 7 })).toEqual({
+      kind: 'outside',
+      source: SOURCE,
+      sentence: 'Invented table: no entry for span 7 ft',
+    })
+  })
+
+  it('has no page under the first of an axis that is taken down', () => {
+    const pages = { ...table('up', 'up'), blockAxes: [{ ...loads, safeSide: 'down' }] } as const
+    expect(lookUpRow(pages, { at: [59], row: 10, column: 6 })).toMatchObject({ kind: 'row', at: [40] })
+    expect(lookUpRow(pages, { at: [30], row: 10, column: 6 }).sentence).toBe(
+      'Invented table: no entry for load 30 psf',
+    )
+  })
+
+  it('takes the first of equal neighbours, and of two that are not permitted', () => {
+    const level = {
+      ...table('up', 'lesser of neighbours'),
+      blocks: [{ at: [40], source: SOURCE, rows: { 10: [5, 5, 9], 20: [null, null, 9], 30: [0, 0, 0] } }],
+    }
+    expect(lookUpRow(level, { at: [40], row: 10, column: 7 })).toMatchObject({ value: 5, column: 6 })
+    expect(lookUpRow(level, { at: [40], row: 20, column: 7 })).toMatchObject({ value: null, column: 6 })
+    expect(lookUpRow(level, { at: [40], row: 20, column: 9 })).toMatchObject({ value: null, column: 8 })
+  })
+
+  it('keeps a doubt to its own row and its own column', () => {
+    const plain = table('up', 'up')
+    for (const [row, column] of [
+      [10, 8],
+      [20, 10],
+      [30, 8],
+    ] as const)
+      expect(lookUpRow(plain, { at: [40], row, column })).toMatchObject({
+        source: { confidence: 'verified' },
+      })
   })
 })

@@ -8,6 +8,11 @@ export interface Caller {
   readonly senderFrame: { readonly url: string; readonly parent: unknown } | null
 }
 
+/** Whether the window's own page asks, and not a frame inside it or a page that is not ours. */
+export function isOwnCaller({ senderFrame }: Caller): boolean {
+  return senderFrame !== null && !senderFrame.parent && isOwnPage(senderFrame.url)
+}
+
 /** Answers one call of the window; a frame inside the page, or a page that is not ours, is refused. */
 export async function answerCall(
   caller: Caller,
@@ -16,8 +21,7 @@ export async function answerCall(
   services: Services,
   log: Log,
 ): Promise<Reply> {
-  const frame = caller.senderFrame
-  if (!frame || frame.parent || !isOwnPage(frame.url))
+  if (!isOwnCaller(caller))
     return { ok: false, code: 'bad-input', message: 'Only the program’s own window is answered.' }
   if (typeof method !== 'string') return { ok: false, code: 'bad-input', message: 'A call names its method.' }
   try {

@@ -1,4 +1,4 @@
-import { isOwnPage } from './address.ts'
+import { isOwnPage, origin } from './address.ts'
 
 interface Stoppable {
   preventDefault(): void
@@ -14,10 +14,14 @@ export interface Page {
       handler: (page: unknown, permission: string, answer: (granted: boolean) => void) => void,
     ): unknown
     setPermissionCheckHandler(handler: () => boolean): unknown
+    on(event: 'will-download', listener: (event: Stoppable, item: { getURL(): string }) => void): unknown
   }
 }
 
-/** The page stays where it is, opens nothing, holds no other page, and gets no permission it would have to ask for. */
+/**
+ * The page stays where it is, opens nothing, holds no other page, gets no permission it would have to ask for, and saves
+ * nothing but what it made itself; where to, the system asks its user.
+ */
 export function guardPage(page: Page): void {
   const stay = (event: Stoppable, url: string) => {
     if (!isOwnPage(url)) event.preventDefault()
@@ -28,4 +32,7 @@ export function guardPage(page: Page): void {
   page.setWindowOpenHandler(() => ({ action: 'deny' }))
   page.session.setPermissionRequestHandler((_page, _permission, answer) => answer(false))
   page.session.setPermissionCheckHandler(() => false)
+  page.session.on('will-download', (event, item) => {
+    if (!item.getURL().startsWith(`blob:${origin}/`)) event.preventDefault()
+  })
 }

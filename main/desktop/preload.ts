@@ -1,6 +1,6 @@
 import { contextBridge, type IpcRendererEvent, ipcRenderer } from 'electron'
 import type { Bridge } from '../../shared/contract/index.ts'
-import { callChannel, eventChannel } from './channels.ts'
+import { callChannel, eventChannel, mayCloseChannel, menuChannel } from './channels.ts'
 
 const bridge: Bridge = {
   call: (method, input) => ipcRenderer.invoke(callChannel, method, input),
@@ -13,6 +13,8 @@ const bridge: Bridge = {
       ipcRenderer.off(eventChannel, hear)
     }
   },
+  showMenu: (entries) => ipcRenderer.send(menuChannel, entries),
+  mayClose: () => ipcRenderer.send(mayCloseChannel),
 }
 
 contextBridge.exposeInMainWorld('kerfwright', bridge)

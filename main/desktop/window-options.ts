@@ -1,15 +1,16 @@
 import type { BrowserWindowConstructorOptions } from 'electron'
+import type { Place } from './window-place.ts'
 
 /** A window whose page can do what a page in a browser can, plus the two functions of the preload script. */
-export function windowOptions(preload: string): BrowserWindowConstructorOptions {
+export function windowOptions(preload: string, place: Place | null): BrowserWindowConstructorOptions {
   return {
-    width: 1360,
-    height: 880,
+    ...(place ? { x: place.x, y: place.y } : {}),
+    width: place?.width ?? 1360,
+    height: place?.height ?? 880,
     minWidth: 480,
     minHeight: 400,
     title: 'Kerfwright',
     show: false,
-    autoHideMenuBar: true,
     webPreferences: {
       preload,
       sandbox: true,

@@ -14,6 +14,7 @@ import { JobsDialog } from './jobs-dialog.tsx'
 import { KeySheet } from './key-sheet.tsx'
 import { PrintHead } from './print-head.tsx'
 import { TopBar } from './top-bar.tsx'
+import { useDesktop } from './use-desktop.ts'
 import { useShortcuts } from './use-shortcuts.ts'
 
 /** The window: top bar, drawing with the tape under it, bench at the right, sill at the bottom. */
@@ -31,12 +32,17 @@ export function App({ session }: { readonly session: Session }) {
   )
   const notice = useStore(session.store, (state) => state.notice)
   const opened = useStore(session.store, (state) => state.open !== null)
+  const refusedFile = useStore(session.store, (state) => state.refusedFile)
   const openFailure = useStore(session.store, (state) => state.openFailure)
 
   const name = design?.job.name
   useEffect(() => {
     document.title = name === undefined ? 'Kerfwright' : `${name} · Kerfwright`
   }, [name])
+
+  useEffect(() => {
+    if (refusedFile !== null) setJobsOpen(true)
+  }, [refusedFile])
 
   useEffect(() => {
     void session.openLast()
@@ -60,6 +66,7 @@ export function App({ session }: { readonly session: Session }) {
     [commands, design, session],
   )
   useShortcuts(commands, typing)
+  useDesktop(session, commands, typing)
 
   if (openFailure !== null && !opened)
     return <NoJob message={openFailure} retry={() => void session.openLast()} />
@@ -81,7 +88,13 @@ export function App({ session }: { readonly session: Session }) {
       </div>
       <FindAnything commands={all} />
       <KeySheet commands={commands} opened={keysOpen} onClose={() => setKeysOpen(false)} />
-      <JobsDialog opened={jobsOpen} onClose={() => setJobsOpen(false)} />
+      <JobsDialog
+        opened={jobsOpen}
+        onClose={() => {
+          setJobsOpen(false)
+          session.forgetRefusedFile()
+        }}
+      />
     </SessionContext>
   )
 }

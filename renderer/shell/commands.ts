@@ -4,6 +4,7 @@ import type { Session } from '../state/session.ts'
 import { PLACES, type Place, type SessionState } from '../state/session-types.ts'
 import { capital, thingsOf } from '../state/things.ts'
 import { saveWorkbook } from '../views/papers/save-workbook.ts'
+import { openJobFile, saveJobFile } from './job-files.ts'
 
 /** Something that can be done, from the command menu, by a shortcut or by a button: one list for all of them. */
 export interface Command {
@@ -83,6 +84,8 @@ export function commandsFor(session: Session, shell: ShellActions, state: Sessio
     command('jobs', 'Job', 'All jobs', ['Ctrl+Alt+O'], shell.openJobs),
     command('new-job', 'Job', 'New job', ['Ctrl+Alt+N'], () => startJob(session)),
     command('new-demo', 'Job', 'New job from the demonstration', [], () => session.createJob(DEMO_JOB)),
+    command('job-file', 'Job', 'Save the job as a file', ['Ctrl+Shift+S'], () => saveJobFile(session)),
+    command('open-file', 'Job', 'Open a job file', ['Ctrl+O'], () => openJobFile(session)),
     command('find', 'View', 'Find anything', ['Ctrl+K'], shell.openFind),
     command('keys', 'View', 'Shortcuts', ['Ctrl+/'], shell.openKeys),
     command('checks', 'View', 'Show all checks', ['Ctrl+Alt+C'], () => session.explain('checks')),

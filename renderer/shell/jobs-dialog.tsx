@@ -5,9 +5,11 @@ import type { JobSummary, JobVersionSummary } from '../../shared/contract/index.
 import { ChooseFile } from '../parts/choose-file.tsx'
 import { printClock } from '../state/print.ts'
 import { useJob, useSession } from '../state/session-context.ts'
+import { FileFaults } from '../views/file-faults.tsx'
 import { readFileText } from '../views/read-file-text.ts'
 import { saveText } from '../views/save-blob.ts'
 import { startJob } from './commands.ts'
+import { JOB_FILES, saveJobFile, takeJobFile } from './job-files.ts'
 import './jobs-dialog.css'
 
 const LONGEST = 3_500_000
@@ -119,6 +121,7 @@ function Jobs({ onClose }: { onClose(): void }) {
         </details>
       )}
       <EarlierStates onClose={onClose} />
+      <OneJobAsFile onClose={onClose} />
       <AsOneFile />
     </div>
   )
@@ -159,6 +162,31 @@ function EarlierStates({ onClose }: { onClose(): void }) {
         </ul>
       )}
     </details>
+  )
+}
+
+function OneJobAsFile({ onClose }: { onClose(): void }) {
+  const session = useSession()
+  const refused = useJob((state) => state.refusedFile)
+
+  async function take(chosen: File) {
+    await takeJobFile(session, chosen)
+    if (session.store.getState().refusedFile === null) onClose()
+  }
+
+  return (
+    <section className="jobs-file" aria-label="One job as a file">
+      <button type="button" className="button" onClick={() => saveJobFile(session)}>
+        Save this job as a file
+      </button>
+      <ChooseFile name="Job file" accept={JOB_FILES} onChosen={(file) => void take(file)}>
+        Open a job file
+      </ChooseFile>
+      <p className="soft">Plain text that the command line reads too. It is opened as a job of its own.</p>
+      {refused !== null && (
+        <FileFaults lead={`${refused.name} was not taken; nothing was changed.`} faults={refused.faults} />
+      )}
+    </section>
   )
 }
 

@@ -3,7 +3,7 @@ import type { Command } from './commands.ts'
 import { matches } from './keys.ts'
 
 /** Inside a text entry undo and redo are the entry's own while its text is not committed, and Escape is the entry's. */
-function belongsToEntry(command: Command, typing: boolean): boolean {
+export function belongsToEntry(command: Command, typing: boolean): boolean {
   const entry = document.activeElement
   const inText = entry instanceof HTMLInputElement || entry instanceof HTMLTextAreaElement
   if (!inText) return false

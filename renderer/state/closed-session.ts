@@ -20,6 +20,7 @@ export const CLOSED: SessionState = {
   open: null,
   openFailure: null,
   jobs: null,
+  refusedFile: null,
   history: steps.begin({}),
   edit: 0,
   saving: { state: 'unsaved' },

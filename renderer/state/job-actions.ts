@@ -12,6 +12,8 @@ export interface JobActions {
   createJob(statement: JobStatement): Promise<void>
   listJobs(): Promise<void>
   saveNow(): void
+  /** saves at once; done when there is nothing unsaved, or when saving has failed and is told on the page */
+  allSaved(): Promise<void>
   /** after a conflict: drop what was done here, or save it over the other */
   takeTheirs(): Promise<void>
   keepMine(): Promise<void>
@@ -19,7 +21,7 @@ export interface JobActions {
 
 /** Opens jobs, and follows what other windows do to the open one. */
 export function jobActions(
-  { client, get, set, say }: SessionParts,
+  { client, store, get, set, say }: SessionParts,
   { designer, estimates, saves, tape }: Followers,
 ): { readonly actions: JobActions; dispose(): void } {
   function show(job: StoredJob) {
@@ -77,6 +79,18 @@ export function jobActions(
         }
       },
       saveNow: () => saves.saveNow(),
+      allSaved() {
+        saves.saveNow()
+        return new Promise((done) => {
+          const look = () => {
+            if (get().saving.state === 'unsaved') return
+            stop()
+            done()
+          }
+          const stop = store.subscribe(look)
+          look()
+        })
+      },
       async takeTheirs() {
         const { open } = get()
         if (open) await openJob(open.id)

@@ -7,6 +7,7 @@ import type { JobSummary, PricesInUse, StoredOffcut } from '../../shared/contrac
 import type { CutListState } from './cut-list-state.ts'
 import type { GroundState } from './ground-actions.ts'
 import type { History } from './history.ts'
+import type { RefusedJobFile } from './job-file-actions.ts'
 import type { JointAnswer } from './joint-actions.ts'
 import type { News } from './news.ts'
 import type { PapersState } from './papers-state.ts'
@@ -63,6 +64,8 @@ export interface SessionState {
   /** why no job could be opened at all */
   readonly openFailure: string | null
   readonly jobs: readonly JobSummary[] | null
+  /** the job file that was given last, where it could not be taken */
+  readonly refusedFile: RefusedJobFile | null
   readonly history: History
   /** counts changes of the present statement */
   readonly edit: number

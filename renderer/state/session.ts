@@ -7,6 +7,7 @@ import type { StartDesigner } from './designer-port.ts'
 import { estimating } from './estimating.ts'
 import { type GroundActions, groundActions } from './ground-actions.ts'
 import { type JobActions, jobActions } from './job-actions.ts'
+import { type JobFileActions, jobFileActions } from './job-file-actions.ts'
 import { type JointActions, jointActions } from './joint-actions.ts'
 import { type LookActions, lookActions } from './look-actions.ts'
 import { notices } from './notices.ts'
@@ -28,6 +29,7 @@ import { type WorkbookActions, workbookActions } from './workbook-actions.ts'
 /** One open job and everything done to it. Views read its store and call its methods; nothing else changes it. */
 export interface Session
   extends JobActions,
+    JobFileActions,
     Stating,
     LookActions,
     PriceActions,
@@ -101,6 +103,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   return {
     store,
     ...jobs.actions,
+    ...jobFileActions(parts, jobs.actions),
     ...states,
     ...lookActions(parts),
     ...prices.actions,

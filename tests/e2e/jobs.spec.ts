@@ -88,3 +88,25 @@ test('everything is saved as one file and taken in by an empty program; a bad fi
   await dialog.getByLabel('File of everything').setInputFiles(path)
   await expect(page.getByText(/^Taken in: 0 jobs, 0 offcuts.* 1 were here already\.$/)).toBeVisible()
 })
+
+test('one job is saved as a file and opened again as a job of its own; a bad file is told and changes nothing', async ({
+  page,
+  program,
+}) => {
+  await open(page, program.link)
+  await widen(page, '18 ft')
+  const download = page.waitForEvent('download')
+  await page.keyboard.press('Control+Shift+s')
+  const saved = await download
+  expect(saved.suggestedFilename()).toMatch(/\.kerfwright$/)
+  const dialog = await allJobs(page)
+  await dialog.getByLabel('Job file').setInputFiles({
+    name: 'bad.kerfwright',
+    mimeType: 'application/json',
+    buffer: Buffer.from('{ "size": { "width": "wide" } }'),
+  })
+  await expect(dialog.getByRole('alert')).toContainText('Line 1')
+  await dialog.getByLabel('Job file').setInputFiles(await saved.path())
+  await expect(dialog).toHaveCount(0)
+  await expect(flag(page)).toHaveValue('18\'-0"')
+})

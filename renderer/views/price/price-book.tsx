@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { ChooseFile } from '../../parts/choose-file.tsx'
+import { FileFaults } from '../file-faults.tsx'
 import { Message } from '../../parts/message.tsx'
-import { faultSentence } from '../../state/field-value.ts'
 import { plural } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { readFileText } from '../read-file-text.ts'
@@ -9,8 +9,6 @@ import { saveText } from '../save-blob.ts'
 import './price-book.css'
 
 const LONGEST = 2_000_000
-/** Faults told one by one; a file of another kind has one in every line. */
-const TOLD = 30
 
 /** The prices that every estimate uses: whose they are, how old, and the way to the user's own. */
 export function PriceBookPart() {
@@ -85,25 +83,7 @@ export function PriceBookPart() {
         </p>
       )}
       {unread === null && faults.length > 0 && (
-        <div role="alert">
-          <Message tone="fails">
-            The file was not taken, and the prices are as they were. {plural(faults.length, 'thing')} to mend
-            in it:
-          </Message>
-          <ul className="price-faults">
-            {faults.slice(0, TOLD).map((fault) => (
-              <li key={`${fault.path} ${fault.line} ${fault.message}`}>
-                {fault.line !== undefined && (
-                  <strong>
-                    Line {fault.line}, column {fault.column}.{' '}
-                  </strong>
-                )}
-                {fault.path !== '' && <code>{fault.path}</code>} {faultSentence(fault)}
-              </li>
-            ))}
-            {faults.length > TOLD && <li>And {faults.length - TOLD} more.</li>}
-          </ul>
-        </div>
+        <FileFaults lead="The file was not taken, and the prices are as they were." faults={faults} />
       )}
     </section>
   )

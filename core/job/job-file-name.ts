@@ -1,0 +1,21 @@
+import type { JobStatement } from './types.ts'
+
+const LONGEST = 200
+
+/** Name under which a job is listed: its own, in one line, cut to what a list can hold. */
+export function jobName(statement: JobStatement): string {
+  const { name } = statement
+  if (typeof name !== 'string') return 'Untitled job'
+  const line = name.replace(/[\s\p{Cc}]+/gu, ' ').trim()
+  return line === '' ? 'Untitled job' : [...line].slice(0, LONGEST).join('')
+}
+
+/** Name of a file for a job, safe on every file system: no path, no reserved name, no hidden file. */
+export function fileNameFor(statement: JobStatement, extension: string): string {
+  const stem = [...jobName(statement).replace(/[<>:"/\\|?*]/g, '-')]
+    .slice(0, 80)
+    .join('')
+    .replace(/^[. ]+|[. ]+$/g, '')
+  const reserved = /^(con|prn|aux|nul|com\d|lpt\d)$/i.test(stem)
+  return `${stem === '' || reserved ? 'Job' : stem}.${extension}`
+}

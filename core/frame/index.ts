@@ -1,3 +1,4 @@
+export { besideBeam } from './beside-beam.ts'
 export { courseWidths } from './decking.ts'
 export { footingDepth, footingUnder } from './footings.ts'
 export { frameDeck } from './frame-deck.ts'

@@ -4,7 +4,7 @@ import type { LpEngine } from '../cutting/index.ts'
 import { designJob } from '../design.ts'
 import { type Costed, costDesign, type EstimateOptions } from '../estimate.ts'
 import type { Design } from '../estimate-types.ts'
-import type { Footing, Post } from '../frame/index.ts'
+import { besideBeam, type Footing, type Post } from '../frame/index.ts'
 import { type Found, type FoundWay, type Job, postList, printSettled } from '../job/index.ts'
 import { beamThickness, postFootprint } from '../layout/index.ts'
 import type { PriceBook } from '../pricing/index.ts'
@@ -52,7 +52,8 @@ export function foundOff(
   if (post === undefined || footing === undefined) return []
   const shared = { ...options, known: options.known ?? new Map() }
   const costs = (design: Design) => costDesign(design, book, engine, shared)
-  const here = { planned, post, footing, found, before: costs(planned), costs }
+  const off = besideBeam(planned.frame, post.beamId, found)
+  const here = { planned, post, footing, found, ...off, before: costs(planned), costs }
   return WAYS.map(({ kind, what, cannot, moves }) => {
     const refused = cannot(here)
     const none = { kind, what, checks: [], cuts: [], cost: null, edit: null }
@@ -65,6 +66,9 @@ interface Here {
   readonly post: Post
   readonly footing: Footing
   readonly found: Found
+  /** from the post's place along its beam, and square to it */
+  readonly along: Ticks
+  readonly across: number
   readonly before: Costed
   readonly costs: (design: Design) => Costed
 }
@@ -84,7 +88,7 @@ const WAYS: readonly {
     kind: 'move along the beam',
     what: 'The post moves along the beam; the hole is widened to the beam’s line.',
     moves: true,
-    cannot: ({ found }) => (found.dx === 0 ? 'It is not off along the beam.' : ''),
+    cannot: ({ along }) => (along === 0 ? 'It is not off along the beam.' : ''),
   },
   {
     kind: 'drill the anchor anew',
@@ -116,8 +120,8 @@ const WAYS: readonly {
 
 /** The job that a way makes, from the frame to the price. */
 function done(here: Here, kind: FoundWay, what: string, moves: boolean): FoundOption {
-  const { planned, post, found, before, costs } = here
-  const edit = editOf(planned.job, found, kind, moves)
+  const { planned, post, found, along, before, costs } = here
+  const edit = editOf(planned.job, found, kind, moves ? along : null)
   const ground = { ...planned.job.ground, found: edit['ground.found'], moved: edit['ground.moved'] }
   const made = designJob({ ...planned.job, ground }, planned.given)
   if (!made.ok) {
@@ -138,22 +142,22 @@ function done(here: Here, kind: FoundWay, what: string, moves: boolean): FoundOp
 }
 
 /** The post stands where the pier is; its beam must still lie on it. */
-function beamOffPost({ planned, post, found }: Here): string {
+function beamOffPost({ planned, post, across }: Here): string {
   const spec = planned.job.frame.beams[post.beam]
-  const across = postFootprint(planned.job, spec)?.across ?? 0
-  const over = Math.abs(found.dy) - (across - beamThickness(spec)) / 2
+  const deep = postFootprint(planned.job, spec)?.across ?? 0
+  const over = Math.abs(across) - (deep - beamThickness(spec)) / 2
   return over > 0
     ? `The beam would stand out ${printLength(ticks(Math.ceil(over)))} past the side of the post.`
     : ''
 }
 
 /** The pier stays, the post stands in its place off the pier's centre; its base must have concrete under it. */
-function noRoomForAnchor({ planned, post, footing, found }: Here): string {
+function noRoomForAnchor({ planned, post, footing, found, along, across }: Here): string {
   const { job } = planned
   const size = postFootprint(job, job.frame.beams[post.beam])
   const reach = Math.hypot(
-    Math.abs(found.dx) + (size?.along ?? 0) / 2,
-    Math.abs(found.dy) + (size?.across ?? 0) / 2,
+    Math.abs(along) + (size?.along ?? 0) / 2,
+    Math.abs(across) + (size?.across ?? 0) / 2,
   )
   const short = reach + EDGE - footing.tube / 2
   if (short > 0)
@@ -182,20 +186,20 @@ function offBy({ dx, dy }: Found): number {
   return Math.hypot(dx, dy)
 }
 
-/** What was found is added to the list; a post that moves is written with those that moved before. */
-function editOf({ ground }: Job, found: Found, way: FoundWay, moves: boolean): FoundEdit {
+/** What was found is added to the list; a post that moves along its beam is written with those that moved before. */
+function editOf({ ground }: Job, found: Found, way: FoundWay, along: Ticks | null): FoundEdit {
   const entry = printSettled({ ...found, way })
   return {
     'ground.found': ground.found.trim() === '' ? entry : `${ground.found.trim()}; ${entry}`,
-    'ground.moved': moves ? movedText(ground.moved, found) : ground.moved,
+    'ground.moved': along === null ? ground.moved : movedText(ground.moved, found.post, along),
   }
 }
 
 /** The posts moved so far, with this one. */
-function movedText(text: string, { post, dx }: Found): string {
+function movedText(text: string, post: number, along: Ticks): string {
   const moved = postList(text)
   const before = moved.find((one) => one.post === post)?.length ?? 0
-  const length: Ticks = ticks(before + dx)
+  const length: Ticks = ticks(before + along)
   return [...moved.filter((one) => one.post !== post), { post, length }]
     .filter((one) => one.length !== 0)
     .sort((a, b) => a.post - b.post)

@@ -9,6 +9,7 @@ import { type DiggingWay, diggingWays } from './digging-ways.ts'
 import { type FootingRow, footingSchedule } from './footing-schedule.ts'
 import { type FoundOption, foundOff } from './found-off.ts'
 import { type LayoutCheck, layoutChecks } from './layout-checks.ts'
+import { type CornerSetOut, layoutCorners } from './layout-corners.ts'
 import { type Crossing, type LayoutString, layoutStrings } from './layout-strings.ts'
 import { type MeasuredPosts, measuredPosts } from './measured-posts.ts'
 import { soilCautions } from './soil-cautions.ts'
@@ -19,6 +20,8 @@ export interface GroundReport {
   readonly footings: readonly FootingRow[]
   readonly strings: readonly LayoutString[]
   readonly crossings: readonly Crossing[]
+  /** of an outline that is no rectangle; none of one that is */
+  readonly corners: readonly CornerSetOut[]
   readonly checks: readonly LayoutCheck[]
   readonly volumes: Design['takeoff']['volumes']
   readonly concrete: ConcreteOrder
@@ -63,6 +66,7 @@ export function groundReport(
     ground: {
       footings: footingSchedule(made),
       ...layoutStrings(made),
+      corners: layoutCorners(made),
       checks: layoutChecks(made),
       volumes: made.takeoff.volumes,
       concrete: concreteOrder(made, book),

@@ -9,6 +9,7 @@ export {
   groundReport,
 } from './ground-report.ts'
 export { type LayoutCheck, layoutChecks } from './layout-checks.ts'
+export { type CornerSetOut, layoutCorners } from './layout-corners.ts'
 export { type Crossing, frameEdges, type LayoutString, layoutStrings } from './layout-strings.ts'
 export { type MeasuredPosts, measuredPosts } from './measured-posts.ts'
 export { soilCautions } from './soil-cautions.ts'

@@ -1,13 +1,14 @@
 import type { Design } from '../estimate-types.ts'
-import { diagonal, holeSetOut } from '../frame/index.ts'
-import { inches, nearestSixteenth, printLength, type Ticks, ticks } from '../units/index.ts'
-import { frameEdges } from './layout-strings.ts'
+import { diagonal, type HoleSetOut, holeSetOut } from '../frame/index.ts'
+import { inches, nearestSixteenth, printLength, type Ticks } from '../units/index.ts'
+import { frameEdges, type LayoutString, layoutStrings } from './layout-strings.ts'
 
 /** How near a hole's centre is set to its place with strings and a tape: common practice, no source. */
 const LAYOUT_TOLERANCE = inches(1 / 4)
 
 /** A measure that a person takes when all is marked, to find a mistake. */
 export interface LayoutCheck {
+  readonly kind: 'square' | 'crossings' | 'apart'
   readonly what: string
   readonly measures: Ticks
   /** apart from this by more than the tolerance, something is wrong */
@@ -17,29 +18,66 @@ export interface LayoutCheck {
 }
 
 /**
- * The two checks of a layout. The first finds a corner that is not square, the second a hole that was measured from the
- * wrong end or left out: it uses neither the strings nor the offsets that the holes were marked by.
+ * Checks of a layout, of any outline. One finds a corner that is not square; one, where the strings over the holes cross
+ * in more than a row, a string that was moved; and one a hole that was measured from the wrong end or left out: it uses
+ * neither the strings nor the offsets that the holes were marked by.
  */
-export function layoutChecks({ job, frame, layout }: Design): readonly LayoutCheck[] {
-  const holes = holeSetOut(frame, job)
-  const rows = [...new Set(holes.map(({ fromWall }) => fromWall))].sort((a, b) => a - b)
-  const row = holes.filter(({ fromWall }) => fromWall === rows.at(-1)).sort((a, b) => a.along - b.along)
-  const [first, last] = [row[0], row.at(-1)]
-  const square: LayoutCheck = {
+export function layoutChecks(design: Design): readonly LayoutCheck[] {
+  return [squareOf(design), ...crossingsOf(design), ...apartOf(design)]
+}
+
+/** Of the smallest rectangle on the job's axes that holds the frame. */
+function squareOf({ layout }: Design): LayoutCheck {
+  const { left, right, rear, front } = frameEdges(layout)
+  return {
+    kind: 'square',
     what: 'Both diagonals between the corners of the strings over the frame’s edges',
-    measures: longDiagonal(layout),
+    measures: diagonal(right - left, front - rear),
     tolerance: LAYOUT_TOLERANCE,
     otherwise:
       'The longer one leads to the corners that must come in: shift the front string along, never the wall.',
   }
-  if (first === undefined || last === undefined || first === last) return [square]
-  const apart = ticks(last.along - first.along)
-  const steps = row.slice(1).map((hole, i) => printLength(ticks(hole.along - (row[i]?.along ?? 0))))
+}
+
+/** Of the rectangle that the outermost strings over the holes make, where they make one. */
+function crossingsOf(design: Design): readonly LayoutCheck[] {
+  const strings = layoutStrings(design).strings.filter(({ edge }) => !edge)
+  const rows = strings.filter(({ runs }) => runs === 'along the wall')
+  const lines = strings.filter(({ runs }) => runs === 'square to the wall')
+  const [nearest, farthest, first, last] = [rows[0], rows.at(-1), lines[0], lines.at(-1)]
+  if (nearest === undefined || farthest === undefined || first === undefined || last === undefined) return []
+  if (nearest === farthest || first === last) return []
+  const named = (row: LayoutString, line: LayoutString) => `${row.name} × ${line.name}`
   return [
-    square,
     {
-      what: `Hole ${first.number} to hole ${last.number}, centre to centre in one pull; between them ${steps.join(', ')}`,
-      measures: nearestSixteenth(apart),
+      kind: 'crossings',
+      what: `Both diagonals of the crossings: ${named(nearest, first)} to ${named(farthest, last)}, and ${named(nearest, last)} to ${named(farthest, first)}`,
+      measures: diagonal(last.offset - first.offset, farthest.offset - nearest.offset),
+      tolerance: LAYOUT_TOLERANCE,
+      otherwise: 'One of these four strings is off its offset at one end: measure both ends of each anew.',
+    },
+  ]
+}
+
+/** The outer holes of the front row in one pull; where no row has two, the two holes that lie farthest apart. */
+function apartOf(design: Design): readonly LayoutCheck[] {
+  const holes = holeSetOut(design.frame, design.job)
+  const row = layoutStrings(design)
+    .strings.filter(({ runs, edge }) => runs === 'along the wall' && !edge)
+    .map((string) => holes.filter(({ number }) => string.holes.includes(number)))
+    .findLast(({ length }) => length > 1)
+    ?.sort((a, b) => a.along - b.along)
+  const [first, last] = row === undefined ? farthestOf(holes) : [row[0], row.at(-1)]
+  if (first === undefined || last === undefined) return []
+  const steps = (row ?? [])
+    .slice(1)
+    .map((hole, i) => printLength(nearestSixteenth(hole.along - (row?.[i]?.along ?? 0))))
+  const between = steps.length > 1 ? `; between them ${steps.join(', ')}` : ''
+  return [
+    {
+      kind: 'apart',
+      what: `Hole ${first.number} to hole ${last.number}, centre to centre in one pull${between}`,
+      measures: distance(first, last),
       tolerance: LAYOUT_TOLERANCE,
       otherwise:
         'Measure each hole anew from the left corner: one was taken from the other end, or its neighbour.',
@@ -47,8 +85,15 @@ export function layoutChecks({ job, frame, layout }: Design): readonly LayoutChe
   ]
 }
 
-/** Of the smallest rectangle on the job's axes that holds the frame. */
-function longDiagonal(layout: Design['layout']): Ticks {
-  const { left, right, rear, front } = frameEdges(layout)
-  return diagonal(right - left, front - rear)
+function farthestOf(holes: readonly HoleSetOut[]): readonly [HoleSetOut?, HoleSetOut?] {
+  const pairs = holes.flatMap((one, i) => holes.slice(i + 1).map((other) => [one, other] as const))
+  return pairs.reduce<readonly [HoleSetOut?, HoleSetOut?]>((best, pair) => {
+    const [one, other] = best
+    return one === undefined || other === undefined || distance(...pair) > distance(one, other) ? pair : best
+  }, [])
+}
+
+/** Centre to centre, nearest 1/16 in. */
+function distance(one: HoleSetOut, other: HoleSetOut): Ticks {
+  return diagonal(other.along - one.along, other.fromWall - one.fromWall)
 }

@@ -1,9 +1,12 @@
 import type { Design } from '../estimate-types.ts'
 import { type HoleSetOut, holeSetOut } from '../frame/index.ts'
-import { feet, type Ticks, ticks } from '../units/index.ts'
+import { feet, inches, type Ticks, ticks } from '../units/index.ts'
 
 /** How far outside the frame and the holes a string's ends stand on their batter boards: common practice, no source. */
 export const BATTER_BOARDS_OUT = feet(2)
+
+/** Centres that are no farther apart than this share a string: what a tape shows. */
+const ONE_STRING = inches(1 / 16)
 
 /** A string, set up between two batter boards or between one and the wall. */
 export interface LayoutString {
@@ -54,7 +57,7 @@ export function layoutStrings({ frame, layout, job }: Design): {
     runs: 'along the wall',
     offset: ticks(y),
     edge,
-    holes: holes.filter(({ fromWall }) => fromWall === y).map(({ number }) => number),
+    holes: holes.filter(({ fromWall }) => isUnder(fromWall, y)).map(({ number }) => number),
     x1: ends.x1,
     y1: y,
     x2: ends.x2,
@@ -65,7 +68,7 @@ export function layoutStrings({ frame, layout, job }: Design): {
     runs: 'square to the wall',
     offset: ticks(x),
     edge,
-    holes: holes.filter(({ along: at }) => at === x).map(({ number }) => number),
+    holes: holes.filter(({ along: at }) => isUnder(at, x)).map(({ number }) => number),
     x1: x,
     y1: ends.y1,
     x2: x,
@@ -82,7 +85,13 @@ export function layoutStrings({ frame, layout, job }: Design): {
     ],
     crossings: holes.map((hole) => ({
       ...hole,
-      strings: `${letter(rows.indexOf(hole.fromWall), 'A')} × ${letter(lines.indexOf(hole.along), 'a')}`,
+      strings: `${letter(
+        rows.findIndex((y) => isUnder(hole.fromWall, y)),
+        'A',
+      )} × ${letter(
+        lines.findIndex((x) => isUnder(hole.along, x)),
+        'a',
+      )}`,
     })),
   }
 }
@@ -104,8 +113,16 @@ export function frameEdges({ outline }: Design['layout']): {
   }
 }
 
+/** The least of places that share a string, in order. */
 function different(places: readonly number[]): readonly number[] {
-  return [...new Set(places)].sort((a, b) => a - b)
+  const strings: number[] = []
+  for (const place of [...places].sort((a, b) => a - b))
+    if (!isUnder(place, strings.at(-1) ?? Number.NEGATIVE_INFINITY)) strings.push(place)
+  return strings
+}
+
+function isUnder(place: number, string: number): boolean {
+  return place >= string && place - string <= ONE_STRING
 }
 
 /** A to Z, then A2 to Z2 and so on. */

@@ -32,7 +32,12 @@ export {
 } from './tables/ground-concrete.ts'
 export { footingScheduleTable } from './tables/ground-footings.ts'
 export { foundTable } from './tables/ground-found.ts'
-export { layoutChecksTable, layoutHolesTable, layoutStringsTable } from './tables/ground-layout.ts'
+export {
+  layoutChecksTable,
+  layoutCornersTable,
+  layoutHolesTable,
+  layoutStringsTable,
+} from './tables/ground-layout.ts'
 export { hardwareTable } from './tables/hardware-table.ts'
 export { hoursTable } from './tables/hours-table.ts'
 export { memberSchedule } from './tables/member-schedule.ts'

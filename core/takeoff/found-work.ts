@@ -1,4 +1,4 @@
-import type { Footing, Frame } from '../frame/index.ts'
+import { besideBeam, type Footing, type Frame } from '../frame/index.ts'
 import { type Job, type Settled, settledList } from '../job/index.ts'
 import { TICKS_PER_FOOT } from '../units/index.ts'
 import type { GoodShare, TaskShare } from './tally.ts'
@@ -9,7 +9,7 @@ export function foundTasks(job: Job, frame: Frame): readonly TaskShare[] {
   return entries(job, frame).flatMap(({ settled, footing, cause }) => {
     if (settled.way === 'drill the anchor anew')
       return ['wetset-bolt', 'post-base-wet'].map((rateId) => ({ rateId, quantity: 1, cause }))
-    const dug = dugAnew(settled, footing)
+    const dug = dugAnew(settled, frame, footing)
     return [digRate(job, footing.holeDiameter), 'backfill-tamp'].map((rateId) => ({
       rateId,
       quantity: dug,
@@ -39,18 +39,23 @@ function entries(job: Job, frame: Frame) {
 }
 
 /** Cubic feet that are dug, and filled, beyond the hole itself. */
-function dugAnew({ way, dx, dy }: Settled, footing: Footing): number {
+function dugAnew({ way, dx, dy }: Settled, frame: Frame, footing: Footing): number {
   switch (way) {
     case 'keep':
     case 'drill the anchor anew':
       return 0
     case 'move along the beam':
-      return widened(footing, Math.abs(dy))
+      return widened(footing, Math.abs(acrossBeam(frame, footing, { dx, dy })))
     case 'shift the base':
       return widened(footing, Math.hypot(dx, dy))
     case 'dig again':
       return cubicFeet((Math.PI / 4) * footing.holeDiameter ** 2 * footing.depth)
   }
+}
+
+function acrossBeam(frame: Frame, { postId }: Footing, off: Pick<Settled, 'dx' | 'dy'>): number {
+  const post = frame.posts.find(({ id }) => id === postId)
+  return post === undefined ? 0 : besideBeam(frame, post.beamId, off).across
 }
 
 /** A hole widened by a distance on one side. */

@@ -1,14 +1,20 @@
-import { layoutChecks, layoutStrings, soilCautions } from '../../ground/index.ts'
+import { layoutChecks, layoutCorners, layoutStrings, soilCautions } from '../../ground/index.ts'
 import { printInches, printLength } from '../../units/index.ts'
 import { footingLayout } from '../drawings/footing-layout.ts'
 import type { Sheet, Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { footingScheduleTable } from '../tables/ground-footings.ts'
-import { layoutChecksTable, layoutHolesTable, layoutStringsTable } from '../tables/ground-layout.ts'
+import {
+  layoutChecksTable,
+  layoutCornersTable,
+  layoutHolesTable,
+  layoutStringsTable,
+} from '../tables/ground-layout.ts'
 
 /** Strings, crossings, diagonals and holes: what a person lays out on the ground, and what proves it. */
 export function footingsSheet({ estimate }: PaperSource): Sheet {
   const { job } = estimate
+  const corners = layoutCornersTable(estimate)
   return {
     id: 'footings',
     title: 'Footing layout',
@@ -26,6 +32,7 @@ export function footingsSheet({ estimate }: PaperSource): Sheet {
       },
       { kind: 'table', table: layoutHolesTable(estimate), empty: 'This deck has no holes.' },
       { kind: 'table', table: layoutStringsTable(estimate), empty: 'No strings are needed.' },
+      ...(corners.rows.length === 0 ? [] : [{ kind: 'table', table: corners, empty: '' } as const]),
       { kind: 'heading', text: 'How to lay it out' },
       { kind: 'steps', items: layoutSteps(estimate) },
       { kind: 'table', table: layoutChecksTable(estimate), empty: 'There is nothing to check.' },
@@ -44,7 +51,10 @@ export function footingsSheet({ estimate }: PaperSource): Sheet {
 function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
   const { job } = estimate
   const { strings } = layoutStrings(estimate)
-  const [square, apart] = layoutChecks(estimate)
+  const checks = layoutChecks(estimate)
+  const square = checks.find(({ kind }) => kind === 'square')
+  const proofs = checks.filter(({ kind }) => kind !== 'square')
+  const hasCorners = layoutCorners(estimate).length > 0
   const attached = job.site.attachment === 'ledger'
   const wall = attached ? 'the wall' : 'the rear string'
   const rows = strings.filter(({ runs, edge }) => runs === 'along the wall' && !edge)
@@ -77,13 +87,16 @@ function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
         'Both diagonals of each hole stand in the table of hole centres, measured level: within 1/4 in.',
       ],
     },
-    ...(apart === undefined
-      ? []
-      : [
+    ...(hasCorners
+      ? [
           {
-            text: `Last proof: ${apart.what}: ${printLength(apart.measures)}, within ${printLength(apart.tolerance)}.`,
+            text: 'Mark the other corners of the frame by their two diagonals from the deck’s corners at the wall: they stand in the table of corners, within 1/4 in.',
           },
-        ]),
+        ]
+      : []),
+    ...proofs.map(({ what, measures, tolerance }) => ({
+      text: `Proof: ${what}: ${printLength(measures)}, within ${printLength(tolerance)}.`,
+    })),
     {
       text: 'Mark each string on its boards with a nail or a saw cut, then take the strings down to dig. The same strings go up again for tubes and anchor bolts.',
     },

@@ -1,5 +1,5 @@
 import type { Design } from '../../estimate-types.ts'
-import { layoutChecks, layoutStrings } from '../../ground/index.ts'
+import { layoutChecks, layoutCorners, layoutStrings } from '../../ground/index.ts'
 import { printLength } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
@@ -52,7 +52,29 @@ export function layoutHolesTable(design: Design): PaperTable {
   )
 }
 
-/** The two measures by which a person finds a mistake, and where to look for it. */
+/** Corners of a frame that is no rectangle, each with the two diagonals that prove it, to 1/16 in. */
+export function layoutCornersTable(design: Design): PaperTable {
+  return tableOf(
+    'layout-corners',
+    'Corners of the frame',
+    [
+      ['corner', 'Corner', 'right'],
+      ['along', 'Along wall', 'right'],
+      ['away', 'From wall', 'right'],
+      ['left', 'From left corner', 'right'],
+      ['right', 'From right corner', 'right'],
+    ],
+    layoutCorners(design).map((corner) => ({
+      corner: `${corner.number}`,
+      along: printLength(corner.along),
+      away: printLength(corner.fromWall),
+      left: printLength(corner.fromLeftCorner),
+      right: printLength(corner.fromRightCorner),
+    })),
+  )
+}
+
+/** The measures by which a person finds a mistake, and where to look for it. */
 export function layoutChecksTable(design: Design): PaperTable {
   return tableOf(
     'layout-checks',

@@ -66,12 +66,12 @@ export function FoundPanel({ footing }: { readonly footing: Footing }) {
           </label>
         </div>
         <div>
-          {entry('Off from the beam’s line', away, setAway)}
+          {entry('Off away from the house', away, setAway)}
           <label>
             <span>and it lies</span>
             <select value={way} onChange={(event) => setWay(event.target.value === '1' ? 1 : -1)}>
-              <option value={1}>outwards</option>
-              <option value={-1}>to the house</option>
+              <option value={1}>farther out</option>
+              <option value={-1}>nearer the house</option>
             </select>
           </label>
         </div>

@@ -4,6 +4,7 @@ import {
   diggingTable,
   groundVolumesTable,
   layoutChecksTable,
+  layoutCornersTable,
   layoutStringsTable,
   tubesTable,
 } from '../../../core/papers/index.ts'
@@ -19,6 +20,7 @@ export function GroundSheet() {
   const { report, stale, failure } = useGround()
   if (!design) return null
   const [first, ...cautions] = soilCautions(design.job)
+  const corners = layoutCornersTable(design)
   return (
     <section className="sheet-pane" aria-labelledby="holes-title" tabIndex={0}>
       <p className="caution">
@@ -29,6 +31,7 @@ export function GroundSheet() {
       <section aria-labelledby="strings-title">
         <h2 id="strings-title">Setting out</h2>
         <GroundTable table={layoutStringsTable(design)} />
+        {corners.rows.length > 0 && <GroundTable table={corners} />}
         <GroundTable table={layoutChecksTable(design)} />
         {design.frame.layoutNotes.map((note) => (
           <p key={note} className="soft">

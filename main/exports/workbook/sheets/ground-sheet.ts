@@ -3,6 +3,7 @@ import {
   diggingWays,
   footingSchedule,
   layoutChecks,
+  layoutCorners,
   layoutStrings,
   soilCautions,
   type TubePlan,
@@ -85,6 +86,10 @@ function writeLayout(sheet: SheetBuilder, { estimate }: Source): void {
       formula(diagonal(`right_corner-B${row}`), inchesOf(hole.fromRightCorner), 'inches'),
     ])
   }
+  for (const corner of layoutCorners(estimate))
+    sheet.note(
+      `Corner ${corner.number} of the frame: ${printLength(corner.along)} along the wall, ${printLength(corner.fromWall)} from it; ${printLength(corner.fromLeftCorner)} from the left corner, ${printLength(corner.fromRightCorner)} from the right.`,
+    )
   for (const { what, measures, tolerance, otherwise } of layoutChecks(estimate))
     sheet.note(`${what}: ${printLength(measures)}, within ${printLength(tolerance)}. ${otherwise}`)
 }

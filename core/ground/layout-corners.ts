@@ -1,0 +1,35 @@
+import type { Design } from '../estimate-types.ts'
+import { diagonal } from '../frame/index.ts'
+import { isRectangle } from '../job/index.ts'
+import type { Ticks } from '../units/index.ts'
+
+/** Where a corner of the frame is, and the two diagonals that prove it. */
+export interface CornerSetOut {
+  /** as the corners are listed in the job, from 1 */
+  readonly number: number
+  /** from the deck's left end along the wall */
+  readonly along: Ticks
+  /** square from the wall */
+  readonly fromWall: Ticks
+  /** from the deck's left and right corner at the wall, nearest 1/16 in, measured level */
+  readonly fromLeftCorner: Ticks
+  readonly fromRightCorner: Ticks
+}
+
+/**
+ * The corners of an outline that is no rectangle, each proved by two diagonals as the holes are: the strings over the
+ * frame's edges cross over none of those that lie farther in. None for a rectangle, whose long diagonals prove it.
+ */
+export function layoutCorners({ job, layout }: Design): readonly CornerSetOut[] {
+  if (isRectangle(job)) return []
+  return layout.outline
+    .map(({ x, y }, i) => ({
+      // an edge is named by its first corner, whichever way around the corners were listed
+      number: layout.edges[i]?.number ?? i + 1,
+      along: x,
+      fromWall: y,
+      fromLeftCorner: diagonal(x, y),
+      fromRightCorner: diagonal(job.size.width - x, y),
+    }))
+    .sort((a, b) => a.number - b.number)
+}

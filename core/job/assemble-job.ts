@@ -153,6 +153,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
       contingency: part('pricing.contingency'),
       overhead: part('pricing.overhead'),
       dailySetUp: value('pricing.dailySetUp') === true,
+      options: text('pricing.options'),
       book: text('pricing.book'),
     },
     scope: {

@@ -1,6 +1,9 @@
 import { inches, printLength, type Ticks, ticks } from '../units/index.ts'
+import { findField } from './fields.ts'
 import { settledList } from './found-list.ts'
+import { optionList, optionValue } from './option-list.ts'
 import { postList } from './post-list.ts'
+import { readValue } from './read-value.ts'
 import type { Fault, FieldPath, Job } from './types.ts'
 
 /** Least distance between two post centres, and between beams: closer, their holes are one. */
@@ -18,6 +21,7 @@ interface CrossRule {
 const RULES: readonly CrossRule[] = [
   { reads: ['site.ground.spots', 'site.ground.kind'], find: noSpots },
   { reads: ['ground.base', 'ground.tube'], find: narrowBase },
+  { reads: ['pricing.options'], find: optionOutOfBounds },
   {
     reads: ['ground.moved', 'frame.beams.front.posts', 'frame.beams.rear.posts', 'site.attachment'],
     rectangle: true,
@@ -79,6 +83,20 @@ export function isRectangle({ shape }: Pick<Job, 'shape'>): boolean {
   return (
     joists === 'away' && [outline, zones, middleBeams, setbacks, levels].every((text) => text.trim() === '')
   )
+}
+
+function optionOutOfBounds({ pricing }: Job) {
+  for (const { name, changes } of optionList(pricing.options)) {
+    for (const { path, text } of changes) {
+      const field = findField(path)
+      if (field === undefined || text === '') continue
+      const read = readValue(field, optionValue(field, text))
+      if (read.ok) continue
+      const [fault] = read.error
+      return { message: `the option "${name}": ${fault?.message ?? ''}`, fix: fault?.fix ?? '' }
+    }
+  }
+  return null
 }
 
 function noSuchPost(job: Job, named: readonly { readonly post: number }[]) {

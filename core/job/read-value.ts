@@ -14,6 +14,7 @@ import { readSettled } from './found-list.ts'
 import { excerpt, kindOf } from './json-shape.ts'
 import { readEdgeLengths, readLengths } from './length-list.ts'
 import { readLevels } from './level-list.ts'
+import { readOptions } from './option-list.ts'
 import { readPostList } from './post-list.ts'
 import { printAmount, printBounds } from './print-field.ts'
 import { readSpots } from './read-spots.ts'
@@ -50,6 +51,7 @@ const LIST_READERS: {
   lengths: readLengths,
   'edge lengths': readEdgeLengths,
   levels: readLevels,
+  options: readOptions,
   runs: readRunNames,
   'stock lengths': readStockLengths,
   'stock counts': readStockCounts,

@@ -238,6 +238,8 @@ export interface Job {
     readonly overhead: Share
     /** set-up and clean-up of every day on site are counted */
     readonly dailySetUp: boolean
+    /** what the customer may choose otherwise, as typed: see optionList */
+    readonly options: string
     /** file of the price book, from the job file's folder; '' for none. Only the command line opens it. */
     readonly book: string
   }
@@ -286,6 +288,7 @@ export interface FieldSpec {
     | 'lengths'
     | 'edge lengths'
     | 'levels'
+    | 'options'
     | 'runs'
     | 'stock lengths'
     | 'stock counts'

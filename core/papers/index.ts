@@ -5,10 +5,23 @@ export { fingerprint } from './fingerprint.ts'
 export type * from './page-types.ts'
 export { layOutPages } from './pages/lay-out.ts'
 export { PAPERS } from './pages/paper.ts'
+export { changeLines } from './quote/change-lines.ts'
+export { type ChangeStep, changeSteps, changeWords } from './quote/change-steps.ts'
+export { DEPOSIT_LIMITS } from './quote/deposit-limits.ts'
+export { quoteWarnings } from './quote/quote-warnings.ts'
 export type * from './sheet-types.ts'
 export { makeSheets, SHEET_IDS, SHEET_TITLES, USUAL_SHEETS } from './sheets/index.ts'
 export { orderMessage } from './sheets/order-sheet.ts'
-export { aboutOf, type Firm, NO_FIRM, type PaperSource } from './source.ts'
+export {
+  aboutOf,
+  type Firm,
+  NO_FIRM,
+  NO_QUOTE,
+  type PaperSource,
+  type PricedOption,
+  type QuoteChange,
+  type QuoteContext,
+} from './source.ts'
 export { calendarTable } from './tables/calendar-table.ts'
 export { checksTable } from './tables/checks-table.ts'
 export { compareTable } from './tables/compare-table.ts'

@@ -10,10 +10,12 @@ export type SheetId =
   | 'order'
   | 'checks'
   | 'section'
+  | 'details'
   | 'stairs'
   | 'steps'
   | 'cost'
   | 'quote'
+  | 'change'
   | 'inspections'
   | 'record'
 
@@ -65,6 +67,8 @@ export type Block =
       readonly share?: number
       /** not to scale: said so, without a bar */
       readonly sketch?: boolean
+      /** points of room that what follows wants on the same page */
+      readonly follows?: number
     }
   | {
       /** at true scale, in bands to be cut out and joined */

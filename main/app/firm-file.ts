@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { readPlacedJson } from '../../core/job/index.ts'
-import { type Firm, NO_FIRM } from '../../core/papers/index.ts'
+import { DEPOSIT_LIMITS, type Firm, NO_FIRM } from '../../core/papers/index.ts'
 import { fail, ok, type Result } from '../../core/units/index.ts'
 
 const line = z.string().max(500)
@@ -10,6 +10,7 @@ export const firmInput = z
   .strictObject({
     name: z.string().max(200),
     lines: z.array(line).max(8),
+    state: z.union([z.literal(''), z.enum(DEPOSIT_LIMITS.map(({ state }) => state))]),
     terms: z.array(z.string().max(2000)).max(40),
     validDays: z.int().min(1).max(365),
     stages: z
@@ -41,6 +42,6 @@ export function readFirmText(text: string, path: string): Result<Firm, string> {
   const field = issue?.path.join('.') ?? ''
   const place = json.value.placeOf(field)
   return fail(
-    `${path}:${place.line}:${place.column}: ${field === '' ? 'the firm' : field}: ${issue?.message ?? 'is not usable'}; a firm has name, lines, terms, validDays and stages, each with label and share.`,
+    `${path}:${place.line}:${place.column}: ${field === '' ? 'the firm' : field}: ${issue?.message ?? 'is not usable'}; a firm has name, lines, state, terms, validDays and stages, each with label and share.`,
   )
 }

@@ -8,7 +8,7 @@ import { dayInput } from './day-input.ts'
 import { LONGEST_EVERYTHING } from './everything.ts'
 import { firmInput } from './firm-file.ts'
 import { lengthInput as length } from './length-input.ts'
-import { paperInput } from './paper-input.ts'
+import { paperInput, quoteInputs } from './paper-input.ts'
 import { LONGEST_PRICES } from './price-file.ts'
 import { productInput } from './product-input.ts'
 import { statementInput } from './statement-input.ts'
@@ -157,6 +157,10 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'workbook.make': z.strictObject({ statement: statementInput, jobId: id.optional() }),
   'papers.preview': paperInput,
   'papers.make': paperInput,
+  'quotes.read': quoteInputs.read,
+  'quotes.send': quoteInputs.send,
+  'quotes.paper': quoteInputs.paper,
+  'quotes.changeOrder': quoteInputs.changeOrder,
   'firm.read': nothing,
   'firm.save': firmInput,
 }

@@ -146,6 +146,10 @@ export function methodTable({
     },
     'papers.preview': { mutating: false, run: papers.preview },
     'papers.make': { mutating: false, run: papers.make },
+    'quotes.read': { mutating: false, run: papers.quotes },
+    'quotes.send': { mutating: true, run: papers.send },
+    'quotes.paper': { mutating: false, run: papers.sentPaper },
+    'quotes.changeOrder': { mutating: false, run: papers.changeOrder },
     'firm.read': { mutating: false, run: papers.firm },
     'firm.save': { mutating: true, run: papers.saveFirm },
     'workbook.make': {

@@ -4,12 +4,24 @@ import { statementInput } from './statement-input.ts'
 
 const date = z.union([z.literal(''), z.iso.date()])
 
+const jobId = z.string().min(1).max(100)
+const revision = z.int().min(1).max(10_000)
+const page = z.strictObject({ paper: z.enum(PAPERS), scale: z.int().min(1).max(1000).nullable() })
+
+/** Quotes: what is asked about them, sent, and read again. */
+export const quoteInputs = {
+  read: z.strictObject({ statement: statementInput, jobId: jobId.optional(), date }),
+  send: z.strictObject({ statement: statementInput, jobId, date: z.iso.date(), page }),
+  paper: z.strictObject({ jobId, revision }),
+  changeOrder: z.strictObject({ jobId, revision, page }),
+}
+
 /** Which sheets, on what paper. */
 export const paperInput = z.strictObject({
   statement: statementInput,
-  jobId: z.string().min(1).max(100).optional(),
+  jobId: jobId.optional(),
   only: z.array(z.enum(SHEET_IDS)).min(1).max(SHEET_IDS.length),
-  page: z.strictObject({ paper: z.enum(PAPERS), scale: z.int().min(1).max(1000).nullable() }),
+  page,
   date,
   revision: z.string().max(40),
 })

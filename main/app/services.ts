@@ -46,7 +46,7 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
     cutList: keptCutList(store),
     pool,
     prices,
-    papers: paperService({ store, pool, prices, rack }),
+    papers: paperService({ store, pool, prices, rack, now: ambient.now }),
     emit: options.emit,
   })
   let closing: Promise<void> | null = null

@@ -6,12 +6,25 @@ import type { SessionParts } from './session-parts.ts'
 
 type Choice = Partial<Pick<PapersState, 'only' | 'paper' | 'scale' | 'date' | 'revision'>>
 
+interface MadeFile {
+  readonly fileName: string
+  readonly base64: string
+}
+
 export interface PaperActions {
   choosePapers(choice: Choice): void
   /** asks for the pages as they would be printed; nothing where those shown are of this very request */
   previewPapers(): Promise<void>
   /** makes the PDF and gives it with its name, or null where that failed (and was said) */
-  makePapers(): Promise<{ readonly fileName: string; readonly base64: string } | null>
+  makePapers(): Promise<MadeFile | null>
+  /** asks what is offered in the job, what was sent of it and what to look at */
+  readQuotes(): Promise<void>
+  /** keeps the quote under its next number or revision, and gives the paper */
+  sendQuote(): Promise<MadeFile | null>
+  /** a quote as it was sent */
+  sentQuote(revision: number): Promise<MadeFile | null>
+  /** the difference to the revision before, to be signed */
+  changeOrder(revision: number): Promise<MadeFile | null>
   readFirm(): Promise<void>
   saveFirm(firm: Firm): Promise<void>
 }
@@ -28,6 +41,30 @@ export function paperActions({ client, get, set, say }: SessionParts): PaperActi
       page: { paper, scale },
       date,
       revision,
+    }
+  }
+  const file = async (make: () => Promise<MadeFile>): Promise<MadeFile | null> => {
+    change({ busy: 'file' })
+    try {
+      return await make()
+    } catch (error) {
+      say(sentenceOf(error))
+      return null
+    } finally {
+      change({ busy: null })
+    }
+  }
+  /** newest request about quotes */
+  let asking = 0
+  const readQuotes = async (): Promise<void> => {
+    const { statement, jobId, date } = request()
+    asking += 1
+    const own = asking
+    try {
+      const desk = await client.call('quotes.read', { statement, ...(jobId ? { jobId } : {}), date })
+      if (own === asking) change({ desk, deskFailure: null })
+    } catch (error) {
+      if (own === asking) change({ deskFailure: sentenceOf(error) })
     }
   }
   /** newest request for pages; an answer to an older one is dropped */
@@ -54,16 +91,24 @@ export function paperActions({ client, get, set, say }: SessionParts): PaperActi
         if (newest === key) newest = ''
       }
     },
-    async makePapers() {
-      change({ busy: 'file' })
-      try {
-        return await client.call('papers.make', request())
-      } catch (error) {
-        say(sentenceOf(error))
-        return null
-      } finally {
-        change({ busy: null })
-      }
+    makePapers: () => file(() => client.call('papers.make', request())),
+    readQuotes,
+    async sendQuote() {
+      const { statement, jobId, date, page } = request()
+      if (jobId === undefined) return null
+      const made = await file(() => client.call('quotes.send', { statement, jobId, date, page }))
+      if (made !== null) await readQuotes()
+      return made
+    },
+    async sentQuote(revision) {
+      const { jobId } = request()
+      if (jobId === undefined) return null
+      return file(() => client.call('quotes.paper', { jobId, revision }))
+    },
+    async changeOrder(revision) {
+      const { jobId, page } = request()
+      if (jobId === undefined) return null
+      return file(() => client.call('quotes.changeOrder', { jobId, revision, page }))
     },
     async readFirm() {
       try {

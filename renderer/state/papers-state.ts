@@ -1,4 +1,5 @@
 import { type Firm, type Page, type PaperName, type SheetId, USUAL_SHEETS } from '../../core/papers/index.ts'
+import type { QuoteDesk } from '../../shared/contract/index.ts'
 
 export interface PapersState {
   readonly only: readonly SheetId[]
@@ -13,6 +14,10 @@ export interface PapersState {
   readonly pages: readonly Page[]
   /** the request that the pages answer */
   readonly pagesOf: string
+  /** options, sent quotes and warnings; null until they were read */
+  readonly desk: QuoteDesk | null
+  /** why they could not be read; null where they were */
+  readonly deskFailure: string | null
   readonly busy: 'preview' | 'file' | null
   readonly failure: string | null
 }
@@ -26,6 +31,8 @@ export const NO_PAPERS: PapersState = {
   firm: null,
   pages: [],
   pagesOf: '',
+  desk: null,
+  deskFailure: null,
   busy: null,
   failure: null,
 }

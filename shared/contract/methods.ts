@@ -5,7 +5,7 @@ import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { ProductClass } from '../../core/frame/index.ts'
 import type { GroundResult } from '../../core/ground/index.ts'
 import type { Fault, FieldPath, Found, JobStatement } from '../../core/job/index.ts'
-import type { Firm, Page, PageOptions, SheetId } from '../../core/papers/index.ts'
+import type { Firm, Page, PageOptions, PricedOption, QuoteChange, SheetId } from '../../core/papers/index.ts'
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
@@ -93,6 +93,16 @@ export interface SentQuote {
   readonly sentAt: string
   /** what the customer pays, tax on the price included */
   readonly price: Cents
+}
+
+/** All that is said about the quotes of a job. */
+export interface QuoteDesk {
+  /** the oldest first */
+  readonly sent: readonly SentQuote[]
+  readonly options: readonly PricedOption[]
+  /** since the last one sent; null where none was */
+  readonly change: QuoteChange | null
+  readonly warnings: readonly string[]
 }
 
 /** One offcut on the rack. */
@@ -244,6 +254,23 @@ export interface Methods {
   'papers.preview': [Stated & PaperRequest, { readonly pages: readonly Page[] }]
   /** the same pages as one PDF */
   'papers.make': [Stated & PaperRequest, { readonly fileName: string; readonly base64: string }]
+  /** quotes sent for a job, what is offered in it, what changed since the last one, and what to look at before the next */
+  'quotes.read': [Stated & Pick<PaperRequest, 'date'>, QuoteDesk]
+  /** makes the quote under the next number or revision and keeps it as it is; the PDF is what was kept */
+  'quotes.send': [
+    Stated & { readonly jobId: string } & Pick<PaperRequest, 'date' | 'page'>,
+    { readonly sent: SentQuote; readonly fileName: string; readonly base64: string },
+  ]
+  /** a quote as it was sent, byte for byte */
+  'quotes.paper': [
+    { readonly jobId: string; readonly revision: number },
+    { readonly fileName: string; readonly base64: string },
+  ]
+  /** the difference of a sent revision and the one before it, to be signed */
+  'quotes.changeOrder': [
+    { readonly jobId: string; readonly revision: number; readonly page: PageOptions },
+    { readonly fileName: string; readonly base64: string },
+  ]
   /** who makes the papers */
   'firm.read': [Record<string, never>, Firm]
   'firm.save': [Firm, Firm]

@@ -121,7 +121,14 @@ describe('through every door the same answer comes to', () => {
     expect(await same('workbook.make', { statement })).toHaveProperty('base64')
   })
   test('firm.save and firm.read', async () => {
-    const firm = { name: 'Plumb & <Level>', lines: ['12 Mill Lane'], terms: [], validDays: 14, stages: [] }
+    const firm = {
+      name: 'Plumb & <Level>',
+      lines: ['12 Mill Lane'],
+      state: '',
+      terms: [],
+      validDays: 14,
+      stages: [],
+    }
     expect(await same('firm.save', firm)).toEqual(firm)
     expect(await same('firm.read', {})).toEqual(firm)
   })
@@ -132,6 +139,28 @@ describe('through every door the same answer comes to', () => {
     expect(await same('papers.make', asked)).toHaveProperty('base64')
     const [direct] = await through('papers.preview', { ...asked, date: 'tomorrow' })
     expect(direct).not.toHaveProperty('result')
+  })
+  test('quotes.send, each door taking the next revision; quotes.read, quotes.paper and quotes.changeOrder', async () => {
+    const made = await clients.direct?.('jobs.create', { statement })
+    const { id: jobId } = made as { id: string }
+    const page = { paper: 'a4', scale: null }
+    const sent = await through('quotes.send', { statement, jobId, date: '2026-03-31', page })
+    for (const [i, one] of sent.entries())
+      expect(one).toMatchObject({ result: { sent: { number: 1, revision: i + 1, date: '2026-03-31' } } })
+    answered.add('quotes.send')
+    expect(await same('quotes.read', { statement, jobId, date: '2026-03-31' })).toMatchObject({
+      sent: [{ revision: 1 }, { revision: 2 }, { revision: 3 }],
+      change: { lines: [] },
+    })
+    expect(await same('quotes.paper', { jobId, revision: 2 })).toHaveProperty('base64')
+    const wider = { ...statement, size: { width: '22 ft', depth: '14 ft', height: '9 ft' } }
+    await clients.direct?.('quotes.send', {
+      statement: wider as never,
+      jobId,
+      date: '2026-04-01',
+      page: page as never,
+    })
+    expect(await same('quotes.changeOrder', { jobId, revision: 4, page })).toHaveProperty('base64')
   })
   test('sizing.run, with what it proposes', async () => {
     const held = ['frame.joists.size', 'frame.beams.front.size', 'frame.postSize', 'ground.tube']

@@ -96,6 +96,17 @@ export const PRICING_FIELDS: readonly FieldSpec[] = [
     basis: 'not counted, until you say so; 8 hours are common practice, no source',
   },
   {
+    path: 'pricing.options',
+    label: 'Options of the quote',
+    section: 'pricing',
+    kind: 'text',
+    lists: 'options',
+    max: 4_000,
+    default: '',
+    help: 'What the customer may choose otherwise: a name and the fields that change, as in Higher: size.height = 4 ft. Semicolons between them; a value with a comma stands in braces. Each is estimated, and the quote says what it adds or saves.',
+    basis: 'none, until you offer one',
+  },
+  {
     path: 'pricing.book',
     label: 'Price book file',
     section: 'pricing',

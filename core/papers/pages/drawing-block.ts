@@ -17,7 +17,7 @@ export function drawingBlock(flow: Flow, block: Extract<Block, { kind: 'drawing'
   const { denominator, asStated } = scaleFor(extent, room, flow.options.paper, flow.options.scale)
   const scale = POINTS_PER_TICK / denominator
   const height = extent.h * scale
-  flow.need(height + CAPTION)
+  flow.need(height + CAPTION + (block.follows ?? 0))
   const placed: Placed = {
     drawing: drawing.id,
     scale,

@@ -1,3 +1,4 @@
+import { quoteWarnings } from '../quote/quote-warnings.ts'
 import type { Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { costTable } from '../tables/cost-table.ts'
@@ -5,7 +6,8 @@ import { hoursTable } from '../tables/hours-table.ts'
 import { scopeTable } from '../tables/scope-table.ts'
 
 /** Every line from the yard's price to the customer's: for the office, not for the customer. */
-export function costSheet({ estimate, book, firm }: PaperSource): Sheet {
+export function costSheet(source: PaperSource): Sheet {
+  const { estimate, book } = source
   const cost = costTable(estimate)
   const hours = hoursTable(estimate)
   const lines = estimate.pricing.lines.length
@@ -33,9 +35,8 @@ export function costSheet({ estimate, book, firm }: PaperSource): Sheet {
       {
         kind: 'checklist',
         items: [
-          `Ask the yard until when its prices hold; the quote says ${firm.validDays} days.`,
+          ...quoteWarnings(source),
           'What is “not included” above is said to the customer in words.',
-          'Deposit: some states cap it (for example California: the lesser of $1,000 or 10 %; Maryland, Massachusetts and Maine: a third). From memory; the state’s own rule decides.',
           'Changes are written and signed before they are built: soil, rot behind the siding, substitutions.',
         ],
       },

@@ -1,8 +1,10 @@
 import type { Sheet, SheetId } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
+import { changeOrderSheet } from './change-order-sheet.ts'
 import { checksSheet } from './checks-sheet.ts'
 import { costSheet } from './cost-sheet.ts'
 import { cuttingSheet } from './cutting-sheet.ts'
+import { detailsSheet } from './details-sheet.ts'
 import { footingsSheet } from './footings-sheet.ts'
 import { framingSheet } from './framing-sheet.ts'
 import { inspectionsSheet } from './inspections-sheet.ts'
@@ -24,11 +26,13 @@ export const SHEET_TITLES: { readonly [id in SheetId]: string } = {
   order: 'Order for the yard',
   checks: 'Checks for the plan reviewer',
   section: 'Section and elevations',
+  details: 'Details',
   stairs: 'Stairs and guard',
   steps: 'Build steps',
   inspections: 'Inspection cards',
   cost: 'Cost breakdown, internal',
   quote: 'Quote',
+  change: 'Change order',
   record: 'Job record',
   strips: 'Marking strips, true size',
 }
@@ -37,6 +41,7 @@ export const SHEET_TITLES: { readonly [id in SheetId]: string } = {
 const MAKERS: { readonly [id in SheetId]: (source: PaperSource) => Sheet | null } = {
   framing: framingSheet,
   section: sectionSheet,
+  details: detailsSheet,
   footings: footingsSheet,
   marking: markingSheet,
   stairs: stairsSheet,
@@ -47,6 +52,7 @@ const MAKERS: { readonly [id in SheetId]: (source: PaperSource) => Sheet | null 
   inspections: inspectionsSheet,
   cost: costSheet,
   quote: quoteSheet,
+  change: changeOrderSheet,
   record: recordSheet,
   strips: stripsSheet,
 }

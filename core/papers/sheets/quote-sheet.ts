@@ -1,73 +1,89 @@
-import { cents, printLength, printMoney, share, shareOf, sumCents } from '../../units/index.ts'
+import { cents, printMoney } from '../../units/index.ts'
 import { daysAfter } from '../date.ts'
+import { scopeWords } from '../quote/scope-words.ts'
+import { stageAmounts } from '../quote/stage-amounts.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
-import type { Firm, PaperSource } from '../source.ts'
-import type { PaperTable } from '../types.ts'
+import { NO_QUOTE, type PaperSource, type QuoteContext } from '../source.ts'
+import { twoColumns } from '../tables/two-columns.ts'
 
 /** For the customer: what is built, what is and is not in the price, the price, when it is paid, how long it holds. */
 export function quoteSheet(source: PaperSource): Sheet {
-  const { estimate, firm, date, revision } = source
-  const { totals } = estimate.pricing
+  const owner = source.estimate.pricing.totals.method === 'none'
+  return {
+    id: 'quote',
+    title: 'Quote',
+    audience: 'customer',
+    across: false,
+    blocks: owner ? [NOT_FOR_OWNERS] : quoteBlocks(source),
+  }
+}
+
+const NOT_FOR_OWNERS: Block = {
+  kind: 'text',
+  text: 'The job says that its owner builds: there is no price to quote. Set “Who builds” to a contractor for one.',
+}
+
+function quoteBlocks(source: PaperSource): readonly Block[] {
+  const { estimate, firm, quote = NO_QUOTE } = source
+  return [
+    ...(firm.name === ''
+      ? []
+      : [{ kind: 'text', tone: 'strong', text: [firm.name, ...firm.lines].join('\n') } as const]),
+    { kind: 'facts', rows: facts(source) },
+    { kind: 'heading', text: 'What we build' },
+    ...scopeWords(estimate).map((text): Block => ({ kind: 'text', text })),
+    { kind: 'heading', text: 'In the price' },
+    { kind: 'text', text: sentence(topics(source, 'priced')) },
+    ...allowances(source),
+    { kind: 'heading', text: 'Not in the price' },
+    {
+      kind: 'text',
+      text: sentence([
+        ...topics(source, 'not included'),
+        'rock, old footings, water in the holes, rot behind the siding and anything else that cannot be seen before work begins',
+      ]),
+    },
+    {
+      kind: 'table',
+      table: twoColumns('price', 'Price', priceRows(source)),
+      strong: [priceRows(source).length - 1],
+      empty: '',
+    },
+    ...optionBlocks(quote),
+    ...stageBlocks(source),
+    ...changeBlocks(quote),
+    ...(firm.terms.length === 0
+      ? []
+      : [
+          { kind: 'heading', text: 'Terms' } as const,
+          ...firm.terms.map((text): Block => ({ kind: 'text', text })),
+        ]),
+    {
+      kind: 'text',
+      tone: 'soft',
+      text: 'Subject to the building permit. Changes are agreed in writing, with their price, before they are built.',
+    },
+    {
+      kind: 'signatures',
+      lines: [`For ${firm.name === '' ? 'the firm' : firm.name}, and date`, 'The customer, and date'],
+    },
+  ]
+}
+
+function facts(source: PaperSource): readonly (readonly [string, string])[] {
+  const { estimate, firm, date, quote = NO_QUOTE } = source
   const until = daysAfter(date, firm.validDays)
-  const owner = totals.method === 'none'
-  const blocks: readonly Block[] = owner
-    ? [
-        {
-          kind: 'text',
-          text: 'The job says that its owner builds: there is no price to quote. Set “Who builds” to a contractor for one.',
-        },
-      ]
-    : [
-        ...(firm.name === ''
-          ? []
-          : [{ kind: 'text', tone: 'strong', text: [firm.name, ...firm.lines].join('\n') } as const]),
-        {
-          kind: 'facts',
-          rows: [
-            ['Quote', `${estimate.job.name}, revision ${revision}`],
-            ['Date', date === '' ? 'not stated' : date],
-            ['Holds', until === '' ? `${firm.validDays} days from its date` : `until ${until}`],
-          ],
-        },
-        { kind: 'heading', text: 'What we build' },
-        ...scopeWords(source).map((text): Block => ({ kind: 'text', text })),
-        { kind: 'heading', text: 'In the price' },
-        {
-          kind: 'text',
-          text: listOf(
-            estimate.scope.filter(({ state }) => state === 'priced').map(({ topic }) => WORDS[topic]),
-          ),
-        },
-        ...allowances(source),
-        { kind: 'heading', text: 'Not in the price' },
-        {
-          kind: 'text',
-          text: listOf([
-            ...estimate.scope
-              .filter(({ state }) => state === 'not included')
-              .map(({ topic }) => WORDS[topic]),
-            'rock, old footings, water in the holes, rot behind the siding and anything else that cannot be seen before work begins',
-          ]),
-        },
-        { kind: 'table', table: priceTable(source), strong: [priceRows(source).length - 1], empty: '' },
-        ...stageBlocks(firm, totals.priceWithTax),
-        ...(firm.terms.length === 0
-          ? []
-          : [
-              { kind: 'heading', text: 'Terms' } as const,
-              ...firm.terms.map((text): Block => ({ kind: 'text', text })),
-            ]),
-        {
-          kind: 'text',
-          tone: 'soft',
-          text: 'Subject to the building permit. Changes are agreed in writing, with their price, before they are built.',
-        },
-        {
-          kind: 'signatures',
-          lines: [`For ${firm.name === '' ? 'the firm' : firm.name}, and date`, 'The customer, and date'],
-        },
-      ]
-  return { id: 'quote', title: 'Quote', audience: 'customer', across: false, blocks }
+  const { number, revision, change } = quote
+  const state =
+    number === null || revision === null
+      ? `revision ${source.revision}, a draft: not sent yet`
+      : `${number}, revision ${revision}${change === null ? '' : `; it takes the place of revision ${change.from.revision ?? ''} of ${change.from.date}`}`
+  return [
+    ['Quote', state],
+    ['For', estimate.job.name],
+    ['Date', date === '' ? 'not stated' : date],
+    ['Holds', until === '' ? `${firm.validDays} days from its date` : `until ${until}`],
+  ]
 }
 
 const WORDS: { readonly [topic in PaperSource['estimate']['scope'][number]['topic']]: string } = {
@@ -83,19 +99,13 @@ const WORDS: { readonly [topic in PaperSource['estimate']['scope'][number]['topi
   'clean-up': 'clearing up when the work is done',
 }
 
-function listOf(items: readonly string[]): string {
-  return items.length === 0 ? 'nothing' : `${items.join('; ')}.`
+function topics({ estimate }: PaperSource, state: 'priced' | 'not included'): readonly string[] {
+  return estimate.scope.filter((one) => one.state === state).map(({ topic }) => WORDS[topic])
 }
 
-function scopeWords({ estimate }: PaperSource): readonly string[] {
-  const { job, frame } = estimate
-  const { size, site, decking } = job
-  const stands = site.attachment === 'ledger' ? 'fastened to the house' : 'freestanding beside the house'
-  return [
-    `A deck ${printLength(size.width)} along the house and ${printLength(size.depth)} away from it, its top ${printLength(size.height)} above the ground at the house, ${stands}.`,
-    `A frame of ${job.frame.treatment === 'treated' ? 'pressure-treated' : job.frame.treatment} ${estimate.plans.find(({ product }) => product.size === job.frame.joists.size) === undefined ? 'lumber' : `${job.frame.joists.size} lumber`} on ${frame.posts.length} posts, each on its own concrete footing below the frost line.`,
-    `Decking of ${decking.size} boards.`,
-  ]
+function sentence(items: readonly string[]): string {
+  const words = items.length === 0 ? 'nothing' : items.join('; ')
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`
 }
 
 /** Sums that were set aside and not counted: the customer is told that they are, without our figures. */
@@ -124,41 +134,46 @@ function priceRows({ estimate }: PaperSource): readonly { readonly what: string;
       ]
 }
 
-function priceTable(source: PaperSource): PaperTable {
-  return twoColumns('price', 'Price', priceRows(source))
+/** Each option against the deck as it stands: two together may cost another sum than the two sums. */
+function optionBlocks({ options }: QuoteContext): readonly Block[] {
+  if (options.length === 0) return []
+  const rows = options.map(({ name, changes, price }) => ({
+    what: `${name} (${changes.join('; ')})`,
+    amount: price === null ? 'to be agreed' : price > 0 ? `+${printMoney(price)}` : printMoney(price),
+  }))
+  return [
+    { kind: 'table', table: twoColumns('options', 'Options, if you tick them', rows), tick: true, empty: '' },
+    {
+      kind: 'text',
+      tone: 'soft',
+      text: 'Each is against the price above, by itself. For more than one together we give you a new price.',
+    },
+  ]
 }
 
-/** The stages' sums come to the price to the cent: the last one takes what rounding left. */
-export function stageAmounts(
-  stages: Firm['stages'],
-  price: PaperSource['estimate']['pricing']['totals']['price'],
-) {
-  const sums = stages.slice(0, -1).map(({ share: part }) => shareOf(price, share(part)))
-  return [...sums, cents(price - sumCents(sums))]
-}
-
-function stageBlocks(
-  { stages }: Firm,
-  price: PaperSource['estimate']['pricing']['totals']['price'],
-): readonly Block[] {
+function stageBlocks({ firm, estimate }: PaperSource): readonly Block[] {
+  const { stages } = firm
   if (stages.length === 0) return []
-  const amounts = stageAmounts(stages, price)
+  const amounts = stageAmounts(stages, estimate.pricing.totals.priceWithTax)
   const rows = stages.map(({ label }, i) => ({ what: label, amount: printMoney(amounts[i] ?? cents(0)) }))
   return [{ kind: 'table', table: twoColumns('stages', 'Payment', rows), empty: '' }]
 }
 
-function twoColumns(
-  id: string,
-  title: string,
-  rows: readonly { readonly what: string; readonly amount: string }[],
-): PaperTable {
-  return {
-    id,
-    title,
-    columns: [
-      { key: 'what', label: 'What', align: 'left' },
-      { key: 'amount', label: 'Amount', align: 'right' },
-    ],
-    rows,
-  }
+function changeBlocks({ change }: QuoteContext): readonly Block[] {
+  if (change === null || change.lines.length === 0) return []
+  const rows = change.lines.map(({ what, amount }) => ({
+    what,
+    amount: amount > 0 ? `+${printMoney(amount)}` : printMoney(amount),
+  }))
+  return [
+    {
+      kind: 'table',
+      table: twoColumns(
+        'changed',
+        `Changed since revision ${change.from.revision ?? ''} of ${change.from.date}, ${printMoney(change.from.price)}`,
+        rows,
+      ),
+      empty: '',
+    },
+  ]
 }

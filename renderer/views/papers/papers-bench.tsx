@@ -3,6 +3,7 @@ import { PAPERS, SHEET_IDS, SHEET_TITLES, USUAL_SHEETS } from '../../../core/pap
 import { plural } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { FirmPart } from './firm-part.tsx'
+import { QuotePart } from './quote-part.tsx'
 import { savePapers, saveWorkbook } from './save-workbook.ts'
 
 /** The scales a person asks for by name, 1 : n. */
@@ -132,6 +133,7 @@ export function PapersBench() {
           {making ? 'Making the workbook' : 'Save the workbook'}
         </button>
       </section>
+      <QuotePart />
       {firm !== null && <FirmPart firm={firm} />}
       <p className="caution">
         <span aria-hidden="true">▲</span> Not a permit and not engineering. Local code and the building

@@ -9,6 +9,16 @@ export async function saveWorkbook(session: Session): Promise<void> {
   session.say(`Workbook made: ${made.fileName}`)
 }
 
+/** Saves a PDF that was made, and says its name. */
+export function savePdf(
+  session: Session,
+  made: { readonly fileName: string; readonly base64: string } | null,
+): void {
+  if (!made) return
+  saveFile(made, 'application/pdf')
+  session.say(`Saved: ${made.fileName}`)
+}
+
 /** Has the chosen sheets made as a PDF and saved. */
 export async function savePapers(session: Session): Promise<void> {
   const made = await session.makePapers()

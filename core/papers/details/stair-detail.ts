@@ -1,0 +1,100 @@
+import type { Estimate } from '../../estimate-types.ts'
+import { inches, printInches, ticks } from '../../units/index.ts'
+import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
+import { box, type Detail, detail, trace } from './detail.ts'
+import { said } from './said.ts'
+
+/** Two steps at the foot of the stairs, section along the way down; null where the job frames none. */
+export function stairDetail({ stairs, checks }: Estimate): Detail | null {
+  const pattern = stairs?.patterns.at(-1)
+  if (stairs === null || pattern === undefined) return null
+  const { rise, run } = pattern
+  const { nosing, depth, product, boards } = stairs.tread
+  const thick = pattern.drop > 0 ? pattern.drop : inches(1)
+  const id = 'detail-stair'
+  // the foot of the flight at the left, the way up to the right; y counts down from the landing
+  const treads = [1, 2].map((n) =>
+    box('tread', [(n - 1) * run - nosing, -n * rise], [(n - 1) * run - nosing + depth, -n * rise + thick], {
+      fill: 'wood',
+      weight: 'heavy',
+    }),
+  )
+  const notch =
+    pattern.kind === 'cut'
+      ? trace(
+          'stringer',
+          [
+            [0, 0],
+            [0, -rise + thick],
+            [run, -rise + thick],
+            [run, -2 * rise + thick],
+            [2 * run, -2 * rise + thick],
+          ],
+          'medium',
+        )
+      : []
+  const slope = rise / run
+  const below = inches(11.25) * Math.sqrt(1 + slope * slope) - rise
+  const edge = trace(
+    'stringer',
+    [
+      [Math.max(0, below / slope), 0],
+      [2 * run, below - 2 * rise],
+    ],
+    'medium',
+  )
+  const landing = stairs.pad === null ? 0 : stairs.pad.thickness
+  return detail(
+    id,
+    'Foot of the stairs, section along the way down',
+    [
+      ...notch,
+      ...edge,
+      ...treads,
+      ...(stairs.pad === null
+        ? trace(
+            'ground',
+            [
+              [-inches(14), 0],
+              [2 * run, 0],
+            ],
+            'heavy',
+          )
+        : [box('stair-pad', [-inches(14), 0], [run * 1.4, landing], { fill: 'ground' })]),
+      uprightDimension(id, -2 * rise, -rise, 2 * run, inches(6)),
+      levelDimension(id, -nosing, run - nosing, -2 * rise, -inches(4)),
+    ],
+    [
+      {
+        at: [run / 2, -rise + thick / 2],
+        to: [-inches(10), -rise - inches(6)],
+        text: [
+          `Treads of ${boards} ${boards === 1 ? 'board' : 'boards'} ${product.size}, ${printInches(ticks(Math.round(depth)))} deep, nosing ${printInches(nosing)}.`,
+          ...said(checks, 'Treads'),
+        ].join(' '),
+      },
+      {
+        at: [run, -1.6 * rise],
+        to: [2 * run + inches(14), -1.2 * rise],
+        text: [
+          `${stairs.risers} risers of ${printInches(ticks(Math.round(rise / 2) * 2))} to the nearest 1/16, run ${printInches(run)}.`,
+          ...said(checks, 'Steps of the stairs'),
+        ].join(' '),
+      },
+      {
+        at: [run * 1.2, -rise * 0.7],
+        to: [2 * run + inches(14), -rise * 0.2],
+        text: [`${pattern.count} ${pattern.kind} stringers of 2x12.`, ...said(checks, 'Stringers')].join(' '),
+      },
+      ...(stairs.pad === null
+        ? []
+        : [
+            {
+              at: [-inches(8), landing / 2] as const,
+              to: [-inches(12), landing + inches(4)] as const,
+              text: `Concrete pad ${printInches(stairs.pad.thickness)} thick, ${printInches(stairs.pad.depth)} deep and ${printInches(stairs.pad.width)} wide; each stringer held down to it by an angle.`,
+            },
+          ]),
+    ],
+  )
+}

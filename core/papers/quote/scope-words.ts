@@ -1,0 +1,76 @@
+import { printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
+import type { PaperSource } from '../source.ts'
+
+type Source = PaperSource['estimate']
+
+/** What is built, in words for a customer who has never framed a deck: no mark, no code of the trade. */
+export function scopeWords(estimate: Source): readonly string[] {
+  return [
+    deck(estimate),
+    frame(estimate),
+    decking(estimate),
+    ...stairs(estimate),
+    ...guard(estimate),
+    ...work(estimate),
+  ]
+}
+
+function deck({ job, layout }: Source): string {
+  const { size, site } = job
+  const stands = site.attachment === 'ledger' ? 'fastened to the house' : 'freestanding beside the house'
+  const levels = layout.levels.length
+  const shape =
+    levels > 1
+      ? `A deck on ${levels} levels`
+      : (layout.levels[0]?.outline.length ?? 4) > 4
+        ? 'A deck of the shape drawn'
+        : 'A deck'
+  return `${shape}, ${printLength(size.width)} along the house and ${printLength(size.depth)} away from it${levels > 1 ? ' over all' : ''}, its top ${printLength(size.height)} above the ground at the house, ${stands}.`
+}
+
+function frame({ job, frame: made }: Source): string {
+  const { treatment, joists } = job.frame
+  const wood = treatment === 'treated' ? 'pressure-treated' : treatment
+  const count = made.posts.length
+  return `A frame of ${wood} lumber: joists ${joists.size} every ${printInches(joists.spacing)}, on ${count} ${count === 1 ? 'post' : 'posts'}, each on its own concrete footing${job.site.frostDepth > 0 ? ', dug to the frost line and built as the building office asks' : ''}.`
+}
+
+function decking({ job }: Source): string {
+  const { size, gap } = job.decking
+  return `Decking of ${size} boards${gap > 0 ? `, laid with a gap of ${printInches(gap)}` : ', laid tight: they open a gap as they dry'}.`
+}
+
+function stairs({ stairs: plan }: Source): readonly string[] {
+  if (plan === null) return []
+  const { risers, width, handrail, flights } = plan
+  const foot = plan.pad === null ? '' : ', down to a concrete pad'
+  const rail = handrail.needed
+    ? `, with a handrail on ${handrail.sides === 1 ? 'one side' : 'both sides'}`
+    : ''
+  return [
+    `Stairs ${printLength(width)} wide with ${risers} ${risers === 1 ? 'riser' : 'risers'}${flights.length > 1 ? ` in ${flights.length} flights with a landing` : ''}${foot}${rail}.`,
+  ]
+}
+
+function guard({ guard: plan, job }: Source): readonly string[] {
+  if (plan === null || plan.stretches.length === 0) return []
+  const long: Ticks = ticks(Math.round(plan.levelLength / 384) * 384)
+  const infill = plan.baluster === null ? 'panels' : 'balusters'
+  const gate = plan.gates > 0 ? ', with a gate at the stairs' : ''
+  return [
+    `A guard ${printInches(job.guard.height)} high with ${infill}, about ${printLength(long)} of it${plan.stairs.length > 0 ? ' and along the stairs' : ''}${gate}.`,
+  ]
+}
+
+/** What is done besides, field by field. */
+function work({ job }: Source): readonly string[] {
+  const { work: done } = job
+  const more = [
+    ...(done.oldDeck > 0 ? [`taking down the old deck of ${done.oldDeck} square feet`] : []),
+    ...(done.slab > 0 ? [`breaking up ${done.slab} square feet of slab`] : []),
+    ...(done.groundCover ? ['covering the ground under the deck'] : []),
+    ...(done.joistTape ? ['tape over the joists, against water'] : []),
+    ...(done.coating > 0 ? [`${done.coating === 1 ? 'one coat' : `${done.coating} coats`} of stain`] : []),
+  ]
+  return more.length === 0 ? [] : [`Also: ${more.join('; ')}.`]
+}

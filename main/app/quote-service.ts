@@ -1,0 +1,141 @@
+import type { Estimate } from '../../core/estimate-types.ts'
+import {
+  fieldAt,
+  type JobStatement,
+  optionList,
+  readJob,
+  statedValue,
+  withOption,
+} from '../../core/job/index.ts'
+import {
+  changeLines,
+  changeSteps,
+  changeWords,
+  type Firm,
+  type PricedOption,
+  type QuoteChange,
+  type QuoteContext,
+} from '../../core/papers/index.ts'
+import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
+import { type Cents, cents } from '../../core/units/index.ts'
+import type { KeptQuote, Store } from '../store/index.ts'
+import type { Pool } from '../workers/index.ts'
+import { isPriced, needsAttention, reasonsForNoPrice } from './estimate-outcome.ts'
+
+/** What a quote was made from, kept with it; estimated again it is the quote's own estimate. */
+export interface MadeFrom {
+  readonly statement: JobStatement
+  readonly book: PriceBook
+  readonly rack: readonly OffcutsOnHand[]
+  readonly firm: Firm
+}
+
+/** A job as it stands, with the prices and offcuts that hold for it. */
+export interface Standing extends Omit<MadeFrom, 'firm'> {
+  readonly jobId: string | undefined
+  /** ISO, '' for none */
+  readonly date: string
+}
+
+/** Options and changes of quotes, each worked out by estimating what stands on both sides of it. */
+export interface QuoteReckoner {
+  readonly contextOf: (standing: Standing, estimate: Priced) => Promise<QuoteContext>
+  /** a sent revision against the one before it; null for the first */
+  readonly changeOf: (jobId: string, revision: number) => Promise<QuoteChange | null>
+}
+
+type Priced = Estimate & { readonly pricing: NonNullable<Estimate['pricing']> }
+
+export function quoteReckoner(store: Store, pool: Pool): QuoteReckoner {
+  const estimated = async ({ statement, book, rack }: Omit<MadeFrom, 'firm'>): Promise<Priced | string> => {
+    const result = await pool.estimate({ statement, book, rack, givesWay: false })
+    if (!result.ok) {
+      const [fault] = result.faults
+      return `${fault?.message ?? 'the job has a fault'}; ${fault?.fix ?? ''}`
+    }
+    const { estimate } = result
+    return isPriced(estimate) ? estimate : (reasonsForNoPrice(estimate)[0] ?? 'it has no price')
+  }
+  const priceOf = async (from: Omit<MadeFrom, 'firm'>): Promise<Cents | null> => {
+    const made = await estimated(from)
+    return typeof made === 'string' ? null : made.pricing.totals.priceWithTax
+  }
+
+  async function optionsOf(standing: Standing, base: Priced): Promise<readonly PricedOption[]> {
+    const { statement } = standing
+    const read = readJob(statement)
+    if (!read.ok) return []
+    const priced: PricedOption[] = []
+    for (const option of optionList(read.value.job.pricing.options)) {
+      const changed = withOption(statement, option)
+      const changes = option.changes.map(({ path }) =>
+        changeWords(fieldAt(path), statedValue(statement, path), statedValue(changed, path)),
+      )
+      const made = await estimated({ ...standing, statement: changed })
+      if (typeof made === 'string') {
+        priced.push({ name: option.name, changes, price: null, caution: `no price: ${made}` })
+        continue
+      }
+      const price = cents(made.pricing.totals.priceWithTax - base.pricing.totals.priceWithTax)
+      const was = new Set(base.checks.filter(needsAttention).map(({ id }) => id))
+      const [worse] = made.checks.filter((check) => needsAttention(check) && !was.has(check.id))
+      const caution = worse === undefined ? '' : `${worse.title} ${worse.status} with it: ${worse.message}`
+      priced.push({ name: option.name, changes, price, caution })
+    }
+    return priced
+  }
+
+  /** First what prices and offcuts did by themselves, then the fields. */
+  async function difference(
+    from: KeptQuote,
+    to: Omit<MadeFrom, 'firm'> & QuoteChange['to'],
+  ): Promise<QuoteChange> {
+    const kept = JSON.parse(from.madeFrom) as MadeFrom
+    const steps = [
+      { what: pricesWords(kept.book, to.book), statement: kept.statement },
+      ...changeSteps(kept.statement, to.statement),
+    ]
+    const prices: (Cents | null)[] = []
+    for (const { statement } of steps.slice(0, -1))
+      prices.push(await priceOf({ statement, book: to.book, rack: to.rack }))
+    const lines = changeLines(from.price, steps, [...prices, to.price])
+    return {
+      from: { revision: from.revision, date: from.date, price: from.price },
+      to: { revision: to.revision, date: to.date, price: to.price },
+      lines: lines.filter(({ amount }, i) => i > 0 || amount !== 0),
+    }
+  }
+
+  const lastOf = (jobId: string | undefined): KeptQuote | null => {
+    const last = jobId === undefined ? undefined : store.quotes.list(jobId).at(-1)
+    return jobId === undefined || last === undefined ? null : store.quotes.read(jobId, last.revision)
+  }
+
+  return {
+    contextOf: async (standing, estimate) => {
+      const last = lastOf(standing.jobId)
+      const price = estimate.pricing.totals.priceWithTax
+      return {
+        number: last?.number ?? null,
+        revision: null,
+        options: await optionsOf(standing, estimate),
+        change: last === null ? null : await difference(last, { ...standing, revision: null, price }),
+      }
+    },
+    changeOf: async (jobId, revision) => {
+      const [before, after] = [store.quotes.read(jobId, revision - 1), store.quotes.read(jobId, revision)]
+      if (before === null || after === null) return null
+      return difference(before, { ...(JSON.parse(after.madeFrom) as MadeFrom), ...summaryOf(after) })
+    },
+  }
+}
+
+function summaryOf({ revision, date, price }: KeptQuote): QuoteChange['to'] {
+  return { revision, date, price }
+}
+
+function pricesWords(before: PriceBook, now: PriceBook): string {
+  return JSON.stringify(before) === JSON.stringify(now)
+    ? 'Material on hand'
+    : `Prices of ${now.date}, formerly of ${before.date}`
+}

@@ -12,27 +12,32 @@ import { spacingText } from './words.ts'
  * boards over several spans, and every piece of a course lies on three joists at least.
  */
 export function checkDeckingSpan(context: CheckContext): Check {
-  const { job } = context
+  const { job, frame } = context
+  // the table's diagonal column holds for any angle up to 45 degrees off square
+  const slanting = frame.decked.some(({ degrees }) => degrees !== 0)
+  const column = slanting ? 'diagonal' : 'perpendicular'
   const { spacing } = job.frame.joists
   const row = job.decking.size === '5/4x6' ? '1-1/4 in wood' : '2 in wood'
-  const lookup = lookUpRow(DECKING_SPANS, { at: ['2018', 'multiple spans'], row, column: 'perpendicular' })
-  const recalled = lookUpRow(DECKING_SPANS, { at: ['2021', 'multiple spans'], row, column: 'perpendicular' })
+  const lookup = lookUpRow(DECKING_SPANS, { at: ['2018', 'multiple spans'], row, column })
+  const recalled = lookUpRow(DECKING_SPANS, { at: ['2021', 'multiple spans'], row, column })
   const prescriptive = atMost(lookup, spacing, [
-    `Joists at ${spacingText(spacing)}, boards across them over two spans or more`,
+    `Joists at ${spacingText(spacing)}, boards ${slanting ? 'at an angle' : 'across them'} over two spans or more`,
     lookup.sentence,
     recalled.kind === 'row' ? `2021 edition, from memory: ${recalled.value} in` : recalled.sentence,
   ])
   return judge(job, {
     id: 'decking-span',
     title: 'Decking span',
-    subjects: deckingIds(context.frame),
-    fields: ['decking.size', 'frame.joists.spacing'],
+    subjects: deckingIds(frame),
+    fields: ['decking.size', 'decking.angle', 'decking.parts', 'frame.joists.spacing'],
     prescriptive,
     calculated: null,
     good: (share) => `Decking uses ${share} of its span.`,
-    bad: `Joists at ${spacingText(spacing)} are too far apart for ${job.decking.size} decking.`,
+    bad: `Joists at ${spacingText(spacing)} are too far apart for ${job.decking.size} decking${slanting ? ' at an angle' : ''}.`,
     uncovered: `No table row covers ${job.decking.size} decking`,
-    remedy: 'Set the joists closer, or use 2x6 decking.',
+    remedy: slanting
+      ? 'Set the joists closer, use 2x6 decking, or lay it straight.'
+      : 'Set the joists closer, or use 2x6 decking.',
     caution: '',
   })
 }

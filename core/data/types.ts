@@ -1,7 +1,21 @@
 import type { Ticks } from '../units/index.ts'
 
 /** Nominal sizes that the program frames with. */
-export type LumberSize = '2x6' | '2x8' | '2x10' | '2x12' | '4x4' | '4x6' | '6x6' | '8x8' | '5/4x6' | '2x4'
+export type LumberSize =
+  | '2x6'
+  | '2x8'
+  | '2x10'
+  | '2x12'
+  | '4x4'
+  | '4x6'
+  | '6x6'
+  | '8x8'
+  | '5/4x6'
+  | '5/4x6 grooved'
+  | '2x4'
+  | '1x8'
+  | '1x10'
+  | '1x12'
 
 /** Species as the NDS Supplement names them: SP Southern Pine, DFL Douglas fir-larch, HF hem-fir, SPF spruce-pine-fir, RW redwood, WC western cedars. */
 export type Species = 'SP' | 'DFL' | 'HF' | 'SPF' | 'RW' | 'WC'

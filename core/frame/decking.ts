@@ -1,139 +1,198 @@
-import { sectionOf } from '../data/index.ts'
-import { common, insetBy, type Polygon, twiceArea, without } from '../geometry/index.ts'
+import {
+  common,
+  insetBy,
+  type PlanePoint,
+  type Polygon,
+  type Rotation,
+  rotate,
+  rotateBack,
+  rotationBy,
+  twiceArea,
+  without,
+} from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
-import type { ZoneView } from '../layout/index.ts'
+import type { Level, ZoneView } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
-import { type Dimensions, productOf } from './dimensions.ts'
+import { courseWidths, LEAST_COURSE, slantingWidths } from './course-widths.ts'
+import { type Dimensions, fieldProduct } from './dimensions.ts'
 import { boundsOf, lengthUp } from './footprint.ts'
 import type { ViewOpening } from './joist-places.ts'
 import { type PlacedJoist, shapeFields } from './joists.ts'
-import type { Member } from './types.ts'
+import { borderReach, type Laying } from './laying.ts'
+import type { Line } from './runs.ts'
+import { slantOf } from './slant.ts'
+import type { DeckedZone, Member } from './types.ts'
 
-/** A course narrower than this is left out: common practice, no source. */
-const LEAST_COURSE = inches(1 / 4)
+/** A board of decking with what it may be jointed over. */
+export interface Course {
+  readonly member: Member
+  /** its left end, along itself, from the origin of its zone's courses */
+  readonly from: number
+  /** joists that it crosses, from its left end */
+  readonly lines: readonly Line[]
+  /** what a joint adds to both of its pieces, for it is cut along the joist */
+  readonly lap: Ticks
+}
 
-export interface Courses {
-  /** finished width of each course, from the house outward */
-  readonly widths: readonly Ticks[]
+/** The deck of which a zone is a part, as the decking lies on it. */
+export interface Decked {
+  readonly level: Level
+  readonly openings: readonly ViewOpening[]
+  readonly joists: readonly PlacedJoist[]
+}
+
+export interface FieldOfZone {
+  readonly courses: readonly Course[]
+  readonly field: DeckedZone
   /** what the overhang falls short where a sliver of a course is left out */
   readonly short: Ticks
 }
 
 /**
- * Courses n = ceil((cover + gap) ÷ (board + gap)). The last is ripped to what is left; under half a board, the
- * first is ripped with it and both are equal; under 1/4 in it is left out (common practice, no source).
- * @param cover what the decking has to reach over, from its first edge to its last
- */
-export function courseWidths(cover: Ticks, board: Ticks, gap: Ticks): Courses {
-  const count = Math.ceil((cover + gap) / (board + gap))
-  const last = cover - (count - 1) * (board + gap)
-  if (count === 1) return { widths: [ticks(Math.min(board, cover))], short: ticks(0) }
-  const full = Array.from({ length: count - 1 }, () => board)
-  if (last < LEAST_COURSE) return { widths: full, short: ticks(Math.max(0, last + gap)) }
-  if (last >= board / 2) return { widths: [...full, ticks(last)], short: ticks(0) }
-  // an odd tick goes to the overhang: two rips that differ by 1/32 in are not equal
-  const equal = ticks(Math.floor((board + last) / 2))
-  return { widths: [equal, ...full.slice(1), equal], short: ticks(0) }
-}
-
-/** A course of decking, or a part of one where the deck has a gap along it. */
-export interface Course {
-  readonly member: Member
-  /** its left end in the view */
-  readonly from: number
-  readonly joists: readonly PlacedJoist[]
-}
-
-/**
- * Decking courses of a zone, across its joists, numbered from where the joists start. Each is what its strip covers of
- * the zone: past a rim or an end joist by the overhang on open sides, short of a wall by its gap, up to a seam.
+ * The field of a zone's decking, across its joists or at an angle, numbered from where the joists start. Each course is
+ * what its strip covers of the field: past a rim or an end joist by the overhang on open sides, or as far as a border,
+ * short of a wall by its gap, up to a seam, and on both sides of a breaker.
  */
 export function frameDecking(
   job: Job,
   d: Dimensions,
   view: ZoneView,
-  joists: readonly PlacedJoist[],
-  openings: readonly ViewOpening[],
+  laying: Laying,
+  { level, joists, openings }: Decked,
   firstCourse: number,
-): { readonly courses: readonly Course[]; readonly rows: number; readonly short: Ticks } {
-  const { size, gap } = job.decking
-  const board = sectionOf(size).depth
-  const cover = coverOf(job, view)
-  const bounds = boundsOf(cover)
-  const { widths, short } = courseWidths(ticks(Math.round(bounds.y1 - bounds.y0)), board, gap)
-  const isBox =
-    openings.length === 0 && cover.length === 4 && cover.every(({ x, y }) => onBounds(bounds, x, y))
+): FieldOfZone {
+  const { board, gap, degrees } = laying
+  const rotation = rotationBy(degrees)
+  const toBoards = (shape: Polygon) => shape.map((point) => rotateBack(point, rotation))
+  const cover = fieldOf(job, view, laying, level)
+  const laid = cover.map(toBoards)
+  const holes = [...openings.map(cornersOf), ...breakerStrips(view, laying)].map(toBoards)
+  const bounds = boundsOf(laid.flat())
+  const extent = ticks(Math.round(bounds.y1 - bounds.y0))
+  const { widths, short } =
+    degrees === 0
+      ? courseWidths(extent, board, gap)
+      : { widths: slantingWidths(extent, board, gap), short: ticks(0) }
+  const isBox = degrees === 0 && holes.length === 0 && laid.length === 1 && isRectangle(laid[0] ?? [], bounds)
   let y = bounds.y0
   const courses = widths.flatMap((width, i): readonly Course[] => {
     const y0 = y
     y += width + gap
-    const strip = [
-      { x: bounds.x0, y: y0 },
-      { x: bounds.x1, y: y0 },
-      { x: bounds.x1, y: y0 + width },
-      { x: bounds.x0, y: y0 + width },
-    ]
-    const parts = isBox ? [strip] : partsOf(strip, cover, openings)
+    const strip = cornersOf({ ...bounds, y0, y1: y0 + width })
+    const parts = isBox ? [strip] : partsOf(strip, laid, holes)
     return parts.map((shape, part) =>
-      courseOf(job, d, view, joists, shape, `${firstCourse + i}${part === 0 ? '' : letter(part)}`),
+      courseOf(job, d, { view, laying, rotation, joists }, shape, {
+        name: `${firstCourse + i}${part === 0 ? '' : letter(part)}`,
+        row: i + 1,
+      }),
     )
   })
-  return { courses, rows: widths.length, short }
+  const whole = holes.length === 0 ? laid : without(laid, holes)
+  const area = whole.reduce((sum, shape) => sum + twiceArea(shape) / 2, 0)
+  const field = { zone: view.zone.id, degrees, rows: widths.length, cover: extent, area: Math.abs(area) }
+  return { courses, field, short }
 }
 
-/** Least extent of a part of a course that is laid: common practice, no source. */
-function partsOf(strip: Polygon, cover: Polygon, openings: readonly ViewOpening[]): readonly Polygon[] {
-  const holes = openings.map(({ x0, y0, x1, y1 }) => [
-    { x: x0, y: y0 },
-    { x: x1, y: y0 },
-    { x: x1, y: y1 },
-    { x: x0, y: y1 },
-  ])
-  const covered = common([strip], [cover])
+/** What the field of a zone's decking covers, in its view: all of it but what a border takes. */
+export function fieldOf(job: Job, view: ZoneView, laying: Laying, level: Level): readonly Polygon[] {
+  const cover = coverOf(job, view)
+  if (laying.border === 0) return [cover]
+  const { overhang, wallGap } = job.decking
+  const reach = borderReach(laying) - overhang
+  const inner = insetBy(
+    level.outline,
+    level.edges.map(({ kind }) => (kind === 'wall' ? wallGap : reach)),
+  ).polygon.map((point) => view.turned({ x: point.x, y: point.y }))
+  return common([cover], [inner])
+}
+
+/** What decking covers of a zone, in its view. */
+function coverOf(job: Job, view: ZoneView): Polygon {
+  const { overhang, wallGap } = job.decking
+  const widths = view.edges.map(({ edge }) =>
+    edge.kind === 'wall' ? wallGap : edge.kind === 'open' ? -overhang : 0,
+  )
+  return insetBy(view.polygon, widths).polygon
+}
+
+/** Breakers with the gaps on both their sides, across all of a zone. */
+export function breakerStrips(view: ZoneView, { breakers, board, gap }: Laying): readonly Polygon[] {
+  const bounds = boundsOf(view.polygon)
+  const half = board / 2 + gap
+  const beyond = inches(12)
+  return breakers
+    .filter((at) => at > bounds.x0 && at < bounds.x1)
+    .map((at) => cornersOf({ x0: at - half, x1: at + half, y0: bounds.y0 - beyond, y1: bounds.y1 + beyond }))
+}
+
+/** What lies of a strip in the field, from its left end; a part of less than an inch is left out: common practice, no source. */
+export function partsOf(
+  strip: Polygon,
+  cover: readonly Polygon[],
+  holes: readonly Polygon[],
+): readonly Polygon[] {
+  const covered = common([strip], cover)
   return (holes.length === 0 ? covered : without(covered, holes))
     .filter((shape) => {
       const { x0, x1, y0, y1 } = boundsOf(shape)
       return twiceArea(shape) > 0 && x1 - x0 >= inches(1) && y1 - y0 >= LEAST_COURSE
     })
-    .sort((a, b) => boundsOf(a).x0 - boundsOf(b).x0)
+    .sort((a, b) => boundsOf(a).x0 - boundsOf(b).x0 || boundsOf(a).y0 - boundsOf(b).y0)
+}
+
+interface Laid {
+  readonly view: ZoneView
+  readonly laying: Laying
+  readonly rotation: Rotation
+  readonly joists: readonly PlacedJoist[]
 }
 
 function courseOf(
   job: Job,
   d: Dimensions,
-  view: ZoneView,
-  joists: readonly PlacedJoist[],
+  { view, laying, rotation, joists }: Laid,
   shape: Polygon,
-  name: string,
+  { name, row }: { readonly name: string; readonly row: number },
 ): Course {
-  const { size } = job.decking
+  const { degrees, board } = laying
   const { x0, x1, y0, y1 } = boundsOf(shape)
-  const board = sectionOf(size).depth
-  const width = ticks(Math.round(y1 - y0))
-  const plain = twiceArea(shape) / 2 >= (x1 - x0) * (y1 - y0) - 1
-  // a course over a rim or a ledger alone is held by the boards that the joists end at
-  const beyond = job.decking.overhang + d.joist.thickness
-  const under = joists.filter(
-    ({ place, from, to }) => place.centre > x0 && place.centre < x1 && from - beyond < y1 && to + beyond > y0,
-  )
-  const turned = shape.map((point) => view.turned({ x: point.x, y: point.y }))
+  const { width, ends, isSquare } = slantOf(shape)
+  // a straight course is as wide as its strip, however it ends
+  const across = degrees === 0 ? ticks(Math.round(y1 - y0)) : (width ?? board)
   const middle = (y0 + y1) / 2
+  const crossed = joists
+    .flatMap((joist) => {
+      const at = crossing(job, d, joist, { shape, rotation })
+      return at === null ? [] : [{ joist, at }]
+    })
+    .sort((a, b) => a.at - b.at)
+  const toPlan = (point: PlanePoint) => view.turned(rotate(point, rotation))
+  const turned = shape.map(toPlan)
   return {
     from: x0,
-    joists: under,
+    lap: ticks(Math.ceil((board / 2) * Math.abs(rotation.sin / rotation.cos) - 1e-6)),
+    lines: crossed.map(({ joist: { member, place }, at }, i) => ({
+      id: member.id,
+      label: member.mark,
+      at: ticks(Math.round(at - x0)),
+      end:
+        (member.role === 'end joist' || place.under !== undefined) && (i === 0 || i === crossed.length - 1),
+    })),
     member: {
       id: `decking-${name}`,
       mark: `D${name}`,
       role: 'decking',
-      product: productOf(job, size),
+      product: fieldProduct(job),
       length: lengthUp(x1 - x0),
-      ripTo: width < board ? width : null,
+      ripTo: across < board ? across : null,
       box: { ...boundsOf(turned), z0: d.joistTop, z1: d.deckTop },
-      ...(plain ? {} : { plan: turned }),
-      ...(view.zone.joists === 'away'
+      ...(degrees === 0 && isSquare ? {} : { plan: turned }),
+      ...(degrees === 0 && view.zone.joists === 'away'
         ? {}
-        : { line: [view.turned({ x: x0, y: middle }), view.turned({ x: x1, y: middle })] as const }),
-      bearings: under.map(({ member }) => member.id),
+        : { line: [toPlan({ x: x0, y: middle }), toPlan({ x: x1, y: middle })] as const }),
+      ...(ends === null ? {} : { ends }),
+      lay: { part: 'field', zone: view.zone.id, row, degrees, alongJoists: false },
+      bearings: crossed.map(({ joist }) => joist.member.id),
       cause: {
         fields: [
           'size.width',
@@ -142,26 +201,85 @@ function courseOf(
           'decking.overhang',
           'decking.gap',
           'decking.wallGap',
+          ...patternFields(laying),
           ...shapeFields(job),
         ],
         ids: [],
-        rule: 'Courses = (depth + overhang − wall gap + gap) ÷ (board + gap), rounded up; the last ripped to what is left (common practice, no source)',
+        rule:
+          degrees === 0
+            ? 'Courses = (depth + overhang − wall gap + gap) ÷ (board + gap), rounded up; the last ripped to what is left (common practice, no source)'
+            : `Boards at ${Math.abs(degrees)}° off square, one beside the other from corner to corner; each cut where the field ends, its length to the long points (common practice, no source)`,
       },
     },
   }
 }
 
-/** What decking covers of a zone, in its view. */
-export function coverOf(job: Job, view: ZoneView): Polygon {
-  const { overhang, wallGap } = job.decking
-  const widths = view.edges.map(({ edge }) =>
-    edge.kind === 'wall' ? wallGap : edge.kind === 'open' ? -overhang : 0,
-  )
-  return insetBy(view.polygon, widths).polygon
+function patternFields({ degrees, border, breakers }: Laying): readonly string[] {
+  return [
+    ...(degrees === 0 ? [] : ['decking.angle', 'decking.leans']),
+    ...(border === 0 ? [] : ['decking.border']),
+    ...(breakers.length === 0 ? [] : ['decking.breakers']),
+  ]
 }
 
-function onBounds(bounds: ReturnType<typeof boundsOf>, x: number, y: number): boolean {
-  return (x === bounds.x0 || x === bounds.x1) && (y === bounds.y0 || y === bounds.y1)
+/** Where a board crosses a joist, along itself on its middle line; null where it does not lie on it. */
+function crossing(
+  job: Job,
+  d: Dimensions,
+  { place, from, to }: PlacedJoist,
+  { shape, rotation }: { readonly shape: Polygon; readonly rotation: Rotation },
+): number | null {
+  const { x0, x1, y0, y1 } = boundsOf(shape)
+  const { cos, sin } = rotation
+  // the joist's centre line is x cos − y sin = centre, as the boards lie
+  const along = (y: number) => (place.centre + y * sin) / cos
+  const middle = (y0 + y1) / 2
+  const at = along(middle)
+  // a joist added for the board's end lies half under it and half under what it ends at
+  const beside = place.under === undefined ? 0 : d.joist.thickness / 2 / cos
+  if (sin !== 0) {
+    const reached = [middle, y0, y1].some((y) => {
+      const [left, right] = spanAt(shape, y)
+      return along(y) > left - beside && along(y) < right + beside
+    })
+    if (!reached) return null
+  } else if (at <= x0 - beside || at >= x1 + beside) return null
+  const half = sin === 0 ? (y1 - y0) / 2 : (y1 - y0) / 2 / cos
+  const on = rotate({ x: at, y: middle }, rotation).y
+  // a course over a rim or a ledger alone is held by the boards that the joists end at
+  const beyond = job.decking.overhang + d.joist.thickness
+  // of two joists jointed over a beam the course lies on the one that is under its middle
+  const [first, last] = place.joints
+  const starts = first === null ? from - beyond < on + half : first.at <= on
+  const ends = last === null ? to + beyond > on - half : last.at > on
+  return starts && ends ? Math.max(x0, Math.min(x1, at)) : null
+}
+
+/** The least and the greatest x of a shape at a height. */
+function spanAt(shape: Polygon, y: number): readonly [number, number] {
+  const xs = shape.flatMap((a, i) => {
+    const b = shape[(i + 1) % shape.length] ?? a
+    if (Math.min(a.y, b.y) > y + NOISE || Math.max(a.y, b.y) < y - NOISE) return []
+    if (Math.abs(b.y - a.y) < NOISE) return [a.x, b.x]
+    return [a.x + (b.x - a.x) * Math.min(1, Math.max(0, (y - a.y) / (b.y - a.y)))]
+  })
+  return [Math.min(...xs), Math.max(...xs)]
+}
+
+/** Clipping leaves corners within a thousandth of a tick of a line. */
+const NOISE = 0.01
+
+function cornersOf({ x0, x1, y0, y1 }: Omit<ViewOpening, 'number'>): Polygon {
+  return [
+    { x: x0, y: y0 },
+    { x: x1, y: y0 },
+    { x: x1, y: y1 },
+    { x: x0, y: y1 },
+  ]
+}
+
+function isRectangle(shape: Polygon, { x0, x1, y0, y1 }: ReturnType<typeof boundsOf>): boolean {
+  return shape.length === 4 && shape.every(({ x, y }) => (x === x0 || x === x1) && (y === y0 || y === y1))
 }
 
 /** 1: b, 2: c. */

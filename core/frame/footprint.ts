@@ -1,4 +1,4 @@
-import type { PlanePoint, Polygon } from '../geometry/index.ts'
+import type { Band, PlanePoint, Polygon } from '../geometry/index.ts'
 import type { ZoneView } from '../layout/index.ts'
 import { ceilTicks, type Ticks } from '../units/index.ts'
 import type { Box, Member } from './types.ts'
@@ -12,11 +12,13 @@ export type Placed = Pick<Member, 'box' | 'length' | 'plan' | 'line' | 'ends'>
 /**
  * A board's place from its shape in the view: corners from its left end along the near long edge, then back along the
  * far one. Its length is that to the long points, rounded up; ends that are not square carry their angle.
+ * @param upright whether it lies away from the house though its joists do too, and may be jointed
  */
 export function placedBoard(
-  view: ZoneView,
+  view: Pick<ZoneView, 'turned'> & { readonly zone: Pick<ZoneView['zone'], 'joists'> },
   [a, b, c, d]: readonly [PlanePoint, PlanePoint, PlanePoint, PlanePoint],
   levels: Pick<Box, 'z0' | 'z1'>,
+  upright = false,
 ): Placed {
   const length = Math.hypot(b.x - a.x, b.y - a.y)
   const way = { x: (b.x - a.x) / length, y: (b.y - a.y) / length }
@@ -33,7 +35,9 @@ export function placedBoard(
     length: lengthUp(Math.max(...reach) - Math.min(...reach)),
     box,
     ...(level && left === 0 && right === 0 ? {} : { plan: shape }),
-    ...(level && view.zone.joists === 'away' ? {} : { line: [middle(a, d), middle(b, c)] as const }),
+    ...(level && !upright && view.zone.joists === 'away'
+      ? {}
+      : { line: [middle(a, d), middle(b, c)] as const }),
     ...(left === 0 && right === 0 ? {} : { ends: [left, right] as const }),
   }
 }
@@ -57,4 +61,24 @@ export function boundsOf(shape: Polygon): Pick<Box, 'x0' | 'x1' | 'y0' | 'y1'> {
   const xs = shape.map(({ x }) => x)
   const ys = shape.map(({ y }) => y)
   return { x0: Math.min(...xs), x1: Math.max(...xs), y0: Math.min(...ys), y1: Math.max(...ys) }
+}
+
+/** A member's shape from above. */
+export function fromAbove({ plan, box }: Pick<Member, 'plan' | 'box'>): Polygon {
+  return (
+    plan ?? [
+      { x: box.x0, y: box.y0 },
+      { x: box.x1, y: box.y0 },
+      { x: box.x1, y: box.y1 },
+      { x: box.x0, y: box.y1 },
+    ]
+  )
+}
+
+/** The same corners from the left end, or that nearest the house, along the near long edge. */
+export function fromLeft([a, b, c, d]: Band): Band {
+  const upright = Math.abs(b.y - a.y) > Math.abs(b.x - a.x)
+  const onward = upright ? b.y > a.y : b.x > a.x
+  // from its own left, a board of a positive outline lies on the inner side
+  return onward ? [a, b, c, d] : [c, d, a, b]
 }

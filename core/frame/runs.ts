@@ -35,6 +35,20 @@ export function linesAlong(joists: readonly PlacedJoist[], from: number, stretch
   }))
 }
 
+/** Places at every spacing along a board that lies on a joist with its whole length: a joint has its bearing anywhere. */
+export function linesEvery(
+  spacing: Ticks,
+  length: Ticks,
+  joist: Pick<Member, 'id' | 'mark'>,
+): readonly Line[] {
+  return Array.from({ length: Math.ceil(length / spacing) }, (_, i) => ({
+    id: joist.id,
+    label: `${joist.mark}, ${printLength(ticks(i * spacing))} along`,
+    at: ticks(i * spacing),
+    end: i === 0,
+  }))
+}
+
 /** Plies of one beam: butt joints over inner posts only. */
 export function beamRun(
   job: Job,
@@ -161,15 +175,26 @@ export function ledgerRun(ledger: Member, lines: readonly Line[]): FrameRun {
   }
 }
 
-/**
- * All courses of decking: butt joints at inner joists' centres, no piece over fewer than three joists.
- * @param wholeUpTo courses no longer than this are not jointed
- */
+/** How courses of one run are jointed. */
+export interface CourseJoints {
+  /** courses no longer than this are not jointed */
+  readonly wholeUpTo: Ticks
+  /** what a joint adds to both pieces */
+  readonly lap: Ticks
+  /**
+   * where neighbours are of other runs: 0 or 1, so that of two that lie side by side one is jointed at every other joist
+   * only and the other at those between; null where the run's own members are neighbours
+   */
+  readonly turn: 0 | 1 | null
+  readonly label: string
+}
+
+/** Courses of decking that are alike: butt joints at inner joists' centres, no piece over fewer than three joists. */
 export function deckingRun(
   id: string,
   courses: readonly Member[],
   lines: readonly Line[],
-  wholeUpTo: Ticks = ticks(0),
+  { wholeUpTo, lap, turn, label }: CourseJoints,
 ): FrameRun {
   const points: RunPoint[] = []
   const refused: RefusedPoint[] = []
@@ -178,28 +203,39 @@ export function deckingRun(
     const point = { at: line.at, supportId: line.id, label: line.label }
     const under = Math.min(i + 1, lines.length - i)
     if (line.end)
-      refused.push({ ...point, why: 'The course ends past an end joist: there is nothing to join.' })
+      refused.push({ ...point, why: 'The course ends here or past here: there is nothing to join.' })
     else if (length <= wholeUpTo) refused.push({ ...point, why: 'A course as short as this comes whole.' })
     else if (under < DECKING_SUPPORTS) {
       refused.push({ ...point, why: `It would leave a piece over ${under} joists; three are the least.` })
+    } else if (turn !== null && numberOf(line) % 2 !== turn) {
+      refused.push({
+        ...point,
+        why: 'The course beside it may be jointed here: neighbours never share a joist.',
+      })
     } else points.push(point)
   })
   return {
-    ...runOf(id, id === 'decking' ? 'Decking' : `Decking ${id.replace('decking-', '')}`, 'decking', courses),
+    ...runOf(id, label, 'decking', courses),
     points,
     refused,
+    ...(lap === 0 ? {} : { lap }),
     supports: lines.map((line) => line.at),
     minSupports: DECKING_SUPPORTS,
     minPiece: ticks(0),
-    cap: Math.ceil(courses.length / 2),
+    cap: turn === null ? Math.ceil(courses.length / 2) : null,
     capPreferred: false,
-    neighboursApart: true,
+    neighboursApart: turn === null,
     cause: {
       fields: ['size.width', 'size.depth', 'decking.overhang', 'frame.joists.spacing'],
       ids: lines.map((line) => line.id),
       rule: 'Butt joints at inner joists’ centres, neighbours never at one joist, no piece over fewer than three joists (common practice, no source)',
     },
   }
+}
+
+/** The number in a joist's mark: J7 is 7, also where it goes on beyond a joint as J7b. */
+function numberOf({ label }: Line): number {
+  return Number(/\d+/.exec(label)?.[0] ?? 0)
 }
 
 function runOf(id: string, label: string, kind: FrameRun['kind'], members: readonly Member[]) {

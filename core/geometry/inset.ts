@@ -53,6 +53,8 @@ function cornersBetween(polygon: Polygon, i: number, before: Segment, edge: Segm
   // bands of unlike width end square at a corner that reaches in: none may run through the end of the other
   const short = ahead(before, before.to, corner) < -SLACK
   const late = ahead(edge, edge.from, corner) > SLACK
+  // both moved outward: their lines meet before either ends
+  if (short && late) return [corner]
   if (short) return [before.to, meeting({ from: outer.from, to: before.to }, edge) ?? edge.from]
   if (late) return [meeting({ from: outer.from, to: edge.from }, before) ?? before.to, edge.from]
   return [corner]

@@ -127,7 +127,7 @@ function runGroup(
       at,
       label,
       cost: jointPrice,
-      lap: ticks(0),
+      lap: run.lap ?? ticks(0),
       cap: run.cap,
       excess: run.cap !== null && run.capPreferred ? staggerPenalty : null,
     })),

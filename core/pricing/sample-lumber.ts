@@ -91,6 +91,30 @@ const lists: readonly {
     useClass: 'UC3B above ground',
     prices: { 12: 1572, 16: 2096, 20: 2790 },
   },
+  {
+    size: '5/4x6 grooved',
+    code: '30547',
+    useClass: 'UC3B above ground',
+    prices: { 12: 1704, 16: 2272, 20: 3012 },
+  },
+  {
+    size: '1x8',
+    code: '30108',
+    useClass: 'UC3B above ground',
+    prices: { 8: 1040, 10: 1310, 12: 1572, 16: 2112 },
+  },
+  {
+    size: '1x10',
+    code: '30110',
+    useClass: 'UC3B above ground',
+    prices: { 8: 1376, 10: 1730, 12: 2076, 16: 2784 },
+  },
+  {
+    size: '1x12',
+    code: '30112',
+    useClass: 'UC3B above ground',
+    prices: { 8: 1840, 10: 2310, 12: 2772, 16: 3712 },
+  },
 ]
 
 export const sampleLumber: readonly LumberProduct[] = lists.map((list) => ({

@@ -1,12 +1,12 @@
 import { sectionOf } from '../data/index.ts'
-import { courseWidths, type Frame } from '../frame/index.ts'
+import { courseWidths, type Frame, slantingWidths } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import { type Ticks, ticks } from '../units/index.ts'
 
 /** Width that a board loses from green to 15 % moisture, in 1/1000: 2.8 % (USDA FPL-RP-489, read). */
 const SHRINKS = 28
 
-/** Courses and gaps of decking laid dry and gapped, and laid wet and tight. */
+/** Courses and gaps of decking laid dry and gapped, and laid wet and tight; borders are not among the courses. */
 export interface DeckingForecast {
   readonly dry: { readonly courses: number; readonly gap: Ticks }
   readonly wet: {
@@ -16,17 +16,16 @@ export interface DeckingForecast {
   }
 }
 
-/** How many courses the stretch takes either way, and the gap that boards laid tight open; null without decking. */
-export function deckingForecast(job: Job, frame: Frame): DeckingForecast | null {
-  const courses = frame.members.filter(({ role }) => role === 'decking')
-  const first = courses[0]
-  if (first === undefined) return null
-  const along = first.box.x1 - first.box.x0 >= first.box.y1 - first.box.y0
-  const from = Math.min(...courses.map(({ box }) => (along ? box.y0 : box.x0)))
-  const to = Math.max(...courses.map(({ box }) => (along ? box.y1 : box.x1)))
-  const cover = ticks(Math.round(to - from))
+/** How many courses each zone's field takes either way, and the gap that boards laid tight open; null without decking. */
+export function deckingForecast(job: Job, { decked }: Pick<Frame, 'decked'>): DeckingForecast | null {
+  if (decked.length === 0) return null
   const board = sectionOf(job.decking.size).depth
-  const count = (gap: Ticks) => courseWidths(cover, board, gap).widths.length
+  const count = (gap: Ticks) =>
+    decked.reduce((sum, { cover, degrees }) => {
+      const widths =
+        degrees === 0 ? courseWidths(cover, board, gap).widths : slantingWidths(cover, board, gap)
+      return sum + widths.length
+    }, 0)
   const { gap } = job.decking
   return {
     dry: { courses: count(gap), gap },

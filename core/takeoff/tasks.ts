@@ -1,7 +1,7 @@
-import type { SoilClass } from '../data/index.ts'
+import { type SoilClass, sectionOf } from '../data/index.ts'
 import type { Cause, Frame, Member } from '../frame/index.ts'
 import { isRectangle, type Job } from '../job/index.ts'
-import { inches, toFeet, toInches } from '../units/index.ts'
+import { inches, TICKS_PER_FOOT, toFeet, toInches } from '../units/index.ts'
 import { boardFeetOf } from './board-feet.ts'
 import type { TaskShare } from './tally.ts'
 import type { Volumes } from './types.ts'
@@ -34,7 +34,7 @@ export function tasksOf(job: Job, frame: Frame, volumes: Volumes): readonly Task
   return [
     ...groundTasks(job, frame, volumes),
     ...frameTasks(frame),
-    ...deckingTasks(frame),
+    ...deckingTasks(job, frame),
     ...generalTasks(frame, job),
   ]
 }
@@ -149,7 +149,12 @@ function frameTasks(frame: Frame): readonly TaskShare[] {
     share('post-cap', posts.length, posts, 'One per post'),
     share('beam-builtup', boardFeet(plies), frame.beams, 'Board feet of all plies'),
     share('joist', boardFeet(joists), joists, 'Board feet of joists and end joists'),
-    share('hanger', metal(['joist hanger', 'end joist angle']), joists, 'One per hanger and angle'),
+    share(
+      'hanger',
+      metal(['joist hanger', 'end joist angle', 'joist splice']),
+      joists,
+      metal(['joist splice']) > 0 ? 'One per hanger, angle and pair of plates' : 'One per hanger and angle',
+    ),
     share('joist-tie', metal(['uplift tie']), joists, 'One per joist and beam'),
     share('rim', feetOf(rims), rims, 'Length of all rim plies'),
     share('blocking', blocks.length, blocks, 'One per block'),
@@ -157,36 +162,68 @@ function frameTasks(frame: Frame): readonly TaskShare[] {
   ]
 }
 
-function deckingTasks(frame: Frame): readonly TaskShare[] {
+function deckingTasks(job: Job, frame: Frame): readonly TaskShare[] {
   const courses = ofRoles(frame, ['decking'])
   const runs = frame.runs.filter(({ kind }) => kind === 'decking')
-  const [first] = courses
-  const last = courses.at(-1)
-  if (first === undefined || last === undefined) return []
-  const cause = { fields: ['size.width', 'size.depth', 'decking.overhang'], ids: runs.map(({ id }) => id) }
-  const cover = toFeet(last.box.y1 - first.box.y0)
-  const alike = runs.length === 1 && first.line === undefined
-  const across = courses.map((course) => toFeet(acrossOf(course)))
-  const area = alike
-    ? cover * toFeet(first.length)
-    : courses.reduce((sum, course, i) => sum + (across[i] ?? 0) * toFeet(course.length), 0)
-  const ends = alike ? 2 * cover : 2 * across.reduce((sum, one) => sum + one, 0)
+  if (courses.length === 0) return []
+  const fields = ['size.width', 'size.depth', 'decking.overhang', 'decking.angle', 'decking.fastening']
+  const cause = { fields, ids: runs.map(({ id }) => id) }
+  const areas = (slanting: boolean) =>
+    frame.decked
+      .filter(({ degrees }) => (degrees !== 0) === slanting)
+      .reduce((sum, { area }) => sum + area / TICKS_PER_FOOT ** 2, 0)
+  const clips = job.decking.fastening === 'hidden clips'
+  const field = courses.filter(({ lay }) => lay?.part === 'field')
+  const framed = courses.filter(({ lay }) => lay?.part !== 'field')
   return [
     {
-      rateId: 'deck-perp-screw',
-      quantity: area,
+      rateId: clips ? 'deck-hidden-clip' : 'deck-perp-screw',
+      quantity: areas(false),
       cause: { ...cause, rule: 'Area that the decking covers' },
     },
     {
+      rateId: clips ? 'deck-diag-clip' : 'deck-diag-screw',
+      quantity: areas(true),
+      cause: { ...cause, rule: 'Area that decking at an angle covers' },
+    },
+    {
+      rateId: 'deck-border',
+      quantity: feetOf(framed),
+      cause: {
+        ...cause,
+        fields: ['decking.border', 'decking.breakers'],
+        rule: 'Length of borders and breakers',
+      },
+    },
+    {
+      rateId: 'fascia',
+      quantity: feetOf(ofRoles(frame, ['fascia'])),
+      cause: { ...cause, fields: ['decking.fascia'], rule: 'Length of the fascia' },
+    },
+    {
       rateId: 'deck-trim',
-      quantity: ends,
+      quantity: trimmed(field),
       cause: { ...cause, rule: 'Both ends of the courses are cut to a line' },
     },
   ]
 }
 
-/** Extent of a course across its length. */
-function acrossOf({ box, line }: Member): number {
+/** Both ends of all courses, along the line that they are cut to, gaps left out but where all courses are alike. */
+function trimmed(courses: readonly Member[]): number {
+  const [first] = courses
+  const last = courses.at(-1)
+  if (first === undefined || last === undefined) return 0
+  const alike = courses.every(
+    ({ length, line, box }) => length === first.length && line === undefined && box.x0 === first.box.x0,
+  )
+  if (alike) return 2 * toFeet(last.box.y1 - first.box.y0)
+  return courses.reduce((sum, course) => sum + 2 * toFeet(acrossOf(course)), 0)
+}
+
+/** Extent of a course across its length, on the line of its cut ends. */
+function acrossOf({ box, line, ripTo, product, lay }: Member): number {
+  const slant = Math.cos(((lay?.degrees ?? 0) * Math.PI) / 180)
+  if (slant !== 1) return (ripTo ?? sectionOf(product.size).depth) / slant
   return line === undefined ? box.y1 - box.y0 : box.x1 - box.x0
 }
 

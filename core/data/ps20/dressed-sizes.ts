@@ -21,6 +21,11 @@ export const dressedSizes: {
   '6x6': { thickness: inches(5.5), depth: inches(5.5), nominalThickness: 6, nominalDepth: 6 },
   '8x8': { thickness: inches(7.5), depth: inches(7.5), nominalThickness: 8, nominalDepth: 8 },
   '5/4x6': { thickness: inches(1), depth: inches(5.5), nominalThickness: 1.25, nominalDepth: 6 },
+  // a slot for clips along both edges takes nothing off the width that it covers
+  '5/4x6 grooved': { thickness: inches(1), depth: inches(5.5), nominalThickness: 1.25, nominalDepth: 6 },
+  '1x8': { thickness: inches(0.75), depth: inches(7.25), nominalThickness: 1, nominalDepth: 8 },
+  '1x10': { thickness: inches(0.75), depth: inches(9.25), nominalThickness: 1, nominalDepth: 10 },
+  '1x12': { thickness: inches(0.75), depth: inches(11.25), nominalThickness: 1, nominalDepth: 12 },
 }
 
 /** Where the dressed sizes come from. */

@@ -1,9 +1,12 @@
+import type { Member } from '../../frame/index.ts'
 import { printInches, printLength } from '../../units/index.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
+import { layWords } from './lay-words.ts'
 
 /** Decking, stairs, guard, the last inspection. */
-export function finishSteps({ job, frame, checks }: PaperSource['estimate']): readonly Step[] {
+export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] {
+  const { job, frame, checks, takeoff } = estimate
   const courses = frame.members.filter(({ role }) => role === 'decking')
   const ripped = courses.filter(({ ripTo }) => ripTo !== null)
   const { gap, wallGap, overhang } = job.decking
@@ -11,12 +14,21 @@ export function finishSteps({ job, frame, checks }: PaperSource['estimate']): re
   const guard = checks.filter(({ title }) => title === 'Guard').map(({ message }) => message)
   return [
     {
-      text: `Lay ${courses.length} courses of decking, from the house outward, joints on joists as the cutting sheet says.`,
+      text: `Lay ${boardWords(courses)}, ${layWords(estimate)}, joints on joists as the cutting sheet says.`,
       notes: [
         gap === 0
           ? 'Wet treated boards are laid tight: they open a gap as they dry.'
           : `Gap ${printInches(gap)}${wallGap > 0 ? `, ${printInches(wallGap)} off the wall` : ''}; boards laid wet are laid tight, for they shrink.`,
-        `Ends run ${printInches(overhang)} past the frame: leave them long, snap a line, cut them in one pass.`,
+        ...(takeoff.decking !== null && takeoff.decking.wet.courses !== takeoff.decking.dry.courses
+          ? [`Laid wet and tight it is ${takeoff.decking.wet.courses} courses instead.`]
+          : []),
+        ...(job.decking.border > 0
+          ? [
+              'Dry-fit the border first and strike its inner edge on the joists: the other boards end a gap short of it.',
+            ]
+          : [
+              `Ends run ${printInches(overhang)} past the frame: leave them long, snap a line, cut them in one pass.`,
+            ]),
         ...(ripped.length > 0
           ? [
               `Ripped: ${ripped.map(({ mark, ripTo }) => `${mark} to ${printInches(ripTo ?? overhang)}`).join(', ')}.`,
@@ -46,4 +58,16 @@ export function finishSteps({ job, frame, checks }: PaperSource['estimate']): re
       text: `Clear up: nails off the ground with a magnet, offcuts to the rack or away; treated wood is not burnt. Check the first weeks: screws proud of the wood, water lying, a post off plumb. Top of decking ${printLength(job.size.height)}.`,
     },
   ]
+}
+
+/** Courses, and beside them what frames or parts them. */
+function boardWords(boards: readonly Member[]): string {
+  const count = (part: 'border' | 'breaker') => boards.filter(({ lay }) => lay?.part === part).length
+  const [border, breaker] = [count('border'), count('breaker')]
+  const field = boards.length - border - breaker
+  return [
+    `${field} courses of decking, from the house outward`,
+    ...(border === 0 ? [] : [`${border} boards of border`]),
+    ...(breaker === 0 ? [] : [`${breaker} ${breaker === 1 ? 'breaker' : 'breakers'}`]),
+  ].join(', with ')
 }

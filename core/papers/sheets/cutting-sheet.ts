@@ -6,9 +6,12 @@ import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { piecesByPlace } from '../tables/pieces-by-place.ts'
 
+const MITRES =
+  'Lengths are to the long point. Ends off square stand beside each piece below, as it lies in the deck. Mitres are counted as if square: two alike that share a cut leave a longer offcut than is told.'
+
 /** Boards in the order to saw, like ones together, with the tape's running figures; then every piece by its place. */
 export function cuttingSheet({ estimate }: PaperSource): Sheet {
-  const { job, plans } = estimate
+  const { job, plans, takeoff } = estimate
   const { kerf, endTrim } = job.cutting
   return {
     id: 'cutting',
@@ -25,6 +28,10 @@ export function cuttingSheet({ estimate }: PaperSource): Sheet {
               endTrim > 0
                 ? `${printInches(endTrim)} is trimmed off each end first; the figures count from the end as it was bought.`
                 : 'No end trim is planned: look at the ends first, and cut off a split one from the offcut’s side.',
+              ...(takeoff.pieces.some(({ ends }) => ends !== undefined) ||
+              takeoff.runs.some(({ ends, lap }) => ends !== undefined || lap !== undefined)
+                ? [MITRES]
+                : []),
               'Measure the board before the first cut. Write the mark on each piece as it comes off, and tick the board.',
             ],
           },

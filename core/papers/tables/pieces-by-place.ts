@@ -1,5 +1,6 @@
 import type { Estimate, Planned } from '../../estimate-types.ts'
 import { printInches, printLength, type Ticks } from '../../units/index.ts'
+import { endWords, runPieceEnds } from '../cutting/cut-ends.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
@@ -27,6 +28,7 @@ export function piecesByPlace(
           mark,
           place: piece?.place ?? placeInRun(found?.member, run),
           length: printLength(length),
+          ends: endWords(piece?.ends ?? (found && run ? runPieceEnds(found.member, run) : undefined)),
           finish: finish(piece, found?.member.ripTo ?? null),
           board: `${boards.get(pieceId) ?? ''}`,
         },
@@ -40,6 +42,7 @@ export function piecesByPlace(
       ['mark', 'Piece', 'left'],
       ['place', 'Where it goes', 'left'],
       ['length', 'Cut to', 'right'],
+      ['ends', 'Ends off square', 'left'],
       ['finish', 'In place', 'left'],
       ['board', 'From board', 'right'],
     ],

@@ -29,6 +29,10 @@ const sizes: readonly LumberSize[] = [
   '6x6',
   '8x8',
   '5/4x6',
+  '5/4x6 grooved',
+  '1x8',
+  '1x10',
+  '1x12',
 ]
 const species: readonly Species[] = ['SP', 'DFL', 'HF', 'SPF', 'RW', 'WC']
 const grades: readonly Grade[] = ['No.2']

@@ -102,6 +102,12 @@ describe.each(CATALOGUE)('the deck $file', (deck) => {
     if (joists !== undefined) expect(of('joist')).toHaveLength(joists)
     if (endJoists !== undefined) expect(of('end joist')).toHaveLength(endJoists)
     if (hangers !== undefined) expect(hung).toBe(hangers)
+    const { courses, border, breakers } = deck.hand
+    const laid = of('decking').map(({ lay }) => lay)
+    const rows = new Set(laid.flatMap((lay) => (lay?.part === 'field' ? `${lay.zone} ${lay.row}` : [])))
+    if (courses !== undefined) expect(rows.size).toBe(courses)
+    if (border !== undefined) expect(laid.filter((lay) => lay?.part === 'border')).toHaveLength(border)
+    if (breakers !== undefined) expect(laid.filter((lay) => lay?.part === 'breaker')).toHaveLength(breakers)
     expect(frame.footings).toHaveLength(frame.posts.length)
   })
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { courseWidths } from '../../../core/frame/decking.ts'
+import { courseWidths } from '../../../core/frame/course-widths.ts'
 import { inches, toInches } from '../../../core/units/index.ts'
 
 function laid(cover: number, board: number, gap: number) {

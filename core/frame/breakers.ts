@@ -1,0 +1,96 @@
+import type { Job } from '../job/index.ts'
+import type { ZoneView } from '../layout/index.ts'
+import { printLength, ticks } from '../units/index.ts'
+import { type Course, type Decked, fieldOf, partsOf } from './decking.ts'
+import { type Dimensions, productOf } from './dimensions.ts'
+import { boundsOf, placedBoard } from './footprint.ts'
+import type { Laying } from './laying.ts'
+import { linesEvery } from './runs.ts'
+import type { Member } from './types.ts'
+
+/** Breaker boards of a zone, along its joists, from the left; each is what its strip covers of the field. */
+export function frameBreakers(
+  job: Job,
+  d: Dimensions,
+  view: ZoneView,
+  laying: Laying,
+  { level, joists, openings }: Decked,
+  first: number,
+): readonly Course[] {
+  const field = fieldOf(job, view, laying, level)
+  const holes = openings.map(({ x0, x1, y0, y1 }) => [
+    { x: x0, y: y0 },
+    { x: x1, y: y0 },
+    { x: x1, y: y1 },
+    { x: x0, y: y1 },
+  ])
+  const bounds = boundsOf(field.flat())
+  const half = laying.board / 2
+  let number = first
+  return laying.breakers
+    .filter((at) => at > bounds.x0 && at < bounds.x1)
+    .flatMap((at) => {
+      const strip = [
+        { x: at - half, y: bounds.y0 },
+        { x: at + half, y: bounds.y0 },
+        { x: at + half, y: bounds.y1 },
+        { x: at - half, y: bounds.y1 },
+      ]
+      const under = joists.filter(
+        ({ place }) => place.under === 'breaker' && Math.abs(place.centre - at) < laying.board,
+      )
+      return partsOf(strip, field, holes).map((shape): Course => {
+        const { x0, x1, y0, y1 } = boundsOf(shape)
+        const low = (x: number) => endAt(shape, x, Math.min)
+        const high = (x: number) => endAt(shape, x, Math.max)
+        const beside = under.filter(({ from, to }) => from < y1 && to > y0)
+        const member: Member = {
+          id: `breaker-${number}`,
+          mark: `BB${number}`,
+          role: 'decking',
+          product: productOf(job, job.decking.size),
+          ripTo: null,
+          ...placedBoard(
+            view,
+            [
+              { x: x0, y: low(x0) },
+              { x: x0, y: high(x0) },
+              { x: x1, y: high(x1) },
+              { x: x1, y: low(x1) },
+            ],
+            { z0: d.joistTop, z1: d.deckTop },
+            true,
+          ),
+          lay: { part: 'breaker', zone: view.zone.id, row: 1, degrees: 0, alongJoists: true },
+          bearings: beside.map((joist) => joist.member.id),
+          cause: {
+            fields: [
+              'decking.breakers',
+              'decking.parts',
+              'size.depth',
+              'decking.overhang',
+              'decking.wallGap',
+            ],
+            ids: beside.map((joist) => joist.member.id),
+            rule: `A board along the joists, its middle ${printLength(at)} from the end that joists are laid out across; the others end against it on both sides, over two joists (common practice, no source)`,
+          },
+        }
+        number += 1
+        return {
+          member,
+          from: y0,
+          lap: ticks(0),
+          lines: linesEvery(job.frame.joists.spacing, member.length, beside[0]?.member ?? member),
+        }
+      })
+    })
+}
+
+/** Where a shape's left or right edge ends. */
+function endAt(
+  shape: readonly { readonly x: number; readonly y: number }[],
+  x: number,
+  pick: (...ys: readonly number[]) => number,
+): number {
+  return pick(...shape.filter((point) => Math.abs(point.x - x) < 0.05).map(({ y }) => y))
+}

@@ -1,0 +1,80 @@
+import { sectionOf } from '../data/index.ts'
+import { type BandEnd, bandAlong, type PlanePoint } from '../geometry/index.ts'
+import type { Job } from '../job/index.ts'
+import type { Level } from '../layout/index.ts'
+import { ticks } from '../units/index.ts'
+import type { Course } from './decking.ts'
+import { type Dimensions, productOf } from './dimensions.ts'
+import { fromLeft, placedBoard } from './footprint.ts'
+import type { FreeStretch } from './free-edges.ts'
+import { linesEvery } from './runs.ts'
+import type { Member } from './types.ts'
+
+/** Fascia boards on the outside of a level's frame, flush with the joists' tops, mitred at corners where two meet. */
+export function frameFascia(
+  job: Job,
+  d: Dimensions,
+  level: Level,
+  stretches: readonly FreeStretch[],
+  first: number,
+): readonly Course[] {
+  const { fascia } = job.decking
+  if (fascia === 'none') return []
+  const { thickness, depth } = sectionOf(fascia)
+  const count = level.outline.length
+  return stretches.map((stretch, i): Course => {
+    const meets = (other: number, end: 0 | 1) =>
+      stretch.whole[end] &&
+      stretches.some(({ index, whole }) => index === (other + count) % count && whole[end === 0 ? 1 : 0])
+    const endAt = (other: number, end: 0 | 1): BandEnd => ({ kind: meets(other, end) ? 'mitred' : 'square' })
+    const band = bandAlong(
+      level.outline,
+      stretch.index,
+      [-thickness, 0],
+      [endAt(stretch.index - 1, 0), endAt(stretch.index + 1, 1)],
+    )
+    const [a, b, c, e] = fromLeft(shortened(band, stretch))
+    const plan = { zone: { joists: 'away' as const }, turned: <P extends PlanePoint>(point: P): P => point }
+    const upright = Math.abs(b.y - a.y) > Math.abs(b.x - a.x)
+    const levels = { z0: ticks(d.joistTop - depth), z1: d.joistTop }
+    const name = first + i
+    const member: Member = {
+      id: `fascia-${name}`,
+      mark: `FB${name}`,
+      role: 'fascia',
+      product: productOf(job, fascia),
+      ripTo: null,
+      ...placedBoard(plan, [a, b, c, e], levels, upright),
+      bearings: [],
+      cause: {
+        fields: ['decking.fascia', 'size.width', 'size.depth'],
+        ids: [],
+        rule: `Length of the free stretch of edge ${stretch.number}, to the long points of its mitres (common practice, no source)`,
+      },
+    }
+    return {
+      member,
+      from: 0,
+      lap: ticks(0),
+      lines: linesEvery(job.frame.joists.spacing, member.length, member),
+    }
+  })
+}
+
+/** A band cut off square where the stretch ends before the edge does. */
+function shortened(
+  [a, b, c, d]: ReturnType<typeof bandAlong>,
+  { line, whole }: FreeStretch,
+): ReturnType<typeof bandAlong> {
+  const length = Math.hypot(b.x - a.x, b.y - a.y)
+  const way = { x: (b.x - a.x) / length, y: (b.y - a.y) / length }
+  const out = { x: b.x - c.x, y: b.y - c.y }
+  const across = out.x * way.y - out.y * way.x
+  const outer = (point: PlanePoint) => ({ x: point.x + way.y * across, y: point.y - way.x * across })
+  return [
+    whole[0] ? a : outer(line.from),
+    whole[1] ? b : outer(line.to),
+    whole[1] ? c : line.to,
+    whole[0] ? d : line.from,
+  ]
+}

@@ -1,0 +1,97 @@
+import { stripParts } from '../geometry/index.ts'
+import {
+  CLOSING_BAY,
+  extentOf,
+  inOrder,
+  type JoistPlace,
+  type JoistRoom,
+  placeBeside,
+  sideLines,
+} from './joist-places.ts'
+import type { PlacedJoist } from './joists.ts'
+import type { UnderLine } from './laying.ts'
+
+/** A joist's centre line. */
+interface Line {
+  readonly centre: number
+  readonly low: number
+  readonly high: number
+}
+
+/**
+ * Joists with those that the decking asks for. One of the layout that would stand within 3 in of an added one gives way
+ * to it; where that leaves a bay wider than the spacing, one stands 3 in beside it (common practice, no source).
+ */
+export function withUnderJoists(
+  room: JoistRoom,
+  places: readonly JoistPlace[],
+  lines: readonly UnderLine[],
+  spacing: number,
+): readonly JoistPlace[] {
+  if (lines.length === 0) return places
+  const isFixed = ({ end, trimmer }: JoistPlace) => end || trimmer
+  const fixed = [...sideLines(room), ...places.filter(isFixed).map(lineOf)]
+  const added = lines.flatMap((line) => placesOf(room, line)).filter((place) => isFree(room, fixed, place))
+  const near = (place: JoistPlace) =>
+    !isFixed(place) && added.some((other) => isBeside(lineOf(place), lineOf(other), CLOSING_BAY))
+  const kept = [...places.filter((place) => !near(place)), ...added]
+  const closing: JoistPlace[] = []
+  for (const gone of places.filter(near)) {
+    const around = [...fixed, ...[...kept, ...closing].map(lineOf)]
+    const closed = closingJoist(room, lineOf(gone), around, spacing)
+    if (closed !== null) closing.push(closed)
+  }
+  return [...kept, ...closing].sort(inOrder)
+}
+
+/** The chain that *why* walks for a joist which only the decking asks for. */
+export function withUnderCause(joists: readonly PlacedJoist[]): readonly PlacedJoist[] {
+  return joists.map((joist) => {
+    const { under } = joist.place
+    if (under === undefined) return joist
+    const { cause } = joist.member
+    const fields = [`decking.${under === 'border' ? 'border' : 'breakers'}`, 'decking.gap', 'size.depth']
+    const rule = `It stands under the gap at which boards of the decking end at a ${under} (common practice, no source)`
+    return { ...joist, member: { ...joist.member, cause: { ...cause, fields, rule } } }
+  })
+}
+
+function lineOf(place: JoistPlace): Line {
+  return { centre: place.centre, ...extentOf(place.part) }
+}
+
+function isBeside(a: Line, b: Line, least: number): boolean {
+  return a.low < b.high && b.low < a.high && Math.abs(a.centre - b.centre) < least
+}
+
+/** One along each part of its line that has room. */
+function placesOf(room: JoistRoom, { centre, low, high, under }: UnderLine): readonly JoistPlace[] {
+  const half = room.thickness / 2
+  return stripParts(room.inner.polygon, centre - half, centre + half)
+    .map(extentOf)
+    .filter((part) => part.low < high && part.high > low)
+    .flatMap((part) => {
+      const place = placeBeside(room, centre, part)
+      return place === null ? [] : [{ ...place, under }]
+    })
+}
+
+/** No added joist where an end joist or a trimmer stands already: that one carries the boards. */
+function isFree({ thickness }: JoistRoom, fixed: readonly Line[], place: JoistPlace): boolean {
+  return !fixed.some((line) => isBeside(line, lineOf(place), thickness))
+}
+
+/** A joist that closes the bay which one that gave way leaves too wide; null where none is. */
+function closingJoist(
+  room: JoistRoom,
+  gone: Line,
+  around: readonly Line[],
+  spacing: number,
+): JoistPlace | null {
+  const beside = around.filter(({ low, high }) => low < gone.high && gone.low < high)
+  const left = Math.max(...beside.filter(({ centre }) => centre <= gone.centre).map(({ centre }) => centre))
+  const right = Math.min(...beside.filter(({ centre }) => centre > gone.centre).map(({ centre }) => centre))
+  if (!Number.isFinite(left) || !Number.isFinite(right) || right - left <= spacing) return null
+  const atRight = right - gone.centre < gone.centre - left
+  return placeBeside(room, atRight ? right - CLOSING_BAY : left + CLOSING_BAY, gone)
+}

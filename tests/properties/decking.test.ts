@@ -1,0 +1,420 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { design } from '../../core/design.ts'
+import type { Design } from '../../core/estimate-types.ts'
+import type { Member } from '../../core/frame/index.ts'
+import type { JobStatement } from '../../core/job/index.ts'
+import { anyCorners, anyShapedStatement, type Corners, outlineText } from './arbitrary-outline.ts'
+
+// Shapes and sums of this file are its own: points on a raster, the trapezoid rule, lines walked across the boards.
+
+type Place = readonly [number, number]
+
+const pattern = fc.record({
+  angle: fc.constantFrom(0, 0, 15, 30, 45),
+  leans: fc.constantFrom('right', 'left'),
+  border: fc.constantFrom(0, 0, 1, 2),
+  breakers: fc.constantFrom('', '', '5 ft', '8 ft'),
+  gap: fc.constantFrom('0 in', '1/8 in', '1/4 in'),
+  size: fc.constantFrom('5/4x6', '2x6'),
+})
+
+const decked: fc.Arbitrary<JobStatement> = fc
+  .record({ statement: anyShapedStatement, decking: pattern })
+  .map(({ statement, decking }) => ({ ...statement, decking }) as JobStatement)
+
+/** Asserts a law for every deck that can be framed. */
+function holds(law: (made: Design) => void) {
+  let built = 0
+  let all = 0
+  fc.assert(
+    fc.property(decked, (statement) => {
+      all += 1
+      const made = design(statement)
+      if (!made.ok) {
+        for (const { message, fix } of made.error) {
+          expect(message).toMatch(/^[^A-Z].*[^.]$/)
+          expect(fix).toMatch(/^[^A-Z].*[^.]$/)
+        }
+        return
+      }
+      built += 1
+      law(made.value)
+    }),
+  )
+  expect(built, 'many random decks can be framed, else the law is hardly tried').toBeGreaterThan(all / 12)
+}
+
+function shapeOf({ plan, box }: Member): readonly Place[] {
+  if (plan !== undefined) return plan.map(({ x, y }): Place => [x, y])
+  return [
+    [box.x0, box.y0],
+    [box.x1, box.y0],
+    [box.x1, box.y1],
+    [box.x0, box.y1],
+  ]
+}
+
+function areaOf(corners: readonly Place[]): number {
+  let sum = 0
+  corners.forEach(([x, y], i) => {
+    const [nx, ny] = corners[(i + 1) % corners.length] as Place
+    sum += ((nx - x) * (y + ny)) / 2
+  })
+  return Math.abs(sum)
+}
+
+/** How far a place lies inside a shape (positive) or outside of it. */
+function depthIn(corners: readonly Place[], [x, y]: Place): number {
+  let odd = false
+  let least = Number.POSITIVE_INFINITY
+  corners.forEach(([ax, ay], i) => {
+    const [bx, by] = corners[(i + 1) % corners.length] as Place
+    if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) odd = !odd
+    const length = (bx - ax) ** 2 + (by - ay) ** 2
+    const share = length === 0 ? 0 : ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / length
+    const near = Math.max(0, Math.min(1, share))
+    least = Math.min(least, Math.hypot(x - ax - near * (bx - ax), y - ay - near * (by - ay)))
+  })
+  return odd ? least : -least
+}
+
+function boardsOf({ frame }: Pick<Design, 'frame'>): readonly Member[] {
+  return frame.members.filter(({ role }) => role === 'decking')
+}
+
+describe('decking of any outline and pattern', () => {
+  it('has every place of the deck under one board, or under none for a gap or a sliver that is left out', () => {
+    holds((made) => {
+      const { outline } = made.layout
+      const corners = outline.map(({ x, y }): Place => [x, y])
+      const boards = boardsOf(made)
+      const shapes = boards.map(shapeOf)
+      const widest = Math.max(made.job.decking.gap, made.job.decking.wallGap)
+      const [width, depth] = [Math.max(...outline.map(({ x }) => x)), Math.max(...outline.map(({ y }) => y))]
+      const holes = made.layout.zones.flatMap(({ openings }) => openings)
+      for (let i = 0.5; i < 17; i++)
+        for (let j = 0.5; j < 13; j++) {
+          const place: Place = [(i * width) / 17, (j * depth) / 13]
+          const open = holes.some(
+            ({ x0, x1, y0, y1 }) => place[0] > x0 && place[0] < x1 && place[1] > y0 && place[1] < y1,
+          )
+          if (open || depthIn(corners, place) < 1) continue
+          const over = boards.filter((_, k) => depthIn(shapes[k] as readonly Place[], place) > 1)
+          expect(over.map(({ id }) => id).length, `${place}`).toBeLessThanOrEqual(1)
+          if (over.length > 0) continue
+          const nearest = Math.max(...shapes.map((shape) => depthIn(shape, place)))
+          // an inch along a board is the sliver that is left out
+          expect(-nearest, `${place}`).toBeLessThanOrEqual(Math.max(widest, 32) + 1)
+        }
+    })
+  })
+
+  it('lays no two boards over each other', () => {
+    holds((made) => {
+      const boards = boardsOf(made)
+      const shapes = boards.map(shapeOf)
+      for (const [i, shape] of shapes.entries())
+        for (const [x, y] of shape) {
+          const middle = shape.reduce(
+            ([sx, sy], [px, py]) => [sx + px / shape.length, sy + py / shape.length],
+            [0, 0],
+          )
+          // a little inside of its corners
+          const place: Place = [x + ((middle[0] ?? x) - x) / 50, y + ((middle[1] ?? y) - y) / 50]
+          for (const [k, other] of shapes.entries())
+            if (k !== i && boards[k]?.box.z1 === boards[i]?.box.z1)
+              expect(depthIn(other, place), `${boards[i]?.id} in ${boards[k]?.id}`).toBeLessThan(1)
+        }
+    })
+  })
+
+  it('makes boards as long as their shapes: to the long points, rounded up to a tick', () => {
+    holds((made) => {
+      for (const board of boardsOf(made)) {
+        const shape = shapeOf(board)
+        const [from, to] = board.line ?? [
+          { x: board.box.x0, y: 0 },
+          { x: board.box.x1, y: 0 },
+        ]
+        const way = Math.hypot(to.x - from.x, to.y - from.y)
+        const along = shape.map(([x, y]) => (x * (to.x - from.x) + y * (to.y - from.y)) / way)
+        const reach = Math.max(...along) - Math.min(...along)
+        expect(board.length, board.id).toBeGreaterThanOrEqual(reach - 0.01)
+        expect(board.length, board.id).toBeLessThan(reach + 1.01)
+      }
+    })
+  })
+
+  it('allows a joint only where both of its ends have a joist under them', () => {
+    holds(({ frame }) => {
+      const members = new Map(frame.members.map((member) => [member.id, member]))
+      for (const run of frame.runs.filter(({ kind }) => kind === 'decking'))
+        for (const { at, supportId } of run.points) {
+          const board = members.get(run.memberIds[0] ?? '') as Member
+          const joist = members.get(supportId) as Member
+          const [from, to] = board.line ?? [
+            { x: board.box.x0, y: (board.box.y0 + board.box.y1) / 2 },
+            { x: board.box.x1, y: (board.box.y0 + board.box.y1) / 2 },
+          ]
+          const share = at / run.length
+          const place: Place = [from.x + (to.x - from.x) * share, from.y + (to.y - from.y) * share]
+          // a joint over the rim that a joist ends at is held by the rim
+          const near = Math.max(
+            ...frame.members
+              .filter(({ id, role }) => id === joist.id || role === 'rim' || role === 'ledger')
+              .map((one) => depthIn(shapeOf(one), place)),
+          )
+          expect(near, `${run.label} at ${at}`).toBeGreaterThan(-64)
+        }
+    })
+  })
+
+  it('keeps joints of neighbours at an angle on joists of their own', () => {
+    holds(({ frame }) => {
+      const rowOf = new Map(frame.members.map((member) => [member.id, member.lay]))
+      const places = new Map<string, Set<string>>()
+      for (const run of frame.runs.filter(({ kind }) => kind === 'decking'))
+        for (const id of run.memberIds) {
+          const lay = rowOf.get(id)
+          if (lay === undefined || lay.degrees === 0 || lay.part !== 'field') continue
+          const key = `${lay.zone} ${lay.row}`
+          const own = places.get(key) ?? new Set<string>()
+          for (const { supportId } of run.points) own.add(supportId)
+          places.set(key, own)
+        }
+      for (const [key, own] of places) {
+        const [zone, row] = key.split(' ')
+        const next = places.get(`${zone} ${Number(row) + 1}`) ?? new Set()
+        expect([...own].filter((joist) => next.has(joist))).toEqual([])
+      }
+    })
+  })
+})
+
+describe('decking of a rectangle', () => {
+  const rectangle = fc.record({
+    width: fc.integer({ min: 96, max: 480 }),
+    depth: fc.integer({ min: 96, max: 300 }),
+    overhang: fc.constantFrom(0, 1, 1.5),
+    gap: fc.constantFrom(0, 0.125, 0.25),
+    border: fc.constantFrom(0, 1, 2),
+  })
+
+  it('makes up the outline, its overhang and less its wall gap, board by board and gap by gap', () => {
+    let tried = 0
+    fc.assert(
+      fc.property(rectangle, ({ width, depth, overhang, gap, border }) => {
+        const made = design({
+          size: { width, depth, height: '60 in' },
+          frame: { joists: { spacing: '12 in' }, beams: { front: { setback: '18 in', posts: 6 } } },
+          decking: { overhang, gap, border },
+        })
+        if (!made.ok) return
+        tried += 1
+        const boards = boardsOf(made.value)
+        const field = boards.filter(({ lay }) => lay?.part === 'field')
+        const inch = (ticks: number) => ticks / 32
+        const area = boards.reduce((sum, board) => sum + areaOf(shapeOf(board)), 0) / 32 ** 2
+        // by hand: gaps between courses, beside them and inside each course of border, which has three sides
+        const framed = border * (5.5 + gap)
+        const [long, deep] = [width + 2 * overhang - 2 * framed, depth + overhang - 0.25 - framed]
+        const between = (field.length - 1) * gap * long
+        const around = Array.from({ length: border }, (_, k) => {
+          const outer = (k + 1) * 5.5 + k * gap
+          const [w, d] = [width + 2 * overhang - 2 * outer, depth + overhang - 0.25 - outer]
+          return w * d - (w - 2 * gap) * (d - gap)
+        }).reduce((sum, one) => sum + one, 0)
+        const whole = (width + 2 * overhang) * (depth + overhang - 0.25)
+        // a sliver under 1/4 in is left out with its gap; an odd tick of two equal rips goes to the overhang
+        const short = Math.abs(whole - area - between - around)
+        expect(short).toBeLessThanOrEqual((0.25 + gap + 1 / 32) * long + 0.01)
+        expect(inch(Math.max(...field.map(({ box }) => box.y1)))).toBeLessThanOrEqual(
+          depth + overhang - framed + 0.001,
+        )
+        const last = (deep + gap) % (5.5 + gap)
+        if (last > 2.75 + 0.001) expect(short).toBeLessThanOrEqual(0.02 * long)
+      }),
+    )
+    expect(tried).toBeGreaterThan(20)
+  })
+
+  it('is laid again course for course when a zone is split in two along the joists, but at the seam', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 12, max: 24 }),
+        fc.integer({ min: 8, max: 14 }),
+        fc.integer({ min: 5, max: 7 }),
+        (width, depth, at) => {
+          const whole = design(free(`0, 0; ${width}', 0; ${width}', ${depth}'; 0, ${depth}'`))
+          const split = design({
+            ...free(`0, 0; ${width}', 0; ${width}', ${depth}'; 0, ${depth}'`),
+            shape: {
+              outline: `0, 0; ${width}', 0; ${width}', ${depth}'; 0, ${depth}'`,
+              zones: `0, 0, ${at}', ${depth}': away`,
+            },
+          })
+          if (!whole.ok || !split.ok) return
+          const lines = ({ frame }: Design) =>
+            new Set(boardsOf({ frame }).map(({ box }) => `${box.y0.toFixed(1)} ${box.y1.toFixed(1)}`))
+          expect(lines(split.value)).toEqual(lines(whole.value))
+          // joists away from the seam stand where they stood
+          const seam = at * 384
+          const joists = ({ frame }: Design) =>
+            frame.members
+              .filter(({ role, box }) => role === 'joist' && Math.abs((box.x0 + box.x1) / 2 - seam) > 512)
+              .map(({ box, length }) => `${box.x0} ${length}`)
+              .sort()
+          expect(joists(split.value)).toEqual(joists(whole.value))
+        },
+      ),
+    )
+  })
+})
+
+function free(outline: string): JobStatement {
+  return {
+    shape: { outline },
+    size: { height: '60 in' },
+    site: { attachment: 'freestanding' },
+    frame: { joists: { spacing: '16 in' }, beams: { front: { setback: 18 }, rear: { setback: 18 } } },
+    ground: { base: '16 in' },
+  }
+}
+
+/** Every board to be had, by role, section and length; what joints may be where is told by their places. */
+function orderOf({ frame, takeoff }: Design): readonly string[] {
+  const goods = takeoff.goods.map(({ sku, thousandths }) => `${sku} ${thousandths}`)
+  const wood = frame.members.map(
+    ({ role, product, length, ripTo }) => `${role} ${product.size} ${length} ${ripTo ?? ''}`,
+  )
+  return [...wood.sort(), ...goods.sort()]
+}
+
+describe('the same deck seen otherwise', () => {
+  /** Corners on whole feet, so that no slanting cut falls on either side of a tick. */
+  const steps: fc.Arbitrary<Corners> = fc
+    .record({
+      w: fc.integer({ min: 12, max: 24 }),
+      d: fc.integer({ min: 9, max: 15 }),
+      step: fc.integer({ min: 0, max: 4 }),
+    })
+    .map(({ w, d, step }) =>
+      step === 0
+        ? [
+            [0, 0],
+            [w * 12, 0],
+            [w * 12, d * 12],
+            [0, d * 12],
+          ]
+        : [
+            [0, 0],
+            [w * 12, 0],
+            [w * 12, (d - step) * 12],
+            [(w - 5) * 12, (d - step) * 12],
+            [(w - 5) * 12, d * 12],
+            [0, d * 12],
+          ],
+    )
+
+  const stated = (
+    corners: Corners,
+    over: {
+      readonly joists: string
+      readonly from: string
+      readonly angle: number
+      readonly leans: string
+      readonly border: number
+    },
+  ): JobStatement => ({
+    shape: { outline: outlineText(corners), joists: over.joists },
+    size: { height: '60 in' },
+    site: { attachment: 'freestanding' },
+    frame: {
+      joists: { spacing: '12 in', layoutFrom: over.from },
+      beams: { front: { setback: 18 }, rear: { setback: 18 } },
+    },
+    ground: { base: '16 in' },
+    decking: { angle: over.angle, leans: over.leans, border: over.border },
+  })
+
+  it('asks for the same order when mirrored with its layout from the other end, and when turned by 90 degrees', () => {
+    let tried = 0
+    fc.assert(
+      fc.property(steps, fc.constantFrom(0, 30, 45), fc.constantFrom(0, 1), (corners, angle, border) => {
+        const width = Math.max(...corners.map(([x]) => x))
+        const plain = design(stated(corners, { joists: 'away', from: 'left', angle, leans: 'right', border }))
+        if (!plain.ok) return
+        tried += 1
+        const mirrored = design(
+          stated(
+            corners.map(([x, y]) => [width - x, y]),
+            { joists: 'away', from: 'right', angle, leans: 'left', border },
+          ),
+        )
+        const turned = design(
+          stated(
+            corners.map(([x, y]) => [y, x]),
+            { joists: 'along', from: 'left', angle, leans: 'right', border },
+          ),
+        )
+        expect(mirrored.ok && orderOf(mirrored.value)).toEqual(orderOf(plain.value))
+        expect(turned.ok && orderOf(turned.value)).toEqual(orderOf(plain.value))
+      }),
+    )
+    expect(tried).toBeGreaterThan(10)
+  })
+
+  it('never loses a member when it is made larger', () => {
+    let tried = 0
+    fc.assert(
+      fc.property(anyCorners, fc.constantFrom(0, 45), fc.constantFrom(0, 1), (corners, angle, border) => {
+        const small = design(stated(corners, { joists: 'away', from: 'left', angle, leans: 'right', border }))
+        const large = design(
+          stated(
+            corners.map(([x, y]) => [x * 1.25, y * 1.25]),
+            { joists: 'away', from: 'left', angle, leans: 'right', border },
+          ),
+        )
+        if (!small.ok || !large.ok) return
+        tried += 1
+        const count = (made: Design, role: Member['role']) =>
+          made.frame.members.filter((member) => member.role === role).length
+        for (const role of ['joist', 'end joist', 'rim', 'beam ply', 'post', 'decking'] as const)
+          expect(count(large.value, role), role).toBeGreaterThanOrEqual(count(small.value, role))
+      }),
+    )
+    expect(tried).toBeGreaterThan(5)
+  })
+
+  it('shares the deck out among its joists to the last square inch: tributary areas make up the whole', () => {
+    let tried = 0
+    fc.assert(
+      fc.property(anyCorners, fc.constantFrom(0, 1, 2), (corners, border) => {
+        const made = design(
+          stated(corners, { joists: 'away', from: 'left', angle: 0, leans: 'right', border }),
+        )
+        // of slanting edges only the joists' middles are known
+        if (
+          !made.ok ||
+          corners.some(([x, y], i) => {
+            const [nx, ny] = corners[(i + 1) % corners.length] as Place
+            return nx !== x && ny !== y
+          })
+        )
+          return
+        tried += 1
+        const lines = made.value.frame.joistGroups.flatMap(({ lines: own }) => own)
+        const carried = lines.reduce(
+          (sum, { from, to, widths }) => sum + widths.reduce((all, width) => all + width * (to - from), 0),
+          0,
+        )
+        const whole = areaOf(corners.map(([x, y]): Place => [x * 32, y * 32]))
+        // beside a step the bay is shared by joists that end at different lines
+        const steps = corners.length > 4 ? whole / 8 : 1
+        expect(Math.abs(carried - whole)).toBeLessThanOrEqual(steps)
+      }),
+    )
+    expect(tried).toBeGreaterThan(5)
+  })
+})

@@ -1,4 +1,5 @@
 import { inches, printLength, type Ticks, ticks } from '../units/index.ts'
+import { DECK_RULES } from './deck-rules.ts'
 import { findField } from './fields.ts'
 import { settledList } from './found-list.ts'
 import { optionList, optionValue } from './option-list.ts'
@@ -61,6 +62,7 @@ const RULES: readonly CrossRule[] = [
     rectangle: true,
     find: (job) => postsCrowd(job, 'rear'),
   },
+  ...DECK_RULES,
 ]
 
 /**

@@ -3,6 +3,7 @@ import type { Drawing, Layer, PaperTable } from './types.ts'
 
 export type SheetId =
   | 'framing'
+  | 'decking'
   | 'footings'
   | 'marking'
   | 'strips'

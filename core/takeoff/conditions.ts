@@ -30,7 +30,7 @@ const GROUPS: readonly (readonly [RegExp, Group])[] = [
   [/^beam-/, 'beam'],
   [/^(ledger-|lateral-)/, 'ledger'],
   [/^(joist|hanger|rim$|blocking$|stair-header$)/, 'joists'],
-  [/^(deck-|fascia)/, 'decking'],
+  [/^(deck-|fascia|skirting)/, 'decking'],
   [/^(stringer-|tread$|riser$|stair-)/, 'stairs'],
   [/^guard-/, 'guards'],
   [/^(wash|stain-)/, 'finish'],

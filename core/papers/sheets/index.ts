@@ -4,6 +4,7 @@ import { changeOrderSheet } from './change-order-sheet.ts'
 import { checksSheet } from './checks-sheet.ts'
 import { costSheet } from './cost-sheet.ts'
 import { cuttingSheet } from './cutting-sheet.ts'
+import { deckingSheet } from './decking-sheet.ts'
 import { detailsSheet } from './details-sheet.ts'
 import { footingsSheet } from './footings-sheet.ts'
 import { framingSheet } from './framing-sheet.ts'
@@ -22,6 +23,7 @@ export const SHEET_TITLES: { readonly [id in SheetId]: string } = {
   framing: 'Framing plan',
   footings: 'Footing layout',
   marking: 'Joist marking',
+  decking: 'Decking plan',
   cutting: 'Cutting sheet',
   order: 'Order for the yard',
   checks: 'Checks for the plan reviewer',
@@ -44,6 +46,7 @@ const MAKERS: { readonly [id in SheetId]: (source: PaperSource) => Sheet | null 
   details: detailsSheet,
   footings: footingsSheet,
   marking: markingSheet,
+  decking: deckingSheet,
   stairs: stairsSheet,
   cutting: cuttingSheet,
   order: orderSheet,

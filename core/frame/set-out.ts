@@ -6,9 +6,9 @@ import type { Frame } from './types.ts'
 export interface HoleSetOut {
   readonly footingId: string
   readonly number: number
-  /** from the deck's left end along the wall */
+  /** from the deck's left end along the wall, nearest 1/16 in: under a beam at an angle a post need not stand on one */
   readonly along: Ticks
-  /** square from the wall */
+  /** square from the wall, nearest 1/16 in */
   readonly fromWall: Ticks
   /** from the deck's left and right corner at the wall, nearest 1/16 in, measured level */
   readonly fromLeftCorner: Ticks
@@ -20,8 +20,8 @@ export function holeSetOut(frame: Frame, job: Job): readonly HoleSetOut[] {
   return frame.footings.map((footing) => ({
     footingId: footing.id,
     number: footing.number,
-    along: footing.x,
-    fromWall: footing.y,
+    along: nearestSixteenth(footing.x),
+    fromWall: nearestSixteenth(footing.y),
     fromLeftCorner: diagonal(footing.x, footing.y),
     fromRightCorner: diagonal(job.size.width - footing.x, footing.y),
   }))

@@ -1,5 +1,5 @@
 import type { Design } from '../estimate-types.ts'
-import { diagonal, type HoleSetOut, holeSetOut } from '../frame/index.ts'
+import { diagonal, type Footing } from '../frame/index.ts'
 import { inches, nearestSixteenth, printLength, type Ticks } from '../units/index.ts'
 import { frameEdges, type LayoutString, layoutStrings } from './layout-strings.ts'
 
@@ -61,17 +61,17 @@ function crossingsOf(design: Design): readonly LayoutCheck[] {
 
 /** The outer holes of the front row in one pull; where no row has two, the two holes that lie farthest apart. */
 function apartOf(design: Design): readonly LayoutCheck[] {
-  const holes = holeSetOut(design.frame, design.job)
+  const holes = design.frame.footings
   const row = layoutStrings(design)
     .strings.filter(({ runs, edge }) => runs === 'along the wall' && !edge)
     .map((string) => holes.filter(({ number }) => string.holes.includes(number)))
     .findLast(({ length }) => length > 1)
-    ?.sort((a, b) => a.along - b.along)
+    ?.sort((a, b) => a.x - b.x)
   const [first, last] = row === undefined ? farthestOf(holes) : [row[0], row.at(-1)]
   if (first === undefined || last === undefined) return []
   const steps = (row ?? [])
     .slice(1)
-    .map((hole, i) => printLength(nearestSixteenth(hole.along - (row?.[i]?.along ?? 0))))
+    .map((hole, i) => printLength(nearestSixteenth(hole.x - (row?.[i]?.x ?? 0))))
   const between = steps.length > 1 ? `; between them ${steps.join(', ')}` : ''
   return [
     {
@@ -85,15 +85,15 @@ function apartOf(design: Design): readonly LayoutCheck[] {
   ]
 }
 
-function farthestOf(holes: readonly HoleSetOut[]): readonly [HoleSetOut?, HoleSetOut?] {
+function farthestOf(holes: readonly Footing[]): readonly [Footing?, Footing?] {
   const pairs = holes.flatMap((one, i) => holes.slice(i + 1).map((other) => [one, other] as const))
-  return pairs.reduce<readonly [HoleSetOut?, HoleSetOut?]>((best, pair) => {
+  return pairs.reduce<readonly [Footing?, Footing?]>((best, pair) => {
     const [one, other] = best
     return one === undefined || other === undefined || distance(...pair) > distance(one, other) ? pair : best
   }, [])
 }
 
 /** Centre to centre, nearest 1/16 in. */
-function distance(one: HoleSetOut, other: HoleSetOut): Ticks {
-  return diagonal(other.along - one.along, other.fromWall - one.fromWall)
+function distance(one: Footing, other: Footing): Ticks {
+  return diagonal(other.x - one.x, other.y - one.y)
 }

@@ -131,6 +131,18 @@ describe('check', () => {
     expect(code).toBe(1)
   })
 
+  test('what is calculated only does not count as passing, and ends with 1', async () => {
+    // the 2021 rows for beams and posts of hem-fir are computed only, so that no row of a table passes them
+    const hemFir = write('hem-fir.json', {
+      ...JSON.parse(readFileSync(low, 'utf8')),
+      frame: { ...(DEMO_JOB.frame as object), species: 'HF' },
+    })
+    const { code, said } = await runLine('check', hemFir)
+    expect(said).toMatch(/◇ calculated only +Beam span/)
+    expect(said).not.toMatch(/▲ fails|outside scope/)
+    expect(code).toBe(1)
+  })
+
   test('as JSON lists every finding', async () => {
     const { checks } = JSON.parse((await runLine('check', demo, '--json')).said)
     expect(checks.length).toBeGreaterThan(10)

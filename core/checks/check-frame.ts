@@ -21,6 +21,7 @@ import { checkGuardBuilt } from './guard-build.ts'
 import { checkHangerLoad } from './hanger-load.ts'
 import { checkJoistBearing } from './joist-bearing.ts'
 import { checkJoistCantilevers } from './joist-cantilever.ts'
+import { checkJoistJoints } from './joist-joints.ts'
 import { checkJoistRestraint } from './joist-restraint.ts'
 import { checkJoistSpan } from './joist-span.ts'
 import { checkLateralLoad } from './lateral-load.ts'
@@ -65,6 +66,7 @@ export function checkFrame(
     ...perGroup(checkJoistCantilevers),
     ...perGroup((one) => [checkJoistBearing(one)]),
     checkJoistRestraint(context),
+    ...checkJoistJoints(context),
     ...perGroup(checkConcentratedLoad),
     ...perGroup(checkHangerLoad),
     ...checkSlantingRims(context),
@@ -90,4 +92,9 @@ export function checkFrame(
     ...checkGuardBuilt(job, guard),
     ...checkStairs(job, stairs),
   ]
+}
+
+/** The beams' spans alone, of a frame whose beams are taken to be of other sizes. */
+export function checkSpansOfBeams(job: Job, layout: Layout, frame: Frame): readonly Check[] {
+  return checkBeamSpans(contextOf(job, layout, frame))
 }

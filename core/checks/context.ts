@@ -20,7 +20,7 @@ export interface JoistContext extends CheckContext {
   readonly joistIds: readonly string[]
   /** what follows a check's name where there is more than one group; empty for the first */
   readonly suffix: string
-  /** greatest reaction at a ledger or a header, from which joists hang, lb; null where they hang from none */
+  /** greatest reaction at a ledger, a header or a flush beam, from which joists hang, lb; null where they hang from none */
   readonly hung: number | null
 }
 
@@ -33,8 +33,8 @@ export function contextOf(job: Job, layout: Layout, frame: Frame): CheckContext 
 export function joistContexts(context: CheckContext): readonly JoistContext[] {
   return context.groups.map((group, i) => {
     const joist = context.path.joists.find((one) => one.group === group) ?? null
-    const hanging = group.supports.flatMap(({ kind }, k) =>
-      kind === 'beam' ? [] : [joist?.envelope.supports[k]?.greatest ?? 0],
+    const hanging = group.supports.flatMap(({ seat }, k) =>
+      seat !== 'hung' ? [] : [joist?.envelope.supports[k]?.greatest ?? 0],
     )
     return {
       ...context,

@@ -7,7 +7,7 @@ import { judge } from './judge.ts'
 import type { Check, Finding } from './types.ts'
 
 /**
- * What each hanger at the ledger carries. No table of the code gives a hanger's strength: it is in the listing of the
+ * What each hanger at a ledger or a flush beam carries. No table of the code gives a hanger's strength: it is in the listing of the
  * one that is bought, so the load is told and the listing asked for. The AWC deck guide's least capacity by joist, from
  * memory, stands beside it; a load beyond what that asks of a hanger is no usual one, and is calculated only. Nothing
  * where joists lie on beams alone.
@@ -19,7 +19,7 @@ export function checkHangerLoad(context: JoistContext): readonly Check[] {
   const load = Math.max(0, Math.ceil(reaction))
   const spacing = job.frame.joists.spacing / TICKS_PER_INCH
   const steps = [
-    `A joist every ${spacing} in brings ${figure(load)} lb to the ledger, dead and live, the live load placed worst`,
+    `A joist every ${spacing} in brings ${figure(load)} lb to what it hangs from, dead and live, the live load placed worst`,
     'The hanger’s seat is its bearing; its strength is what its maker’s listing says for the nails that are used: to be confirmed',
   ]
   const found = byLimit(IRC_LIMITS.bearingOnWood, { value: load, unit: 'lb' }, null, steps)

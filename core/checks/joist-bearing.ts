@@ -1,4 +1,5 @@
 import { IRC_LIMITS } from '../data/index.ts'
+import type { JoistSupport } from '../frame/index.ts'
 import { bearingStress } from '../rules/index.ts'
 import { inches, type Ticks, ticks, toInches } from '../units/index.ts'
 import { byCalculation, type Limit } from './calculated.ts'
@@ -8,7 +9,7 @@ import { judge } from './judge.ts'
 import type { Check, Finding } from './types.ts'
 import { feetInches } from './words.ts'
 
-/** Seat of a joist in its hanger at the ledger: the 1-1/2 in that IRC 2021 R507.6.1 asks for. */
+/** Seat of a joist in its hanger at a ledger or a flush beam: the 1-1/2 in that IRC 2021 R507.6.1 asks for. */
 const HANGER_SEAT = inches(IRC_LIMITS.bearingOnWood.value)
 
 /** Bearing of the joists: 1-1/2 in on every support, IRC 2021 R507.6.1, and the stress across their grain there. */
@@ -41,22 +42,17 @@ export function checkJoistBearing(context: JoistContext): Check {
 
 /** Length of bearing on each support, in their order from the house. */
 function seatsOf({ group, frame }: JoistContext): readonly Ticks[] {
-  return group.supports.map(({ id, half }) => {
-    const beam = frame.beams.find((one) => one.id === id)
-    // two joists that end against each other over a beam have half of it each
-    return beam === undefined
-      ? HANGER_SEAT
-      : ticks(Math.floor(sharesBeam(group, frame, id) ? half : 2 * half))
+  const lines = frame.joistGroups.find(({ id }) => id === group.id)?.lines ?? []
+  return group.supports.map((_, i) => {
+    const seats = lines.flatMap(({ supports }) => supports[i] ?? []).map(seatOf)
+    return ticks(Math.min(...seats))
   })
 }
 
-/** Whether joists of another zone end on the same beam. */
-function sharesBeam(
-  { zone }: JoistContext['group'],
-  { joistGroups }: JoistContext['frame'],
-  beamId: string,
-): boolean {
-  return joistGroups.some((other) => other.zone !== zone && other.supports.includes(beamId))
+/** Two joists that end against each other over a beam have half of it each. */
+function seatOf({ half, seat }: JoistSupport): Ticks {
+  if (seat === 'hung') return HANGER_SEAT
+  return ticks(Math.floor(seat === 'half' ? half : 2 * half))
 }
 
 /** Stress across the grain on each support, Cb 1. NDS 2018 3.10.2. */

@@ -15,7 +15,8 @@ export function checkJoistRestraint(context: CheckContext): Check {
   const { job, frame } = context
   const rims = frame.members.filter(({ role }) => role === 'rim')
   const bare = frame.beams.filter(
-    ({ id: beamId, key, line }) =>
+    ({ id: beamId, key, line, flush }) =>
+      !flush &&
       !frame.members.some(({ id }) => id.startsWith(`blocking-${key}-`)) &&
       !rims.some((rim) => liesOver(rim, line)) &&
       // joists of two zones end on a seam's beam against an end joist or each other
@@ -29,8 +30,10 @@ export function checkJoistRestraint(context: CheckContext): Check {
     { value: bare.length === 0 ? 1 : 0, unit: 'count' },
     [
       `At the ends: ${ends}, three nails or screws into each joist`,
-      ...frame.beams.map(
-        (beam) => `Over the ${beamName(beam.key)}: ${bare.includes(beam) ? 'nothing' : 'blocks or the rim'}`,
+      ...frame.beams.map((beam) =>
+        beam.flush
+          ? `At the ${beamName(beam.key)}, which is flush: hangers`
+          : `Over the ${beamName(beam.key)}: ${bare.includes(beam) ? 'nothing' : 'blocks or the rim'}`,
       ),
     ],
   )

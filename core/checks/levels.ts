@@ -1,10 +1,13 @@
 import { IRC_LIMITS } from '../data/index.ts'
+import { type LevelStep, risersFor } from '../frame/index.ts'
 import { common, insetBy } from '../geometry/index.ts'
+import type { Job } from '../job/index.ts'
 import type { Level } from '../layout/index.ts'
-import { inches, ticks } from '../units/index.ts'
+import { inches, printInches, ticks } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { byLimit, length } from './finding.ts'
 import { judge } from './judge.ts'
+import { plainRules } from './plain-rules.ts'
 import type { Check } from './types.ts'
 import { feetInches } from './words.ts'
 
@@ -12,15 +15,16 @@ import { feetInches } from './words.ts'
 const BESIDE = inches(6)
 
 /**
- * The way from each further level to the one beside it: a single riser of 7-3/4 in at most, IRC 2021 R311.7.5.1, or
- * steps, which are not framed between levels. A level that no other is beside stands alone.
+ * The way from each further level to the one beside it: a single riser of 7-3/4 in at most, box steps whose risers and
+ * treads keep to IRC 2021 R311.7.5, or stairs, which are not framed between levels. A level that no other is beside
+ * stands alone.
  */
 export function checkLevels(context: CheckContext): readonly Check[] {
   const { levels } = context.layout
   return levels.slice(1).map((level) => checkOne(context, level, levels))
 }
 
-function checkOne({ job }: CheckContext, level: Level, levels: readonly Level[]): Check {
+function checkOne({ job, frame }: CheckContext, level: Level, levels: readonly Level[]): Check {
   const beside = levels.filter((other) => other !== level && liesBeside(level, other))
   const rise = (other: Level) => Math.abs(other.deckTop - level.deckTop)
   const nearest = beside.reduce<Level | null>(
@@ -29,18 +33,19 @@ function checkOne({ job }: CheckContext, level: Level, levels: readonly Level[])
   )
   const most = inches(IRC_LIMITS.riser.value)
   const high = nearest === null ? level.deckTop : ticks(rise(nearest))
-  const risers = Math.ceil(high / most)
   const found = byLimit(IRC_LIMITS.riser, length(high), length(most), [
     nearest === null
       ? `Level ${level.number} lies beside no other`
       : `From level ${level.number} to level ${nearest.number}: ${feetInches(high)}`,
   ])
   const one = nearest !== null && high <= most
+  const step = one ? null : stepTo(frame.steps, level, nearest)
+  if (step !== null) return checkStep(job, level, step)
   return judge(job, {
     id: `level-${level.number}`,
     title: 'Step between levels',
     subjects: [],
-    fields: ['shape.levels', 'size.height'],
+    fields: ['shape.levels', 'size.height', 'shape.steps'],
     prescriptive: one ? { ...found, ratio: null } : null,
     calculated: null,
     good: () => `One step of ${feetInches(high)} leads to level ${level.number}.`,
@@ -48,11 +53,47 @@ function checkOne({ job }: CheckContext, level: Level, levels: readonly Level[])
     uncovered:
       nearest === null
         ? `No other level lies beside level ${level.number}: how one gets to it is not told`
-        : `Level ${level.number} lies ${feetInches(high)} from level ${nearest.number}: ${risers} risers between them are not framed or counted here`,
+        : `Level ${level.number} lies ${feetInches(high)} from level ${nearest.number}: ${risersFor(high)} risers between them are not framed or counted here`,
     whenUncovered:
       'Set down a sum for the steps between, and have a guard where the drop is more than 30 in.',
     remedy: '',
-    caution: 'Where one level ends over another, flash or slope so that water runs off both.',
+    caution: WATER,
+  })
+}
+
+const WATER = 'Where one level ends over another, flash or slope so that water runs off both.'
+
+/** The box step between two levels. */
+function stepTo(steps: readonly LevelStep[], level: Level, other: Level | null): LevelStep | null {
+  if (other === null) return null
+  const between = [level.number, other.number]
+  return steps.find(({ higher, lower }) => between.includes(higher) && between.includes(lower)) ?? null
+}
+
+/** Risers, treads and width of a box step, and the landing at its foot. */
+function checkStep(job: Job, level: Level, step: LevelStep): Check {
+  const rise = step.drop / step.risers
+  const { deciding, beside, broken, unread } = plainRules([
+    { limit: IRC_LIMITS.riser, what: 'each riser', measure: rise, holds: 'at most' },
+    { limit: IRC_LIMITS.tread, what: 'each tread', measure: step.tread, holds: 'at least' },
+    { limit: IRC_LIMITS.stairWidth, what: 'the step', measure: step.width, holds: 'at least' },
+  ])
+  const told = `${step.risers} risers of ${printInches(ticks(Math.ceil(rise)))}`
+  return judge(job, {
+    id: `level-${level.number}`,
+    title: 'Step between levels',
+    subjects: step.memberIds,
+    fields: ['shape.levels', 'size.height', 'shape.steps', 'shape.stepWidth'],
+    prescriptive: step.landing || broken.length > 0 ? deciding : null,
+    calculated: null,
+    beside,
+    good: () =>
+      `A box step leads from level ${step.higher} to level ${step.lower}: ${told}, treads of ${printInches(step.tread)} or more.`,
+    bad: `The box step at level ${step.lower}: ${broken.map(({ what, holds, limit }) => `${what} not ${holds} ${limit.value} in`).join('; ')}.`,
+    uncovered: `Level ${step.lower} is too narrow for the 36 in of landing at the foot of its step (IRC 2021 R311.7.6)`,
+    whenUncovered: 'Make the lower level deeper beyond the step, or have the step elsewhere.',
+    remedy: 'Change the height of a level, or make the step wider.',
+    caution: [unread, WATER].filter((one) => one !== '').join(' '),
   })
 }
 

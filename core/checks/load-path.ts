@@ -101,7 +101,12 @@ function lineLoadOn(
   if (zones.length === 0) return null
   const sum = (of: (one: LineLoad) => number) =>
     zones.reduce((all, zone) => all + Math.max(...brought.filter((one) => one.zone === zone).map(of)), 0)
-  return { dead: sum(({ dead }) => dead), live: sum(({ live }) => live) }
+  // joists load a flush beam from its face; what lies on the beam itself it carries too
+  const own = beam.flush ? rectangleOf(beam.size, beam.plies).breadth / 144 : 0
+  return {
+    dead: sum(({ dead }) => dead) + own * context.job.site.deadLoad,
+    live: sum(({ live }) => live) + own * context.load,
+  }
 }
 
 /** The greatest that beams bring to a post: that of both where it stands under the mitre of two, lb. */

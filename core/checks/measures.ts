@@ -1,4 +1,4 @@
-import { IRC_LIMITS } from '../data/index.ts'
+import { IRC_LIMITS, sectionOf } from '../data/index.ts'
 import type { Beam, Frame, JoistSupport, Post } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
@@ -119,7 +119,9 @@ function beamFacts(beam: Beam, frame: Frame, groups: readonly JoistMeasures[]): 
   const worst = (zone: string) =>
     Math.max(...brought.filter((one) => one.zone === zone).map(({ tributary }) => tributary))
   // joists of one zone lie beside each other, those of two zones end against each other
-  const tributary = zones.reduce((sum, zone) => sum + worst(zone), 0)
+  // joists load a flush beam from its face; what lies on the beam itself it carries too
+  const own = beam.flush ? sectionOf(beam.size).thickness * beam.plies : 0
+  const tributary = zones.reduce((sum, zone) => sum + worst(zone), own)
   const lengths = tributaryLengths(0, at, beam.length)
   const meets = frame.beams.some(
     (other) => other !== beam && other.postIds.some((id) => beam.postIds.includes(id)),

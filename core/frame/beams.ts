@@ -3,7 +3,7 @@ import { meeting, movedLeft, type PlanePoint, type Segment } from '../geometry/i
 import type { Job } from '../job/index.ts'
 import type { SupportLine, ZoneView } from '../layout/index.ts'
 import { type Ticks, ticks } from '../units/index.ts'
-import { type Dimensions, productOf } from './dimensions.ts'
+import { beamTop, type Dimensions, productOf } from './dimensions.ts'
 import { lengthUp, placedBoard } from './footprint.ts'
 import { shapeFields } from './joists.ts'
 import type { PostOnBeam } from './posts.ts'
@@ -21,7 +21,7 @@ export class BeamMarks {
   }
 }
 
-/** Plies of one dropped beam, ply 1 nearest the house; they lie side by side about the centre line. */
+/** Plies of one beam, ply 1 nearest the house; they lie side by side about the centre line. */
 export function framePlies(
   job: Job,
   d: Dimensions,
@@ -42,8 +42,8 @@ export function framePlies(
     product: productOf(job, size),
     ripTo: null,
     ...placedBoard(view, plyShape(view, line, centre, back + i * thickness, back + (i + 1) * thickness), {
-      z0: d.joistBottom - depth,
-      z1: d.joistBottom,
+      z0: beamTop(d, line) - depth,
+      z1: beamTop(d, line),
     }),
     bearings: postIds,
     cause: {
@@ -51,7 +51,7 @@ export function framePlies(
         'size.width',
         `frame.beams.${spec}.size`,
         `frame.beams.${spec}.plies`,
-        `frame.beams.${spec}.setback`,
+        `frame.beams.${spec}.${line.flush ? 'set' : 'setback'}`,
         ...shapeFields(job),
       ],
       ids: [line.id],
@@ -93,6 +93,7 @@ export function beamOf(
     beam: spec,
     key: line.key,
     mark,
+    flush: line.flush,
     size,
     plies: count,
     plyIds: plies.map((ply) => ply.id),

@@ -11,6 +11,9 @@ import type { Member } from './types.ts'
 /** A bay with less clear width than this gets no block: common practice, no source. */
 const LEAST_CLEAR = inches(3)
 
+/** A joist jointed over the beam goes on past its middle, itself or by the one that meets it. */
+const OVER_JOINT = inches(1.5)
+
 /** Bays of a beam that get no block, and why, beside the blocks. */
 export interface Blocking {
   readonly blocks: readonly Member[]
@@ -25,19 +28,23 @@ export function frameBlocking(
   line: SupportLine,
   joists: readonly PlacedJoist[],
 ): Blocking {
-  if (job.frame.blocking === 'none') return { blocks: [], leftOut: [] }
+  // hangers hold the joists upright at a flush beam
+  if (job.frame.blocking === 'none' || line.flush) return { blocks: [], leftOut: [] }
   const seen = { from: view.turned(line.line.from), to: view.turned(line.line.to) }
   const over = joists.filter(({ supports }) => supports.some(({ id }) => id === line.id))
   const blocks: Member[] = []
   const leftOut: { bay: number; clear: Ticks }[] = []
-  for (let bay = 1; bay < over.length; bay++) {
-    const [left, right] = [over[bay - 1], over[bay]]
-    if (left === undefined || right === undefined) continue
+  let bay = 0
+  for (const [i, right] of over.entries()) {
+    const left = over[i - 1]
+    if (left === undefined) continue
     const x0 = left.place.centre + d.joist.thickness / 2
     const clear = ticks(right.place.centre - d.joist.thickness / 2 - x0)
+    // two trimmers, or joists that lap or butt over the beam, leave no bay between them
+    if (clear <= 0) continue
+    bay += 1
     const middle = blockMiddle(d, seen, [left, right], x0 + clear / 2)
-    // two trimmers stand side by side
-    if (middle === null || clear <= 0) continue
+    if (middle === null) continue
     if (clear < LEAST_CLEAR) {
       leftOut.push({ bay, clear })
       continue
@@ -70,10 +77,10 @@ export function frameBlocking(
   return { blocks, leftOut }
 }
 
-/** K1 over the front beam, KR1 over the rear one, KB1 over front-b. */
+/** K1 over the front beam, KR1 over the rear one, KM1 over a middle one, KB1 over front-b. */
 function markOf(key: string): string {
   const [side, letter = ''] = key.split('-')
-  return `${side === 'front' ? 'K' : 'KR'}${letter.toUpperCase()}`
+  return `${side === 'front' ? 'K' : side === 'rear' ? 'KR' : 'KM'}${letter.toUpperCase()}`
 }
 
 /**
@@ -95,11 +102,15 @@ function blockMiddle(
   return clear ? middle : null
 }
 
-/** Where both long edges of a joist are there; the lap beside a ledger's end is not. */
-function clearOf(place: PlacedJoist['place']): readonly [number, number] {
+/**
+ * Where both long edges of a joist are there; the lap beside a ledger's end is not. A block over a beam stands against
+ * both of two joists that butt there.
+ */
+export function clearOf(place: PlacedJoist['place']): readonly [number, number] {
   const { left, right } = place.part
   const { low, high } = extentOf(place.part)
-  const start = place.laps[0] ? low : Math.max(left.low, right.low)
-  const end = place.laps[1] ? high : Math.min(left.high, right.high)
+  const [first, last] = place.joints
+  const start = first !== null ? first.at - OVER_JOINT : place.laps[0] ? low : Math.max(left.low, right.low)
+  const end = last !== null ? last.at + OVER_JOINT : place.laps[1] ? high : Math.min(left.high, right.high)
   return [start, end]
 }

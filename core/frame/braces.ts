@@ -1,7 +1,7 @@
 import { DCA_BRACING, type LumberSize, sectionOf } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
 import { ceilTicks, inches, type Ticks, ticks } from '../units/index.ts'
-import { type Dimensions, productOf } from './dimensions.ts'
+import { beamTop, type Dimensions, productOf } from './dimensions.ts'
 import type { Beam, Box, Connector, Member, PlanPoint, Post } from './types.ts'
 
 /** Common practice, no source: a 2x4 is the least that guides show. */
@@ -52,7 +52,7 @@ function atPost(
   const square = { x: -along.y, y: along.x }
   const inward = square.x * (centre.x - post.x) + square.y * (centre.y - post.y) >= 0 ? 1 : -1
   const across = { x: square.x * inward, y: square.y * inward }
-  const underBeam = d.joistBottom - sectionOf(beam.size).depth
+  const underBeam = beamTop(d, beam) - sectionOf(beam.size).depth
   return [
     brace(job, post, beam, 'along', along, half, leg, underBeam),
     brace(job, post, beam, 'across', across, half, leg, d.joistBottom),

@@ -1,4 +1,6 @@
 import type { FieldPath, Job } from '../job/index.ts'
+import { type Ticks, ticks } from '../units/index.ts'
+import { extentOf, type JoistJoint, type JoistPlace } from './joist-places.ts'
 import type { PlacedJoist } from './joists.ts'
 import type { Beam, Connector, Member, Post } from './types.ts'
 
@@ -11,57 +13,84 @@ export function connectorsOf(
   headers: readonly Member[],
 ): readonly Connector[] {
   return [
+    ...atHangers(job, joists, beams),
     ...(joists.some(({ supports }) => supports.some(({ kind }) => kind === 'ledger'))
       ? atLedgers(job, joists)
       : []),
-    ...beams.map((beam) =>
-      upliftTies(
-        job,
-        joists
-          .filter(({ supports }) => supports.some(({ id }) => id === beam.id))
-          .map(({ member }) => member),
-        beam,
+    ...beams
+      .filter(({ flush }) => !flush)
+      .map((beam) =>
+        upliftTies(
+          job,
+          joists
+            .filter((joist) => joist.supports.some(({ id }) => id === beam.id) && !goesOnOver(joist, beam.id))
+            .map(({ member }) => member),
+          beam,
+        ),
       ),
-    ),
     ...atHeaders(job, headers),
+    ...atJoints(job, joists),
     ...atPosts(job, posts),
   ]
 }
 
-/** One hanger per joist end that meets a ledger, one angle per end that laps it. */
-function atLedgers(job: Job, joists: readonly PlacedJoist[]): readonly Connector[] {
+/** One hanger per joist end that meets a ledger or a flush beam; one angle per end joist's, which no hanger fits. */
+function atHangers(job: Job, joists: readonly PlacedJoist[], beams: readonly Beam[]): readonly Connector[] {
   const { size } = job.frame.joists
-  const fields = ['frame.joists.size', 'site.attachment']
-  const ends = joists.flatMap(({ member, place, supports }) => {
-    const meets = [place.startsAt, place.endsAt].map(
-      (edge) => edge?.board === 'ledger' || edge?.steep === true,
-    )
-    const hangs = place.headers.map((header) => header !== null)
-    return [0, 1].flatMap((end) =>
-      (meets[end] || hangs[end]) && supports.some(({ kind }) => kind !== 'beam')
-        ? [{ member, laps: place.laps[end] === true }]
+  const flush = beams.some((beam) => beam.flush)
+  const where = flush ? 'the ledger or a flush beam' : 'the ledger'
+  const fields = [
+    'frame.joists.size',
+    'site.attachment',
+    ...(flush ? ['frame.beams.front.set', 'shape.middleBeams'] : []),
+  ]
+  const ends = joists.flatMap(({ member, place, supports }) =>
+    ([0, 1] as const).flatMap((end) =>
+      hangsAt(place, end) && supports.some(({ seat }) => seat === 'hung')
+        ? [{ member, angled: place.laps[end] || (place.end && atFlush(place, end)) }]
         : [],
-    )
-  })
-  const hung = ends.filter(({ laps }) => !laps).map(({ member }) => member)
+    ),
+  )
+  const at = (angled: boolean) =>
+    idsOf(ends.filter((one) => one.angled === angled).map(({ member }) => member))
+  if (ends.length === 0) return []
   return [
     connector(
       'joist hanger',
       size,
-      idsOf(hung),
+      at(false),
       fields,
-      'One hanger per joist at the ledger (IRC 2021 R507.6.1)',
+      `One hanger per joist at ${where} (IRC 2021 R507.6.1)`,
     ),
     connector(
       'end joist angle',
       size,
-      idsOf(ends.filter(({ laps }) => laps).map(({ member }) => member)),
+      at(true),
       fields,
-      'One angle per end joist at the ledger (common practice, no source)',
+      `One angle per end joist at ${where} (common practice, no source)`,
     ),
+  ]
+}
+
+/** Whether a joist's end meets a board from which it hangs. */
+function hangsAt(place: JoistPlace, end: 0 | 1): boolean {
+  const edge = end === 0 ? place.startsAt : place.endsAt
+  return (
+    edge?.board === 'ledger' || edge?.steep === true || place.headers[end] !== null || atFlush(place, end)
+  )
+}
+
+function atFlush(place: JoistPlace, end: 0 | 1): boolean {
+  const edge = end === 0 ? place.startsAt : place.endsAt
+  return edge?.board === 'flush beam' || place.joints[end]?.kind === 'hung'
+}
+
+/** Hold-downs at the house. */
+function atLedgers(job: Job, joists: readonly PlacedJoist[]): readonly Connector[] {
+  return [
     connector(
       'hold-down',
-      size,
+      job.frame.joists.size,
       holdDownJoists(joists),
       ['site.attachment'],
       'Lateral load: two hold-downs of 1,500 lb, one within 24 in of each end (IRC 2021 R507.9.2)',
@@ -81,6 +110,53 @@ function atHeaders(job: Job, headers: readonly Member[]): readonly Connector[] {
     'One hanger for both plies at each end of a header (common practice, no source)',
   )
   return [{ ...hangers, count: 2 * first.length }]
+}
+
+/** Whether a joist goes on over a beam from another, with which it is one line. */
+function goesOnOver({ place }: PlacedJoist, beamId: string): boolean {
+  return place.continues !== null && place.joints[0]?.beamId === beamId
+}
+
+/** Nails that hold lapped joists together, and plates on both sides of butted ones. */
+function atJoints(job: Job, joists: readonly PlacedJoist[]): readonly Connector[] {
+  const { size } = job.frame.joists
+  const goingOn = joists.filter(({ place }) => place.continues !== null)
+  const of = (kind: JoistJoint['kind']) => goingOn.filter(({ place }) => place.joints[0]?.kind === kind)
+  const [lapped, butted] = [of('lapped'), of('butted')]
+  const laps = connector(
+    'joist lap',
+    size,
+    idsOf(lapped.map(({ member }) => member)),
+    JOINT_FIELDS,
+    'Lapped joists are nailed together through the faces (IRC 2021 R502.6.1)',
+  )
+  const splices = connector(
+    'joist splice',
+    size,
+    idsOf(butted.map(({ member }) => member)),
+    JOINT_FIELDS,
+    'A pair of plates over the butt of two joists, one on each side: a splice as strong as a nailed lap (IRC 2021 R502.6.1; the plates common practice, no source)',
+  )
+  return [
+    ...(lapped.length === 0 ? [] : [over({ ...laps, overlap: shortestOverlap(lapped) }, lapped)]),
+    ...(butted.length === 0 ? [] : [over(splices, butted)]),
+  ]
+}
+
+const JOINT_FIELDS = ['frame.joists.overMiddle', 'frame.joists.longest', 'shape.middleBeams']
+
+/** With the beams over which the joints are among what causes them. */
+function over(joints: Connector, joists: readonly PlacedJoist[]): Connector {
+  const beams = new Set(joists.flatMap(({ place }) => place.joints[0]?.beamId ?? []))
+  return { ...joints, cause: { ...joints.cause, ids: [...beams, ...joints.cause.ids] } }
+}
+
+/** How far the joists of a pair lie beside each other, along them. */
+function shortestOverlap(joists: readonly PlacedJoist[]): Ticks {
+  const overlaps = joists.map(({ place: { part, continues } }) =>
+    continues === null ? 0 : extentOf(continues.part).high - extentOf(part).low,
+  )
+  return ticks(Math.floor(Math.min(...overlaps)))
 }
 
 function upliftTies(job: Job, joists: readonly Member[], beam: Beam): Connector {

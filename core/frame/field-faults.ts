@@ -144,6 +144,32 @@ export function supportFaults(
   return faults
 }
 
+/** Least bearing of a joist on wood, IRC 2021 R507.6.1: 1-1/2 in. */
+const LEAST_BEARING = ticks(48)
+
+/** Joists butted over a beam so thin that their ends hardly bear on it. */
+export function jointFaults(
+  joists: readonly {
+    readonly supports: readonly { readonly seat: 'whole' | 'half' | 'hung'; readonly half: number }[]
+    readonly place: { readonly run: number; readonly joints: readonly (object | null)[] }
+  }[],
+): readonly Fault[] {
+  const short = joists.some(
+    ({ supports, place }) =>
+      place.joints.some((joint) => joint !== null) &&
+      supports.some(({ seat, half }) => seat === 'half' && half < LEAST_BEARING),
+  )
+  if (!short) return []
+  return [
+    {
+      path: 'frame.beams.front.plies',
+      message:
+        'joists, or the end joists at least, are butted over a middle beam of one ply, and each end would bear only half of its thickness; 1-1/2 in are needed (IRC 2021 R507.6.1)',
+      fix: 'give the beam two plies, or have the joists whole if their stock can be had',
+    },
+  ]
+}
+
 /** Whether two beams that do not meet at a mitre lie over each other by more than a tick. */
 function collide(
   a: { readonly line: SupportLine; readonly thickness: number },

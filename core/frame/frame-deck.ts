@@ -1,37 +1,50 @@
-import { type Fault, isRectangle, type Job } from '../job/index.ts'
-import {
-  beamThickness,
-  type Layout,
-  type SupportLine,
-  type ViewEdge,
-  type ZoneView,
-  zoneView,
-} from '../layout/index.ts'
-import { fail, feet, inches, ok, printLength, type Result, type Ticks, ticks } from '../units/index.ts'
+import type { Fault, Job } from '../job/index.ts'
+import { beamThickness, type Layout, type ViewEdge, type ZoneView, zoneView } from '../layout/index.ts'
+import { fail, inches, ok, printLength, type Result, type Ticks, ticks } from '../units/index.ts'
 import { BeamMarks, beamOf, framePlies, lineLength } from './beams.ts'
 import { type Blocking, frameBlocking } from './blocking.ts'
+import { frameBorder } from './border.ts'
 import { braceBolts, frameBraces } from './braces.ts'
+import { frameBreakers } from './breakers.ts'
 import { connectorsOf } from './connectors.ts'
-import { type Course, frameDecking } from './decking.ts'
-import { type Dimensions, dimensionsOf } from './dimensions.ts'
+import { frameDeckBlocking } from './deck-blocking.ts'
+import { type Course, type Decked, frameDecking } from './decking.ts'
+import { deckingRuns } from './decking-runs.ts'
+import type { Dimensions } from './dimensions.ts'
 import { BoardNames, type EdgeBoard, frameLedgers, frameRims } from './edge-boards.ts'
-import { footingFaults, movedPostFaults, postLengthFaults, supportFaults } from './field-faults.ts'
+import { frameFascia } from './fascia.ts'
+import {
+  footingFaults,
+  jointFaults,
+  movedPostFaults,
+  postLengthFaults,
+  supportFaults,
+} from './field-faults.ts'
 import { footingUnder } from './footings.ts'
+import { freeStretches } from './free-edges.ts'
 import { frameHeaders } from './headers.ts'
 import { joistGroups } from './joist-groups.ts'
-import { joistPlaces, type ViewOpening } from './joist-places.ts'
-import { frameJoists, JoistNames, type PlacedJoist } from './joists.ts'
+import { joistPlaces, joistRoom, type ViewOpening } from './joist-places.ts'
+import { jointedPlaces } from './joist-runs.ts'
+import { frameJoists, JoistNames, middleBeamsOf, type PlacedJoist } from './joists.ts'
+import { type Laying, layingOf, linesUnder } from './laying.ts'
+import { frameLevelSteps } from './level-steps.ts'
 import { layoutNotes } from './notes.ts'
-import { type PlacedPost, type PostOnBeam, placePosts, postMember, withLength } from './posts.ts'
-import { beamRun, deckingRun, ledgerRun, linesAlong, rimRun } from './runs.ts'
+import { patternFaults } from './pattern-faults.ts'
+import { type LevelDimensions, levelDimensions, type PlacedBeam, placeAllPosts } from './placed-beams.ts'
+import { type PostOnBeam, postMember, withLength } from './posts.ts'
+import { beamRun, ledgerRun, linesAlong, rimRun } from './runs.ts'
 import { diagonal } from './set-out.ts'
-import type { Beam, Frame, FrameRun, JoistGroup, Member, Post } from './types.ts'
+import type { Beam, DeckedZone, Frame, FrameRun, JoistGroup, Member, Post } from './types.ts'
+import { withUnderCause, withUnderJoists } from './under-joists.ts'
 
 /** Puts wood on a layout: every member, post, footing, connector and run, or the named faults that forbid it. */
 export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Fault[]> {
+  const misplaced = patternFaults(job, layout)
+  if (misplaced.length > 0) return fail(misplaced)
   const levels = levelDimensions(job, layout)
   const zones = frameZones(job, levels, layout)
-  const placed = placeAllPosts(job, levels, layout)
+  const placed = placeAllPosts(job, layout, levels)
   const faults = [
     ...footingFaults(job),
     ...movedPostFaults(job, placed.map(asNumbered)),
@@ -46,6 +59,8 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
       zones.flatMap(asStretches),
     ),
     ...openingClashes(zones),
+    ...jointFaults(zones.flatMap((zone) => zone.joists)),
+    ...crowdedSides(job, zones),
     ...layout.levels.flatMap(({ number, deckTop }) =>
       postLengthFaults(
         { path: number === 1 ? 'size.height' : 'shape.levels', height: deckTop },
@@ -60,7 +75,10 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
   const beams = carried.map((one) => one.beam)
   const joists = zones.flatMap((zone) => zone.joists)
   const boards = zones.flatMap((zone) => zone.boards)
-  const courses = zones.flatMap((zone) => zone.courses)
+  const courses = [...zones.flatMap((zone) => zone.courses), ...borderOf(job, levels, layout, zones)]
+  const fascia = fasciaOf(job, levels, layout)
+  const overBeams = carried.flatMap((one) => one.blocking.blocks)
+  const blocks = [...overBeams, ...deckBlocks(job, levels, zones, overBeams)]
   const headers = zones.flatMap((zone) => zone.headers)
   const footings = posts.map((post) => footingUnder(job, post))
   const braces = frameBraces(
@@ -68,6 +86,11 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
     (beam) => carried.find((one) => one.beam === beam)?.d ?? levels(1),
     beams,
     posts,
+  )
+  const steps = frameLevelSteps(
+    job,
+    layout.levels,
+    courses.map(({ member }) => member),
   )
   const { width, depth } = job.size
   return ok({
@@ -77,10 +100,12 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
       ...boards.filter(({ kind }) => kind === 'rim').flatMap(({ plies }) => plies),
       ...headers,
       ...carried.flatMap((one) => one.plies),
-      ...carried.flatMap((one) => one.blocking.blocks),
+      ...blocks,
       ...carried.flatMap(({ beam, d, own }) => own.map((post) => postMember(job, d, post, beam))),
       ...braces,
       ...courses.map(({ member }) => member),
+      ...fascia.flatMap(({ boards: own }) => own.map(({ member }) => member)),
+      ...steps.flatMap(({ members }) => members),
     ],
     beams,
     posts,
@@ -89,9 +114,12 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
     runs: [
       ...zones.flatMap(edgeRuns),
       ...carried.map((one) => beamRun(job, one.beam, one.plies, one.posts)),
-      ...deckingRuns(job, courses),
+      ...deckingRuns(job, [...courses, ...fascia.flatMap(({ boards: own }) => own)]),
     ],
+    decked: zones.map(({ decked }) => decked),
+    freeEdges: fascia.flatMap(({ edges }) => edges),
     joistGroups: groupsOf(zones),
+    steps: steps.map(({ step }) => step),
     areaSquareFeet: layout.areaSquareFeet,
     joistCentres: centresOf(zones[0]?.joists ?? []),
     layoutNotes: layoutNotes(
@@ -108,21 +136,9 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
 /** Groups of all zones, numbered through the deck. */
 function groupsOf(zones: readonly FramedZone[]): readonly JoistGroup[] {
   const groups: JoistGroup[] = []
-  for (const { id, joists } of zones) groups.push(...joistGroups(id, joists, groups.length + 1))
+  for (const { id, view, joists } of zones)
+    groups.push(...joistGroups(id, view.polygon, joists, groups.length + 1))
   return groups
-}
-
-/** Levels of height by the number of their platform. */
-type LevelDimensions = (level: number) => Dimensions
-
-function levelDimensions(job: Job, { levels }: Layout): LevelDimensions {
-  const found = new Map(
-    levels.map(({ number, deckTop }) => [
-      number,
-      dimensionsOf({ ...job, size: { ...job.size, height: deckTop } }),
-    ]),
-  )
-  return (level) => found.get(level) ?? dimensionsOf(job)
 }
 
 interface FramedZone {
@@ -132,7 +148,11 @@ interface FramedZone {
   readonly boards: readonly EdgeBoard[]
   readonly openings: readonly ViewOpening[]
   readonly headers: readonly Member[]
+  readonly level: number
+  readonly laying: Laying
+  /** breakers among them */
   readonly courses: readonly Course[]
+  readonly decked: DeckedZone
   readonly short: Ticks
 }
 
@@ -140,11 +160,14 @@ function frameZones(job: Job, levels: LevelDimensions, layout: Layout): readonly
   const joistNames = new JoistNames()
   const boardNames = new BoardNames()
   let firstCourse = 1
+  let firstBreaker = 1
   return layout.zones.map((zone): FramedZone => {
     const d = levels(zone.level)
     const view = zoneView(job, zone)
-    const platform = layout.levels.find(({ number }) => number === zone.level)?.outline ?? layout.outline
-    const across = platform.map((corner) => view.turned(corner).x)
+    const level = layout.levels.find(({ number }) => number === zone.level) ?? layout.levels[0]
+    if (level === undefined) throw new Error('a deck has a level')
+    const laying = layingOf(job, view)
+    const across = level.outline.map((corner) => view.turned(corner).x)
     const openings = zone.openings.map((opening): ViewOpening => {
       const [a, b] = [
         view.turned({ x: opening.x0, y: opening.y0 }),
@@ -153,7 +176,13 @@ function frameZones(job: Job, levels: LevelDimensions, layout: Layout): readonly
       return { number: opening.number, x0: a.x, y0: a.y, x1: b.x, y1: b.y }
     })
     const extent = [Math.min(...across), Math.max(...across)] as const
-    const places = joistPlaces(job, view, extent, d.joist.thickness, openings)
+    const room = joistRoom(view, d.joist.thickness)
+    const whole = withUnderJoists(
+      room,
+      joistPlaces(job, view, extent, d.joist.thickness, openings),
+      linesUnder(job, view, laying),
+      job.frame.joists.spacing,
+    )
     const ledgers = frameLedgers(job, d, view, boardNames)
     // a rim names the joists that end at it, and they name it as what their length ends at
     const rimIds = frameRims(job, d, view, () => [], boardNames.copy())
@@ -161,11 +190,16 @@ function frameZones(job: Job, levels: LevelDimensions, layout: Layout): readonly
       ...ledgers.map(({ edge, id }) => [edge.index, id] as const),
       ...rimIds.map(({ edge, plies }) => [edge.index, plies[0]?.id ?? ''] as const),
     ])
-    const joists = frameJoists(job, d, { view, supports: zone.supports }, places, ids, joistNames)
+    const zoned = { view, supports: zone.supports }
+    const places = jointedPlaces(job, room, whole, (place) => middleBeamsOf(job, zoned, place, ids))
+    const joists = withUnderCause(frameJoists(job, d, zoned, places, ids, joistNames))
     const joistsAt = (edge: ViewEdge) => meeting(joists, edge).map(({ member }) => member.id)
     const rims = frameRims(job, d, view, joistsAt, boardNames)
-    const decking = frameDecking(job, d, view, joists, openings, firstCourse)
-    firstCourse += decking.rows
+    const decked: Decked = { level, openings, joists }
+    const decking = frameDecking(job, d, view, laying, decked, firstCourse)
+    firstCourse += decking.field.rows
+    const breakers = frameBreakers(job, d, view, laying, decked, firstBreaker)
+    firstBreaker += breakers.length
     return {
       id: zone.id,
       view,
@@ -173,10 +207,72 @@ function frameZones(job: Job, levels: LevelDimensions, layout: Layout): readonly
       boards: [...ledgers, ...rims],
       openings,
       headers: frameHeaders(job, d, view, openings, joists),
-      courses: decking.courses,
+      level: zone.level,
+      laying,
+      courses: [...decking.courses, ...breakers],
+      decked: decking.field,
       short: decking.short,
     }
   })
+}
+
+/** Border boards of every level, numbered through the deck. */
+function borderOf(
+  job: Job,
+  levels: LevelDimensions,
+  layout: Layout,
+  zones: readonly FramedZone[],
+): readonly Course[] {
+  const boards: Course[] = []
+  for (const level of layout.levels) {
+    const own = zones.filter((zone) => zone.level === level.number)
+    const laying = own[0]?.laying
+    if (laying === undefined) continue
+    const joists = own.flatMap((zone) => zone.joists)
+    boards.push(...frameBorder(job, levels(level.number), level, laying, joists, boards.length + 1))
+  }
+  return boards
+}
+
+/** Free edges of every level, and the fascia along them, numbered through the deck. */
+function fasciaOf(job: Job, levels: LevelDimensions, layout: Layout) {
+  let first = 1
+  return layout.levels.map((level) => {
+    const d = levels(level.number)
+    const stretches = freeStretches(job, d, level, layout)
+    const boards = frameFascia(job, d, level, stretches, first)
+    first += boards.length
+    const edges = stretches.map(({ level: of, number, length, clear }) => ({
+      level: of,
+      number,
+      length,
+      clear,
+    }))
+    return { edges, boards }
+  })
+}
+
+/** Blocks under the decking's ends, but for those whose place a block over a beam has. */
+function deckBlocks(
+  job: Job,
+  levels: LevelDimensions,
+  zones: readonly FramedZone[],
+  overBeams: readonly Member[],
+): readonly Member[] {
+  const blocks: Member[] = []
+  for (const { level, view, laying, joists } of zones)
+    blocks.push(
+      ...frameDeckBlocking(
+        job,
+        levels(level),
+        view,
+        laying,
+        joists,
+        [...overBeams, ...blocks],
+        blocks.length + 1,
+      ),
+    )
+  return blocks
 }
 
 /** Openings whose trimmers or headers would lie where an end joist goes on from a step of the outline. */
@@ -199,6 +295,31 @@ function openingClashes(zones: readonly FramedZone[]): readonly Fault[] {
   )
 }
 
+/** End joists of one part that would stand in each other: a step of the outline lies too near where parts meet. */
+function crowdedSides(job: Job, zones: readonly FramedZone[]): readonly Fault[] {
+  const inEachOther = zones.some(({ joists }) => {
+    const ends = joists.filter(({ place }) => place.end)
+    return ends.some((one, i) =>
+      ends.slice(i + 1).some((other) => {
+        const apart = Math.abs(one.place.centre - other.place.centre)
+        return apart > 1 && apart < END_JOIST - 1 && one.from < other.to && other.from < one.to
+      }),
+    )
+  })
+  if (!inEachOther) return []
+  return [
+    {
+      path: job.shape.zones.trim() === '' ? 'shape.outline' : 'shape.zones',
+      message:
+        'two end joists would stand in each other, for two lines of the shape lie less than 1-1/2 in apart',
+      fix: 'lay the two on one line, or farther apart',
+    },
+  ]
+}
+
+/** Thickness of an end joist, which is a 2x. */
+const END_JOIST = inches(1.5)
+
 /** Two trimmers and the room beside them. */
 const CLASH = inches(6)
 
@@ -219,38 +340,8 @@ function asStretches({ view, joists }: FramedZone) {
   }))
 }
 
-interface PlacedBeam {
-  readonly line: SupportLine
-  readonly level: number
-  readonly d: Dimensions
-  readonly spec: 'front' | 'rear'
-  readonly posts: readonly PostOnBeam<PlacedPost>[]
-  /** posts that no beam before it stands on */
-  readonly own: readonly PlacedPost[]
-}
-
 function asNumbered({ line, posts }: PlacedBeam) {
   return { length: lineLength(line), posts: posts.map(({ post, at }) => ({ number: post.number, at })) }
-}
-
-/** Each beam once, numbered through the deck. */
-function placeAllPosts(job: Job, levels: LevelDimensions, layout: Layout): readonly PlacedBeam[] {
-  const placed: PlacedBeam[] = []
-  let nextNumber = 1
-  const lines = layout.zones.flatMap(({ level, supports }) => supports.map((line) => ({ line, level })))
-  for (const { line, level } of lines) {
-    if (line.beam === null || placed.some((one) => one.line.id === line.id)) continue
-    const meets = line.cuts[0]?.meets ?? null
-    const before = placed.find((one) => one.line.id === meets)
-    const joint = before?.posts.at(-1)?.post ?? null
-    const others = placed.flatMap((one) => one.own)
-    const d = levels(level)
-    const posts = placePosts(job, d, line, line.beam, nextNumber, joint, others)
-    const own = posts.map(({ post }) => post).filter((post) => post !== joint)
-    nextNumber += own.length
-    placed.push({ line, level, d, spec: line.beam, posts, own })
-  }
-  return placed
 }
 
 interface CarriedBeam {
@@ -316,35 +407,8 @@ function leftOf(view: ZoneView, { box, plan }: Member): number {
   return Math.min(...corners.map((corner) => view.turned(corner).x))
 }
 
-/** A part of a course this short comes whole: common practice, no source. */
-const WHOLE_COURSE = feet(12)
-
-/** Whether every course of a deck is of one length. */
-function isPlain(job: Job): boolean {
-  return isRectangle(job) && job.shape.openings.trim() === ''
-}
-
-/** Courses that are alike, of one length over the same joists, may be jointed as one run. */
-function deckingRuns(job: Job, courses: readonly Course[]): readonly FrameRun[] {
-  const alike = new Map<string, Course[]>()
-  for (const course of courses) {
-    const { member, from } = course
-    const key = [from.toFixed(1), member.length, ...(member.ends ?? []), ...member.bearings].join(' ')
-    alike.set(key, [...(alike.get(key) ?? []), course])
-  }
-  return [...alike.values()].map((own, i) => {
-    const [first] = own
-    const lines = linesAlong(first?.joists ?? [], first?.from ?? 0)
-    return deckingRun(
-      i === 0 ? 'decking' : `decking-${i + 1}`,
-      own.map(({ member }) => member),
-      lines,
-      // beside a step or an opening, boards shorter than the usual lengths are laid whole
-      isPlain(job) ? ticks(0) : WHOLE_COURSE,
-    )
-  })
-}
-
 function centresOf(joists: readonly PlacedJoist[]): readonly Ticks[] {
-  return [...new Set(joists.map(({ place }) => ticks(place.centre)))]
+  // beyond a joint joists stand on lines of their own: see the marking sheet
+  const first = joists.filter(({ place }) => place.run === 1)
+  return [...new Set(first.map(({ place }) => ticks(place.centre)))]
 }

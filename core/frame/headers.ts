@@ -18,8 +18,10 @@ export function frameHeaders(
   return openings.flatMap((opening) => {
     const trimmers = joists
       .filter(
-        ({ place }) =>
+        ({ place, from, to }) =>
           place.trimmer &&
+          from < opening.y1 &&
+          to > opening.y0 &&
           (Math.abs(place.centre - opening.x0) < OPENING_PLIES * thickness ||
             Math.abs(place.centre - opening.x1) < OPENING_PLIES * thickness),
       )

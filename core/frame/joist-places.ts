@@ -4,7 +4,7 @@ import { isBlunt, type ViewEdge, type ZoneView } from '../layout/index.ts'
 import { inches } from '../units/index.ts'
 
 /** Least distance of a joist's centre from an end joist's: common practice, no source. */
-const CLOSING_BAY = inches(3)
+export const CLOSING_BAY = inches(3)
 
 /** Where a joist lies, as its zone is seen along the joists. */
 export interface JoistPlace {
@@ -20,6 +20,22 @@ export interface JoistPlace {
   readonly headers: readonly [string | null, string | null]
   /** its end laps the end of a ledger that it stands beside, instead of hanging from it */
   readonly laps: readonly [boolean, boolean]
+  /** where it starts and ends over a beam because it is jointed there */
+  readonly joints: readonly [JoistJoint | null, JoistJoint | null]
+  /** 1 where joists start, one more beyond each joint */
+  readonly run: number
+  /** the joist that it goes on from, over a joint */
+  readonly continues: JoistPlace | null
+  /** added under a line at which boards of the decking end */
+  readonly under?: 'border' | 'breaker'
+}
+
+/** How a joist meets the one that goes on from it over a beam, or hangs from a flush one with the other behind it. */
+export interface JoistJoint {
+  readonly beamId: string
+  readonly kind: 'lapped' | 'butted' | 'hung'
+  /** the beam's centre line, along the joist */
+  readonly at: number
 }
 
 /** An opening as its zone is seen along the joists; its headers lie before and after it. */
@@ -39,7 +55,8 @@ export function headerIds({ number }: ViewOpening): readonly [string, string] {
 /** Headers and trimmers are doubled: IRC 2021 R502.10 asks it of longer ones; here of all. */
 export const OPENING_PLIES = 2
 
-interface Shape {
+/** A zone's room for joists. */
+export interface JoistRoom {
   readonly view: ZoneView
   readonly thickness: number
   readonly inner: ReturnType<typeof insetBy>
@@ -60,6 +77,20 @@ export function joistPlaces(
   thickness: number,
   openings: readonly ViewOpening[] = [],
 ): readonly JoistPlace[] {
+  const room = joistRoom(view, thickness)
+  const ends = [...endJoists(room), ...openings.flatMap((opening) => trimmers(room, opening))]
+  const inner = innerJoists(job, room, ends, extent).flatMap((place) => partedBy(place, openings, thickness))
+  return [...ends.filter((one) => one.place !== null).flatMap((one) => one.place ?? []), ...inner].sort(
+    inOrder,
+  )
+}
+
+/** From left to right, and of one line from where joists start. */
+export function inOrder(a: JoistPlace, b: JoistPlace): number {
+  return a.centre - b.centre || a.part.left.low - b.part.left.low
+}
+
+export function joistRoom(view: ZoneView, thickness: number): JoistRoom {
   const bands = (ledgers: boolean) =>
     view.edges.map(({ role, board, width }) =>
       role === 'side' || (board === 'ledger' && !ledgers) ? 0 : width,
@@ -73,17 +104,18 @@ export function joistPlaces(
       meet.some((edge) => edge?.board === 'rim')
     )
   }
-  const shape: Shape = {
+  return {
     view,
     thickness,
     inner: insetBy(view.polygon, bands(true), besideSide),
     toWall: insetBy(view.polygon, bands(false), besideSide),
   }
-  const ends = [...endJoists(shape), ...openings.flatMap((opening) => trimmers(shape, opening))]
-  const inner = innerJoists(job, shape, ends, extent).flatMap((place) => partedBy(place, openings, thickness))
-  return [...ends.filter((one) => one.place !== null).flatMap((one) => one.place ?? []), ...inner].sort(
-    (a, b) => a.centre - b.centre || a.part.left.low - b.part.left.low,
-  )
+}
+
+/** The place of a joist at a centre, where one lies beside a part; null where the zone has no room for it there. */
+export function placeBeside(room: JoistRoom, centre: number, { low, high }: Span): JoistPlace | null {
+  const part = partsAt(room, centre).find((one) => overlaps(extentOf(one), { low, high }))
+  return part === undefined ? null : placeOf(room, centre, part, false)
 }
 
 /** A line that inner joists keep away from: an end joist, or that of the zone beside. */
@@ -94,7 +126,12 @@ interface EndLine {
   readonly place: JoistPlace | null
 }
 
-function endJoists(shape: Shape): readonly EndLine[] {
+/** Lines of end joists, those of zones beside among them. */
+export function sideLines(room: JoistRoom): readonly Omit<EndLine, 'place'>[] {
+  return endJoists(room)
+}
+
+function endJoists(shape: JoistRoom): readonly EndLine[] {
   const { view, thickness } = shape
   const lines: EndLine[] = []
   for (const [i, edge] of view.edges.entries()) {
@@ -123,7 +160,7 @@ function endJoists(shape: Shape): readonly EndLine[] {
 }
 
 /** Two joists on either side of an opening, along the whole of their line. */
-function trimmers(shape: Shape, { x0, x1, y0, y1 }: ViewOpening): readonly EndLine[] {
+function trimmers(shape: JoistRoom, { x0, x1, y0, y1 }: ViewOpening): readonly EndLine[] {
   const places = Array.from({ length: OPENING_PLIES }, (_, i) => (i + 0.5) * shape.thickness)
   return [...places.map((off) => x0 - off), ...places.map((off) => x1 + off)].flatMap((centre) =>
     partsAt(shape, centre)
@@ -171,7 +208,7 @@ function partedBy(
 }
 
 /** An end joist laps the end of the ledger at its edge's corner: common practice, no source. */
-function lapped(shape: Shape, place: JoistPlace, beside: readonly number[]): JoistPlace {
+function lapped(shape: JoistRoom, place: JoistPlace, beside: readonly number[]): JoistPlace {
   const isLap = (edge: ViewEdge | null) =>
     edge?.board === 'ledger' && beside.some((i) => shape.view.edges[i] === edge)
   const laps: readonly [boolean, boolean] = [isLap(place.startsAt), isLap(place.endsAt)]
@@ -197,7 +234,7 @@ function lapped(shape: Shape, place: JoistPlace, beside: readonly number[]): Joi
 
 function innerJoists(
   job: Job,
-  shape: Shape,
+  shape: JoistRoom,
   ends: readonly EndLine[],
   [first, last]: readonly [number, number],
 ): readonly JoistPlace[] {
@@ -261,11 +298,11 @@ function nearest(
   return distances.length === 0 ? null : from + way * Math.min(...distances)
 }
 
-function partsAt({ inner, thickness }: Shape, centre: number): readonly StripPart[] {
+function partsAt({ inner, thickness }: JoistRoom, centre: number): readonly StripPart[] {
   return stripParts(inner.polygon, centre - thickness / 2, centre + thickness / 2)
 }
 
-function placeOf({ view, inner }: Shape, centre: number, part: StripPart, end: boolean): JoistPlace {
+function placeOf({ view, inner }: JoistRoom, centre: number, part: StripPart, end: boolean): JoistPlace {
   const edgeOf = (index: number) => {
     const own = inner.edgeOf[index]
     return own === null || own === undefined ? null : (view.edges[own] ?? null)
@@ -279,6 +316,9 @@ function placeOf({ view, inner }: Shape, centre: number, part: StripPart, end: b
     trimmer: false,
     headers: [null, null],
     laps: [false, false],
+    joints: [null, null],
+    run: 1,
+    continues: null,
   }
 }
 

@@ -3,7 +3,8 @@ import { type FieldPath, isRectangle, type Job } from '../job/index.ts'
 import { beamThickness, type SupportLine, type ViewEdge, type ZoneView } from '../layout/index.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
 import { type Placed, placedBoard } from './footprint.ts'
-import { extentOf, type JoistPlace } from './joist-places.ts'
+import { extentOf, type JoistJoint, type JoistPlace } from './joist-places.ts'
+import type { MiddleBeam } from './joist-runs.ts'
 import type { Cause, JoistSupport, Member } from './types.ts'
 
 /** A joist with its place in the view and what carries it. */
@@ -64,15 +65,17 @@ export function frameJoists(
   boards: ReadonlyMap<number, string>,
   names: JoistNames,
 ): readonly PlacedJoist[] {
-  const ends = places.filter(({ end }) => end)
+  const named = namesOf(places, names)
   return places.map((place) => {
     const supports = supportsOf(job, zone, place, boards)
+    const name = named.get(place)
+    if (name === undefined) throw new Error('a joist has a name')
     return {
       place,
       supports,
       ...loaded(zone.view, place),
       member: {
-        ...nameOf(place, names, ends),
+        ...name,
         product: productOf(job, d.joist.size),
         ripTo: null,
         ...boardOf(zone.view, place, d),
@@ -83,7 +86,28 @@ export function frameJoists(
   })
 }
 
-function nameOf(place: JoistPlace, names: JoistNames, ends: readonly JoistPlace[]) {
+type JoistName = ReturnType<JoistNames['inner'] | JoistNames['end']>
+
+/** Names from left to right; what goes on over a joint is called as what it goes on from, with a letter. */
+function namesOf(places: readonly JoistPlace[], names: JoistNames): ReadonlyMap<JoistPlace, JoistName> {
+  const ends = places.filter(({ end, continues }) => end && continues === null)
+  const named = new Map<JoistPlace, JoistName>()
+  const firsts = places.filter(({ continues }) => continues === null)
+  // a joist that closes a bay beyond a lap is numbered after those that start where joists start
+  for (const place of [...firsts.filter(({ run }) => run === 1), ...firsts.filter(({ run }) => run > 1)])
+    named.set(place, nameOf(place, names, ends))
+  for (const place of places) {
+    let first: JoistPlace | null = place
+    while (first.continues !== null) first = first.continues
+    const name = named.get(first)
+    if (name === undefined || first === place) continue
+    const letter = String.fromCharCode(96 + place.run - first.run + 1)
+    named.set(place, { ...name, id: `${name.id}-${letter}`, mark: `${name.mark}${letter}` })
+  }
+  return named
+}
+
+function nameOf(place: JoistPlace, names: JoistNames, ends: readonly JoistPlace[]): JoistName {
   if (place.trimmer) return names.trimmer()
   return place.end ? names.end(place === ends[0], place === ends.at(-1)) : names.inner()
 }
@@ -105,6 +129,39 @@ function boardOf(view: ZoneView, { centre, part }: JoistPlace, d: Dimensions): P
   )
 }
 
+/** Beams that a joist crosses between two other supports, level and square to it: over those it may be jointed. */
+export function middleBeamsOf(
+  job: Job,
+  zone: Zoned,
+  place: JoistPlace,
+  boards: ReadonlyMap<number, string>,
+): readonly MiddleBeam[] {
+  const dropped = supportsOf(job, zone, place, boards)
+    .slice(1, -1)
+    .filter(({ kind, skew }) => kind === 'beam' && skew === 0)
+    .map(({ id, at, half }) => ({ id, at, half, flush: false }))
+  return [...dropped, ...flushAcross(job, zone, place)].sort((a, b) => a.at - b.at)
+}
+
+/** Flush beams that lie across a joist's way. */
+function flushAcross(
+  job: Job,
+  { view, supports }: Zoned,
+  { centre, part }: JoistPlace,
+): readonly MiddleBeam[] {
+  const { low, high } = extentOf(part)
+  const half = beamThickness(job.frame.beams.front) / 2
+  return supports
+    .filter(({ flush, edge }) => flush && edge < 0)
+    .flatMap(({ id, line }) => {
+      const [from, to] = [view.turned(line.from), view.turned(line.to)]
+      const across = centre > Math.min(from.x, to.x) && centre < Math.max(from.x, to.x)
+      return across && from.y + half > low && from.y - half < high
+        ? [{ id, at: from.y, half, flush: true }]
+        : []
+    })
+}
+
 /** Ledgers at its ends and every beam that it crosses, from where it starts. */
 function supportsOf(
   job: Job,
@@ -121,20 +178,47 @@ function supportsOf(
     const skew = Math.round((Math.atan(Math.abs(slope)) * 18_000) / Math.PI)
     if (line.kind === 'ledger') {
       const meets = [place.startsAt, place.endsAt].some((edge) => edge?.index === line.edge)
-      return meets ? [{ id: line.id, kind: 'ledger', at, half: 0, skew }] : []
+      return meets ? [{ id: line.id, kind: 'ledger', at, half: 0, skew, seat: 'hung' }] : []
     }
     const within =
       place.centre >= Math.min(seen.from.x, seen.to.x) &&
       place.centre <= Math.max(seen.from.x, seen.to.x) &&
       at >= low - 1 &&
       at <= high + 1
+    if (line.flush) return hungFrom(line, place, at, job)
     if (!within || line.beam === null) return []
     const half = (beamThickness(job.frame.beams[line.beam]) / 2) * Math.hypot(1, slope)
-    return [{ id: line.id, kind: 'beam', at, half, skew }]
+    const joint = place.joints.find((one) => one?.beamId === line.id)
+    const seat = joint?.kind === 'butted' || endsAgainst(place, at) ? 'half' : 'whole'
+    return [{ id: line.id, kind: 'beam', at, half, skew, seat }]
   })
   return [...found, ...headersOf(view, place, boards)]
     .sort((a, b) => a.at - b.at)
     .filter((one, i, sorted) => i === 0 || one.kind !== 'beam' || one.at - (sorted[i - 1]?.at ?? 0) > 1)
+}
+
+/** A flush beam at which a joist starts or ends: at its edge, or in the middle, where the joist is cut. */
+function hungFrom(line: SupportLine, place: JoistPlace, at: number, { frame }: Job): readonly JoistSupport[] {
+  const half = beamThickness(frame.beams[line.beam ?? 'front']) / 2
+  const hung = (face: number): readonly JoistSupport[] => [
+    { id: line.id, kind: 'beam', at: face, half: 0, skew: 0, seat: 'hung' },
+  ]
+  if (place.startsAt?.index === line.edge || place.joints[0]?.beamId === line.id) return hung(at + half)
+  if (place.endsAt?.index === line.edge || place.joints[1]?.beamId === line.id) return hung(at - half)
+  return []
+}
+
+/** Whether a joist ends at a place against one of the zone beside, the beam under both. */
+function endsAgainst({ part, startsAt, endsAt }: JoistPlace, at: number): boolean {
+  const { low, high } = extentOf(part)
+  return [
+    { edge: startsAt, end: low },
+    { edge: endsAt, end: high },
+  ].some(
+    ({ edge, end }) =>
+      (edge?.edge.seam === 'shared beam' || edge?.edge.seam === 'other zone’s beam') &&
+      Math.abs(at - end) <= 1,
+  )
 }
 
 /** A header beside an opening, or a rim from which a joist hangs, where it starts or ends at a steep edge; a joist that hangs at one end may at both. */
@@ -149,16 +233,17 @@ function headersOf(
   ]
   return ends.flatMap(({ edge, at }, end): readonly JoistSupport[] => {
     const header = place.headers[end === 0 ? 0 : 1]
-    if (header !== null) return [{ id: `${header}-1`, kind: 'header', at, half: 0, skew: 0 }]
+    if (header !== null) return [{ id: `${header}-1`, kind: 'header', at, half: 0, skew: 0, seat: 'hung' }]
     const id = edge === null ? undefined : boards.get(edge.index)
     if (edge === null || !edge.steep || id === undefined) return []
     const { from, to } = edgeAt(view.polygon, view.edges.indexOf(edge))
     const lean = Math.atan2(Math.abs(to.y - from.y), Math.abs(to.x - from.x))
-    return [{ id, kind: 'header', at, half: 0, skew: Math.round((lean * 18_000) / Math.PI) }]
+    const skew = Math.round((lean * 18_000) / Math.PI)
+    return [{ id, kind: 'header', at, half: 0, skew, seat: 'hung' }]
   })
 }
 
-/** Joists carry load from a ledger's face to the outer face of a rim. */
+/** Joists carry load from a ledger's face to the outer face of a rim; of one jointed over a beam, to its centre line. */
 function loaded(view: ZoneView, place: JoistPlace): { readonly from: number; readonly to: number } {
   const { low, high } = extentOf(place.part)
   const outer = (edge: ViewEdge | null, inner: number) => {
@@ -166,12 +251,16 @@ function loaded(view: ZoneView, place: JoistPlace): { readonly from: number; rea
     const line = edgeAt(view.polygon, view.edges.indexOf(edge))
     const face = heightAt(line, place.centre)
     if (edge.steep) return inner
-    return edge.board === 'ledger' ? face + (edge.role === 'head' ? edge.width : -edge.width) : face
+    return edge.board === 'ledger' || edge.board === 'flush beam'
+      ? face + (edge.role === 'head' ? edge.width : -edge.width)
+      : face
   }
-  return { from: outer(place.startsAt, low), to: outer(place.endsAt, high) }
+  const [first, last] = place.joints.map((joint) => (joint?.kind === 'hung' ? null : joint))
+  return { from: first?.at ?? outer(place.startsAt, low), to: last?.at ?? outer(place.endsAt, high) }
 }
 
 function innerCause(job: Job, place: JoistPlace, boards: ReadonlyMap<number, string>): Cause {
+  if (isJointed(place)) return jointedCause(job, place, boards)
   return {
     fields: [
       'size.depth',
@@ -187,6 +276,7 @@ function innerCause(job: Job, place: JoistPlace, boards: ReadonlyMap<number, str
 }
 
 function endCause(job: Job, place: JoistPlace, boards: ReadonlyMap<number, string>): Cause {
+  if (isJointed(place)) return jointedCause(job, place, boards)
   const laps = place.laps[0] || place.laps[1]
   return {
     fields: ['size.depth', 'frame.rimPlies', 'site.attachment', ...shapeFields(job)],
@@ -194,6 +284,36 @@ function endCause(job: Job, place: JoistPlace, boards: ReadonlyMap<number, strin
     rule: laps
       ? 'Length = depth − rim: it laps the ledger’s end (common practice, no source)'
       : `Length = depth − ${boardWords(place)} (common practice, no source)`,
+  }
+}
+
+function isJointed({ joints }: JoistPlace): boolean {
+  return joints.some((joint) => joint !== null)
+}
+
+/** A joist that goes on over a middle beam, or that closes the bay which a lap leaves too wide. */
+function jointedCause(job: Job, place: JoistPlace, boards: ReadonlyMap<number, string>): Cause {
+  const ids = place.joints.flatMap((joint) => (joint === null ? [] : [joint.beamId]))
+  const is = (kind: JoistJoint['kind']) => place.joints.some((joint) => joint?.kind === kind)
+  const closes = place.continues === null && place.run > 1
+  return {
+    fields: [
+      'frame.joists.overMiddle',
+      'frame.joists.longest',
+      'shape.middleBeams',
+      'size.depth',
+      'frame.joists.spacing',
+      'frame.joists.layoutFrom',
+      ...shapeFields(job),
+    ],
+    ids: [...ids, ...boardsAt(place, boards, place.laps)],
+    rule: closes
+      ? 'One more, 3 in from the line beside: beyond a lap the joists stand one thickness further on, and that bay would be wider than the spacing (common practice, no source)'
+      : is('lapped')
+        ? 'Lapped over the beam by 3 in or its thickness, half of it past the centre (IRC 2021 R502.6.1): every second run stands one thickness further on'
+        : is('butted')
+          ? 'Butted over the middle of the beam, a plate on each side: its line stays straight (IRC 2021 R502.6.1, a splice as strong as a nailed lap)'
+          : 'Hung from the flush beam, whose half thickness its length loses (IRC 2021 R507.6.1)',
   }
 }
 

@@ -1,5 +1,6 @@
+import { sectionOf } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
-import { inches, printLength, type Ticks } from '../units/index.ts'
+import { inches, printInches, printLength, type Ticks, ticks } from '../units/index.ts'
 import type { Beam, Footing, Post } from './types.ts'
 
 /** Under this a post leaves no room for its base and its cap: common practice, no source. */
@@ -11,7 +12,7 @@ export function layoutNotes(
   footings: readonly Footing[],
   posts: readonly Post[],
   blocking: readonly {
-    readonly beam: Pick<Beam, 'mark'>
+    readonly beam: Pick<Beam, 'mark' | 'flush' | 'size'>
     readonly leftOut: readonly { readonly bay: number; readonly clear: Ticks }[]
   }[],
   deckingShort: Ticks,
@@ -21,6 +22,10 @@ export function layoutNotes(
     'Frost depth is a local fact: the building official’s figure governs.',
     ...soilNotes(job),
     ...holeNotes(job, footings),
+    ...flushNotes(
+      job,
+      blocking.map(({ beam }) => beam),
+    ),
     ...posts
       .filter((post) => post.length < SHORT_POST)
       .map(
@@ -39,6 +44,18 @@ export function layoutNotes(
         ]
       : []),
   ]
+}
+
+/** How deep the deck is at a flush beam, and what that saves in height. */
+function flushNotes(job: Job, beams: readonly Pick<Beam, 'mark' | 'flush' | 'size'>[]): readonly string[] {
+  const board = sectionOf(job.decking.size).thickness
+  const joist = sectionOf(job.frame.joists.size).depth
+  return beams
+    .filter(({ flush }) => flush)
+    .map(({ mark, size }) => {
+      const deep = ticks(board + sectionOf(size).depth)
+      return `Beam ${mark} is flush: its underside lies ${printInches(deep)} under the top of the decking, where a dropped one would lie ${printInches(ticks(deep + joist))} under it. Prop it until its joists hang.`
+    })
 }
 
 function soilNotes(job: Job): readonly string[] {

@@ -3,7 +3,7 @@ import { type BeamSpec, isRectangle, type Job, postList } from '../job/index.ts'
 import { groundAt, postFootprint, type SupportLine } from '../layout/index.ts'
 import { ceilTicks, type Ticks, ticks } from '../units/index.ts'
 import { lineLength } from './beams.ts'
-import { type Dimensions, productOf } from './dimensions.ts'
+import { beamTop, type Dimensions, productOf } from './dimensions.ts'
 import { boundsOf } from './footprint.ts'
 import { shapeFields } from './joists.ts'
 import type { Beam, Member, Post } from './types.ts'
@@ -129,14 +129,14 @@ export function placePosts(
         x,
         y,
         ground,
-        exactLength: d.joistBottom - beamDepth - (ground + job.ground.projection) - job.ground.standoff,
+        exactLength: beamTop(d, line) - beamDepth - (ground + job.ground.projection) - job.ground.standoff,
         cause: {
           fields: [
             'size.height',
             'size.width',
             `frame.beams.${beam}.posts`,
             `frame.beams.${beam}.inset`,
-            `frame.beams.${beam}.setback`,
+            `frame.beams.${beam}.${line.flush ? 'set' : 'setback'}`,
             `frame.beams.${beam}.size`,
             'frame.joists.size',
             'decking.size',
@@ -148,7 +148,7 @@ export function placePosts(
           ],
           ids: [line.id],
           rule:
-            'Length = height − decking − joist − beam − (ground + projection) − stand-off, up to 1/32 in; ' +
+            `Length = height − decking − ${line.flush ? 'flush beam' : 'joist − beam'} − (ground + projection) − stand-off, up to 1/32 in; ` +
             'inner posts at equal distances, to 1/16 in (common practice, no source)',
         },
       },
@@ -168,12 +168,12 @@ function groundFields(job: Job): readonly string[] {
 }
 
 /** The post as a stick of lumber, standing from its base to the beam, its sides along the beam and across it. */
-export function postMember(job: Job, d: Dimensions, post: Post, beam: Pick<Beam, 'line'>): Member {
+export function postMember(job: Job, d: Dimensions, post: Post, beam: Pick<Beam, 'line' | 'flush'>): Member {
   const spec = job.frame.beams[post.beam]
   const footprint = postFootprint(job, spec)
   if (footprint === null)
     throw new Error(`${post.id} is narrower than its beam: the layout lets none through`)
-  const top = d.joistBottom - sectionOf(spec.size).depth
+  const top = beamTop(d, beam) - sectionOf(spec.size).depth
   const [from, to] = beam.line
   const whole = Math.hypot(to.x - from.x, to.y - from.y)
   const along = { x: (to.x - from.x) / whole, y: (to.y - from.y) / whole }

@@ -26,8 +26,11 @@ export type Role =
   | 'beam ply'
   | 'blocking'
   | 'knee brace'
+  | 'step frame'
+  | 'step tread'
   | 'post'
   | 'decking'
+  | 'fascia'
   | 'stringer'
   | 'stair header'
   | 'tread'
@@ -63,6 +66,40 @@ export interface PlanPoint {
   readonly y: number
 }
 
+/** How a board of the decking is laid. */
+export interface Lay {
+  readonly part: 'field' | 'border' | 'breaker'
+  /** id of its zone; of a border board that of its level, "level-1" */
+  readonly zone: string
+  /** courses of a zone are counted from 1 outward; parts of one course share their number */
+  readonly row: number
+  /** degrees off square to the joists; of a border or a breaker 0 */
+  readonly degrees: number
+  /** it lies along the joists, not over them */
+  readonly alongJoists: boolean
+}
+
+/** The field of one zone's decking. */
+export interface DeckedZone {
+  readonly zone: string
+  readonly degrees: number
+  readonly rows: number
+  /** across the boards, from the field's first edge to its last */
+  readonly cover: Ticks
+  /** gaps included, square ticks */
+  readonly area: number
+}
+
+/** A stretch of the deck's edge with neither wall nor another level along it. */
+export interface FreeEdge {
+  readonly level: number
+  /** of the outline's edge */
+  readonly number: number
+  readonly length: Ticks
+  /** from the ground to the joists' underside, the mean of its two ends */
+  readonly clear: Ticks
+}
+
 /** One stick of lumber as it stands in the deck. A long one may be cut as several pieces (see runs in takeoff). */
 export interface Member {
   /** stable while unrelated fields change, e.g. "joist-7", "beam-front-ply-2" */
@@ -82,6 +119,8 @@ export interface Member {
   readonly line?: readonly [PlanPoint, PlanPoint]
   /** degrees off square in hundredths at its two ends, where one is not square */
   readonly ends?: EndCuts
+  /** of a board of the decking */
+  readonly lay?: Lay
   /** ids of what carries it, in order along its length */
   readonly bearings: readonly string[]
   readonly cause: Cause
@@ -131,6 +170,8 @@ export interface Beam {
   /** its own name: front, rear, front-b */
   readonly key: string
   readonly mark: string
+  /** between the joists, which hang from it, its top level with theirs */
+  readonly flush: boolean
   readonly size: LumberSize
   readonly plies: number
   readonly plyIds: readonly string[]
@@ -156,6 +197,8 @@ export interface JoistSupport {
   readonly half: number
   /** degrees between a support and square to the joist, in hundredths */
   readonly skew: number
+  /** bears on all of its thickness or, where joists are butted over it, on half of it; or hangs from its face */
+  readonly seat: 'whole' | 'half' | 'hung'
 }
 
 /** Joists that lie alike. */
@@ -172,6 +215,7 @@ export interface JoistLine {
 /** Joists of a zone that lie on the same supports. */
 export interface JoistGroup {
   readonly id: string
+  /** the zone; where its joists are jointed over a beam, with which of their runs it is */
   readonly zone: string
   readonly supports: readonly string[]
   readonly lines: readonly JoistLine[]
@@ -185,12 +229,16 @@ export type ConnectorKind =
   | 'post cap'
   | 'hold-down'
   | 'brace bolt'
+  | 'joist lap'
+  | 'joist splice'
 
 export interface Connector {
   readonly kind: ConnectorKind
   readonly size: LumberSize
   readonly count: number
   readonly at: readonly string[]
+  /** shortest overlap of joists that lap */
+  readonly overlap?: Ticks
   readonly cause: Cause
 }
 
@@ -216,6 +264,8 @@ export interface FrameRun {
   /** admissible joint points, measured from the members' left end */
   readonly points: readonly RunPoint[]
   readonly refused: readonly RefusedPoint[]
+  /** what a joint adds to both pieces that meet there, where it is cut at an angle; absent: 0 */
+  readonly lap?: Ticks
   /** every bearing along it, ends included, measured from the left end */
   readonly supports: readonly Ticks[]
   readonly minSupports: number
@@ -231,6 +281,25 @@ export interface FrameRun {
   readonly cause: Cause
 }
 
+/** A box step between two levels. */
+export interface LevelStep {
+  readonly id: string
+  /** numbers of the levels, and of the higher one's edge at which it stands */
+  readonly higher: number
+  readonly lower: number
+  readonly edge: number
+  readonly risers: number
+  readonly drop: Ticks
+  readonly width: Ticks
+  /** shallowest tread, nosing to nosing */
+  readonly tread: Ticks
+  /** whether the lower level goes on 36 in beyond its foot */
+  readonly landing: boolean
+  /** on the higher level's edge, from where to where */
+  readonly line: readonly [PlanPoint, PlanPoint]
+  readonly memberIds: readonly string[]
+}
+
 export interface Frame {
   readonly members: readonly Member[]
   readonly beams: readonly Beam[]
@@ -238,7 +307,11 @@ export interface Frame {
   readonly footings: readonly Footing[]
   readonly connectors: readonly Connector[]
   readonly runs: readonly FrameRun[]
+  readonly decked: readonly DeckedZone[]
+  readonly freeEdges: readonly FreeEdge[]
   readonly joistGroups: readonly JoistGroup[]
+  /** box steps between levels */
+  readonly steps: readonly LevelStep[]
   readonly areaSquareFeet: number
   /** joist centres from the left end, end joists included */
   readonly joistCentres: readonly Ticks[]

@@ -1,6 +1,7 @@
 import { IRC_LIMITS } from '../data/index.ts'
+import { isInside } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
-import { groundAt } from '../layout/index.ts'
+import { groundAt, type Level } from '../layout/index.ts'
 import { type DeckEdge, spotAt } from '../stairs/index.ts'
 import { inches } from '../units/index.ts'
 import type { GuardedEdge } from './types.ts'
@@ -9,24 +10,47 @@ const REACH = inches(IRC_LIMITS.guardReach.value)
 const STEP = inches(12)
 
 /**
- * Every open edge with the greatest drop to the ground within 36 in of it, sampled every foot along it and outward, its
+ * Every open edge with the greatest drop within 36 in of it, to the ground or to the level that lies there, sampled every foot along it and outward, its
  * ends and the far line included: exact on a plane. IRC 2021 R312.1.1.
  */
-export function edgeDrops(job: Job, edges: readonly DeckEdge[]): readonly GuardedEdge[] {
+export function edgeDrops(
+  job: Job,
+  edges: readonly DeckEdge[],
+  levels: readonly Level[],
+): readonly GuardedEdge[] {
   return edges
-    .filter((edge) => !edge.wall)
+    .filter((edge) => !edge.wall && !isUnderLevel(edge, levels))
     .map((edge) => {
       let lowest = Number.POSITIVE_INFINITY
       for (const along of steps(-REACH, edge.length + REACH)) {
         for (const out of steps(0, REACH)) {
           const { x, y } = spotAt(edge, along, out)
-          lowest = Math.min(lowest, groundAt(job, x, y))
+          lowest = Math.min(lowest, surfaceAt(job, levels, x, y))
         }
       }
       const drop = edge.top - lowest
       return { edge, drop, needed: drop > inches(IRC_LIMITS.guardDrop.value) }
     })
 }
+
+/** What one would fall on: the highest level over a place, else the ground. */
+function surfaceAt(job: Job, levels: readonly Level[], x: number, y: number): number {
+  if (levels.length < 2) return groundAt(job, x, y)
+  const over = levels.filter(({ outline }) => isInside(outline, { x, y })).map(({ deckTop }) => deckTop)
+  return over.length === 0 ? groundAt(job, x, y) : Math.max(...over)
+}
+
+/** Whether a level as high or higher lies along the whole of an edge: one cannot fall there. */
+function isUnderLevel(edge: DeckEdge, levels: readonly Level[]): boolean {
+  if (levels.length < 2) return false
+  return steps(STEP / 8, edge.length - STEP / 8).every((along) => {
+    const spot = spotAt(edge, along, BEYOND)
+    return levels.some(({ deckTop, outline }) => deckTop >= edge.top && isInside(outline, spot))
+  })
+}
+
+/** Levels this near each other leave no gap to fall through: common practice, no source. */
+const BEYOND = inches(3)
 
 function steps(from: number, to: number): readonly number[] {
   const count = Math.max(1, Math.ceil((to - from) / STEP))

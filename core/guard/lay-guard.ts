@@ -28,7 +28,7 @@ export function layGuard(
   const { guard } = job
   if (guard.where === 'none') return ok(null)
   const edges = deckEdges(layout)
-  const open = edgeDrops(job, edges)
+  const open = edgeDrops(job, edges, layout.levels)
   const chosen = open.filter(({ needed }) => needed || guard.where === 'all open edges')
   const guarded = new Set(chosen.map(({ edge }) => edge.id))
   const stretches = layStretches(job, frame, edges, guarded, stairs)

@@ -35,7 +35,8 @@ export function layStretches(
       return next !== undefined && guarded.has(next.id) ? 'corner' : 'free'
     }
     const whole = { from: 0, to: edge.length, ends: [endAt(edge.near), endAt(edge.far)] as const }
-    return openedFor(stairs, edge, whole).map(({ from, to, ends }) => {
+    const opened = openedAt(waysOff(frame, edge, stairs), whole)
+    return opened.map(({ from, to, ends }) => {
       number += 1
       const [first, last] = [from + inset(job, ends[0]), to - inset(job, ends[1])]
       const places = postPlaces(job, joistsInto(frame, edge), first, last)
@@ -59,14 +60,41 @@ interface Span {
   readonly ends: readonly [End, End]
 }
 
-/** What is left of an edge where stairs leave from it. */
-function openedFor(stairs: StairPlan | null, edge: DeckEdge, whole: Span): readonly Span[] {
-  if (stairs === null || stairs.edge.id !== edge.id) return [whole]
-  const spans: readonly Span[] = [
-    { from: 0, to: stairs.place, ends: [whole.ends[0], 'free'] },
-    { from: stairs.place + stairs.width, to: edge.length, ends: ['free', whole.ends[1]] },
-  ]
-  return spans.filter(({ from, to }) => to - from >= inches(8))
+/** Where stairs or a step between levels leave from an edge, along it. */
+function waysOff(
+  { steps }: Frame,
+  edge: DeckEdge,
+  stairs: StairPlan | null,
+): readonly { readonly from: number; readonly to: number }[] {
+  const flights =
+    stairs === null || stairs.edge.id !== edge.id
+      ? []
+      : [{ from: stairs.place, to: stairs.place + stairs.width }]
+  const boxes = steps
+    .filter(({ edge: number }) => number === edge.number)
+    .map(({ line }) => {
+      const ends = line.map(({ x, y }) => (x - edge.near.x) * edge.along.x + (y - edge.near.y) * edge.along.y)
+      return { from: Math.min(...ends), to: Math.max(...ends) }
+    })
+  return [...flights, ...boxes].toSorted((a, b) => a.from - b.from)
+}
+
+/** What is left of an edge beside the ways off it. */
+function openedAt(
+  ways: readonly { readonly from: number; readonly to: number }[],
+  whole: Span,
+): readonly Span[] {
+  if (ways.length === 0) return [whole]
+  const spans: Span[] = []
+  let from = whole.from
+  let start = whole.ends[0]
+  for (const way of ways) {
+    spans.push({ from, to: way.from, ends: [start, 'free'] })
+    from = way.to
+    start = 'free'
+  }
+  spans.push({ from, to: whole.to, ends: [start, whole.ends[1]] })
+  return spans.filter((span) => span.to - span.from >= inches(8))
 }
 
 /**

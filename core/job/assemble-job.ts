@@ -21,6 +21,8 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
       setbacks: text('shape.setbacks'),
       middleBeams: text('shape.middleBeams'),
       levels: text('shape.levels'),
+      steps: choice('shape.steps'),
+      stepWidth: length('shape.stepWidth'),
     },
     site: {
       attachment: choice('site.attachment'),
@@ -51,6 +53,8 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
         size: choice('frame.joists.size'),
         spacing: length('frame.joists.spacing'),
         layoutFrom: choice('frame.joists.layoutFrom'),
+        overMiddle: choice('frame.joists.overMiddle'),
+        longest: length('frame.joists.longest'),
       },
       rimPlies: number('frame.rimPlies'),
       beams: { front: beam('frame.beams.front'), rear: beam('frame.beams.rear') },
@@ -80,6 +84,15 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
     },
     decking: {
       size: choice('decking.size'),
+      edges: choice('decking.edges'),
+      fastening: choice('decking.fastening'),
+      angle: number('decking.angle'),
+      leans: choice('decking.leans'),
+      border: number('decking.border'),
+      breakers: text('decking.breakers'),
+      parts: text('decking.parts'),
+      fascia: choice('decking.fascia'),
+      skirting: choice('decking.skirting'),
       overhang: length('decking.overhang'),
       gap: length('decking.gap'),
       wallGap: length('decking.wallGap'),
@@ -203,6 +216,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
   }
   function beam(path: FieldPath): BeamSpec {
     return {
+      set: choice(`${path}.set`),
       size: choice<LumberSize>(`${path}.size`),
       plies: number(`${path}.plies`),
       setback: length(`${path}.setback`),

@@ -1,6 +1,7 @@
 export { clearField, setField, statedValue } from './commands.ts'
 export { cornerList, type Place } from './corner-list.ts'
 export { isRectangle } from './cross-faults.ts'
+export { type DeckPart, deckPartList } from './deck-part-list.ts'
 export { DEMO_JOB } from './demo-job.ts'
 export { describeChange } from './describe-change.ts'
 export { edgeList } from './edge-list.ts'
@@ -16,9 +17,10 @@ export {
   type Settled,
   settledList,
 } from './found-list.ts'
+export { fileNameFor, jobName } from './job-file-name.ts'
 export { readJobText, writeJobText } from './job-text.ts'
 export { excerpt, isObject, type JsonObject, kindOf } from './json-shape.ts'
-export { type EdgeLength, edgeLengthList, lengthList } from './length-list.ts'
+export { type EdgeLength, edgeLengthList, lengthList, middleBeamList } from './length-list.ts'
 export { levelList, type StatedLevel } from './level-list.ts'
 export { nearestName } from './nearest-name.ts'
 export { newJobText } from './new-job-text.ts'

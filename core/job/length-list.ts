@@ -21,6 +21,24 @@ export function readLengths(text: string): Result<readonly Ticks[], Wrong> {
   return ok(read)
 }
 
+/** A beam across the joists, by how far it lies from where they start. */
+interface MiddleBeam {
+  readonly at: Ticks
+  readonly set: 'dropped' | 'flush'
+}
+
+/** Reads middle beams as typed, `8 ft; 16 ft flush`, semicolons or lines between them; each length over 0. */
+export function readMiddleBeams(text: string): Result<readonly MiddleBeam[], Wrong> {
+  const read: MiddleBeam[] = []
+  for (const entry of entriesOf(text)) {
+    const [, stated = '', set = ''] = /^(.*?)(?:[\s:,]+(flush|dropped))?$/i.exec(entry) ?? []
+    const length = positive(stated)
+    if (!length.ok) return length
+    read.push({ at: length.value, set: set.toLowerCase() === 'flush' ? 'flush' : 'dropped' })
+  }
+  return ok(read)
+}
+
 /** Reads lengths edge by edge, as typed: `3: 18 in; 5: 1 ft`. */
 export function readEdgeLengths(text: string): Result<readonly EdgeLength[], Wrong> {
   const read: EdgeLength[] = []
@@ -41,6 +59,11 @@ export function readEdgeLengths(text: string): Result<readonly EdgeLength[], Wro
 /** Lengths that were read with their job. Throws on any other text: that is a bug, not input. */
 export function lengthList(text: string): readonly Ticks[] {
   return asRead(readLengths(text))
+}
+
+/** Middle beams that were read with their job. Throws on any other text: that is a bug, not input. */
+export function middleBeamList(text: string): readonly MiddleBeam[] {
+  return asRead(readMiddleBeams(text))
 }
 
 /** Lengths by edge that were read with their job. Throws on any other text: that is a bug, not input. */

@@ -8,11 +8,12 @@ import {
   type Result,
 } from '../units/index.ts'
 import { readCorners } from './corner-list.ts'
+import { readDeckParts } from './deck-part-list.ts'
 import { readEdges } from './edge-list.ts'
 import type { FieldValue } from './field-value.ts'
 import { readSettled } from './found-list.ts'
 import { excerpt, kindOf } from './json-shape.ts'
-import { readEdgeLengths, readLengths } from './length-list.ts'
+import { readEdgeLengths, readLengths, readMiddleBeams } from './length-list.ts'
 import { readLevels } from './level-list.ts'
 import { readOptions } from './option-list.ts'
 import { readPostList } from './post-list.ts'
@@ -49,8 +50,10 @@ const LIST_READERS: {
   zones: readZones,
   rectangles: readRectangles,
   lengths: readLengths,
+  'middle beams': readMiddleBeams,
   'edge lengths': readEdgeLengths,
   levels: readLevels,
+  'decked parts': readDeckParts,
   options: readOptions,
   runs: readRunNames,
   'stock lengths': readStockLengths,

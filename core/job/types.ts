@@ -25,6 +25,8 @@ export interface Fault {
 }
 
 export interface BeamSpec {
+  /** under the joists, or between them with its top level with theirs: then they hang from it */
+  readonly set: 'dropped' | 'flush'
   readonly size: LumberSize
   readonly plies: number
   /** outer face of the rim on its side to the beam's centre line */
@@ -62,6 +64,9 @@ export type ScopeTopic =
 
 export type CutObjective = 'least cost' | 'fewest joints' | 'least waste' | 'fewest lengths'
 
+/** How joists pass a middle beam; by stock: whole up to the longest to be had, else lapped. */
+export type JoistOverMiddle = 'by stock' | 'one piece' | 'lapped' | 'butted'
+
 export type Stagger = 'preferred' | 'required' | 'none'
 
 /** The whole statement about one deck, every field present and valid. The only input of the pipeline beside the price book. */
@@ -82,6 +87,9 @@ export interface Job {
     readonly setbacks: string
     readonly middleBeams: string
     readonly levels: string
+    /** what leads from one level to the next where they lie more than a riser apart */
+    readonly steps: 'box' | 'none'
+    readonly stepWidth: Ticks
   }
   readonly site: {
     readonly attachment: 'ledger' | 'freestanding'
@@ -116,6 +124,9 @@ export interface Job {
       readonly size: LumberSize
       readonly spacing: Ticks
       readonly layoutFrom: 'left' | 'right'
+      readonly overMiddle: JoistOverMiddle
+      /** longest joist to be had; longer ones are jointed over a middle beam */
+      readonly longest: Ticks
     }
     readonly rimPlies: number
     readonly beams: { readonly front: BeamSpec; readonly rear: BeamSpec }
@@ -151,6 +162,18 @@ export interface Job {
   }
   readonly decking: {
     readonly size: LumberSize
+    readonly edges: 'solid' | 'grooved'
+    readonly fastening: 'face screws' | 'hidden clips'
+    /** degrees off square to the joists */
+    readonly angle: number
+    readonly leans: 'right' | 'left'
+    /** courses of a picture frame along the open edges */
+    readonly border: number
+    /** breaker boards, and parts laid another way, as typed: see lengthList, deckPartList */
+    readonly breakers: string
+    readonly parts: string
+    readonly fascia: 'none' | '1x8' | '1x10' | '1x12'
+    readonly skirting: 'none' | 'boards' | 'lattice'
     readonly overhang: Ticks
     readonly gap: Ticks
     readonly wallGap: Ticks
@@ -286,8 +309,10 @@ export interface FieldSpec {
     | 'zones'
     | 'rectangles'
     | 'lengths'
+    | 'middle beams'
     | 'edge lengths'
     | 'levels'
+    | 'decked parts'
     | 'options'
     | 'runs'
     | 'stock lengths'

@@ -61,7 +61,7 @@ function beamFaults(job: Job, beam: 'front' | 'rear', spec: BeamSpec, rim: Ticks
   const deckEdge = `the ${beam} rim’s outer face`
   const thickness = beamThickness(spec)
   return [
-    ...setbackFaults(`${path}.setback`, deckEdge, spec.setback, thickness, rim),
+    ...(spec.set === 'flush' ? [] : setbackFaults(`${path}.setback`, deckEdge, spec.setback, thickness, rim)),
     ...postFaults(job, path, spec),
   ]
 }
@@ -118,7 +118,7 @@ function postFaults(job: Job, path: string, spec: BeamSpec): readonly Fault[] {
       fix: `state at least ${printLength(ticks(Math.ceil(post.along / 2)))}, half of the post’s width`,
     })
   }
-  if (path.endsWith('rear') && spec.setback < post.across / 2) {
+  if (path.endsWith('rear') && spec.set === 'dropped' && spec.setback < post.across / 2) {
     faults.push({
       path: `${path}.setback`,
       message: `centred ${printLength(spec.setback)} from the rear rim’s outer face, the posts would stand in the house wall`,
@@ -144,7 +144,7 @@ function postFaults(job: Job, path: string, spec: BeamSpec): readonly Fault[] {
 
 function depthFaults(job: Job): readonly Fault[] {
   const { depth } = job.size
-  const front = job.frame.beams.front
+  const front = asSet(job.frame.beams.front)
   const frontBack = depth - front.setback - beamThickness(front) / 2
   if (job.site.attachment === 'ledger') {
     const ledgerFace = sectionOf(job.frame.joists.size).thickness
@@ -158,7 +158,7 @@ function depthFaults(job: Job): readonly Fault[] {
       },
     ]
   }
-  const rear = job.frame.beams.rear
+  const rear = asSet(job.frame.beams.rear)
   const clear = frontBack - (rear.setback + beamThickness(rear) / 2)
   const footing = Math.max(job.ground.tube, job.ground.base)
   const apart = depth - front.setback - rear.setback
@@ -172,6 +172,11 @@ function depthFaults(job: Job): readonly Fault[] {
       ),
     },
   ]
+}
+
+/** A flush beam's centre lies half of its thickness behind the edge. */
+function asSet(spec: BeamSpec): BeamSpec {
+  return spec.set === 'flush' ? { ...spec, setback: ticks(beamThickness(spec) / 2) } : spec
 }
 
 function setbackFix(most: number): string {

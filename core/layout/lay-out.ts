@@ -1,7 +1,8 @@
 import { twiceArea } from '../geometry/index.ts'
-import { type Fault, isRectangle, type Job, lengthList } from '../job/index.ts'
+import { type Fault, isRectangle, type Job, middleBeamList } from '../job/index.ts'
 import { fail, ok, type Result, TICKS_PER_FOOT } from '../units/index.ts'
 import { layoutFaults } from './field-faults.ts'
+import { flushFaults } from './flush-faults.ts'
 import { furtherLevels, levelFaults, levelZone } from './levels.ts'
 import { openingFaults, openingsOf, zoneOf } from './openings.ts'
 import { outlineOf } from './outline.ts'
@@ -42,7 +43,11 @@ export function layOut(job: Job): Result<Layout, readonly Fault[]> {
   if (misfits.length > 0) return fail(misfits)
   const supported = parts.map((zone) => ({ ...zone, supports: supportLines(job, zone, names) }))
   const openings = openingsOf(job)
-  const misplaced = [...openingFaults(openings, supported), ...middleBeamFaults(job, supported)]
+  const misplaced = [
+    ...openingFaults(openings, supported),
+    ...middleBeamFaults(job, supported),
+    ...flushFaults(job, supported),
+  ]
   if (misplaced.length > 0) return fail(misplaced)
   const zones = supported.map((zone) => ({
     ...zone,
@@ -61,7 +66,7 @@ export function layOut(job: Job): Result<Layout, readonly Fault[]> {
 
 /** Middle beams that no part of the deck has. */
 function middleBeamFaults(job: Job, zones: readonly Pick<Zone, 'supports'>[]): readonly Fault[] {
-  const stated = lengthList(job.shape.middleBeams).length
+  const stated = middleBeamList(job.shape.middleBeams).length
   const beams = zones.flatMap(({ supports }) => supports).filter(({ key }) => key.startsWith('middle'))
   const places = new Set(beams.map(({ line }) => (line.from.y === line.to.y ? line.from.y : line.from.x)))
   if (places.size >= stated) return []

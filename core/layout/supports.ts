@@ -1,11 +1,11 @@
 import { sectionOf } from '../data/index.ts'
 import { bandAlong, lengthOf, partsInside, type Segment } from '../geometry/index.ts'
-import { edgeLengthList, type Job, lengthList } from '../job/index.ts'
+import { edgeLengthList, type Job, middleBeamList } from '../job/index.ts'
 import { feet, ticks } from '../units/index.ts'
 import { type BeamLine, beamLines } from './beam-lines.ts'
 import { beamThickness } from './beam-on-post.ts'
 import type { SupportLine, Zone } from './types.ts'
-import { boardEnds, type ZoneView, zoneView } from './zone-view.ts'
+import { beamAt, boardEnds, type ZoneView, zoneView } from './zone-view.ts'
 
 type Bare = Pick<Zone, 'id' | 'joists' | 'edges'>
 
@@ -33,6 +33,7 @@ export function supportLines(job: Job, zone: Bare, names: LineNames): readonly S
     ...ledgers(view, names),
     ...beamsOf(job, view, 'rear', names),
     ...beamsOf(job, view, 'front', names),
+    ...flushBeams(view, names),
     ...middleBeams(job, view, names),
   ]
 }
@@ -47,7 +48,16 @@ function ledgers(view: ZoneView, names: LineNames): readonly SupportLine[] {
     .sort((a, b) => a.line.from.x - b.line.from.x || a.line.from.y - b.line.from.y)
     .map(({ edge, line }) => {
       const id = names.next('ledger')
-      return { ...placed(view, line), id, kind: 'ledger', beam: null, key: id, cuts: [null, null], edge }
+      return {
+        ...placed(view, line),
+        id,
+        kind: 'ledger',
+        beam: null,
+        key: id,
+        flush: false,
+        cuts: [null, null],
+        edge,
+      }
     })
 }
 
@@ -85,6 +95,7 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
       kind: 'beam',
       beam,
       key,
+      flush: false,
       cuts: [
         asCut(view, found.cuts[0] && turned(found.cuts[0]), meets[0]),
         asCut(view, found.cuts[1] && turned(found.cuts[1]), meets[1]),
@@ -106,6 +117,32 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
   }
 }
 
+/** Beams in the place of rims, along the whole of their edges; those at which joists start first, from left to right. */
+function flushBeams(view: ZoneView, names: LineNames): readonly SupportLine[] {
+  const along = view.edges.flatMap((edge, index) => (edge.board === 'flush beam' ? [{ edge, index }] : []))
+  const lines = along.map(({ edge, index }) => {
+    const half = edge.width / 2
+    const [start, end] = bandAlong(view.polygon, index, [half, edge.width], boardEnds(view, index))
+    return { edge, line: leftToRight({ from: start, to: end }) }
+  })
+  return lines
+    .sort((a, b) => a.line.from.x - b.line.from.x || a.line.from.y - b.line.from.y)
+    .map(({ edge, line }): SupportLine => {
+      const beam = beamAt(edge.role)
+      const key = names.next(beam)
+      return {
+        ...placed(view, line),
+        id: `beam-${key}`,
+        kind: 'beam',
+        beam,
+        key,
+        flush: true,
+        cuts: [null, null],
+        edge: edge.index,
+      }
+    })
+}
+
 /** A shorter part of a middle beam's line carries too little to be worth two posts: common practice, no source. */
 const LEAST_MIDDLE = feet(4)
 
@@ -113,7 +150,7 @@ const LEAST_MIDDLE = feet(4)
 function middleBeams(job: Job, view: ZoneView, names: LineNames): readonly SupportLine[] {
   const xs = view.polygon.map(({ x }) => x)
   const [left, right] = [Math.min(...xs), Math.max(...xs)]
-  return lengthList(job.shape.middleBeams).flatMap((y) =>
+  return middleBeamList(job.shape.middleBeams).flatMap(({ at: y, set }) =>
     partsInside(view.polygon, { from: { x: left, y }, to: { x: right, y } })
       .filter((part) => lengthOf(part) >= LEAST_MIDDLE)
       .map((line): SupportLine => {
@@ -124,6 +161,7 @@ function middleBeams(job: Job, view: ZoneView, names: LineNames): readonly Suppo
           kind: 'beam',
           beam: 'front',
           key,
+          flush: set === 'flush',
           cuts: [null, null],
           edge: -1,
         }

@@ -33,6 +33,8 @@ export interface SupportLine {
   readonly beam: 'front' | 'rear' | null
   /** names a beam: front, rear, front-b */
   readonly key: string
+  /** a beam between the joists, which hang from it */
+  readonly flush: boolean
   /** ledger: its outer face (where joists butt); beam: its centre line; of a line at an angle: its left end */
   readonly y: Ticks
   readonly from: Ticks

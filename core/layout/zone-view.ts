@@ -4,6 +4,7 @@ import { edgeAt, lengthOf, turn } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import { type Ticks, ticks } from '../units/index.ts'
 import { isSteep } from './beam-lines.ts'
+import { beamThickness } from './beam-on-post.ts'
 import type { Zone, ZoneEdge } from './types.ts'
 
 /** An edge as the joists meet it: they start at a head, end at a foot, and run beside a side. */
@@ -12,7 +13,7 @@ export interface ViewEdge {
   /** index of the edge in the zone */
   readonly index: number
   readonly role: 'head' | 'foot' | 'side'
-  readonly board: 'ledger' | 'rim' | 'end joist' | 'none'
+  readonly board: 'ledger' | 'rim' | 'flush beam' | 'end joist' | 'none'
   /** an open edge that leans more along the joists than across them: they hang from its rim */
   readonly steep: boolean
   /** thickness of the board along it, all plies */
@@ -54,20 +55,46 @@ export function zoneView(job: Job, zone: Pick<Zone, 'id' | 'joists' | 'edges'>):
 function viewEdge(job: Job, edge: ZoneEdge, index: number, { from, to }: Segment): ViewEdge {
   const role = to.x > from.x ? 'head' : to.x < from.x ? 'foot' : 'side'
   const { thickness } = sectionOf(job.frame.joists.size)
-  const board = boardAt(edge, role)
-  const width = board === 'none' ? 0 : board === 'rim' ? thickness * job.frame.rimPlies : thickness
+  const board = boardAt(job, edge, role)
+  const width = widthOf(job, board, role) ?? thickness
   const steep = board === 'rim' && isSteep({ from, to })
   return { edge, index, role, board, steep, width: ticks(width) }
 }
 
-function boardAt({ kind, seam }: ZoneEdge, role: ViewEdge['role']): ViewEdge['board'] {
+/** Thickness of what is not one board thick; else null. */
+function widthOf({ frame }: Job, board: ViewEdge['board'], role: ViewEdge['role']): number | null {
+  switch (board) {
+    case 'none':
+      return 0
+    case 'rim':
+      return sectionOf(frame.joists.size).thickness * frame.rimPlies
+    case 'flush beam':
+      return beamThickness(frame.beams[beamAt(role)])
+    default:
+      return null
+  }
+}
+
+/** Whose fields the beam at an edge goes by. */
+export function beamAt(role: ViewEdge['role']): 'front' | 'rear' {
+  return role === 'foot' ? 'front' : 'rear'
+}
+
+function boardAt({ frame }: Job, { kind, seam }: ZoneEdge, role: ViewEdge['role']): ViewEdge['board'] {
   if (kind === 'seam') return role === 'side' && seam !== 'other zone’s joist' ? 'end joist' : 'none'
   if (role === 'side') return 'end joist'
-  return kind === 'wall' ? 'ledger' : 'rim'
+  if (kind === 'wall') return 'ledger'
+  return frame.beams[beamAt(role)].set === 'flush' ? 'flush beam' : 'rim'
 }
 
 /** A rim covers the end joists' ends, and they lap a ledger's: common practice, no source. */
-const RANK: { readonly [board in ViewEdge['board']]: number } = { rim: 3, 'end joist': 2, ledger: 1, none: 0 }
+const RANK: { readonly [board in ViewEdge['board']]: number } = {
+  rim: 3,
+  'flush beam': 3,
+  'end joist': 2,
+  ledger: 1,
+  none: 0,
+}
 
 /** How the board along an edge ends at the edge's start and at its end. */
 export function boardEnds(view: ZoneView, index: number): readonly [BandEnd, BandEnd] {
@@ -107,7 +134,7 @@ function cornerOf(
   if (own === undefined || other === undefined || left <= 0) return { kind: 'square' }
   const higher = RANK[own.board] - RANK[other.board]
   // a ledger's end is lapped whatever the angle
-  const rims = [own, other].some(({ board }) => board === 'rim')
+  const rims = [own, other].some(({ board }) => board === 'rim' || board === 'flush beam')
   if (higher === 0 || (ahead > BLUNT && rims && other.board !== 'none')) return { kind: 'mitred' }
   return higher > 0 ? { kind: 'covers' } : { kind: 'butts', width: other.width }
 }

@@ -8,6 +8,10 @@ export function addedPlace({ id, mark, role }: Member): string | null {
     case 'tread':
     case 'riser':
       return stairPlace(id, role)
+    case 'step frame':
+      return `box between levels, ${mark}`
+    case 'step tread':
+      return `board of the box between levels, ${mark}`
     case 'guard post':
     case 'guard rail':
     case 'guard cap':

@@ -24,5 +24,9 @@ function skusOf(connector: Connector): readonly string[] {
       return ['ledger-bolt-1/2']
     case 'hold-down':
       return ['hold-down-1500lb']
+    case 'joist splice':
+      return ['joist-splice-plate', 'joist-splice-plate']
+    case 'joist lap':
+      return []
   }
 }

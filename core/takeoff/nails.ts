@@ -63,6 +63,10 @@ function connectorNails(connector: Connector): readonly Nailed[] {
       return [at('16d common', nailing.postBase, cite(nailingSources.postBase))]
     case 'post cap':
       return [at('16d common', nailing.postCap, cite(nailingSources.postCap))]
+    case 'joist lap':
+      return [at('10d common', nailing.joistLap, cite(nailingSources.joistLap))]
+    case 'joist splice':
+      return [at('10d × 1-1/2', nailing.joistSplice, cite(nailingSources.joistSplice))]
     case 'hold-down':
     case 'brace bolt':
       return []
@@ -76,6 +80,8 @@ function framingNails(frame: Frame): readonly Nailed[] {
     frame.connectors.filter(({ kind }) => kind === 'end joist angle').flatMap(({ at }) => at),
   )
   const laps = ofRole('end joist').filter(({ id }) => angled.has(id))
+  const angles = frame.connectors.filter(({ kind }) => kind === 'end joist angle')
+  const hung = frame.beams.some(({ flush }) => flush) ? 'ledger or flush beam' : 'ledger'
   const rims = frame.runs.filter((run) => run.kind === 'rim')
   const plied = frame.runs.filter((run) => run.kind === 'rim' || run.kind === 'beam ply')
   return [
@@ -89,8 +95,8 @@ function framingNails(frame: Frame): readonly Nailed[] {
     },
     {
       nail: '16d common',
-      count: laps.length * nailing.endJoistToLedger,
-      joint: 'end joist into ledger',
+      count: angles.reduce((sum, { count }) => sum + count, 0) * nailing.endJoistToLedger,
+      joint: `end joist into ${hung}`,
       says: cite(nailingSources.endJoistToLedger),
       fields: ['site.attachment'],
       ids: laps.map((joist) => joist.id),

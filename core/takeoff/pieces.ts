@@ -42,13 +42,22 @@ function placeOf(member: Member): string {
   const centre = `${print((near + far) / 2)} ${word}`
   switch (role) {
     case 'blocking':
+      if (member.id.startsWith('blocking-decking'))
+        return `block under the decking’s ends, at ${print((box.x0 + box.x1) / 2)} along, ${print((box.y0 + box.y1) / 2)} from the wall`
       return away ? `block over the beam, at ${centre}` : `block over the beam, from ${print(near)} along`
     case 'post':
       return `post at ${centre}`
     case 'end joist':
-      if (member.id === 'end-joist-left') return 'end joist, left'
-      return member.id === 'end-joist-right' ? 'end joist, right' : `end joist at ${centre}`
+      if (member.id.startsWith('end-joist-left')) return `end joist, left${beyond(member)}`
+      return member.id.startsWith('end-joist-right')
+        ? `end joist, right${beyond(member)}`
+        : `end joist at ${centre}`
     default:
-      return `${role} at ${centre}`
+      return `${role} at ${centre}${role === 'joist' ? beyond(member) : ''}`
   }
+}
+
+/** A joist that goes on over a middle beam is called so. */
+function beyond({ mark }: Member): string {
+  return /[a-z]$/.test(mark) ? ', beyond the middle beam' : ''
 }

@@ -50,6 +50,7 @@ export const skus: readonly Sku[] = [
   ...joistSizes.map((size) => hardware(`joist-hanger-${size}`, `Joist hanger for a ${size}, galvanised`)),
   hardware('uplift-tie', 'Uplift tie, joist to beam, galvanised'),
   hardware('end-joist-angle', 'Angle, end joist to ledger, galvanised'),
+  hardware('joist-splice-plate', 'Plate over the butt of two joists, galvanised'),
   ...postSizes.map((size) =>
     hardware(`post-base-${size}`, `Post base with stand-off for a ${size}, galvanised`),
   ),
@@ -130,6 +131,34 @@ export const skus: readonly Sku[] = [
     unit: 'each',
     group: 'fasteners',
     soldBy: 350,
+  },
+  {
+    sku: 'deck-clip',
+    label: 'Hidden clip for grooved decking, with its screw',
+    unit: 'each',
+    group: 'fasteners',
+    soldBy: 100,
+  },
+  {
+    sku: 'skirt-lattice-4x8',
+    label: 'Lattice panel, 4 ft by 8 ft, treated',
+    unit: 'each',
+    group: 'other material',
+    soldBy: 1,
+  },
+  {
+    sku: 'skirt-board',
+    label: 'Skirting board 5/4x6, treated',
+    unit: 'foot',
+    group: 'other material',
+    soldBy: 12,
+  },
+  {
+    sku: 'skirt-framing',
+    label: 'Framing for skirting, 2x4, treated',
+    unit: 'foot',
+    group: 'other material',
+    soldBy: 8,
   },
   ...tubeDiameters.map(
     (inches): Sku => ({

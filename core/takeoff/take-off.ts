@@ -17,8 +17,10 @@ import { lumberWeight } from './lumber-weight.ts'
 import { nailsOf } from './nails.ts'
 import { otherGoods } from './other-goods.ts'
 import { piecesOf } from './pieces.ts'
+import { skirtingGoods, skirtingTasks } from './skirting.ts'
 import { stairGoods } from './stair-goods.ts'
 import { stairTasks } from './stair-tasks.ts'
+import { stepGoods, stepTasks } from './step-goods.ts'
 import { tallyGoods, tallyTasks } from './tally.ts'
 import { tasksOf } from './tasks.ts'
 import type { Takeoff } from './types.ts'
@@ -38,9 +40,11 @@ export function takeOff(job: Job, frame: Frame, additions: Additions = NO_ADDITI
     ...ledgerFasteners(job, frame),
     ...nailsOf(whole),
     ...deckScrews(job, frame),
+    ...skirtingGoods(job, frame),
     ...groundGoods(job, frame, volumes),
     ...foundGoods(job, frame),
     ...otherGoods(job, whole),
+    ...stepGoods(frame),
     ...stairGoods(job, stairs),
     ...guardGoods(job, guard),
     ...finishGoods(job, frame, surfaces),
@@ -50,8 +54,10 @@ export function takeOff(job: Job, frame: Frame, additions: Additions = NO_ADDITI
     ...cleared.tasks,
     ...tasksOf(job, whole, volumes),
     ...foundTasks(job, frame),
+    ...stepTasks(frame),
     ...stairTasks(job, stairs),
     ...guardTasks(job, guard),
+    ...skirtingTasks(job, frame),
     ...finishTasks(job, frame, surfaces),
   ])
   const delivered = deliveryGoods(job, whole, weight.freshlyTreated, goods)

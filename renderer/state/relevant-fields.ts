@@ -15,6 +15,9 @@ export function isRelevant(path: string, job: Job): boolean {
   // an outline has its own extent, and may have open edges at its back
   if (path === 'size.width' || path === 'size.depth') return job.shape.outline.trim() === ''
   if (path.startsWith('frame.beams.rear.')) return job.site.attachment === 'freestanding' || !isRectangle(job)
+  if (path === 'shape.steps') return job.shape.levels.trim() !== ''
+  if (path === 'shape.stepWidth') return job.shape.levels.trim() !== '' && job.shape.steps === 'box'
+  if (path === 'frame.beams.front.setback') return job.frame.beams.front.set === 'dropped'
   if (path === 'frame.bracing') return job.site.attachment === 'freestanding'
   if (path === 'site.ledgerFastener' || path === 'site.sheathing' || path === 'site.band')
     return job.site.attachment === 'ledger'
@@ -23,6 +26,7 @@ export function isRelevant(path: string, job: Job): boolean {
   if (path === 'site.ground.spots') return job.site.ground.kind === 'spots'
   if (path === 'ground.placing' || path === 'ground.fullLoad' || path === 'ground.leastLoad')
     return job.ground.concrete !== 'bags'
+  if (path === 'decking.leans') return job.decking.angle > 0
   if (path === 'ground.baseThickness') return job.ground.base > 0
   if (path.startsWith('stairs.')) return ofStairs(path, job)
   if (path.startsWith('guard.')) return path === 'guard.where' || ofGuard(path, job)

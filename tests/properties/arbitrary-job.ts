@@ -33,6 +33,7 @@ const ground: fc.Arbitrary<Ground> = fc.oneof(
 )
 
 const beam: fc.Arbitrary<BeamSpec> = fc.record({
+  set: fc.constantFrom('dropped', 'dropped', 'dropped', 'flush'),
   size: fc.constantFrom('2x6', '2x8', '2x10', '2x12'),
   plies: fc.integer({ min: 1, max: 3 }),
   setback: lengthBetween(2, 40),
@@ -86,6 +87,8 @@ export const anyJob: fc.Arbitrary<Job> = fc
     joist: fc.constantFrom('2x6' as const, '2x8' as const, '2x10' as const, '2x12' as const),
     spacing: fc.oneof(fc.constantFrom(inches(12), inches(16), inches(24)), lengthBetween(6, 24)),
     layoutFrom: fc.constantFrom('left' as const, 'right' as const),
+    overMiddle: fc.constantFrom('by stock' as const, 'lapped' as const),
+    longest: lengthBetween(8, 40),
     rimPlies: fc.integer({ min: 1, max: 2 }),
     front: beam,
     rear: beam,
@@ -109,7 +112,13 @@ export const anyJob: fc.Arbitrary<Job> = fc
     },
     frame: {
       ...heronLane.frame,
-      joists: { size: any.joist, spacing: any.spacing, layoutFrom: any.layoutFrom },
+      joists: {
+        size: any.joist,
+        spacing: any.spacing,
+        layoutFrom: any.layoutFrom,
+        overMiddle: any.overMiddle,
+        longest: any.longest,
+      },
       rimPlies: any.rimPlies,
       beams: { front: any.front, rear: any.rear },
       postSize: any.postSize,

@@ -114,6 +114,17 @@ export const anyShapedStatement: fc.Arbitrary<JobStatement> = fc
       fc.record({ x: length(14, 200), y: length(14, 120), width: length(12, 60), depth: length(12, 60) }),
       3,
     ),
+    middle: seldom(
+      fc.record({
+        at: length(50, 160),
+        plies: fc.constantFrom(1, 2, 2, 3),
+        set: fc.constantFrom('dropped', 'dropped', 'flush'),
+      }),
+      2,
+    ),
+    set: fc.constantFrom('dropped', 'dropped', 'dropped', 'flush'),
+    overMiddle: fc.constantFrom('by stock', 'one piece', 'lapped', 'butted'),
+    longest: length(96, 240),
     size: fc.constantFrom('2x8', '2x10', '2x12'),
     spacing: fc.constantFrom(12, 16, 24),
     layoutFrom: fc.constantFrom('left', 'right'),
@@ -134,13 +145,28 @@ export const anyShapedStatement: fc.Arbitrary<JobStatement> = fc
         any.opening === null
           ? ''
           : `${any.opening.x}, ${any.opening.y}, ${any.opening.width}, ${any.opening.depth}`,
+      middleBeams: any.middle === null ? '' : `${any.middle.at} ${any.middle.set}`,
     },
     size: { height: '60 in' },
     site: { attachment: any.attachment },
     frame: {
-      joists: { size: any.size, spacing: any.spacing, layoutFrom: any.layoutFrom },
+      joists: {
+        size: any.size,
+        spacing: any.spacing,
+        layoutFrom: any.layoutFrom,
+        overMiddle: any.overMiddle,
+        longest: any.longest,
+      },
       rimPlies: any.rimPlies,
-      beams: { front: { setback: any.setback, posts: any.posts }, rear: { setback: any.setback } },
+      beams: {
+        front: {
+          set: any.set,
+          setback: any.setback,
+          posts: any.posts,
+          plies: any.middle?.plies ?? 2,
+        },
+        rear: { setback: any.setback },
+      },
     },
     ground: { base: '16 in' },
   }))

@@ -34,6 +34,10 @@ export const nailing = {
   endJoistToLedger: 3,
   /** 16d common at each end of a block */
   blockEnd: 2,
+  /** 10d common through the faces of two lapped joists */
+  joistLap: 3,
+  /** 10d × 1-1/2 in for a pair of plates over the butt of two joists, four into each joist from either side */
+  joistSplice: 16,
   /** 10d box, rows in each pair of plies side by side */
   plyRows: 2,
   /** inches between the nails of a row */
@@ -54,6 +58,12 @@ export const nailingSources: { readonly [joint in keyof typeof nailing]: Source 
   ),
   endJoistToLedger: commonPractice(),
   blockEnd: irc('Table R602.3(1)', 'from memory', 'Two 16d end nails at each end.'),
+  joistLap: irc(
+    'R502.6.1',
+    'verified',
+    'Three 10d face nails; read as quoted by The Building Code Forum in two threads.',
+  ),
+  joistSplice: commonPractice(),
   plyRows: irc(
     'R507.5',
     'verified',

@@ -42,6 +42,13 @@ export const IRC_LIMITS = {
     unit: 'in',
     source: irc('R507.5.1 and R507.6.1', 'verified', 'Read in code summaries; also R502.6.'),
   },
+  joistLap: {
+    id: 'irc-2021/joist-lap',
+    says: 'least overlap of joists that lap over a bearing, nailed together or spliced as strongly',
+    value: 3,
+    unit: 'in',
+    source: irc('R502.6.1', 'verified', 'Read as quoted by The Building Code Forum in two threads.'),
+  },
   noVeneer: {
     id: 'irc-2021/no-veneer',
     says: 'bands that a ledger hangs on, none of them stone or masonry veneer',

@@ -10,6 +10,17 @@ export function beamFields(side: 'front' | 'rear'): readonly FieldSpec[] {
   const at = `frame.beams.${side}`
   return [
     {
+      path: `${at}.set`,
+      label: `${beam}: set`,
+      section: 'frame',
+      kind: 'choice',
+      choices: ['dropped', 'flush'],
+      choiceLabels: ['dropped, under the joists', 'flush, the joists hang from it'],
+      default: 'dropped',
+      help: `A flush beam stands at the edge in the rim’s place, its top level with the joists’ tops: it needs less height, a hanger at every joist, and lets none reach past it. It has no setback.${only}`,
+      basis: COMMON,
+    },
+    {
       path: `${at}.size`,
       label: `${beam}: size`,
       section: 'frame',

@@ -1,4 +1,4 @@
-import { inches } from '../../units/index.ts'
+import { feet, inches } from '../../units/index.ts'
 import type { FieldSpec } from '../types.ts'
 import { beamFields } from './beam-fields.ts'
 
@@ -75,6 +75,34 @@ export const FRAME_FIELDS: readonly FieldSpec[] = [
     default: 'left',
     help: 'The end where the tape is hooked. The odd bay falls at the other end.',
     basis: COMMON,
+  },
+  {
+    path: 'frame.joists.overMiddle',
+    label: 'Joists over a middle beam',
+    section: 'frame',
+    kind: 'choice',
+    choices: ['by stock', 'one piece', 'lapped', 'butted'],
+    choiceLabels: [
+      'in one piece where stock holds it, else lapped',
+      'always in one piece',
+      'always lapped',
+      'always butted, with plates',
+    ],
+    default: 'by stock',
+    help: 'A deck deeper than its joists come is carried by a middle beam too: see the shape. Lapped joists stand side by side over it, so those beyond stand one thickness further on; end joists are butted, so that the side stays straight.',
+    basis: 'common practice, no source; the lap itself IRC 2021, R502.6.1',
+  },
+  {
+    path: 'frame.joists.longest',
+    label: 'Longest joist to be had',
+    section: 'frame',
+    kind: 'length',
+    min: feet(8),
+    max: feet(40),
+    boundsReason: 'yards sell joists from 8 ft; no board is longer than 40 ft',
+    default: '20 ft',
+    help: 'A joist longer than this is jointed over a middle beam, where there is one. Ask your yard before you state more.',
+    basis: 'common practice, no source: longer ones must be ordered in many yards',
   },
   {
     path: 'frame.rimPlies',

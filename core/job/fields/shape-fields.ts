@@ -1,3 +1,4 @@
+import { feet, inches } from '../../units/index.ts'
 import type { FieldSpec } from '../types.ts'
 
 const COMMON = 'common practice, no source'
@@ -76,10 +77,10 @@ export const SHAPE_FIELDS: readonly FieldSpec[] = [
     label: 'Middle beams',
     section: 'shape',
     kind: 'text',
-    lists: 'lengths',
+    lists: 'middle beams',
     max: 500,
     default: '',
-    help: 'Further beams across the joists, each by how far its centre line lies from the wall (from the left end where joists run along the house): 8 ft; 16 ft. They are built as the front beam is; joists run whole over them.',
+    help: 'Further beams across the joists, each by how far its centre line lies from the wall (from the left end where joists run along the house): 8 ft; 16 ft flush. They are built as the front beam is, under the joists, or between them where flush is said: then the joists hang from both its sides. Joists longer than their stock are jointed over them.',
     basis: 'none',
   },
   {
@@ -92,5 +93,28 @@ export const SHAPE_FIELDS: readonly FieldSpec[] = [
     default: '',
     help: "Platforms beside the deck at other heights, two at most, each as height: corners, with | between them: 21 in: 0, 14'; 12', 14'; 12', 20'; 0, 20'. The height is that of the top of the decking above the ground at the deck's left corner at the wall. Each stands on beams of its own.",
     basis: 'one level',
+  },
+  {
+    path: 'shape.steps',
+    label: 'Steps between levels',
+    section: 'shape',
+    kind: 'choice',
+    choices: ['box', 'none'],
+    choiceLabels: ['box steps', 'none of ours'],
+    default: 'box',
+    help: 'Where a level runs beside another two or three risers below it, boxes framed of ripped boards stand one on the other against the higher one. One riser needs none; four need stairs with a handrail.',
+    basis: 'common practice, no source; risers by IRC 2021, R311.7.5.1',
+  },
+  {
+    path: 'shape.stepWidth',
+    label: 'Width of steps between levels',
+    section: 'shape',
+    kind: 'length',
+    min: inches(36),
+    max: feet(20),
+    boundsReason: 'stairs are 36 in wide at least (IRC 2021, R311.7.1)',
+    default: '48 in',
+    help: 'Along the edge, in the middle of the stretch that the two levels share; no wider than that stretch.',
+    basis: COMMON,
   },
 ]

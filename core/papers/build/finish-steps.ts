@@ -37,6 +37,10 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
         'After every fifth course measure what is left at both ends: the same, or close the difference over the next courses.',
       ],
     },
+    ...frame.steps.map(({ higher, lower, risers, drop, width }) => ({
+      text: `Build the box step from level ${higher} down to level ${lower}: ${risers} equal risers in a drop of ${printInches(drop)}, ${printInches(width)} wide, level by level from below.`,
+      notes: ['Rip its boards to one height; screw each box down, and to the higher level’s rim.'],
+    })),
     ...(stairs
       ? [
           {

@@ -62,8 +62,8 @@ function postSteps({ job, frame }: Source): readonly Step[] {
     {
       text: 'Nail the beams’ plies together on horses, joints over posts as drawn, crowns up; lift them on and fix the caps.',
       notes: frame.beams.map(
-        ({ mark, plies, size, postIds }) =>
-          `${mark}: ${plies} plies of ${size} on ${postIds.length} posts; two rows of nails at 16 in, staggered (check the schedule of the code for your plies).`,
+        ({ mark, plies, size, postIds, flush }) =>
+          `${mark}: ${plies} plies of ${size} on ${postIds.length} posts${flush ? ', flush: its top level with the joists’ tops, propped until they hang' : ''}; two rows of nails at 16 in, staggered (check the schedule of the code for your plies).`,
       ),
       cautions: ['A beam takes two or more people, and a prop under each end until it is fixed.'],
     },
@@ -80,6 +80,7 @@ function joistSteps(estimate: Source): readonly Step[] {
   const ties = frame.connectors
     .filter(({ kind }) => kind === 'uplift tie')
     .reduce((sum, one) => sum + one.count, 0)
+  const joints = jointNotes(frame)
   const blocks = frame.members.filter(({ role }) => role === 'blocking').length
   return [
     {
@@ -95,6 +96,7 @@ function joistSteps(estimate: Source): readonly Step[] {
       text: `Set the two end joists, pull the frame square, then the ${count} joists: crown up, tops flush.`,
       notes: [
         `Square: ${squareWords(estimate)}. ${hangers > 0 ? `${hangers} hangers, every hole filled with the nail it is listed for.` : ''}`,
+        ...joints,
       ],
       cautions: ['Until it is blocked and tied a joist rolls under you: walk on planks.'],
     },
@@ -109,4 +111,19 @@ function joistSteps(estimate: Source): readonly Step[] {
       ],
     },
   ]
+}
+
+/** How joists meet over a middle beam. */
+function jointNotes({ connectors }: Source['frame']): readonly string[] {
+  return connectors.flatMap(({ kind, count, overlap }) => {
+    if (kind === 'joist lap')
+      return [
+        `${count} joists lap over a middle beam by ${printInches(overlap ?? ticks(0))}: beyond it they stand on the other side of the line, as the marking sheet shows. Three 10d nails through the faces of each pair.`,
+      ]
+    if (kind === 'joist splice')
+      return [
+        `${count} ${count === 1 ? 'joist is' : 'joists are'} butted over the middle of a middle beam, a plate on each side of the butt.`,
+      ]
+    return []
+  })
 }

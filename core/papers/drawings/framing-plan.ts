@@ -22,13 +22,15 @@ const MARGIN = inches(6)
  */
 export function framingPlan(design: Design, plans: readonly { readonly plan: CutPlan }[] = []): Drawing {
   const { frame } = design
+  // a flush beam stands between the joists, and is seen as they are
+  const flush = new Set(frame.beams.filter((beam) => beam.flush).flatMap(({ plyIds }) => plyIds))
   const primitives: readonly Primitive[] = [
     ...houseWalls(design),
     ...deckingEdge(design),
     ...footings(design),
     ...posts(design),
-    ...frame.members.flatMap(underneath),
-    ...frame.members.flatMap(onTop),
+    ...frame.members.filter((member) => !flush.has(member.id)).flatMap(underneath),
+    ...frame.members.flatMap((member) => (flush.has(member.id) ? seen(member) : onTop(member))),
     ...planStairs(design),
     ...planGuard(design),
     ...marks(design),
@@ -40,7 +42,7 @@ export function framingPlan(design: Design, plans: readonly { readonly plan: Cut
 
 /** The decking courses from above, with their joints. */
 export function deckingPlan(design: Design, plans: readonly { readonly plan: CutPlan }[] = []): Drawing {
-  const courses = design.frame.members.filter((member) => member.role === 'decking')
+  const courses = design.frame.members.filter(({ role }) => role === 'decking' || role === 'step tread')
   const primitives: readonly Primitive[] = [
     ...houseWalls(design),
     ...courses.map((course) =>
@@ -52,8 +54,25 @@ export function deckingPlan(design: Design, plans: readonly { readonly plan: Cut
       }),
     ),
     ...jointStrokes(design.frame, plans, 'decking'),
+    ...partNumbers(design),
   ]
   return drawingOf('decking-plan', 'Decking plan', primitives, MARGIN)
+}
+
+/** Numbers of the parts that may be laid each its own way, where there are several. */
+function partNumbers({ layout: { zones } }: Design): readonly Primitive[] {
+  if (zones.length === 1) return []
+  return zones.map(({ id, outline }, i) => {
+    const middle = (pick: (corner: (typeof outline)[number]) => number) =>
+      (Math.min(...outline.map(pick)) + Math.max(...outline.map(pick))) / 2
+    return text(
+      `part-${id}`,
+      'marks',
+      middle(({ x }) => x),
+      middle(({ y }) => y),
+      `part ${i + 1}`,
+    )
+  })
 }
 
 function deckingEdge({ job, layout, frame }: Design): readonly Primitive[] {
@@ -124,17 +143,23 @@ function underneath(member: Member): readonly Primitive[] {
 }
 
 function onTop(member: Member): readonly Primitive[] {
-  const drawn = member.role !== 'beam ply' && member.role !== 'post' && member.role !== 'decking'
-  return drawn
-    ? [
-        memberFromAbove(member, {
-          layer: 'joists',
-          weight: 'medium',
-          stroke: 'solid',
-          fill: 'wood',
-        }),
-      ]
-    : []
+  const drawn =
+    member.role !== 'beam ply' &&
+    member.role !== 'post' &&
+    member.role !== 'decking' &&
+    member.role !== 'step tread'
+  return drawn ? seen(member) : []
+}
+
+function seen(member: Member): readonly Primitive[] {
+  return [
+    memberFromAbove(member, {
+      layer: member.role === 'beam ply' ? 'beams' : 'joists',
+      weight: 'medium',
+      stroke: 'solid',
+      fill: 'wood',
+    }),
+  ]
 }
 
 /** Marks of the joists in the middle of their length, of the beams past their left end, clear of the dimensions. */

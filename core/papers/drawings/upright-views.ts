@@ -53,9 +53,12 @@ export function deckSection(design: Design): Drawing {
   const joists = frame.members.filter(({ role }) => role === 'joist')
   const [joist] = [...joists].sort((a, b) => off(a, middle) - off(b, middle))
   const at = joist === undefined ? middle : (joist.box.x0 + joist.box.x1) / 2
-  const cut = frame.members.filter(
-    ({ box, role }) => role !== 'post' && role !== 'blocking' && box.x0 <= at && box.x1 >= at,
-  )
+  // the joist that goes on from this one over a middle beam stands beside its line
+  const beside = joist === undefined ? 0 : joist.box.x1 - joist.box.x0
+  const cut = frame.members.filter(({ box, role }) => {
+    const room = role === 'joist' && beside < inches(2) ? beside : 0
+    return role !== 'post' && role !== 'blocking' && box.x0 - room <= at && box.x1 + room >= at
+  })
   const wood = cut.map((member) =>
     rect('section', member, {
       fill: 'wood',

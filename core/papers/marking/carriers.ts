@@ -56,7 +56,15 @@ export function carriers(
     const [first] = plies
     if (first === undefined || isSlanting(first)) return []
     const box = plies.reduce((all, { box: one }) => union(all, one), first.box)
-    return [{ id: beam.id, mark: beam.mark, label: `${beam.beam} beam ${beam.mark}`, box, plies }]
+    return [
+      {
+        id: beam.id,
+        mark: beam.mark,
+        label: `${beam.key.startsWith('middle') ? 'middle' : beam.beam} beam ${beam.mark}`,
+        box,
+        plies,
+      },
+    ]
   })
   return [...edges, ...beams].flatMap(({ id, mark, label, box, plies }) => {
     const axis = box.x1 - box.x0 >= box.y1 - box.y0 ? 'x' : 'y'

@@ -35,6 +35,8 @@ export function FrameBench({ job }: { readonly job: Job }) {
         title="Details of the frame"
         fields={pick(
           'frame.joists.layoutFrom',
+          'frame.joists.overMiddle',
+          'frame.joists.longest',
           'frame.rimPlies',
           'frame.blocking',
           'frame.bracing',

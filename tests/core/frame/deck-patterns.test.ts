@@ -211,8 +211,8 @@ describe('patterns that a deck has no room for', () => {
     expect(faultOf({ parts: '2: 45 left' })).toEqual([
       ['decking.parts', 'there is no part 2: the deck has one'],
     ])
-    expect(
-      faultOf({ border: 2 }, { outline: "0, 0; 16', 0; 16', 11'; 15', 12'; 0, 12'" }),
-    ).toEqual([['decking.border', 'edge 3 is too short for the mitres of a border board along it']])
+    expect(faultOf({ border: 2 }, { outline: "0, 0; 16', 0; 16', 11'; 15', 12'; 0, 12'" })).toEqual([
+      ['decking.border', 'edge 3 is too short for the mitres of a border board along it'],
+    ])
   })
 })

@@ -1,0 +1,78 @@
+import { sectionOf } from '../data/index.ts'
+import { edgeLengthList, type Fault, type Job } from '../job/index.ts'
+import { printInches } from '../units/index.ts'
+import type { Zone } from './types.ts'
+import { beamAt, zoneView } from './zone-view.ts'
+
+type Side = 'front' | 'rear'
+
+/** What keeps a beam from standing between the joists. */
+export function flushFaults(
+  job: Job,
+  zones: readonly Pick<Zone, 'id' | 'joists' | 'edges' | 'supports'>[],
+): readonly Fault[] {
+  const lines = zones.flatMap(({ supports }) => supports).filter(({ flush }) => flush)
+  if (lines.length === 0) return []
+  const sides = [...new Set(lines.flatMap(({ beam }) => beam ?? []))]
+  return [
+    ...sides.flatMap((side) => shallow(job, side)),
+    ...sides.flatMap((side) => slanting(job, side, zones)),
+    ...setbacks(job, zones),
+    ...(lines.some(({ beam }) => beam === 'rear') && job.site.attachment === 'freestanding'
+      ? [
+          {
+            path: 'frame.beams.rear.set',
+            message: 'the posts of a flush rear beam would stand out past the deck’s edge, in the house wall',
+            fix: 'drop the rear beam, which then stands back from the wall',
+          },
+        ]
+      : []),
+  ]
+}
+
+/** Joists deeper than the beam would show below what they hang from. */
+function shallow({ frame }: Job, side: Side): readonly Fault[] {
+  const [beam, joist] = [sectionOf(frame.beams[side].size).depth, sectionOf(frame.joists.size).depth]
+  if (beam >= joist) return []
+  return [
+    {
+      path: `frame.beams.${side}.size`,
+      message: `joists ${printInches(joist)} deep cannot hang from a flush beam of ${printInches(beam)}`,
+      fix: `take a beam as deep as the joists at least, ${frame.joists.size}`,
+    },
+  ]
+}
+
+function slanting(job: Job, side: Side, zones: Parameters<typeof flushFaults>[1]): readonly Fault[] {
+  const leans = zones.some((zone) =>
+    zoneView(job, zone).edges.some(({ board, role, edge: { from, to } }) => {
+      return board === 'flush beam' && beamAt(role) === side && from.x !== to.x && from.y !== to.y
+    }),
+  )
+  if (!leans) return []
+  return [
+    {
+      path: `frame.beams.${side}.set`,
+      message: 'an edge at an angle has no flush beam here: the joists would hang from it askew',
+      fix: 'drop the beam, or make that edge square to the joists',
+    },
+  ]
+}
+
+/** A setback stated for an edge whose beam has none. */
+function setbacks(job: Job, zones: Parameters<typeof flushFaults>[1]): readonly Fault[] {
+  const flush = new Set(
+    zones.flatMap((zone) =>
+      zoneView(job, zone).edges.flatMap(({ board, edge }) => (board === 'flush beam' ? [edge.number] : [])),
+    ),
+  )
+  const stated = edgeLengthList(job.shape.setbacks).find(({ edge }) => flush.has(edge))
+  if (stated === undefined) return []
+  return [
+    {
+      path: 'shape.setbacks',
+      message: `the beam at edge ${stated.edge} is flush, and a flush beam has no setback`,
+      fix: 'leave that edge out, or drop the beam',
+    },
+  ]
+}

@@ -1,5 +1,11 @@
 import type { Design } from '../../estimate-types.ts'
-import { frameEdges, type LayoutString, layoutChecks, layoutStrings } from '../../ground/index.ts'
+import {
+  frameEdges,
+  type LayoutString,
+  layoutChecks,
+  layoutCorners,
+  layoutStrings,
+} from '../../ground/index.ts'
 import { inches, printLength } from '../../units/index.ts'
 import type { Drawing, Primitive } from '../types.ts'
 import { drawingOf, levelDimension, text, uprightDimension } from './shapes.ts'
@@ -11,6 +17,8 @@ const BOARD = inches(10)
 /** From a string's end to its name, and from the strings' ends to the dimensions. */
 const NAME_OUT = inches(9)
 const DIMENSION_OUT = inches(30)
+/** From a corner of the frame to its number. */
+const CORNER_OUT = inches(16)
 
 /**
  * The footing layout from above: strings between their batter boards, holes with base and tube and the number of the
@@ -22,6 +30,7 @@ export function footingLayout(design: Design): Drawing {
   const primitives: readonly Primitive[] = [
     ...house(design),
     ...outline(design),
+    ...corners(design),
     ...longDiagonals(design),
     ...strings.flatMap(drawnString),
     ...holes(design),
@@ -65,6 +74,17 @@ function outline({ layout }: Design): readonly Primitive[] {
       stroke: 'hidden',
     }
   })
+}
+
+/** Numbers of the corners off the wall that a table gives diagonals for, each beside its corner. */
+function corners(design: Design): readonly Primitive[] {
+  const { left, right } = frameEdges(design.layout)
+  return layoutCorners(design)
+    .filter(({ fromWall }) => fromWall > 0)
+    .map(({ number, along, fromWall }) => {
+      const out = along < (left + right) / 2 ? -CORNER_OUT : CORNER_OUT
+      return text(`corner-${number}`, 'dimensions', along + out, fromWall + CORNER_OUT / 2, `corner ${number}`)
+    })
 }
 
 /** Both long diagonals between the corners of the frame's edges, and what both must measure. */

@@ -1,5 +1,6 @@
 import type { FieldPath, Job } from '../job/index.ts'
 import { type Ticks, ticks } from '../units/index.ts'
+import { joistPairs } from './joist-pairs.ts'
 import { extentOf, type JoistJoint, type JoistPlace } from './joist-places.ts'
 import type { PlacedJoist } from './joists.ts'
 import type { Beam, Connector, Member, Post } from './types.ts'
@@ -30,6 +31,7 @@ export function connectorsOf(
       ),
     ...atHeaders(job, headers),
     ...atJoints(job, joists),
+    ...joistPairs(job, joists),
     ...atPosts(job, posts),
   ]
 }

@@ -128,6 +128,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
       posts,
       carried.map((one) => ({ beam: one.beam, leftOut: one.blocking.leftOut })),
       ticks(Math.max(0, ...zones.map(({ short }) => short))),
+      ticks(Math.max(0, ...joists.map(({ member }) => member.length))),
     ),
     longDiagonal: diagonal(width, depth),
   })

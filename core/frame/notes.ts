@@ -16,12 +16,14 @@ export function layoutNotes(
     readonly leftOut: readonly { readonly bay: number; readonly clear: Ticks }[]
   }[],
   deckingShort: Ticks,
+  longest: Ticks,
 ): readonly string[] {
   return [
     'Have buried services marked before digging.',
     'Frost depth is a local fact: the building official’s figure governs.',
     ...soilNotes(job),
     ...holeNotes(job, footings),
+    ...longJoistNotes(job, longest),
     ...flushNotes(
       job,
       blocking.map(({ beam }) => beam),
@@ -43,6 +45,14 @@ export function layoutNotes(
           `The last course ends ${printLength(deckingShort)} short of the overhang: one narrower than 1/4 in is left out.`,
         ]
       : []),
+  ]
+}
+
+/** Joists longer than stock, with no middle beam to joint them over. */
+function longJoistNotes({ frame }: Job, longest: Ticks): readonly string[] {
+  if (longest <= frame.joists.longest) return []
+  return [
+    `Joists of ${printLength(longest)} are longer than the ${printLength(frame.joists.longest)} stated as the longest to be had: see that the yard has them, or state a middle beam, over which they are jointed.`,
   ]
 }
 

@@ -231,13 +231,14 @@ export type ConnectorKind =
   | 'brace bolt'
   | 'joist lap'
   | 'joist splice'
+  | 'joist pair'
 
 export interface Connector {
   readonly kind: ConnectorKind
   readonly size: LumberSize
   readonly count: number
   readonly at: readonly string[]
-  /** shortest overlap of joists that lap */
+  /** shortest overlap of joists that lap; how far a pair of end joists lies side by side */
   readonly overlap?: Ticks
   readonly cause: Cause
 }

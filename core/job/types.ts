@@ -83,6 +83,8 @@ export interface Job {
     readonly walls: string
     readonly joists: 'away' | 'along'
     readonly zones: string
+    /** end joists where two zones run side by side: one, or one of each zone */
+    readonly seams: 'single' | 'doubled'
     readonly openings: string
     readonly setbacks: string
     readonly middleBeams: string
@@ -234,6 +236,8 @@ export interface Job {
     readonly endTrim: Ticks
     /** order length of a post beyond its length: it is cut in place */
     readonly postAllowance: Ticks
+    /** order length of a joist beyond its length: it is cut off in place */
+    readonly joistsWild: Ticks
     readonly staggerPenalty: Cents
     readonly handling: Cents
     readonly keepOffcutsFrom: Ticks

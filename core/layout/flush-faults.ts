@@ -1,6 +1,6 @@
 import { sectionOf } from '../data/index.ts'
 import { edgeLengthList, type Fault, type Job } from '../job/index.ts'
-import { printInches } from '../units/index.ts'
+import { inches, printInches } from '../units/index.ts'
 import type { Zone } from './types.ts'
 import { beamAt, zoneView } from './zone-view.ts'
 
@@ -18,6 +18,7 @@ export function flushFaults(
     ...sides.flatMap((side) => shallow(job, side)),
     ...sides.flatMap((side) => slanting(job, side, zones)),
     ...setbacks(job, zones),
+    ...middle(job, zones),
     ...(lines.some(({ beam }) => beam === 'rear') && job.site.attachment === 'freestanding'
       ? [
           {
@@ -55,6 +56,41 @@ function slanting(job: Job, side: Side, zones: Parameters<typeof flushFaults>[1]
       path: `frame.beams.${side}.set`,
       message: 'an edge at an angle has no flush beam here: the joists would hang from it askew',
       fix: 'drop the beam, or make that edge square to the joists',
+    },
+  ]
+}
+
+/** What boards along an edge and a joist's seat need beside a flush middle beam: common practice, no source. */
+const ROOM = inches(12)
+
+/** A flush middle beam goes from side to side of its part, and no edge ends joists within a foot of it. */
+function middle(job: Job, zones: Parameters<typeof flushFaults>[1]): readonly Fault[] {
+  const wrong = zones.some((zone) => {
+    const { polygon, edges, turned } = zoneView(job, zone)
+    return zone.supports
+      .filter(({ flush, edge }) => flush && edge < 0)
+      .some(({ line }) => {
+        const [from, to] = [turned(line.from), turned(line.to)]
+        const [left, right] = [Math.min(from.x, to.x), Math.max(from.x, to.x)]
+        const isSide = (x: number) =>
+          edges.some(({ role }, i) => {
+            const [a, b] = [polygon[i], polygon[(i + 1) % polygon.length]]
+            if (role !== 'side' || a === undefined || b === undefined || Math.abs(a.x - x) > 1) return false
+            return Math.min(a.y, b.y) <= from.y && from.y <= Math.max(a.y, b.y)
+          })
+        const near = polygon.some(
+          ({ x, y }) => Math.abs(y - from.y) < ROOM && x >= left - 1 && x <= right + 1,
+        )
+        return near || !isSide(left) || !isSide(right)
+      })
+  })
+  if (!wrong) return []
+  return [
+    {
+      path: 'shape.middleBeams',
+      message:
+        'a flush middle beam ends at an edge at an angle, or a corner of the outline lies within 1 ft of it',
+      fix: 'drop it, or let it lie between two sides along the joists, 1 ft or more from every corner',
     },
   ]
 }

@@ -47,7 +47,7 @@ export function zonesOf(job: Job, outline: Outline): readonly Part[] {
     level: 1,
     joists,
     outline: polygon,
-    edges: edgesOf(polygon, i, cornered, outline.edges),
+    edges: edgesOf(job, polygon, i, cornered, outline.edges),
   }))
 }
 
@@ -90,6 +90,7 @@ function liesOn(from: PlanePoint, to: PlanePoint, { x, y }: PlanePoint): boolean
 }
 
 function edgesOf(
+  job: Job,
   polygon: readonly Point[],
   own: number,
   zones: readonly { readonly polygon: Polygon; readonly joists: JoistDirection }[],
@@ -114,22 +115,25 @@ function edgesOf(
     }
     const other = zones.findIndex((zone, k) => k !== own && isInside(zone.polygon, beyond))
     if (other < 0) return { from, to, kind: 'open', number: null, seam: null }
-    return { from, to, kind: 'seam', number: null, seam: seamOf(own, other, zones, { from, to }) }
+    return { from, to, kind: 'seam', number: null, seam: seamOf(job, own, other, zones, { from, to }) }
   })
 }
 
 /**
  * What stands on a seam. Joists of both zones ending there share a beam, the later zone's; joists of one ending at the
- * other's end joist have a beam of their own; of two that run beside it the earlier zone has the end joist.
+ * other's end joist have a beam of their own; of two that run beside it the earlier zone has the end joist, or each has
+ * one where the job doubles them.
  */
 function seamOf(
+  { shape }: Job,
   own: number,
   other: number,
   zones: readonly { readonly joists: JoistDirection }[],
   { from, to }: { readonly from: Point; readonly to: Point },
 ): ZoneEdge['seam'] {
   const beside = (zone: number) => (zones[zone]?.joists === 'away' ? from.x === to.x : from.y === to.y)
-  if (beside(own)) return !beside(other) || own < other ? 'end joist' : 'other zone’s joist'
+  if (beside(own))
+    return !beside(other) || own < other || shape.seams === 'doubled' ? 'end joist' : 'other zone’s joist'
   if (beside(other)) return 'own beam'
   return own < other ? 'other zone’s beam' : 'shared beam'
 }

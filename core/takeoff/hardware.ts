@@ -27,6 +27,7 @@ function skusOf(connector: Connector): readonly string[] {
     case 'joist splice':
       return ['joist-splice-plate', 'joist-splice-plate']
     case 'joist lap':
+    case 'joist pair':
       return []
   }
 }

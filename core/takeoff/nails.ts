@@ -65,6 +65,8 @@ function connectorNails(connector: Connector): readonly Nailed[] {
       return [at('16d common', nailing.postCap, cite(nailingSources.postCap))]
     case 'joist lap':
       return [at('10d common', nailing.joistLap, cite(nailingSources.joistLap))]
+    case 'joist pair':
+      return [at('10d box', nailsBetweenPlies(connector.overlap ?? 0), cite(nailingSources.plyRows))]
     case 'joist splice':
       return [at('10d × 1-1/2', nailing.joistSplice, cite(nailingSources.joistSplice))]
     case 'hold-down':

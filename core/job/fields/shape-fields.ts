@@ -51,6 +51,17 @@ export const SHAPE_FIELDS: readonly FieldSpec[] = [
     basis: 'the whole deck is framed one way',
   },
   {
+    path: 'shape.seams',
+    label: 'Joist where parts run side by side',
+    section: 'shape',
+    kind: 'choice',
+    choices: ['single', 'doubled'],
+    choiceLabels: ['one end joist', 'doubled, one of each part'],
+    default: 'single',
+    help: 'Two parts whose joists run the same way meet along a joist. Doubled, it gives the ends of both parts’ boards 1-1/2 in to bear on.',
+    basis: COMMON,
+  },
+  {
     path: 'shape.openings',
     label: 'Openings',
     section: 'shape',

@@ -14,5 +14,6 @@ export function mustBePriced(result: EstimateResult, refusal: string): PricedEst
 
 function sentenceOf(refusal: string, reasons: readonly string[]): string {
   const more = reasons.length > 1 ? ` (and ${reasons.length - 1} more)` : ''
-  return `${refusal}: ${reasons[0] ?? 'the job has no price.'}${more}`
+  const [first = 'the job has no price'] = reasons
+  return `${refusal}: ${first.replace(/[.\s]+$/, '')}${more}.`
 }

@@ -71,6 +71,9 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
   }
 }
 
+/** Characters of a fault that are told of an input. */
+const LONGEST_TOLD = 300
+
 function isMethod(name: string, table: MethodTable): name is MethodName {
   return Object.hasOwn(table, name)
 }
@@ -84,5 +87,14 @@ function callMethod<M extends MethodName>(table: MethodTable, method: M, input: 
 function sentenceOf(method: string, error: z.ZodError): string {
   const [first] = error.issues
   const where = first === undefined || first.path.length === 0 ? 'the input' : first.path.join('.')
-  return `${method}: ${where}: ${first?.message ?? 'is not what the method takes'}.`
+  return `${method}: ${where}: ${first === undefined ? 'not what the method takes' : inWords(first)}.`
+}
+
+function inWords({ message }: z.core.$ZodIssue): string {
+  const [, wanted, got] = /^Invalid input: expected (\w+), received (\w+)$/.exec(message) ?? []
+  if (got === 'undefined') return `missing; it must be of the kind "${wanted}"`
+  if (wanted !== undefined) return `of the kind "${got}"; it must be of the kind "${wanted}"`
+  // the validator repeats names it was sent, however long
+  const told = message.length > LONGEST_TOLD ? `${message.slice(0, LONGEST_TOLD)}…` : message
+  return told.replace(/[.\s]+$/, '')
 }

@@ -89,7 +89,11 @@ export function frameBorder(
     const from = Math.min(...[a, b, c, e].map(({ x, y }) => x * way.x + y * way.y))
     const lines =
       along.length > 0
-        ? linesEvery(job.frame.joists.spacing, member.length, along[0]?.member ?? member)
+        ? linesEvery(
+            job.frame.joists.spacing,
+            member.length,
+            (at) => underAt(along, way, from + at) ?? member,
+          )
         : under
             .map(({ member: joist }) => ({
               id: joist.id,
@@ -138,6 +142,15 @@ function isAlong(joist: Member, [a, b]: readonly [PlanePoint, PlanePoint]): bool
   const { from, to } = middleOf(joist)
   const cross = (to.x - from.x) * (b.y - a.y) - (to.y - from.y) * (b.x - a.x)
   return Math.abs(cross) < 1e-6 * Math.hypot(to.x - from.x, to.y - from.y) * Math.hypot(b.x - a.x, b.y - a.y)
+}
+
+/** The joist that lies along a board at a place on its way. */
+function underAt(along: readonly PlacedJoist[], way: PlanePoint, place: number): Member | undefined {
+  return along.find(({ member }) => {
+    const { from, to } = middleOf(member)
+    const ends = [from, to].map(({ x, y }) => x * way.x + y * way.y)
+    return place >= Math.min(...ends) && place <= Math.max(...ends)
+  })?.member
 }
 
 function wayOf([a, b]: readonly [PlanePoint, PlanePoint]): PlanePoint {

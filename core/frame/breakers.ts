@@ -80,7 +80,11 @@ export function frameBreakers(
           member,
           from: y0,
           lap: ticks(0),
-          lines: linesEvery(job.frame.joists.spacing, member.length, beside[0]?.member ?? member),
+          lines: linesEvery(
+            job.frame.joists.spacing,
+            member.length,
+            (at) => beside.find(({ from, to }) => from <= y0 + at && to >= y0 + at)?.member ?? member,
+          ),
         }
       })
     })

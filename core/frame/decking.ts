@@ -183,7 +183,7 @@ function courseOf(
       mark: `D${name}`,
       role: 'decking',
       product: fieldProduct(job),
-      length: lengthUp(x1 - x0),
+      length: lengthUp(x1 - x0 - CLIPPED),
       ripTo: across < board ? across : null,
       box: { ...boundsOf(turned), z0: d.joistTop, z1: d.deckTop },
       ...(degrees === 0 && isSquare ? {} : { plan: turned }),
@@ -266,8 +266,9 @@ function spanAt(shape: Polygon, y: number): readonly [number, number] {
   return [Math.min(...xs), Math.max(...xs)]
 }
 
-/** Clipping leaves corners within a thousandth of a tick of a line. */
+/** Clipping leaves corners within a thousandth of a tick of a line; lengths are rounded past it. */
 const NOISE = 0.01
+const CLIPPED = 0.01
 
 function cornersOf({ x0, x1, y0, y1 }: Omit<ViewOpening, 'number'>): Polygon {
   return [

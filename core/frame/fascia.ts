@@ -56,7 +56,7 @@ export function frameFascia(
       member,
       from: 0,
       lap: ticks(0),
-      lines: linesEvery(job.frame.joists.spacing, member.length, member),
+      lines: linesEvery(job.frame.joists.spacing, member.length, () => member),
     }
   })
 }

@@ -35,18 +35,20 @@ export function linesAlong(joists: readonly PlacedJoist[], from: number, stretch
   }))
 }
 
-/** Places at every spacing along a board that lies on a joist with its whole length: a joint has its bearing anywhere. */
+/**
+ * Places at every spacing along a board that lies on joists with its whole length: a joint has its bearing anywhere.
+ * @param under what it lies on at a place, from its start
+ */
 export function linesEvery(
   spacing: Ticks,
   length: Ticks,
-  joist: Pick<Member, 'id' | 'mark'>,
+  under: (at: number) => Pick<Member, 'id' | 'mark'>,
 ): readonly Line[] {
-  return Array.from({ length: Math.ceil(length / spacing) }, (_, i) => ({
-    id: joist.id,
-    label: `${joist.mark}, ${printLength(ticks(i * spacing))} along`,
-    at: ticks(i * spacing),
-    end: i === 0,
-  }))
+  return Array.from({ length: Math.ceil(length / spacing) }, (_, i) => {
+    const at = ticks(i * spacing)
+    const { id, mark } = under(at)
+    return { id, label: `${mark}, ${printLength(at)} along`, at, end: i === 0 }
+  })
 }
 
 /** Plies of one beam: butt joints over inner posts only. */

@@ -19,8 +19,44 @@ const pattern = fc.record({
   size: fc.constantFrom('5/4x6', '2x6'),
 })
 
+/** Decks that can be framed for the most part: a step, a corner cut off, joists either way, on a wall or free. */
+const builtDeck: fc.Arbitrary<JobStatement> = fc
+  .record({
+    w: fc.integer({ min: 144, max: 300 }),
+    d: fc.integer({ min: 120, max: 200 }),
+    kind: fc.constantFrom('plain', 'step', 'clip'),
+    joists: fc.constantFrom('away', 'away', 'along'),
+    attachment: fc.constantFrom('ledger', 'freestanding'),
+    spacing: fc.constantFrom(12, 16),
+  })
+  .map(({ w, d, kind, joists, attachment, spacing }): JobStatement => {
+    const ends: Corners =
+      kind === 'plain'
+        ? [[w, d]]
+        : kind === 'step'
+          ? [
+              [w, d - 48],
+              [w - 70, d - 48],
+              [w - 70, d],
+            ]
+          : [
+              [w, d - 50],
+              [w - 50, d],
+            ]
+    return {
+      shape: { outline: outlineText([[0, 0], [w, 0], ...ends, [0, d]]), joists },
+      size: { height: '60 in' },
+      site: { attachment },
+      frame: { joists: { spacing }, beams: { front: { setback: 14 }, rear: { setback: 14 } } },
+      ground: { base: '14 in' },
+    }
+  })
+
 const decked: fc.Arbitrary<JobStatement> = fc
-  .record({ statement: anyShapedStatement, decking: pattern })
+  .record({
+    statement: fc.oneof({ weight: 2, arbitrary: builtDeck }, { weight: 1, arbitrary: anyShapedStatement }),
+    decking: pattern,
+  })
   .map(({ statement, decking }) => ({ ...statement, decking }) as JobStatement)
 
 /** Asserts a law for every deck that can be framed. */
@@ -42,7 +78,7 @@ function holds(law: (made: Design) => void) {
       law(made.value)
     }),
   )
-  expect(built, 'many random decks can be framed, else the law is hardly tried').toBeGreaterThan(all / 12)
+  expect(built, 'many random decks can be framed, else the law is hardly tried').toBeGreaterThan(all / 4)
 }
 
 function shapeOf({ plan, box }: Member): readonly Place[] {
@@ -79,6 +115,10 @@ function depthIn(corners: readonly Place[], [x, y]: Place): number {
   return odd ? least : -least
 }
 
+function isNear({ box }: Member, [x, y]: Place): boolean {
+  return x >= box.x0 && x <= box.x1 && y >= box.y0 && y <= box.y1
+}
+
 function boardsOf({ frame }: Pick<Design, 'frame'>): readonly Member[] {
   return frame.members.filter(({ role }) => role === 'decking')
 }
@@ -100,7 +140,9 @@ describe('decking of any outline and pattern', () => {
             ({ x0, x1, y0, y1 }) => place[0] > x0 && place[0] < x1 && place[1] > y0 && place[1] < y1,
           )
           if (open || depthIn(corners, place) < 1) continue
-          const over = boards.filter((_, k) => depthIn(shapes[k] as readonly Place[], place) > 1)
+          const over = boards.filter(
+            (board, k) => isNear(board, place) && depthIn(shapes[k] as readonly Place[], place) > 1,
+          )
           expect(over.map(({ id }) => id).length, `${place}`).toBeLessThanOrEqual(1)
           if (over.length > 0) continue
           const nearest = Math.max(...shapes.map((shape) => depthIn(shape, place)))
@@ -123,7 +165,7 @@ describe('decking of any outline and pattern', () => {
           // a little inside of its corners
           const place: Place = [x + ((middle[0] ?? x) - x) / 50, y + ((middle[1] ?? y) - y) / 50]
           for (const [k, other] of shapes.entries())
-            if (k !== i && boards[k]?.box.z1 === boards[i]?.box.z1)
+            if (k !== i && boards[k]?.box.z1 === boards[i]?.box.z1 && isNear(boards[k] as Member, place))
               expect(depthIn(other, place), `${boards[i]?.id} in ${boards[k]?.id}`).toBeLessThan(1)
         }
     })
@@ -140,7 +182,7 @@ describe('decking of any outline and pattern', () => {
         const way = Math.hypot(to.x - from.x, to.y - from.y)
         const along = shape.map(([x, y]) => (x * (to.x - from.x) + y * (to.y - from.y)) / way)
         const reach = Math.max(...along) - Math.min(...along)
-        expect(board.length, board.id).toBeGreaterThanOrEqual(reach - 0.01)
+        expect(board.length, board.id).toBeGreaterThanOrEqual(reach - 0.02)
         expect(board.length, board.id).toBeLessThan(reach + 1.01)
       }
     })
@@ -165,7 +207,9 @@ describe('decking of any outline and pattern', () => {
               .filter(({ id, role }) => id === joist.id || role === 'rim' || role === 'ledger')
               .map((one) => depthIn(shapeOf(one), place)),
           )
-          expect(near, `${run.label} at ${at}`).toBeGreaterThan(-64)
+          // a breaker lies with both its long edges on joists, 2-3/4 in off its middle
+          const least = board.lay?.alongJoists === true ? -96 : -64
+          expect(near, `${run.label} at ${at}`).toBeGreaterThan(least)
         }
     })
   })
@@ -282,12 +326,17 @@ function free(outline: string): JobStatement {
   }
 }
 
-/** Every board to be had, by role, section and length; what joints may be where is told by their places. */
+/**
+ * Every board by role, section and length, and what holds joists and decking. Posts are left out with what they stand
+ * on: their number is stated for the deck's width, which is its depth when it is turned.
+ */
 function orderOf({ frame, takeoff }: Design): readonly string[] {
-  const goods = takeoff.goods.map(({ sku, thousandths }) => `${sku} ${thousandths}`)
-  const wood = frame.members.map(
-    ({ role, product, length, ripTo }) => `${role} ${product.size} ${length} ${ripTo ?? ''}`,
-  )
+  const goods = takeoff.goods
+    .filter(({ sku }) => /^(screw-deck|deck-clip|joist-hanger|uplift-tie)/.test(sku))
+    .map(({ sku, thousandths }) => `${sku} ${thousandths}`)
+  const wood = frame.members
+    .filter(({ role }) => role !== 'post')
+    .map(({ role, product, length, ripTo }) => `${role} ${product.size} ${length} ${ripTo ?? ''}`)
   return [...wood.sort(), ...goods.sort()]
 }
 
@@ -316,6 +365,8 @@ describe('the same deck seen otherwise', () => {
             [0, d * 12],
           ],
     )
+
+  const someCorners = fc.oneof({ weight: 3, arbitrary: steps }, { weight: 1, arbitrary: anyCorners })
 
   const stated = (
     corners: Corners,
@@ -368,7 +419,7 @@ describe('the same deck seen otherwise', () => {
   it('never loses a member when it is made larger', () => {
     let tried = 0
     fc.assert(
-      fc.property(anyCorners, fc.constantFrom(0, 45), fc.constantFrom(0, 1), (corners, angle, border) => {
+      fc.property(someCorners, fc.constantFrom(0, 45), fc.constantFrom(0, 1), (corners, angle, border) => {
         const small = design(stated(corners, { joists: 'away', from: 'left', angle, leans: 'right', border }))
         const large = design(
           stated(
@@ -378,9 +429,10 @@ describe('the same deck seen otherwise', () => {
         )
         if (!small.ok || !large.ok) return
         tried += 1
+        // the number of posts is stated
         const count = (made: Design, role: Member['role']) =>
           made.frame.members.filter((member) => member.role === role).length
-        for (const role of ['joist', 'end joist', 'rim', 'beam ply', 'post', 'decking'] as const)
+        for (const role of ['joist', 'end joist', 'rim', 'beam ply', 'blocking', 'decking'] as const)
           expect(count(large.value, role), role).toBeGreaterThanOrEqual(count(small.value, role))
       }),
     )
@@ -390,19 +442,11 @@ describe('the same deck seen otherwise', () => {
   it('shares the deck out among its joists to the last square inch: tributary areas make up the whole', () => {
     let tried = 0
     fc.assert(
-      fc.property(anyCorners, fc.constantFrom(0, 1, 2), (corners, border) => {
+      fc.property(steps, fc.constantFrom(0, 1, 2), (corners, border) => {
         const made = design(
           stated(corners, { joists: 'away', from: 'left', angle: 0, leans: 'right', border }),
         )
-        // of slanting edges only the joists' middles are known
-        if (
-          !made.ok ||
-          corners.some(([x, y], i) => {
-            const [nx, ny] = corners[(i + 1) % corners.length] as Place
-            return nx !== x && ny !== y
-          })
-        )
-          return
+        if (!made.ok) return
         tried += 1
         const lines = made.value.frame.joistGroups.flatMap(({ lines: own }) => own)
         const carried = lines.reduce(

@@ -1,3 +1,3 @@
-export { checkFrame } from './check-frame.ts'
+export { checkFrame, checkSpansOfBeams } from './check-frame.ts'
 export { type FootingLoad, footingLoads } from './footing-loads.ts'
 export type * from './types.ts'

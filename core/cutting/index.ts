@@ -1,6 +1,7 @@
 export { auditPlan } from './audit/audit-plan.ts'
 export * from './day/index.ts'
 export * from './explain/index.ts'
+export { leastPlanCost } from './least-plan-cost.ts'
 export type * from './lp-port.ts'
 export { type PlanOptions, planCuts } from './plan-cuts.ts'
 export * from './progress.ts'

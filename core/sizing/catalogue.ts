@@ -82,8 +82,8 @@ const SETBACKS = [12, 18, 24]
  * both sides where there are two beams; a side that is held keeps its own.
  */
 function setbacksOf(job: Job, held: readonly FieldPath[]): readonly Setbacks[] {
-  const own = choiceOf(job).setbacks
-  const free = job.site.attachment === 'freestanding'
+  const { setbacks: own, rear: rearBeam } = choiceOf(job)
+  const free = rearBeam !== null
   const keeps = (side: 'front' | 'rear') => held.includes(`frame.beams.${side}.setback`)
   const usual = SETBACKS.map((n): Setbacks => {
     const to = inches(n)

@@ -1,4 +1,5 @@
-import type { FieldPath, Job } from '../job/index.ts'
+import { type FieldPath, isRectangle, type Job } from '../job/index.ts'
+import { layOut } from '../layout/index.ts'
 import type { BeamChoice, Choice, Setbacks } from './types.ts'
 
 /** What a job states now. */
@@ -10,10 +11,18 @@ export function choiceOf(job: Job): Choice {
     setbacks: { front: beams.front.setback, rear: beams.rear.setback },
     joist: { size: joists.size, spacing: joists.spacing },
     front: beam(beams.front),
-    rear: job.site.attachment === 'freestanding' ? beam(beams.rear) : null,
+    rear: hasRearBeam(job) ? beam(beams.rear) : null,
     postSize,
     footing: { tube, base, thickness: baseThickness },
   }
+}
+
+/** Whether a beam goes by the rear beam's fields: on a free deck, and where a part of a deck lies away from its wall. */
+export function hasRearBeam(job: Job): boolean {
+  if (job.site.attachment === 'freestanding') return true
+  if (isRectangle(job)) return false
+  const laid = layOut(job)
+  return laid.ok && laid.value.zones.some(({ supports }) => supports.some(({ beam }) => beam === 'rear'))
 }
 
 /** The job sized so. */

@@ -3,6 +3,7 @@ import { type Fault, SIZED_FIELDS } from '../job/index.ts'
 import { type Ticks, ticks } from '../units/index.ts'
 import { footingKey } from './catalogue.ts'
 import type { BeamChoice, Choice } from './types.ts'
+import { WeakParts } from './weak-parts.ts'
 
 /** A check that some size could mend. A check of anything else is told, and keeps no way from being chosen. */
 export function isSizable(check: Check): boolean {
@@ -14,93 +15,126 @@ export function standsInTheWay(check: Check): boolean {
   return isSizable(check) && check.status !== 'passes' && check.status !== 'near'
 }
 
+/** A choice, with what tells where its posts stand: null where that hangs on their number alone. */
+export interface PlacedChoice {
+  readonly choice: Choice
+  readonly skeleton: number | null
+}
+
 /**
  * What was seen to fail, by the parts of a choice that the failing check reads: any other choice with the same parts
- * fails as well, and need not be framed. A check that is not known here is remembered for the whole choice alone.
+ * fails as well, and need not be framed; on a rectangle, any with weaker parts too (see weak-parts). A check that is
+ * not known here is remembered for the whole choice alone.
  */
 export class KnownFailures {
   readonly #seen = new Set<string>()
-  /** by number of posts: a footing no wider than this fails */
+  /** by where posts stand: a footing no wider than this fails */
   readonly #tooNarrow = new Map<string, Ticks>()
   readonly #families = new Set<Family>()
+  readonly #weak = new WeakParts()
+
+  /** Whether the joists fail on whatever posts. */
+  hasJoists(placed: PlacedChoice): boolean {
+    return this.#weak.hasJoists(placed.choice) || this.#has(placed, OF_JOISTS)
+  }
 
   /** Whether a frame fails on whatever footing. */
-  hasFrame(choice: Choice): boolean {
-    return this.#has(choice, (family) => !OF_FOOTINGS.includes(family))
+  hasFrame(placed: PlacedChoice): boolean {
+    return (
+      this.#weak.hasJoists(placed.choice) ||
+      (placed.skeleton === null && this.#weak.hasBeams(placed.choice)) ||
+      this.#has(placed, OF_FRAMES)
+    )
   }
 
   /** Whether the footing under a frame fails. */
-  hasFooting(choice: Choice): boolean {
-    return this.#failsByWidth(choice) || this.#has(choice, (family) => OF_FOOTINGS.includes(family))
+  hasFooting(placed: PlacedChoice): boolean {
+    return this.#failsByWidth(placed) || this.#has(placed, OF_FOOTINGS)
   }
 
-  #has(choice: Choice, among: (family: Family) => boolean): boolean {
-    for (const family of this.#families)
-      if (among(family) && this.#seen.has(keyOf(family, choice))) return true
-    return false
+  #has(placed: PlacedChoice, among: readonly Family[]): boolean {
+    return among.some((family) => this.#families.has(family) && this.#seen.has(keyOf(family, placed)))
   }
 
-  addCheck(check: Check, choice: Choice): void {
+  addCheck(check: Check, placed: PlacedChoice): void {
     const family = familyOf(check.id)
-    this.#add(family, choice)
-    if (family !== 'footing-size' || check.status !== 'fails') return
-    const posts = postsKey(choice)
-    const width = widthOf(choice)
+    this.#add(family, placed)
+    if (check.status !== 'fails') return
+    if (placed.skeleton === null) this.#weak.add(check.id, placed.choice)
+    if (family !== 'footing-size') return
+    const posts = postsKey(placed)
+    const width = widthOf(placed.choice)
     this.#tooNarrow.set(posts, ticks(Math.max(width, this.#tooNarrow.get(posts) ?? 0)))
   }
 
-  addFault(fault: Fault, choice: Choice): void {
-    this.#add(fault.path === 'size.height' ? 'height' : 'whole', choice)
+  addFault(fault: Fault, placed: PlacedChoice): void {
+    const height = fault.path === 'size.height' || fault.path === 'shape.levels'
+    this.#add(height ? 'height' : 'whole', placed)
   }
 
-  #add(family: Family, choice: Choice): void {
+  #add(family: Family, placed: PlacedChoice): void {
     this.#families.add(family)
-    this.#seen.add(keyOf(family, choice))
+    this.#seen.add(keyOf(family, placed))
   }
 
-  #failsByWidth(choice: Choice): boolean {
-    return widthOf(choice) <= (this.#tooNarrow.get(postsKey(choice)) ?? -1)
+  #failsByWidth(placed: PlacedChoice): boolean {
+    return widthOf(placed.choice) <= (this.#tooNarrow.get(postsKey(placed)) ?? -1)
   }
 }
 
+type Side = 'front' | 'rear'
 type Family =
   | 'decking'
   | 'joists'
   | 'joists and beams'
-  | 'front beam'
-  | 'rear beam'
-  | 'front bearing'
-  | 'rear bearing'
-  | 'front posts'
-  | 'rear posts'
+  | `${Side} beam`
+  | `${Side} bearing`
+  | `${Side} posts`
   | 'footing-size'
   | 'footing-thickness'
   | 'height'
   | 'whole'
 
 const OF_FOOTINGS: readonly Family[] = ['footing-size', 'footing-thickness', 'whole']
+const OF_JOISTS: readonly Family[] = ['decking', 'joists', 'joists and beams']
+const OF_FRAMES: readonly Family[] = [
+  ...OF_JOISTS,
+  'front beam',
+  'rear beam',
+  'front bearing',
+  'rear bearing',
+  'front posts',
+  'rear posts',
+  'height',
+]
+
+/** Checks of one beam or its posts, by the key of the beam; a middle beam goes by the front one's fields. */
+const OF_BEAMS =
+  /^(beam-span|beam-overhang|beam-uplift|beam-bearing|post-height)-(front|rear|middle)(-[a-z]+)?$/
 
 function familyOf(id: string): Family {
   if (id === 'decking-span') return 'decking'
   if (id === 'dead-load') return 'joists'
-  if (id.startsWith('joist-') || id.startsWith('ledger-')) return 'joists and beams'
+  if (/^(joist|ledger|hanger)-/.test(id)) return 'joists and beams'
   if (id.startsWith('footing-size-')) return 'footing-size'
   if (id.startsWith('footing-thickness-')) return 'footing-thickness'
-  for (const side of ['front', 'rear'] as const) {
-    if (id === `beam-bearing-${side}`) return `${side} bearing`
-    if (id === `beam-span-${side}` || id === `beam-overhang-${side}` || id === `beam-uplift-${side}`)
-      return `${side} beam`
-    if (id === `post-height-${side}`) return `${side} posts`
-  }
-  return 'whole'
+  const [, what, key] = OF_BEAMS.exec(id) ?? []
+  if (what === undefined) return 'whole'
+  const side = key === 'rear' ? 'rear' : 'front'
+  if (what === 'beam-bearing') return `${side} bearing`
+  return what === 'post-height' ? `${side} posts` : `${side} beam`
 }
 
-/** The parts that checks of a family read. Plies count wherever joists are measured between the faces of beams. */
-function keyOf(family: Family, choice: Choice): string {
+/**
+ * The parts that checks of a family read. Plies count wherever joists are measured between the faces of beams. On other
+ * outlines than a rectangle the places of posts count, and which joist is a beam's longest hangs on their spacing.
+ */
+function keyOf(family: Family, { choice, skeleton }: PlacedChoice): string {
   const { joist, front, rear, postSize, footing } = choice
   const plies = `${front.plies} ${rear?.plies ?? 0}`
   const own = family.startsWith('rear') ? rear : front
-  const beam = `${beamKey(own)}, ${plies}`
+  const placed = skeleton === null ? '' : ` posts ${skeleton} joists ${joist.spacing}`
+  const beam = `${setbacksKey(choice)} ${beamKey(own)}, ${plies}${placed}`
   const parts = () => {
     switch (family) {
       case 'decking':
@@ -108,7 +142,7 @@ function keyOf(family: Family, choice: Choice): string {
       case 'joists':
         return `${joist.size} ${joist.spacing}`
       case 'joists and beams':
-        return `${joist.size} ${joist.spacing} ${plies}`
+        return `${setbacksKey(choice)} ${joist.size} ${joist.spacing} ${plies}`
       case 'front beam':
       case 'rear beam':
         return beam
@@ -117,12 +151,12 @@ function keyOf(family: Family, choice: Choice): string {
         return `${beam} ${postSize}`
       case 'front posts':
       case 'rear posts':
-        return `${beam} ${postSize} ${joist.size}`
+        return `${beam} ${postSize} ${joist.size} ${skeleton === null ? '' : `${beamKey(front)} ${beamKey(rear)}`}`
       case 'footing-size':
       case 'footing-thickness':
-        return `${postsKey(choice)} ${footingKey(footing)}`
+        return `${postsKey({ choice, skeleton })} ${footingKey(footing)}`
       case 'height':
-        return `${joist.size} ${beamKey(front)} ${beamKey(rear)}`
+        return `${setbacksKey(choice)} ${joist.size} ${beamKey(front)} ${beamKey(rear)}${placed}`
       case 'whole':
         return choiceKey(choice)
     }
@@ -130,16 +164,26 @@ function keyOf(family: Family, choice: Choice): string {
   return `${family}: ${parts()}`
 }
 
-export function choiceKey({ joist, front, rear, postSize, footing }: Choice): string {
-  return `${joist.size} ${joist.spacing}; ${beamKey(front)}; ${beamKey(rear)}; ${postSize}; ${footingKey(footing)}`
+function choiceKey(choice: Choice): string {
+  const { joist, front, rear, postSize, footing } = choice
+  return `${setbacksKey(choice)}; ${joist.size} ${joist.spacing}; ${beamKey(front)}; ${beamKey(rear)}; ${postSize}; ${footingKey(footing)}`
 }
 
 function beamKey(beam: BeamChoice | null): string {
   return beam === null ? '' : `${beam.size} ${beam.plies} ${beam.posts}`
 }
 
-function postsKey({ front, rear }: Choice): string {
-  return `${front.posts} ${rear?.posts ?? 0}`
+/** What the loads on posts hang on. */
+function postsKey({ choice, skeleton }: PlacedChoice): string {
+  const { front, rear, joist } = choice
+  const at = setbacksKey(choice)
+  return skeleton === null
+    ? `${at} ${front.posts} ${rear?.posts ?? 0}`
+    : `${at} posts ${skeleton} joists ${joist.spacing}`
+}
+
+function setbacksKey({ setbacks: { front, rear } }: Choice): string {
+  return `${front}/${rear}`
 }
 
 function widthOf({ footing }: Choice): Ticks {

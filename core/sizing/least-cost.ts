@@ -2,8 +2,11 @@ import { BAG_YIELD_THOUSANDTHS } from '../data/index.ts'
 import type { Frame, ProductClass } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import { leastConcrete, leaveOut, type PriceBook, productKey } from '../pricing/index.ts'
-import { type Takeoff, takeOff } from '../takeoff/index.ts'
+import { type Additions, type Takeoff, takeOff } from '../takeoff/index.ts'
 import { toFeet } from '../units/index.ts'
+
+/** A factor of one on hours, in 1/10,000. */
+const PLAIN = 10_000
 
 /** Money in cents before any rounding; what a cost is at least. */
 export type LeastCents = number
@@ -58,13 +61,15 @@ export function leastLumber(job: Job, book: PriceBook, takeoff: Takeoff): Readon
  * What a part of a frame costs at least: nothing is rounded up to packs, tubes and concrete count by what stands in
  * the ground, lumber by its least price. So the sums of parts are the sum of the whole, and the whole costs no less.
  */
-export function leastCost(job: Job, book: PriceBook, frame: Frame): LeastCents {
-  const takeoff = takeOff(job, frame)
+export function leastCost(job: Job, book: PriceBook, frame: Frame, additions?: Additions): LeastCents {
+  const takeoff = takeOff(job, frame, additions)
   const kept = leaveOut(job, takeoff)
   const prices = new Map(book.goods.map(({ sku, price }) => [sku, price / 100]))
   let material = 0
-  for (const { sku, thousandths } of kept.goods) {
-    if (sku.startsWith('form-tube-') || sku.startsWith('concrete-')) continue
+  for (const { sku, thousandths, group } of kept.goods) {
+    // fees come by the whole trip, and are no material
+    if (group === 'fees' || group === 'hire' || sku.startsWith('form-tube-') || sku.startsWith('concrete-'))
+      continue
     material += (thousandths / 1000) * (prices.get(sku) ?? 0)
   }
   for (const { tube, tubeLength } of frame.footings) {
@@ -83,7 +88,8 @@ export function leastCost(job: Job, book: PriceBook, frame: Frame): LeastCents {
   const hours = kept.tasks
     .filter(({ rateId }) => !(byTruck && rateId === 'mix-hand'))
     .reduce(
-      (sum, task) => sum + (task.thousandths / 1000) * (rates.get(task.rateId) ?? 0),
+      (sum, { thousandths, rateId, conditions }) =>
+        sum + (thousandths / 1000) * (rates.get(rateId) ?? 0) * ((conditions?.factor ?? PLAIN) / PLAIN),
       byTruck ? takeoff.volumes.concrete * concrete.hours : 0,
     )
   return costOf(sharesOf(job), material, hours * wage)

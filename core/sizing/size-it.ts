@@ -14,12 +14,13 @@ import {
 import type { PriceBook } from '../pricing/index.ts'
 import { catalogueOf } from './catalogue.ts'
 import { fieldsOf } from './choice.ts'
+import type { Plans } from './class-bounds.ts'
 import { isSizable, standsInTheWay } from './known-failures.ts'
 import { reasonsFor } from './reasons.ts'
-import { type Found, type Plans, searchSizes, waysOf } from './search.ts'
+import { type Found, searchSizes, waysOf } from './search.ts'
 import type { SizingChange, SizingLimits, SizingOptions, SizingResult } from './types.ts'
 
-const LIMITS: SizingLimits = { looked: 400_000, checked: 800, priced: 60 }
+const LIMITS: SizingLimits = { looked: 400_000, checked: 1_200, priced: 400 }
 
 /**
  * The cheapest joists, beams, posts and footings that pass every check that a size can mend, by a price book's prices

@@ -12,7 +12,7 @@ import type { Beam, Member, Post } from './types.ts'
  * Centres of a beam's posts from its left end. The end posts keep the stated inset; the others stand at equal
  * distances between, rounded to the nearest 1/16 in, a half up.
  */
-export function postCentres(width: Ticks, spec: Pick<BeamSpec, 'posts' | 'inset'>): readonly Ticks[] {
+function postCentres(width: Ticks, spec: Pick<BeamSpec, 'posts' | 'inset'>): readonly Ticks[] {
   return centresBetween(spec.inset, ticks(width - spec.inset), spec.posts)
 }
 

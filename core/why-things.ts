@@ -74,8 +74,12 @@ function planThing({ product, plan }: Planned): Thing {
 
 function beamThing(beam: Beam): Thing {
   return {
-    text: `Beam ${beam.mark}, ${beam.plies} plies of ${beam.size}`,
-    cause: { fields: [`frame.beams.${beam.beam}`], ids: [], rule: 'as stated' },
+    text: `Beam ${beam.mark}, ${beam.plies} plies of ${beam.size}${beam.flush ? ', flush' : ''}`,
+    cause: {
+      fields: [...(beam.key.startsWith('middle') ? ['shape.middleBeams'] : []), `frame.beams.${beam.beam}`],
+      ids: [],
+      rule: 'as stated',
+    },
   }
 }
 

@@ -1,6 +1,6 @@
 import { sectionOf } from '../data/index.ts'
 import { meeting, movedLeft, type PlanePoint, type Segment } from '../geometry/index.ts'
-import type { Job } from '../job/index.ts'
+import type { FieldPath, Job } from '../job/index.ts'
 import type { SupportLine, ZoneView } from '../layout/index.ts'
 import { type Ticks, ticks } from '../units/index.ts'
 import { beamTop, type Dimensions, productOf } from './dimensions.ts'
@@ -51,7 +51,7 @@ export function framePlies(
         'size.width',
         `frame.beams.${spec}.size`,
         `frame.beams.${spec}.plies`,
-        `frame.beams.${spec}.${line.flush ? 'set' : 'setback'}`,
+        beamPlaceField(line),
         ...shapeFields(job),
       ],
       ids: [line.id],
@@ -77,6 +77,12 @@ function plyShape(
   const nearFace = movedLeft(centre, near)
   const farFace = movedLeft(centre, far)
   return [corner(nearFace, 0), corner(nearFace, 1), corner(farFace, 1), corner(farFace, 0)]
+}
+
+/** The field that says where a beam lies. */
+export function beamPlaceField({ beam, edge, flush }: SupportLine): FieldPath {
+  if (edge < 0) return 'shape.middleBeams'
+  return `frame.beams.${beam ?? 'front'}.${flush ? 'set' : 'setback'}`
 }
 
 export function beamOf(

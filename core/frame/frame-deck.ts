@@ -190,6 +190,9 @@ function frameZones(job: Job, levels: LevelDimensions, layout: Layout): readonly
     const ids = new Map([
       ...ledgers.map(({ edge, id }) => [edge.index, id] as const),
       ...rimIds.map(({ edge, plies }) => [edge.index, plies[0]?.id ?? ''] as const),
+      ...zone.supports
+        .filter(({ flush, edge }) => flush && edge >= 0)
+        .map(({ edge, id }) => [edge, id] as const),
     ])
     const zoned = { view, supports: zone.supports }
     const places = jointedPlaces(job, room, whole, (place) => middleBeamsOf(job, zoned, place, ids))

@@ -267,7 +267,7 @@ function innerCause(job: Job, place: JoistPlace, boards: ReadonlyMap<number, str
       'size.width',
       'frame.joists.spacing',
       'frame.joists.layoutFrom',
-      'frame.rimPlies',
+      ...boardFields(place),
       ...shapeFields(job),
     ],
     ids: boardsAt(place, boards, [false, false]),
@@ -279,10 +279,10 @@ function endCause(job: Job, place: JoistPlace, boards: ReadonlyMap<number, strin
   if (isJointed(place)) return jointedCause(job, place, boards)
   const laps = place.laps[0] || place.laps[1]
   return {
-    fields: ['size.depth', 'frame.rimPlies', 'site.attachment', ...shapeFields(job)],
+    fields: ['size.depth', ...boardFields(place), 'site.attachment', ...shapeFields(job)],
     ids: boardsAt(place, boards, place.laps),
     rule: laps
-      ? 'Length = depth − rim: it laps the ledger’s end (common practice, no source)'
+      ? `Length = depth − ${boardWords(place, true)}: it laps the ledger’s end (common practice, no source)`
       : `Length = depth − ${boardWords(place)} (common practice, no source)`,
   }
 }
@@ -317,10 +317,19 @@ function jointedCause(job: Job, place: JoistPlace, boards: ReadonlyMap<number, s
   }
 }
 
+/** Fields of the boards at which a joist ends: plies of a rim, or of a flush beam in its place. */
+function boardFields({ startsAt, endsAt }: JoistPlace): readonly FieldPath[] {
+  const sides = [startsAt, endsAt].flatMap((edge) =>
+    edge?.board === 'flush beam' ? [edge.role === 'foot' ? 'front' : 'rear'] : [],
+  )
+  if (sides.length === 0) return ['frame.rimPlies']
+  return sides.flatMap((side) => [`frame.beams.${side}.set`, `frame.beams.${side}.plies`])
+}
+
 /** What is taken off a joist's length at its two ends. */
-function boardWords({ startsAt, endsAt, headers }: JoistPlace): string {
+function boardWords({ startsAt, endsAt, headers }: JoistPlace, lapsLedger = false): string {
   const boards: string[] = [startsAt, endsAt].flatMap((edge) =>
-    edge === null || edge.board === 'none' ? [] : [edge.board],
+    edge === null || edge.board === 'none' || (lapsLedger && edge.board === 'ledger') ? [] : [edge.board],
   )
   boards.push(...headers.flatMap((header) => (header === null ? [] : ['header'])))
   const [first, second] = boards

@@ -2,7 +2,7 @@ import { sectionOf } from '../data/index.ts'
 import { type BeamSpec, isRectangle, type Job, postList } from '../job/index.ts'
 import { groundAt, postFootprint, type SupportLine } from '../layout/index.ts'
 import { ceilTicks, type Ticks, ticks } from '../units/index.ts'
-import { lineLength } from './beams.ts'
+import { beamPlaceField, lineLength } from './beams.ts'
 import { beamTop, type Dimensions, productOf } from './dimensions.ts'
 import { boundsOf } from './footprint.ts'
 import { shapeFields } from './joists.ts'
@@ -136,7 +136,7 @@ export function placePosts(
             'size.width',
             `frame.beams.${beam}.posts`,
             `frame.beams.${beam}.inset`,
-            `frame.beams.${beam}.${line.flush ? 'set' : 'setback'}`,
+            beamPlaceField(line),
             `frame.beams.${beam}.size`,
             'frame.joists.size',
             'decking.size',

@@ -14,6 +14,7 @@ export default defineConfig({
           index: at('main/desktop/index.ts'),
           host: at('main/host/index.ts'),
           worker: at('main/workers/estimate-worker.ts'),
+          papers: at('main/app/paper-worker.ts'),
         },
       },
     },

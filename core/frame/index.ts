@@ -1,5 +1,6 @@
 export { besideBeam } from './beside-beam.ts'
 export { courseWidths, slantingWidths } from './course-widths.ts'
+export { distinctMarks } from './distinct-marks.ts'
 export { footingDepth, footingUnder } from './footings.ts'
 export { frameDeck } from './frame-deck.ts'
 export { risersFor } from './level-steps.ts'

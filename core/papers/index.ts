@@ -15,6 +15,7 @@ export { orderMessage } from './sheets/order-sheet.ts'
 export {
   aboutOf,
   type Firm,
+  type Logo,
   NO_FIRM,
   NO_QUOTE,
   type PaperSource,
@@ -57,5 +58,6 @@ export { memberSchedule } from './tables/member-schedule.ts'
 export { orderTable } from './tables/order-table.ts'
 export { restBoards, restCuttingTable, restPurchaseTable } from './tables/rest-tables.ts'
 export { summaryTable } from './tables/summary-table.ts'
-export { ASCENT } from './type/font-widths.ts'
+export { type Face, fontRuns } from './type/font-runs.ts'
+export { widthOf } from './type/measure.ts'
 export type * from './types.ts'

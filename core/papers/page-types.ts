@@ -24,6 +24,15 @@ export type Mark =
       readonly tone: Tone
     }
   | {
+      /** the firm's logo */
+      readonly kind: 'image'
+      readonly id: string
+      readonly x: number
+      readonly y: number
+      readonly w: number
+      readonly h: number
+    }
+  | {
       readonly kind: 'line'
       readonly id: string
       readonly x1: number

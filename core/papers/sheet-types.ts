@@ -1,4 +1,5 @@
 import type { Ticks } from '../units/index.ts'
+import type { Logo } from './source.ts'
 import type { Drawing, Layer, PaperTable } from './types.ts'
 
 export type SheetId =
@@ -44,7 +45,13 @@ export interface StripMark {
 /** What stands on a sheet, in reading order. No place, no format: a page lay-out decides those. */
 export type Block =
   | { readonly kind: 'heading'; readonly text: string }
-  | { readonly kind: 'text'; readonly text: string; readonly tone?: 'soft' | 'strong' }
+  | {
+      readonly kind: 'text'
+      readonly text: string
+      readonly tone?: 'soft' | 'strong'
+      /** somebody's own words: printed as they are */
+      readonly foreign?: boolean
+    }
   | { readonly kind: 'caution'; readonly text: string }
   | { readonly kind: 'steps'; readonly items: readonly Step[]; readonly from?: number }
   | { readonly kind: 'checklist'; readonly items: readonly string[] }
@@ -106,6 +113,7 @@ export interface Sheet {
 export interface About {
   readonly job: string
   readonly firm: string
+  readonly logo: Logo | null
   readonly revision: string
   /** as stated; '' where no date was */
   readonly date: string
@@ -119,4 +127,6 @@ export interface PageOptions {
   readonly paper: PaperName
   /** scale of drawings as 1 : n; null: the largest usual one that fits */
   readonly scale: number | null
+  /** lengths in millimetres in place of feet and inches */
+  readonly metric?: boolean | undefined
 }

@@ -3,10 +3,20 @@ import type { PriceBook, Pricing } from '../pricing/index.ts'
 import type { Cents } from '../units/index.ts'
 import type { About } from './sheet-types.ts'
 
+/** A picture that stands at the head of every page. */
+export interface Logo {
+  /** the file as a data URL, PNG or JPEG */
+  readonly data: string
+  /** of the picture itself, pixels */
+  readonly width: number
+  readonly height: number
+}
+
 /** Who makes the papers, stated once. Every text is the firm's own; an empty one is left out. */
 export interface Firm {
   readonly name: string
   readonly lines: readonly string[]
+  readonly logo: Logo | null
   /** the state whose limit on deposits is watched, as its two letters; '' for none */
   readonly state: string
   /** terms of the firm's own, printed under a quote */
@@ -17,7 +27,15 @@ export interface Firm {
   readonly stages: readonly { readonly label: string; readonly share: number }[]
 }
 
-export const NO_FIRM: Firm = { name: '', lines: [], state: '', terms: [], validDays: 30, stages: [] }
+export const NO_FIRM: Firm = {
+  name: '',
+  lines: [],
+  logo: null,
+  state: '',
+  terms: [],
+  validDays: 30,
+  stages: [],
+}
 
 /** A choice offered to the customer, estimated beside the deck itself. */
 export interface PricedOption {
@@ -73,6 +91,7 @@ export function aboutOf({ estimate, book, firm, date, revision }: PaperSource): 
   return {
     job: estimate.job.name,
     firm: firm.name,
+    logo: firm.logo,
     revision,
     date,
     prices: `Prices: ${book.name}, ${book.date}${book.invented ? ' (invented)' : ''}`,

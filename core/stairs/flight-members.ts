@@ -133,7 +133,7 @@ function risers(
       made.push(
         member(job, flight, {
           id: `riser-${flight.number}-${riser}-${bay + 1}`,
-          mark: `R${flight.number}-${riser}`,
+          mark: `RB${flight.number}-${riser}`,
           role: 'riser',
           size: '5/4x6',
           length,

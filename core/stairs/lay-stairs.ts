@@ -1,5 +1,5 @@
 import { IRC_LIMITS } from '../data/index.ts'
-import type { Cause } from '../frame/index.ts'
+import { type Cause, distinctMarks } from '../frame/index.ts'
 import type { Fault, Job } from '../job/index.ts'
 import { groundAt, type Layout } from '../layout/index.ts'
 import { ceilTicks, fail, inches, ok, printLength, type Result, type Ticks, ticks } from '../units/index.ts'
@@ -78,13 +78,13 @@ export function layStairs(job: Job, layout: Layout): Result<StairPlan | null, re
       nosing: make.nosing,
       opening: make.opening,
     },
-    members: [
+    members: distinctMarks([
       ...flights.flatMap((flight, i) => {
         const pattern = patterns[i]
         return pattern === undefined ? [] : flightMembers(job, flight, pattern, make)
       }),
       ...(platform?.members ?? []),
-    ],
+    ]),
     connectors: [...connectorsOf(job, patterns), ...(platform?.connectors ?? [])],
     pad: padAt(job, last),
     footings: [...footingsAt(job, last, lastPattern), ...(platform?.footings ?? [])],

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { readPlacedJson } from '../../core/job/index.ts'
 import { DEPOSIT_LIMITS, type Firm, NO_FIRM } from '../../core/papers/index.ts'
 import { fail, ok, type Result } from '../../core/units/index.ts'
+import { logoInput } from './logo-input.ts'
 
 const line = z.string().max(500)
 
@@ -10,6 +11,7 @@ export const firmInput = z
   .strictObject({
     name: z.string().max(200),
     lines: z.array(line).max(8),
+    logo: logoInput,
     state: z.union([z.literal(''), z.enum(DEPOSIT_LIMITS.map(({ state }) => state))]),
     terms: z.array(z.string().max(2000)).max(40),
     validDays: z.int().min(1).max(365),
@@ -29,7 +31,7 @@ export const firmInput = z
 
 /** Reads a firm's file: JSON, comments allowed; a fault is a sentence with its place. */
 export function readFirmText(text: string, path: string): Result<Firm, string> {
-  const json = readPlacedJson(text, { name: 'firm', sample: '{ "name": "Your firm" }', longest: 200_000 })
+  const json = readPlacedJson(text, { name: 'firm', sample: '{ "name": "Your firm" }', longest: 1_000_000 })
   if (!json.ok) {
     const [first] = json.error
     return fail(
@@ -42,6 +44,6 @@ export function readFirmText(text: string, path: string): Result<Firm, string> {
   const field = issue?.path.join('.') ?? ''
   const place = json.value.placeOf(field)
   return fail(
-    `${path}:${place.line}:${place.column}: ${field === '' ? 'the firm' : field}: ${issue?.message ?? 'is not usable'}; a firm has name, lines, state, terms, validDays and stages, each with label and share.`,
+    `${path}:${place.line}:${place.column}: ${field === '' ? 'the firm' : field}: ${issue?.message ?? 'is not usable'}; a firm has name, lines, logo, state, terms, validDays and stages, each with label and share.`,
   )
 }

@@ -6,7 +6,11 @@ const date = z.union([z.literal(''), z.iso.date()])
 
 const jobId = z.string().min(1).max(100)
 const revision = z.int().min(1).max(10_000)
-const page = z.strictObject({ paper: z.enum(PAPERS), scale: z.int().min(1).max(1000).nullable() })
+const page = z.strictObject({
+  paper: z.enum(PAPERS),
+  scale: z.int().min(1).max(1000).nullable(),
+  metric: z.boolean().optional(),
+})
 
 /** Quotes: what is asked about them, sent, and read again. */
 export const quoteInputs = {

@@ -13,6 +13,7 @@ import type { KeptQuote, Store } from '../store/index.ts'
 import type { Pool } from '../workers/index.ts'
 import { firmInput } from './firm-file.ts'
 import { fileNameFor } from './job-name.ts'
+import type { PdfMaker } from './papers.ts'
 import { mustBePriced } from './priced.ts'
 import type { Prices } from './prices.ts'
 import { type MadeFrom, quoteReckoner } from './quote-service.ts'
@@ -45,8 +46,20 @@ export function paperService(parts: {
   readonly prices: Prices
   readonly rack: Rack
   readonly now: () => Date
+  readonly makePdf: PdfMaker
 }): PaperService {
-  const { store, pool, prices, rack, now } = parts
+  const { store, pool, prices, rack, now, makePdf } = parts
+  const pdfOf = async (
+    source: PaperSource,
+    asked: { readonly only: readonly SheetId[]; readonly page: PageOptions },
+  ): Promise<Uint8Array> => {
+    const { makePapers } = await import('./papers.ts')
+    const { files } = await makePapers(source, { ...asked, formats: ['pdf'], stem: 'papers' }, makePdf)
+    const [file] = files
+    if (file === undefined || typeof file.content === 'string')
+      throw new ServiceError('bad-input', 'The job has nothing for these sheets.')
+    return file.content
+  }
   const reckoner = quoteReckoner(store, pool)
   const firm = (): Firm => {
     const text = store.settings.read('firm')
@@ -147,18 +160,6 @@ export function paperService(parts: {
       return stated
     },
   }
-}
-
-async function pdfOf(
-  source: PaperSource,
-  asked: { readonly only: readonly SheetId[]; readonly page: PageOptions },
-): Promise<Uint8Array> {
-  const { makePapers } = await import('./papers.ts')
-  const { files } = await makePapers(source, { ...asked, formats: ['pdf'], stem: 'papers' })
-  const [file] = files
-  if (file === undefined || typeof file.content === 'string')
-    throw new ServiceError('bad-input', 'The job has nothing for these sheets.')
-  return file.content
 }
 
 function base64Of(bytes: Uint8Array): string {

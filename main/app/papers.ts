@@ -1,4 +1,5 @@
 import {
+  type About,
   aboutOf,
   layOutPages,
   makeSheets,
@@ -11,7 +12,6 @@ import {
 } from '../../core/papers/index.ts'
 import { hasTables, makeCsv } from '../exports/csv/index.ts'
 import { makeDxf } from '../exports/dxf/index.ts'
-import { makePdf } from '../exports/pdf/index.ts'
 import { makeSvg } from '../exports/svg/index.ts'
 import type { PaperFormat } from './paper-formats.ts'
 
@@ -22,6 +22,9 @@ export interface PaperWish {
   /** name of the files, without an ending */
   readonly stem: string
 }
+
+/** Writes pages down as one PDF: here, or on a thread of its own. */
+export type PdfMaker = (pages: readonly Page[], about: About) => Promise<Uint8Array>
 
 export interface PaperFile {
   readonly name: string
@@ -40,13 +43,14 @@ export function paperPages(
 export async function makePapers(
   source: PaperSource,
   { only, formats, page, stem }: PaperWish,
+  makePdf: PdfMaker,
 ): Promise<{ readonly files: readonly PaperFile[]; readonly pages: readonly Page[] }> {
   const sheets = makeSheets(source, only)
   const pages = layOutPages(sheets, aboutOf(source), page)
   if (pages.length === 0) return { files: [], pages }
   const made = {
     pdf: async () => [{ name: `${stem}.pdf`, content: await makePdf(pages, aboutOf(source)) }],
-    svg: () => pages.map((each) => ({ name: svgName(stem, each), content: makeSvg(each) })),
+    svg: () => pages.map((each) => ({ name: svgName(stem, each), content: makeSvg(each, source.firm.logo) })),
     dxf: () => sheets.flatMap((sheet) => drawingsOf(sheet, stem)),
     csv: () =>
       sheets.filter(hasTables).map((sheet) => ({ name: `${stem} ${sheet.id}.csv`, content: makeCsv(sheet) })),

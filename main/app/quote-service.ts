@@ -1,26 +1,17 @@
-import type { Estimate } from '../../core/estimate-types.ts'
-import {
-  fieldAt,
-  type JobStatement,
-  optionList,
-  readJob,
-  statedValue,
-  withOption,
-} from '../../core/job/index.ts'
+import type { JobStatement } from '../../core/job/index.ts'
 import {
   changeLines,
   changeSteps,
-  changeWords,
   type Firm,
-  type PricedOption,
   type QuoteChange,
   type QuoteContext,
 } from '../../core/papers/index.ts'
 import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
-import { type Cents, cents } from '../../core/units/index.ts'
+import type { Cents } from '../../core/units/index.ts'
+import type { PricedEstimate } from '../exports/workbook/index.ts'
 import type { KeptQuote, Store } from '../store/index.ts'
 import type { Pool } from '../workers/index.ts'
-import { isPriced, needsAttention, reasonsForNoPrice } from './estimate-outcome.ts'
+import { pricedOptions, pricedOr } from './priced-options.ts'
 
 /** What a quote was made from, kept with it; estimated again it is the quote's own estimate. */
 export interface MadeFrom {
@@ -39,50 +30,17 @@ export interface Standing extends Omit<MadeFrom, 'firm'> {
 
 /** Options and changes of quotes, each worked out by estimating what stands on both sides of it. */
 export interface QuoteReckoner {
-  readonly contextOf: (standing: Standing, estimate: Priced) => Promise<QuoteContext>
+  readonly contextOf: (standing: Standing, estimate: PricedEstimate) => Promise<QuoteContext>
   /** a sent revision against the one before it; null for the first */
   readonly changeOf: (jobId: string, revision: number) => Promise<QuoteChange | null>
 }
 
-type Priced = Estimate & { readonly pricing: NonNullable<Estimate['pricing']> }
-
 export function quoteReckoner(store: Store, pool: Pool): QuoteReckoner {
-  const estimated = async ({ statement, book, rack }: Omit<MadeFrom, 'firm'>): Promise<Priced | string> => {
-    const result = await pool.estimate({ statement, book, rack, givesWay: false })
-    if (!result.ok) {
-      const [fault] = result.faults
-      return `${fault?.message ?? 'the job has a fault'}; ${fault?.fix ?? ''}`
-    }
-    const { estimate } = result
-    return isPriced(estimate) ? estimate : (reasonsForNoPrice(estimate)[0] ?? 'it has no price')
-  }
+  const estimated = ({ statement, book, rack }: Omit<MadeFrom, 'firm'>) =>
+    pool.estimate({ statement, book, rack, givesWay: false })
   const priceOf = async (from: Omit<MadeFrom, 'firm'>): Promise<Cents | null> => {
-    const made = await estimated(from)
+    const made = pricedOr(await estimated(from))
     return typeof made === 'string' ? null : made.pricing.totals.priceWithTax
-  }
-
-  async function optionsOf(standing: Standing, base: Priced): Promise<readonly PricedOption[]> {
-    const { statement } = standing
-    const read = readJob(statement)
-    if (!read.ok) return []
-    const priced: PricedOption[] = []
-    for (const option of optionList(read.value.job.pricing.options)) {
-      const changed = withOption(statement, option)
-      const changes = option.changes.map(({ path }) =>
-        changeWords(fieldAt(path), statedValue(statement, path), statedValue(changed, path)),
-      )
-      const made = await estimated({ ...standing, statement: changed })
-      if (typeof made === 'string') {
-        priced.push({ name: option.name, changes, price: null, caution: `no price: ${made}` })
-        continue
-      }
-      const price = cents(made.pricing.totals.priceWithTax - base.pricing.totals.priceWithTax)
-      const was = new Set(base.checks.filter(needsAttention).map(({ id }) => id))
-      const [worse] = made.checks.filter((check) => needsAttention(check) && !was.has(check.id))
-      const caution = worse === undefined ? '' : `${worse.title} ${worse.status} with it: ${worse.message}`
-      priced.push({ name: option.name, changes, price, caution })
-    }
-    return priced
   }
 
   /** First what prices and offcuts did by themselves, then the fields. */
@@ -115,10 +73,13 @@ export function quoteReckoner(store: Store, pool: Pool): QuoteReckoner {
     contextOf: async (standing, estimate) => {
       const last = lastOf(standing.jobId)
       const price = estimate.pricing.totals.priceWithTax
+      const { statement } = standing
       return {
         number: last?.number ?? null,
         revision: null,
-        options: await optionsOf(standing, estimate),
+        options: await pricedOptions(statement, estimate, (changed) =>
+          estimated({ ...standing, statement: changed }),
+        ),
         change: last === null ? null : await difference(last, { ...standing, revision: null, price }),
       }
     },

@@ -8,6 +8,8 @@ export interface ServiceOptions {
   readonly storeFolder: string
   /** file of the estimate worker: `out/main/worker.js` in a build, `main/workers/estimate-worker.ts` in tests */
   readonly workerPath: string
+  /** file of the worker that writes PDFs: `out/main/papers.js` in a build, `main/app/paper-worker.ts` in tests */
+  readonly paperWorkerPath: string
   readonly door: 'desktop' | 'browser'
   readonly version: string
   readonly emit: Emit

@@ -9,6 +9,7 @@ import { jobService } from './job-service.ts'
 import { keptCutList } from './kept-cut-list.ts'
 import { type MethodTable, methodTable } from './methods.ts'
 import { paperService } from './paper-service.ts'
+import { pdfThread } from './pdf-thread.ts'
 import { priceService } from './prices.ts'
 import { rackService } from './rack.ts'
 import { ServiceError, type ServiceOptions, type Services } from './service-types.ts'
@@ -46,7 +47,14 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
     cutList: keptCutList(store),
     pool,
     prices,
-    papers: paperService({ store, pool, prices, rack, now: ambient.now }),
+    papers: paperService({
+      store,
+      pool,
+      prices,
+      rack,
+      now: ambient.now,
+      makePdf: pdfThread(options.paperWorkerPath),
+    }),
     emit: options.emit,
   })
   let closing: Promise<void> | null = null

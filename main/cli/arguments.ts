@@ -115,7 +115,7 @@ const OPTIONS: { readonly [command: string]: readonly Option[] } = {
   cut: ['stock', 'kerf', 'trim', 'columns', 'prices', 'json', 'csv'],
   rest: ['day', 'prices', 'json'],
   size: ['hold', 'write', 'prices', 'json'],
-  papers: ['to', 'only', 'paper', 'scale', 'as', 'date', 'revision', 'firm', 'prices'],
+  papers: ['to', 'only', 'paper', 'scale', 'units', 'as', 'date', 'revision', 'firm', 'prices'],
   ground: ['found', 'choose', 'write', 'prices', 'json'],
   check: ['json'],
   new: [],

@@ -33,16 +33,16 @@ export const HELP = `Kerfwright: estimates and cut plans for residential deck fr
       governs each, and what the next smaller one fails on. --hold keeps fields as they are, such as
       frame.joists.size,frame.postSize; --write makes a new job file with the changes.
 
-  kerfwright papers JOB.json --to FOLDER [--only SHEET,...] [--paper letter|tabloid|a4|a3] [--scale N]
+  kerfwright papers JOB.json --to FOLDER [--only SHEET,...] [--paper letter|tabloid|a4|a3] [--scale N] [--units feet|mm]
                              [--as pdf,svg,dxf,csv,txt] [--date YYYY-MM-DD] [--revision TEXT] [--firm FILE]
                              [--prices FILE]
       The sheets for permit office, yard, crew and customer: one PDF, DXF drawings, CSV tables and the order as text;
-      --as says which of these, and svg for a file a page. --only: framing, section, footings, marking, stairs, cutting,
-      order, checks, steps, inspections, cost, quote, record, and strips, the joist marks at true size, which are made
-      only when named. Without --scale each drawing is as large as fits at a usual scale; --scale 48 is 1/4 in to the
+      --as says which of these, and svg for a file a page. --only: framing, section, details, footings, marking, stairs,
+      cutting, order, checks, steps, inspections, cost, quote, record, and strips, the joist marks at true size, which
+      are made only when named. --units mm prints lengths in millimetres. Without --scale each drawing is as large as fits at a usual scale; --scale 48 is 1/4 in to the
       foot. The date is printed as it is stated and never read from a clock; without --revision six figures tell one
       state of the job from another. --firm is a file { "name": "…", "lines": ["…"], "terms": ["…"],
-      "validDays": 30, "stages": [{ "label": "Deposit", "share": 1000 }, …] }, shares in 1/100 %.
+      "logo": "data:image/png;base64,…", "state": "CA", "validDays": 30, "stages": [{ "label": "Deposit", "share": 1000 }, …] }, shares in 1/100 %.
 
   kerfwright ground JOB.json [--found "3: 2 in right, 1 1/2 in out" [--choose WAY --write FILE]] [--prices FILE] [--json]
       Footings, holes, strings, concrete by bags or the truck, form tubes from the pieces they are sold in, digging by

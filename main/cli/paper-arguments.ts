@@ -4,7 +4,10 @@ import { PAPER_FORMATS, type PaperFormat, USUAL_FORMATS } from '../app/paper-for
 import type { Command } from './arguments.ts'
 import { suggestion } from './suggestion.ts'
 
-export type PaperOption = 'to' | 'only' | 'paper' | 'scale' | 'as' | 'date' | 'revision' | 'firm'
+export type PaperOption = 'to' | 'only' | 'paper' | 'scale' | 'units' | 'as' | 'date' | 'revision' | 'firm'
+
+/** Lengths on papers: feet and inches, or millimetres. */
+const UNITS = ['feet', 'mm'] as const
 
 /** Largest scale that is asked for, 1 : n. */
 const SMALLEST_DRAWING = 1000
@@ -17,7 +20,7 @@ export function readPaperOptions(
   if (to === undefined) return fail('"papers" needs a folder: --to FOLDER.')
   const only = readList<SheetId>('--only', values.get('only'), SHEET_IDS, USUAL_SHEETS)
   const formats = readList<PaperFormat>('--as', values.get('as'), PAPER_FORMATS, USUAL_FORMATS)
-  const page = readPage(values.get('paper'), values.get('scale'))
+  const page = readPage(values.get('paper'), values.get('scale'), values.get('units'))
   const date = values.get('date') ?? null
   if (!only.ok) return only
   if (!formats.ok) return formats
@@ -39,17 +42,25 @@ export function readPaperOptions(
   })
 }
 
-function readPage(paperText: string | undefined, scaleText: string | undefined): Result<PageOptions, string> {
+function readPage(
+  paperText: string | undefined,
+  scaleText: string | undefined,
+  unitsText: string | undefined,
+): Result<PageOptions, string> {
   const paper = PAPERS.find((name) => name === (paperText ?? 'letter'))
   if (paper === undefined)
     return fail(`--paper: there is no "${paperText}"${suggestion(paperText ?? '', PAPERS)}`)
-  if (scaleText === undefined) return ok({ paper, scale: null })
+  const units = UNITS.find((name) => name === (unitsText ?? 'feet'))
+  if (units === undefined)
+    return fail(`--units: there is no "${unitsText}"${suggestion(unitsText ?? '', UNITS)}`)
+  const metric = units === 'mm'
+  if (scaleText === undefined) return ok({ paper, scale: null, metric })
   const scale = /^(?:1:)?(\d{1,4})$/.exec(scaleText)?.[1]
   if (scale === undefined || Number(scale) < 1 || Number(scale) > SMALLEST_DRAWING)
     return fail(
       `--scale: "${scaleText}" is no scale; 48 is 1/4 in to the foot, the largest number is ${SMALLEST_DRAWING}.`,
     )
-  return ok({ paper, scale: Number(scale) })
+  return ok({ paper, scale: Number(scale), metric })
 }
 
 function readList<T extends string>(

@@ -14,7 +14,7 @@ import { openWindow, type ProgramWindow } from './open-window.ts'
 import { filesNamed, openedFiles } from './opened-files.ts'
 import { serveWindow } from './serve-window.ts'
 
-const { workerPath, windowFolder } = placesFrom(import.meta.filename)
+const { workerPath, paperWorkerPath, windowFolder } = placesFrom(import.meta.filename)
 const named = process.argv.indexOf('--store')
 const storeFolder = resolve((named > 0 ? process.argv[named + 1] : undefined) ?? defaultStoreFolder())
 const log = createLog(storeFolder)
@@ -56,6 +56,7 @@ async function start(): Promise<void> {
   const running = await createServices({
     storeFolder,
     workerPath,
+    paperWorkerPath,
     door: 'desktop',
     version: manifest.version,
     emit: (event, data) => shown?.window.webContents.send(eventChannel, event, data),

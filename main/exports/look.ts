@@ -11,4 +11,6 @@ export const FILLS: { readonly [fill in Fill]: string | null } = {
   ink: '#18232b',
 }
 
+/** Writes what the papers' own font lacks. */
+export const OTHER_FACE = 'Noto Sans'
 export const FACE = 'Atkinson Hyperlegible Next'

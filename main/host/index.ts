@@ -14,12 +14,13 @@ async function main(): Promise<void> {
   const flags = parseHostFlags(process.argv.slice(2))
   if (!flags.ok) return stop(2, flags.error)
   const storeFolder = resolve(flags.value.store ?? defaultStoreFolder())
-  const { workerPath, windowFolder } = placesFrom(import.meta.filename)
+  const { workerPath, paperWorkerPath, windowFolder } = placesFrom(import.meta.filename)
   const log = createLog(storeFolder)
   const events = createEventStream()
   const services = await createServices({
     storeFolder,
     workerPath,
+    paperWorkerPath,
     door: 'browser',
     version: manifest.version,
     emit: events.emit,

@@ -17,9 +17,12 @@ const FILLS: { readonly [fill in Fill]: string } = {
 export const Page = memo(function Page({
   page,
   paper,
+  logo,
 }: {
   readonly page: PaperPage
   readonly paper: PaperName
+  /** data URL; '' for none */
+  readonly logo: string
 }) {
   const [box, isNear] = useNear<HTMLDivElement>()
   // sixty pages hold ten thousand texts: only those in view are drawn, and all of them on paper
@@ -33,13 +36,13 @@ export const Page = memo(function Page({
     >
       <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={`Page ${number} of ${of}: ${title}`}>
         <rect width={width} height={height} fill="#ffffff" />
-        {isDrawn && marks.map((mark, index) => <Shape key={index} mark={mark} />)}
+        {isDrawn && marks.map((mark, index) => <Shape key={index} mark={mark} logo={logo} />)}
       </svg>
     </div>
   )
 })
 
-function Shape({ mark }: { readonly mark: Mark }) {
+function Shape({ mark, logo }: { readonly mark: Mark; readonly logo: string }) {
   if (mark.kind === 'text') {
     return (
       <text
@@ -55,6 +58,7 @@ function Shape({ mark }: { readonly mark: Mark }) {
       </text>
     )
   }
+  if (mark.kind === 'image') return <image x={mark.x} y={mark.y} width={mark.w} height={mark.h} href={logo} />
   const pen = {
     ...(mark.width > 0 ? { stroke: TONES[mark.tone], strokeWidth: mark.width } : {}),
     ...(mark.dash.length > 0 ? { strokeDasharray: mark.dash.join(' ') } : {}),

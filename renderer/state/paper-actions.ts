@@ -4,7 +4,7 @@ import { sentenceOf } from '../client/call-error.ts'
 import type { PapersState } from './papers-state.ts'
 import type { SessionParts } from './session-parts.ts'
 
-type Choice = Partial<Pick<PapersState, 'only' | 'paper' | 'scale' | 'date' | 'revision'>>
+type Choice = Partial<Pick<PapersState, 'only' | 'paper' | 'scale' | 'metric' | 'date' | 'revision'>>
 
 interface MadeFile {
   readonly fileName: string
@@ -33,12 +33,12 @@ export function paperActions({ client, get, set, say }: SessionParts): PaperActi
   const change = (patch: Partial<PapersState>): void => set({ papers: { ...get().papers, ...patch } })
   const request = (): Stated & PaperRequest => {
     const { papers, history, open } = get()
-    const { only, paper, scale, date, revision } = papers
+    const { only, paper, scale, metric, date, revision } = papers
     return {
       statement: history.present,
       ...(open ? { jobId: open.id } : {}),
       only,
-      page: { paper, scale },
+      page: { paper, scale, metric },
       date,
       revision,
     }

@@ -6,6 +6,8 @@ export interface PapersState {
   readonly paper: PaperName
   /** 1 : n; null: the largest usual scale that fits */
   readonly scale: number | null
+  /** lengths in millimetres */
+  readonly metric: boolean
   /** as stated, ISO; '' for none */
   readonly date: string
   /** '' for none: the papers then carry figures of the job's own state */
@@ -26,6 +28,7 @@ export const NO_PAPERS: PapersState = {
   only: USUAL_SHEETS,
   paper: 'letter',
   scale: null,
+  metric: false,
   date: '',
   revision: '',
   firm: null,

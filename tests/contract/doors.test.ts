@@ -29,12 +29,20 @@ const clients: Record<'direct' | 'browser' | 'desktop', Client['call'] | null> =
 beforeAll(async () => {
   const storeFolder = mkdtempSync(join(tmpdir(), 'kerfwright-contract-'))
   const log = createLog(storeFolder)
-  const { workerPath, windowFolder } = placesFrom(join(import.meta.dirname, '../../main/host/index.ts'))
+  const places = placesFrom(join(import.meta.dirname, '../../main/host/index.ts'))
+  const { workerPath, paperWorkerPath, windowFolder } = places
   const emit: Emit = (event, data) => {
     if (event === 'compare.row') rows.push(data as Events['compare.row'])
     events.emit(event, data)
   }
-  services = await createServices({ storeFolder, workerPath, door: 'browser', version: '1.2.3', emit })
+  services = await createServices({
+    storeFolder,
+    workerPath,
+    paperWorkerPath,
+    door: 'browser',
+    version: '1.2.3',
+    emit,
+  })
   host = await openHost({ port: 0, windowFolder, services, events, log })
 
   const entry = await fetch(host.link, { redirect: 'manual' })
@@ -124,6 +132,7 @@ describe('through every door the same answer comes to', () => {
     const firm = {
       name: 'Plumb & <Level>',
       lines: ['12 Mill Lane'],
+      logo: null,
       state: '',
       terms: [],
       validDays: 14,

@@ -6,11 +6,10 @@ import { layWords } from './lay-words.ts'
 
 /** Decking, stairs, guard, the last inspection. */
 export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] {
-  const { job, frame, checks, takeoff } = estimate
+  const { job, frame, checks, takeoff, stairs } = estimate
   const courses = frame.members.filter(({ role }) => role === 'decking')
   const ripped = courses.filter(({ ripTo }) => ripTo !== null)
   const { gap, wallGap, overhang } = job.decking
-  const stairs = frame.members.some(({ role }) => role === 'stringer')
   const guard = checks.filter(({ title }) => title === 'Guard').map(({ message }) => message)
   return [
     {
@@ -41,7 +40,7 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
       text: `Build the box step from level ${higher} down to level ${lower}: ${risers} equal risers in a drop of ${printInches(drop)}, ${printInches(width)} wide, level by level from below.`,
       notes: ['Rip its boards to one height; screw each box down, and to the higher level’s rim.'],
     })),
-    ...(stairs
+    ...(stairs !== null
       ? [
           {
             text: 'Build the stairs as on their own drawing: equal risers, stringers on firm ground, handrail.',

@@ -2,9 +2,9 @@ import { sectionOf } from '../../data/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
 import { inches, printInches } from '../../units/index.ts'
 import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
+import { said } from '../said.ts'
 import { GOES_ON } from './decking-above.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
-import { said } from './said.ts'
 
 /** A beam in section over its post, with what lies on it or hangs from it; null where the deck has none. */
 export function beamOnPostDetail({ job, frame, checks }: Estimate): Detail | null {

@@ -1,8 +1,8 @@
 import type { Estimate } from '../../estimate-types.ts'
 import { inches, printInches } from '../../units/index.ts'
 import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
+import { said } from '../said.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
-import { said } from './said.ts'
 
 /** The deepest footing in section, from the ground to its bottom. */
 export function footingDetail({ job, frame, checks }: Estimate): Detail | null {

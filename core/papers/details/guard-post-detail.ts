@@ -2,9 +2,9 @@ import { sectionOf } from '../../data/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
 import { inches, printInches } from '../../units/index.ts'
 import { uprightDimension } from '../drawings/shapes.ts'
+import { said } from '../said.ts'
 import { boardOf, deckingAbove, GOES_ON } from './decking-above.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
-import { said } from './said.ts'
 
 /** A guard's post inside the rim, section square to the edge; null where the job frames no guard. */
 export function guardPostDetail({ job, guard, checks }: Estimate): Detail | null {

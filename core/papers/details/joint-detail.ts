@@ -1,8 +1,8 @@
 import { sectionOf } from '../../data/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
 import { inches } from '../../units/index.ts'
+import { said } from '../said.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
-import { said } from './said.ts'
 
 const BESIDE = inches(14)
 

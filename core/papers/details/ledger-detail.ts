@@ -1,9 +1,9 @@
 import type { Estimate } from '../../estimate-types.ts'
 import { inches, printInches, printLength, ticks } from '../../units/index.ts'
 import { uprightDimension } from '../drawings/shapes.ts'
+import { said } from '../said.ts'
 import { boardOf, deckingAbove, GOES_ON } from './decking-above.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
-import { said } from './said.ts'
 
 /** Sheathing as the job says it, at most so thick. */
 const SHEATHING = { 'up to 1/2 in': inches(0.5), 'up to 1 in': inches(1) } as const

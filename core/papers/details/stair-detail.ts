@@ -1,8 +1,8 @@
 import type { Estimate } from '../../estimate-types.ts'
 import { inches, printInches, ticks } from '../../units/index.ts'
 import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
+import { said } from '../said.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
-import { said } from './said.ts'
 
 /** Two steps at the foot of the stairs, section along the way down; null where the job frames none. */
 export function stairDetail({ stairs, checks }: Estimate): Detail | null {

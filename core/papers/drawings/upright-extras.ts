@@ -13,9 +13,11 @@ const up = (z: number): number => (z === 0 ? 0 : -z)
 /** The guard as it is seen level: its posts, and the top of the rail from one end of a stretch to the other. */
 export function uprightGuard({ guard, job }: Design, is: View): readonly Primitive[] {
   if (guard === null) return []
-  const ids = new Set(guard.stretches.flatMap(({ posts }) => posts.map(({ id }) => id)))
+  const seen =
+    is === 'section' ? guard.stretches.filter(({ edge }) => edge.side === 'front') : guard.stretches
+  const ids = new Set(seen.flatMap(({ posts }) => posts.map(({ id }) => id)))
   const posts = guard.members.filter(({ id }) => ids.has(id)).map((member) => standing(member, is, 'guard'))
-  const rails = guard.stretches.map(({ edge, from, to, number }): Primitive => {
+  const rails = seen.map(({ edge, from, to, number }): Primitive => {
     const [a, b] = [spotAt(edge, from, -INSIDE), spotAt(edge, to, -INSIDE)]
     const z = edge.top + job.guard.height
     const [x1, x2] = is === 'front' ? [a.x, b.x] : [a.y, b.y]
@@ -36,7 +38,8 @@ export function uprightGuard({ guard, job }: Design, is: View): readonly Primiti
 
 /** Treads, landing and its posts as they are seen, and the line of the nosings down each flight. */
 export function uprightStairs({ stairs }: Design, is: View): readonly Primitive[] {
-  if (stairs === null) return []
+  // in a section they would stand before what is cut, unless they go away from the house
+  if (stairs === null || (is === 'section' && stairs.edge.side !== 'front')) return []
   const shown = stairs.members.filter(
     ({ role }) => role === 'tread' || role === 'landing decking' || role === 'landing post',
   )

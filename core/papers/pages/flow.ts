@@ -1,5 +1,8 @@
+import { printLength, type Ticks } from '../../units/index.ts'
+import { metricText } from '../metric/metric-text.ts'
 import type { Mark, Page, Placed } from '../page-types.ts'
 import type { About, PageOptions, Sheet } from '../sheet-types.ts'
+import type { Logo } from '../source.ts'
 import { fitText } from '../type/wrap.ts'
 import { LINE, lineMark, textMark } from './marks.ts'
 import { PAPER_NAMES, paperSize } from './paper.ts'
@@ -7,6 +10,10 @@ import { PAPER_NAMES, paperSize } from './paper.ts'
 const SIDE = 40
 const HEAD = 62
 const FOOT = 50
+/** most room for a logo, points, and its distance from the words beside it */
+const LOGO_WIDE = 110
+const LOGO_HIGH = 30
+const LOGO_GAP = 10
 
 /** Fills the pages of one sheet from the top down; a block asks for room and writes into it. */
 export class Flow {
@@ -36,6 +43,12 @@ export class Flow {
   /** Height of an empty page. */
   get whole(): number {
     return this.bottom - this.top
+  }
+
+  /** A length as this set prints it. */
+  print(length: Ticks): string {
+    const words = printLength(length)
+    return this.options.metric === true ? metricText(words) : words
   }
 
   get isFresh(): boolean {
@@ -87,10 +100,14 @@ export class Flow {
     const right = this.left + this.width
     const title = index === 0 ? this.#sheet.title : `${this.#sheet.title}, continued`
     const half = this.width / 2 - 10
+    const logo = about.logo === null ? null : logoBox(about.logo, right)
+    const edge = logo === null ? right : logo.x - LOGO_GAP
+    const beside = half - (right - edge)
     return [
       textMark(this.left, 42, fitText(title, half, 16, 'bold'), { size: 16, weight: 'bold' }),
-      textMark(right, 34, fitText(about.job, half, 10, 'bold'), { size: 10, weight: 'bold', anchor: 'end' }),
-      textMark(right, 46, fitText(about.firm, half, 8.5), { size: 8.5, anchor: 'end', tone: 'soft' }),
+      textMark(edge, 34, fitText(about.job, beside, 10, 'bold'), { size: 10, weight: 'bold', anchor: 'end' }),
+      textMark(edge, 46, fitText(about.firm, beside, 8.5), { size: 8.5, anchor: 'end', tone: 'soft' }),
+      ...(logo === null ? [] : [{ kind: 'image', id: 'logo', ...logo } as const]),
       lineMark(this.left, 52, right, 52, { width: LINE.medium }),
     ]
   }
@@ -116,6 +133,13 @@ export class Flow {
   }
 }
 
+/** As large as the head of a page has room for, its shape kept, against the right edge. */
+function logoBox({ width, height }: Logo, right: number) {
+  const scale = Math.min(LOGO_WIDE / width, LOGO_HIGH / height)
+  const [w, h] = [round(width * scale), round(height * scale)]
+  return { x: round(right - w), y: round(48 - h), w, h }
+}
+
 /** To 1/1000 point: far finer than any printer, and the same text on every machine. */
 const round = (n: number): number => Math.round(n * 1000) / 1000
 
@@ -123,6 +147,8 @@ function rounded(mark: Mark): Mark {
   switch (mark.kind) {
     case 'text':
       return { ...mark, x: round(mark.x), y: round(mark.y), width: round(mark.width) }
+    case 'image':
+      return mark
     case 'line':
       return { ...mark, x1: round(mark.x1), y1: round(mark.y1), x2: round(mark.x2), y2: round(mark.y2) }
     case 'circle':

@@ -1,3 +1,4 @@
+import { inMetric } from '../metric/in-metric.ts'
 import type { Page } from '../page-types.ts'
 import type { About, Block, PageOptions, Sheet } from '../sheet-types.ts'
 import { drawingBlock } from './drawing-block.ts'
@@ -9,7 +10,9 @@ import { caution, checklist, facts, heading, paragraph, signatures, steps } from
 
 /** Sheets on pages of one paper, numbered through. The same sheets give the same marks. */
 export function layOutPages(sheets: readonly Sheet[], about: About, options: PageOptions): readonly Page[] {
-  const flows = sheets.map((sheet) => {
+  const own = new Set([about.job, about.firm])
+  const said = options.metric === true ? sheets.map((sheet) => inMetric(sheet, own)) : sheets
+  const flows = said.map((sheet) => {
     const flow = new Flow(sheet, options)
     for (const block of sheet.blocks) place(flow, block)
     return flow

@@ -1,4 +1,3 @@
-import { printLength } from '../../units/index.ts'
 import type { Block } from '../sheet-types.ts'
 import { widthOf } from '../type/measure.ts'
 import { fitText } from '../type/wrap.ts'
@@ -16,7 +15,7 @@ const STEP = 13
 export function setUpBlock(flow: Flow, block: SetUpBlock): void {
   const { cuts, boards } = block
   const scale = (flow.width - 2) / block.longest
-  const rows = figureRows(block, scale)
+  const rows = figureRows(flow, block, scale)
   flow.need(16 + BAR + 12 + rows.length * 9 + STEP * Math.min(3, boards.length))
   flow.add(textMark(flow.left, flow.y + 11, block.title, { size: 9.5, weight: 'bold' }))
   flow.y += 16
@@ -26,7 +25,7 @@ export function setUpBlock(flow: Flow, block: SetUpBlock): void {
   if (end < block.length) flow.add(boxMark(x(end), top, (block.length - end) * scale, BAR, { dash: [3, 2] }))
   cuts.forEach(({ from, to, length }) => {
     flow.add(boxMark(x(from), top, (to - from) * scale, BAR, { fill: 'wood', width: LINE.medium }))
-    const words = printLength(length)
+    const words = flow.print(length)
     if (widthOf(words, SIZE) + 4 < (to - from) * scale)
       flow.add(textMark((x(from) + x(to)) / 2, top + BAR * 0.68, words, { size: SIZE, anchor: 'middle' }))
   })
@@ -54,7 +53,7 @@ function offcutWords(
 ): void {
   const end = cuts.at(-1)?.to ?? 0
   if (offcut === 0) return
-  const words = `left ${printLength(offcut)}, ${fate}`
+  const words = `left ${flow.print(offcut)}, ${fate}`
   const wide = widthOf(words, FIGURE)
   const [a, b] = [x(end), x(length)]
   if (wide + 6 < b - a) {
@@ -70,11 +69,11 @@ interface Figure {
 }
 
 /** The tape's figure at each cut, in as many rows as keep them apart. The end of the board needs none. */
-function figureRows({ cuts, length }: SetUpBlock, scale: number): readonly (readonly Figure[])[] {
+function figureRows(flow: Flow, { cuts, length }: SetUpBlock, scale: number): readonly (readonly Figure[])[] {
   const rows: { readonly figures: Figure[]; end: number }[] = []
   for (const { to } of cuts) {
     if (to >= length) continue
-    const text = printLength(to)
+    const text = flow.print(to)
     const wide = widthOf(text, FIGURE) + 6
     const start = to * scale - wide
     const row = rows.find(({ end }) => end <= start)

@@ -1,4 +1,4 @@
-import { printLength, ticks } from '../../units/index.ts'
+import { ticks } from '../../units/index.ts'
 import type { Block, StripMark } from '../sheet-types.ts'
 import type { Flow } from './flow.ts'
 import { boxMark, LINE, lineMark, textMark } from './marks.ts'
@@ -35,7 +35,7 @@ export function stripBlock(
       x0: from,
       y0: 0,
     })
-    const name = `${title}: band ${band + 1} of ${count}, ${printLength(ticks(from))} to ${printLength(ticks(Math.round(to)))}`
+    const name = `${title}: band ${band + 1} of ${count}, ${flow.print(ticks(from))} to ${flow.print(ticks(Math.round(to)))}`
     flow.add(
       textMark(flow.left + 4, top - 4, name, { size: 7.5, tone: 'soft' }),
       boxMark(x(from), top, x(to) - x(from), BAND, { width: LINE.fine, id }),

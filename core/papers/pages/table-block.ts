@@ -8,6 +8,8 @@ import { heading } from './text-blocks.ts'
 
 const PAD = 3
 const TICK = 18
+/** room for the columns' names and three rows, points */
+const FIRST_ROWS = 56
 
 type Lines = readonly (readonly string[])[]
 type Weight = 'regular' | 'bold'
@@ -15,7 +17,8 @@ type Weight = 'regular' | 'bold'
 /** A table with its headings repeated on every page that it reaches; a row that is longer than a page is carried on. */
 export function tableBlock(flow: Flow, block: Extract<Block, { kind: 'table' }>): void {
   const { table, strong = [], empty } = block
-  if (table.title !== '') heading(flow, table.title)
+  // a table's name stands over its first rows
+  if (table.title !== '') heading(flow, table.title, table.rows.length === 0 ? 22 : FIRST_ROWS)
   if (table.rows.length === 0) {
     flow.need(22)
     flow.add(textMark(flow.left, flow.y + 11, plainText(empty), { size: 8.5, tone: 'soft' }))

@@ -19,9 +19,9 @@ export function flowLines(flow: Flow, words: string, indent: number, look: TextL
   }
 }
 
-export function heading(flow: Flow, text: string): void {
-  // a heading is not left alone at the foot of a page
-  flow.need(60)
+/** A heading, not left alone at the foot of a page: with so much room under it, points. */
+export function heading(flow: Flow, text: string, under = 28): void {
+  flow.need(32 + under)
   if (!flow.isFresh) flow.y += 10
   flowLines(flow, text, 0, { size: 12, weight: 'bold' })
   flow.y += 3

@@ -27,7 +27,14 @@ export function changeOrderSheet(source: PaperSource): Sheet | null {
     blocks: [
       ...(firm.name === ''
         ? []
-        : [{ kind: 'text', tone: 'strong', text: [firm.name, ...firm.lines].join('\n') } as const]),
+        : [
+            {
+              kind: 'text',
+              tone: 'strong',
+              foreign: true,
+              text: [firm.name, ...firm.lines].join('\n'),
+            } as const,
+          ]),
       {
         kind: 'facts',
         rows: [

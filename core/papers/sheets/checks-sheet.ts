@@ -75,7 +75,7 @@ function basis({ estimate }: PaperSource): readonly (readonly [string, string])[
       ? [
           [
             'Ledger',
-            `${site.ledgerFastener === 'lag' ? 'lag screws' : 'bolts'} 1/2 in, sheathing ${site.sheathing}, on ${site.band}: ${said('site.band')}`,
+            `${site.ledgerFastener === 'lag' ? 'lag screws' : 'bolts'} 1/2 in, sheathing ${site.sheathing}, on a band that is ${site.band}: ${said('site.band')}`,
           ] as const,
         ]
       : []),

@@ -1,5 +1,6 @@
-import { printInches } from '../../units/index.ts'
+import { printInches, ticks } from '../../units/index.ts'
 import { squareWords } from '../build/square-words.ts'
+import { said } from '../said.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 
@@ -7,7 +8,19 @@ import type { PaperSource } from '../source.ts'
 export function inspectionsSheet({ estimate }: PaperSource): Sheet {
   const cards: readonly (readonly [string, string, readonly string[]])[] = [
     ['Footings', 'Before concrete. Holes open, dry and clean, this set on the site.', footingItems(estimate)],
+    ...(estimate.job.site.attachment === 'ledger'
+      ? ([['Ledger', 'Before siding or decking covers it.', ledgerItems(estimate)]] as const)
+      : []),
     ['Framing', 'Before decking. Every connector in sight.', framingItems(estimate)],
+    ...(stairItems(estimate).length + guardItems(estimate).length > 0
+      ? ([
+          [
+            'Stairs and guard',
+            'Before use; what is covered later is seen now.',
+            [...stairItems(estimate), ...guardItems(estimate)],
+          ],
+        ] as const)
+      : []),
     ['Final', 'Before use.', finalItems(estimate)],
   ]
   return {
@@ -27,29 +40,50 @@ export function inspectionsSheet({ estimate }: PaperSource): Sheet {
 
 type Source = PaperSource['estimate']
 
-function footingItems({ job, frame }: Source): readonly string[] {
+function footingItems({ job, frame, stairs }: Source): readonly string[] {
   return [
     'Services marked; the marks can still be seen',
-    ...frame.footings.map(
-      ({ number, depth, holeDiameter, base, baseThickness, tube }) =>
-        `Hole ${number}: ${printInches(depth)} deep from the ground there, ${printInches(holeDiameter)} across; tube ${printInches(tube)}${base > 0 ? ` on a base ${printInches(base)} × ${printInches(baseThickness)}` : ''}`,
+    ...frame.footings.map((footing) => `Hole ${footing.number}: ${holeWords(footing)}`),
+    ...(stairs?.footings ?? []).map(
+      (footing, i) => `Footing ${i + 1} of the stairs or their landing: ${holeWords(footing)}`,
     ),
+    ...(stairs?.pad == null
+      ? []
+      : [
+          `Pad at the foot of the stairs: ${printInches(stairs.pad.width)} × ${printInches(stairs.pad.depth)}, ${printInches(stairs.pad.thickness)} thick, on firm ground`,
+        ]),
     `Bottom at or under the frost depth, ${printInches(job.site.frostDepth)}, on undisturbed ground; no water, no loose earth`,
     'Strings up, or marks from which they can be put up',
   ]
 }
 
-function framingItems({ job, frame, layout, checks }: Source): readonly string[] {
-  const said = (title: string): readonly string[] =>
-    checks.filter((check) => check.title === title).map(({ message }) => message)
+function holeWords({
+  depth,
+  holeDiameter,
+  base,
+  baseThickness,
+  tube,
+}: Pick<
+  Source['frame']['footings'][number],
+  'depth' | 'holeDiameter' | 'base' | 'baseThickness' | 'tube'
+>): string {
+  return `${printInches(depth)} deep from the ground there, ${printInches(holeDiameter)} across; tube ${printInches(tube)}${base > 0 ? ` on a base ${printInches(base)} × ${printInches(baseThickness)}` : ''}`
+}
+
+function ledgerItems({ checks, frame }: Source): readonly string[] {
+  const ledgers = frame.members.filter(({ role }) => role === 'ledger')
   return [
-    ...(job.site.attachment === 'ledger'
-      ? [
-          ...said('Ledger fasteners'),
-          ...said('Places of ledger fasteners'),
-          'Flashing over the ledger, lapped by the house’s barrier',
-        ]
-      : []),
+    ...ledgers.map(({ mark, product }) => `Ledger ${mark}, ${product.size}, treated, on a sound band`),
+    ...said(checks, 'What the ledger hangs on'),
+    ...said(checks, 'Ledger fasteners'),
+    ...said(checks, 'Places of ledger fasteners'),
+    'Membrane behind it; flashing over its top, lapped by the house’s barrier; no water behind',
+    ...said(checks, 'Lateral load connection'),
+  ]
+}
+
+function framingItems({ job, frame, layout, checks }: Source): readonly string[] {
+  return [
     `Joists ${job.frame.joists.size} at ${printInches(job.frame.joists.spacing)} on centre, crowns up`,
     ...frame.connectors.map(
       ({ kind, count, size }) => `${count} ${kind}${count === 1 ? '' : 's'} (${size}), every hole filled`,
@@ -60,7 +94,30 @@ function framingItems({ job, frame, layout, checks }: Source): readonly string[]
     ),
     `Frame square: ${squareWords({ layout, frame })}`,
     'Field cuts brushed with preservative; metal galvanised or stainless',
-    ...said('Lateral load connection'),
+    ...(job.site.attachment === 'ledger' ? [] : said(checks, 'Sideways stability')),
+  ]
+}
+
+function stairItems({ stairs, checks }: Source): readonly string[] {
+  if (stairs === null) return []
+  return [
+    ...stairs.patterns.map(
+      ({ flight, count, kind, spacing }) =>
+        `Flight ${flight}: ${count} ${kind} stringers, ${printInches(ticks(Math.round(spacing)))} apart, held at head and foot`,
+    ),
+    ...stairs.connectors.map(({ kind, count }) => `${count} ${kind}${count === 1 ? '' : 's'}`),
+    ...['Steps of the stairs', 'Stringers', 'Treads', 'Width of the stairs', 'Landing', 'Handrail'].flatMap(
+      (title) => said(checks, title),
+    ),
+  ]
+}
+
+function guardItems({ guard, job, checks }: Source): readonly string[] {
+  if (guard === null || guard.stretches.length === 0) return []
+  return [
+    `${guard.deckPosts} posts ${job.guard.postSize} on the deck${guard.stairPosts > 0 ? ` and ${guard.stairPosts} on the stairs` : ''}, none notched`,
+    ...said(checks, 'Guard posts'),
+    ...said(checks, 'Height and openings of the guard'),
   ]
 }
 

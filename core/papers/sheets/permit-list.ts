@@ -10,12 +10,12 @@ export function permitList({ estimate }: PaperSource): readonly string[] {
     'Footing plan and schedule with places, diameters and depths: sheet “Footing layout”.',
     'Section and elevations with heights over the ground: sheet “Section and elevations”.',
     ledger
-      ? 'Ledger: size, fasteners and flashing: sheet “Section and elevations”, and the checks below.'
+      ? 'Ledger: size, fasteners and flashing: sheets “Details” and “Section and elevations”, and the checks below.'
       : 'Freestanding: bracing and lateral load: the checks below.',
     ...(estimate.stairs === null && estimate.guard === null
       ? []
       : ['Stairs and guard: sheet “Stairs and guard”, and the checks below.']),
-    `Connectors: ${frame.connectors.map(({ kind, count }) => `${count} ${kind}${count === 1 ? '' : 's'}`).join(', ')}; listed products are chosen at the yard, their sheets go with the permit.`,
+    `Connectors: ${connectorWords(frame.connectors)}; listed products are chosen at the yard, their sheets go with the permit.`,
     `Frost depth ${printInches(job.site.frostDepth)} and soil: to be confirmed by the office.`,
   ]
 }
@@ -40,4 +40,13 @@ export function permitGaps({ estimate }: PaperSource): readonly string[] {
     ...(job.site.soil === 'unknown' ? ['Missing: what the soil is. The office may want it looked at.'] : []),
     ...open.map(({ title, status }) => `Open: ${title}, ${status}.`),
   ]
+}
+
+/** So many of each kind, whatever their size. */
+function connectorWords(connectors: PaperSource['estimate']['frame']['connectors']): string {
+  const kinds = Map.groupBy(connectors, ({ kind }) => kind)
+  return [...kinds]
+    .map(([kind, all]) => ({ kind, count: all.reduce((sum, one) => sum + one.count, 0) }))
+    .map(({ kind, count }) => `${count} ${kind}${count === 1 ? '' : 's'}`)
+    .join(', ')
 }

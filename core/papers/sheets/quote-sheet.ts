@@ -28,7 +28,14 @@ function quoteBlocks(source: PaperSource): readonly Block[] {
   return [
     ...(firm.name === ''
       ? []
-      : [{ kind: 'text', tone: 'strong', text: [firm.name, ...firm.lines].join('\n') } as const]),
+      : [
+          {
+            kind: 'text',
+            tone: 'strong',
+            foreign: true,
+            text: [firm.name, ...firm.lines].join('\n'),
+          } as const,
+        ]),
     { kind: 'facts', rows: facts(source) },
     { kind: 'heading', text: 'What we build' },
     ...scopeWords(estimate).map((text): Block => ({ kind: 'text', text })),
@@ -56,7 +63,7 @@ function quoteBlocks(source: PaperSource): readonly Block[] {
       ? []
       : [
           { kind: 'heading', text: 'Terms' } as const,
-          ...firm.terms.map((text): Block => ({ kind: 'text', text })),
+          ...firm.terms.map((text): Block => ({ kind: 'text', foreign: true, text })),
         ]),
     {
       kind: 'text',

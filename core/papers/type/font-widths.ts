@@ -169,6 +169,3 @@ export const BOLD_WIDTHS: WidthRuns = [
   [9674, [587]],
   [9834, [632]],
 ]
-
-/** From the baseline up to the top of a line, 1/1000 em. */
-export const ASCENT = 984

@@ -1,11 +1,15 @@
 import { BOLD_WIDTHS, REGULAR_WIDTHS, type WidthRuns } from './font-widths.ts'
+import { OTHER_BOLD, OTHER_REGULAR } from './other-widths.ts'
 
 export type Weight = 'regular' | 'bold'
 
 const widthsOf = (runs: WidthRuns): ReadonlyMap<number, number> =>
   new Map(runs.flatMap(([first, widths]) => widths.map((width, i): [number, number] => [first + i, width])))
 
-const WIDTHS = { regular: widthsOf(REGULAR_WIDTHS), bold: widthsOf(BOLD_WIDTHS) }
+const WIDTHS = {
+  regular: widthsOf([...REGULAR_WIDTHS, ...OTHER_REGULAR]),
+  bold: widthsOf([...BOLD_WIDTHS, ...OTHER_BOLD]),
+}
 
 /** Width of a text in points, without kerning and with tabular figures, as every renderer draws it. */
 export function widthOf(text: string, size: number, weight: Weight = 'regular'): number {

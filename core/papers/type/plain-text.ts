@@ -1,4 +1,5 @@
 import { REGULAR_WIDTHS } from './font-widths.ts'
+import { OTHER_REGULAR } from './other-widths.ts'
 
 /** Stands where the font has no character: seen, never dropped. */
 export const MISSING = '◊'
@@ -9,7 +10,6 @@ const WRITTEN: { readonly [character: string]: string } = {
   '″': '"',
   '→': '->',
   '⌀': 'dia. ',
-  Σ: '∑',
   '⅛': '1/8',
   '⅜': '3/8',
   '⅝': '5/8',
@@ -21,11 +21,13 @@ const WRITTEN: { readonly [character: string]: string } = {
   '●': '•',
 }
 
-const drawn = new Set(REGULAR_WIDTHS.flatMap(([first, widths]) => widths.map((_, i) => first + i)))
+const drawn = new Set(
+  [...REGULAR_WIDTHS, ...OTHER_REGULAR].flatMap(([first, widths]) => widths.map((_, i) => first + i)),
+)
 
 /**
- * Any text as the printed font can show it, on one line: composed letters, white space as spaces, other spellings for
- * what the font lacks, and a lozenge for what has none. Marks that turn the direction of writing become lozenges too,
+ * Any text as the printed fonts can show it, on one line: composed letters, white space as spaces, other spellings for
+ * what they lack, and a lozenge for what has none: Latin, Greek and Cyrillic are drawn, other scripts are not. Marks that turn the direction of writing become lozenges too,
  * so that no name can make a sheet read otherwise than it is written.
  */
 export function plainText(words: string): string {

@@ -1,9 +1,10 @@
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
-import { fingerprint, NO_FIRM } from '../../../core/papers/index.ts'
+import { fingerprint, NO_FIRM, NO_QUOTE } from '../../../core/papers/index.ts'
 import { isPriced, needsAttention, reasonsForNoPrice } from '../../app/estimate-outcome.ts'
 import { readTextFile, writeWhole } from '../../app/files.ts'
 import { fileNameFor } from '../../app/job-name.ts'
+import { pricedOptions } from '../../app/priced-options.ts'
 import type { Command } from '../arguments.ts'
 import { readJobFile, readPrices } from '../inputs.ts'
 import { type ExitCode, faultLines, type Output } from '../output.ts'
@@ -22,7 +23,8 @@ export async function runPapers(
   if (file === null || used === null || firm === null) return 2
   const { book } = used
   const { loadCalculations } = await import('../../app/calculations.ts')
-  const result = (await loadCalculations()).estimate(file.statement, book)
+  const calculations = await loadCalculations()
+  const result = calculations.estimate(file.statement, book)
   if (!result.ok) {
     output.warn(faultLines(job, result.faults))
     return 2
@@ -33,10 +35,20 @@ export async function runPapers(
     for (const reason of reasonsForNoPrice(estimate)) output.warn(`${printable(`${at}: ${reason}`)}\n`)
     return 2
   }
-  const { makePapers } = await import('../../app/papers.ts')
-  const source = { estimate, book, firm, date: date ?? '', revision: revision ?? fingerprint(estimate.job) }
+  const { makePapers, makePdf } = await import('../../app/papers-here.ts')
+  const options = await pricedOptions(file.statement, estimate, (changed) =>
+    calculations.estimate(changed, book),
+  )
+  const source = {
+    estimate,
+    book,
+    firm,
+    date: date ?? '',
+    revision: revision ?? fingerprint(estimate.job),
+    quote: { ...NO_QUOTE, options },
+  }
   const stem = fileNameFor(file.statement, 'x').slice(0, -2)
-  const { files, pages } = await makePapers(source, { only, formats, page, stem })
+  const { files, pages } = await makePapers(source, { only, formats, page, stem }, makePdf)
   if (files.length === 0) {
     output.warn('The job has nothing for these sheets; no file was written.\n')
     return 2

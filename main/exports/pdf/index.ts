@@ -1,44 +1,41 @@
-import pdfmake from 'pdfmake'
-import type { Content } from 'pdfmake/interfaces.js'
+import PDFDocument from 'pdfkit'
 import type { About, Page } from '../../../core/papers/index.ts'
-import { FACE } from '../look.ts'
 import { fontFiles } from './fonts.ts'
-import { pageContent } from './page-content.ts'
+import { writePage } from './write-page.ts'
 
 /** A fixed day, so that the same pages give the same bytes. */
 const EPOCH = new Date(Date.UTC(2000, 0, 1))
 
-/** Pages as one PDF with the printed font inside; pages may differ in size. The same pages give the same bytes. */
+/** Pages as one PDF with the printed fonts inside; pages may differ in size. The same pages give the same bytes. */
 export async function makePdf(pages: readonly Page[], about: About): Promise<Uint8Array> {
-  const { folder, normal, bold } = fontFiles()
-  pdfmake.setFonts({ [FACE]: { normal, bold } })
-  pdfmake.setUrlAccessPolicy(() => false)
-  pdfmake.setLocalAccessPolicy((path) => path.startsWith(folder))
-  const content = pages.map((page, index): Content => {
-    const stack = [...pageContent(page)]
-    if (index === 0) return stack
-    return { stack, pageBreak: 'before', pageOrientation: orientation(page) }
-  })
-  const [first] = pages
-  if (first === undefined) throw new Error('a set of papers has a page')
-  const made = pdfmake.createPdf({
-    pageSize: { width: Math.min(first.width, first.height), height: Math.max(first.width, first.height) },
-    pageOrientation: orientation(first),
-    pageMargins: 0,
-    defaultStyle: { font: FACE },
-    language: 'en-US',
+  const doc = new PDFDocument({
+    autoFirstPage: false,
+    margin: 0,
+    lang: 'en-US',
     info: {
-      title: about.job,
-      creator: 'Kerfwright',
-      producer: 'Kerfwright',
-      creationDate: EPOCH,
-      modDate: EPOCH,
+      Title: about.job,
+      Creator: 'Kerfwright',
+      Producer: 'Kerfwright',
+      CreationDate: EPOCH,
+      ModDate: EPOCH,
     },
-    content,
   })
-  return new Uint8Array(await made.getBuffer())
-}
-
-function orientation({ width, height }: Page): 'portrait' | 'landscape' {
-  return width > height ? 'landscape' : 'portrait'
+  const parts: Buffer[] = []
+  doc.on('data', (part: Buffer) => parts.push(part))
+  const ended = new Promise<void>((resolve, reject) => {
+    doc.on('end', resolve)
+    doc.on('error', reject)
+  })
+  for (const [face, { regular, bold }] of Object.entries(fontFiles())) {
+    doc.registerFont(`${face} regular`, regular)
+    doc.registerFont(`${face} bold`, bold)
+  }
+  const logo = about.logo === null ? null : Buffer.from(about.logo.data.split(',')[1] ?? '', 'base64')
+  for (const page of pages) {
+    doc.addPage({ size: [page.width, page.height], margin: 0 })
+    writePage(doc, page, logo)
+  }
+  doc.end()
+  await ended
+  return new Uint8Array(Buffer.concat(parts))
 }

@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { DEPOSIT_LIMITS, type Firm } from '../../../core/papers/index.ts'
 import { useSession } from '../../state/session-context.ts'
+import { FirmLogo } from './firm-logo.tsx'
 import { FirmStages } from './firm-stages.tsx'
 
 const linesOf = (text: string): readonly string[] =>
@@ -46,6 +47,7 @@ export function FirmPart({ firm }: { readonly firm: Firm }) {
           onBlur={keep}
         />
       </div>
+      <FirmLogo firm={firm} />
       <label htmlFor="firm-lines">Address, telephone, licence: a line each</label>
       <textarea
         id="firm-lines"

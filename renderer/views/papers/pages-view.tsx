@@ -13,14 +13,14 @@ export function PagesView() {
   const papers = useJob((state) => state.papers)
   const edit = useJob((state) => state.edit)
   const isPriced = useJob((state) => state.estimate !== null)
-  const { only, paper, scale, date, revision, firm, pages, busy, failure } = papers
+  const { only, paper, scale, metric, date, revision, firm, pages, busy, failure } = papers
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is asked for is read from the session when it is asked
   useEffect(() => {
     if (!isPriced || firm === null) return
     const timer = setTimeout(() => void session.previewPapers(), REST)
     return () => clearTimeout(timer)
-  }, [session, edit, isPriced, only, paper, scale, date, revision, firm])
+  }, [session, edit, isPriced, only, paper, scale, metric, date, revision, firm])
 
   if (only.length === 0)
     return <p className="pages-empty soft">No sheet is chosen. Choose one at the right.</p>
@@ -38,7 +38,7 @@ export function PagesView() {
         </p>
       )}
       {pages.map((page) => (
-        <Page key={`${page.sheet} ${page.number}`} page={page} paper={paper} />
+        <Page key={`${page.sheet} ${page.number}`} page={page} paper={paper} logo={firm?.logo?.data ?? ''} />
       ))}
     </section>
   )

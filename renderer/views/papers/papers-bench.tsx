@@ -25,7 +25,7 @@ export function PapersBench() {
   const making = useJob((state) => state.making)
   const papers = useJob((state) => state.papers)
   const isPriced = useJob((state) => state.estimate?.pricing != null)
-  const { only, paper, scale, date, revision, pages, busy, firm } = papers
+  const { only, paper, scale, metric, date, revision, pages, busy, firm } = papers
 
   useEffect(() => {
     if (firm === null) void session.readFirm()
@@ -73,6 +73,17 @@ export function PapersBench() {
             <option value="tabloid">Tabloid, 11 × 17 in</option>
             <option value="a4">A4</option>
             <option value="a3">A3</option>
+          </select>
+        </div>
+        <div className="field">
+          <label htmlFor="paper-units">Lengths</label>
+          <select
+            id="paper-units"
+            value={metric ? 'metric' : 'feet'}
+            onChange={({ target }) => session.choosePapers({ metric: target.value === 'metric' })}
+          >
+            <option value="feet">feet and inches</option>
+            <option value="metric">millimetres</option>
           </select>
         </div>
         <div className="field">

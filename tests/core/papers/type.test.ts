@@ -2,13 +2,15 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import { describe, expect, test } from 'vitest'
+import { fontRuns } from '../../../core/papers/type/font-runs.ts'
 import { BOLD_WIDTHS, REGULAR_WIDTHS, type WidthRuns } from '../../../core/papers/type/font-widths.ts'
 import { widthOf } from '../../../core/papers/type/measure.ts'
+import { OTHER_BOLD, OTHER_REGULAR } from '../../../core/papers/type/other-widths.ts'
 import { MISSING, plainText } from '../../../core/papers/type/plain-text.ts'
 import { fitText, wrapText } from '../../../core/papers/type/wrap.ts'
 
 const FOLDER = dirname(
-  createRequire(import.meta.url).resolve('@expo-google-fonts/atkinson-hyperlegible-next/package.json'),
+  dirname(createRequire(import.meta.url).resolve('@expo-google-fonts/noto-sans/package.json')),
 )
 
 /** Advance widths by code point, read from the font file itself: cmap format 4 and hmtx (OpenType 1.9). */
@@ -50,8 +52,10 @@ const flat = (runs: WidthRuns) =>
 
 describe('the printed font', () => {
   test.each([
-    ['400Regular/AtkinsonHyperlegibleNext_400Regular.ttf', REGULAR_WIDTHS],
-    ['600SemiBold/AtkinsonHyperlegibleNext_600SemiBold.ttf', BOLD_WIDTHS],
+    ['atkinson-hyperlegible-next/400Regular/AtkinsonHyperlegibleNext_400Regular.ttf', REGULAR_WIDTHS],
+    ['atkinson-hyperlegible-next/600SemiBold/AtkinsonHyperlegibleNext_600SemiBold.ttf', BOLD_WIDTHS],
+    ['noto-sans/400Regular/NotoSans_400Regular.ttf', OTHER_REGULAR],
+    ['noto-sans/600SemiBold/NotoSans_600SemiBold.ttf', OTHER_BOLD],
   ])('%s has the widths that pages are laid out by', (file, runs) => {
     const inFile = widthsInFile(file)
     const figures = new Set([...'0123456789'].map((figure) => figure.codePointAt(0)))
@@ -60,8 +64,17 @@ describe('the printed font', () => {
     for (const [code, width] of ours) {
       expect(inFile.has(code), `U+${code.toString(16)}`).toBe(true)
       // figures stand in their tabular forms, which cmap does not name
-      if (!figures.has(code)) expect(width, `U+${code.toString(16)}`).toBe(inFile.get(code))
+      if (!figures.has(code))
+        expect(width, `U+${code.toString(16)}`).toBe(Math.round(inFile.get(code) ?? Number.NaN))
     }
+  })
+
+  test('is joined by another for extended Latin, Greek and Cyrillic, and only for what it lacks', () => {
+    expect(fontRuns('Łódź Đà Nẵng, Αθήνα, Київ')).toContainEqual({ face: 'other', text: 'Київ' })
+    expect(fontRuns('Łódź 12 ft')).toEqual([{ face: 'own', text: 'Łódź 12 ft' }])
+    const own = flat(REGULAR_WIDTHS)
+    for (const code of flat(OTHER_REGULAR).keys()) expect(own.has(code), `U+${code.toString(16)}`).toBe(false)
+    expect([...flat(OTHER_BOLD).keys()]).toEqual([...flat(OTHER_REGULAR).keys()])
   })
 
   test('gives every figure one width, so that columns of them stand in line', () => {
@@ -76,8 +89,10 @@ describe('any text on a page', () => {
   test.each([
     ['Łódź ≤ ½', 'Łódź ≤ ½'],
     ['e\u0301', 'é'],
-    ['5⅛″ ⌀ → Σ', '51/8" dia.  -> ∑'],
+    ['5⅛″ ⌀ → Σ', '51/8" dia.  -> Σ'],
+    ['Αθήνα, Київ, Đà Nẵng, Ţinutul', 'Αθήνα, Київ, Đà Nẵng, Ţinutul'],
     ['日本', MISSING + MISSING],
+    ['שלום', MISSING.repeat(4)],
     ['a\u202Eb\u200Fc', `a${MISSING}b${MISSING}c`],
     ['tab\tand\nline', 'tab and line'],
     ['\u0000\u0007', MISSING + MISSING],

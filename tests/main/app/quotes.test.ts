@@ -17,6 +17,7 @@ const PAGE = { paper: 'letter', scale: null } as const
 const FIRM = {
   name: 'Plumb & Level Decks',
   lines: [],
+  logo: null,
   state: 'CA',
   terms: ['Our own terms hold.'],
   validDays: 20,

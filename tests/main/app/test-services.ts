@@ -17,6 +17,8 @@ export interface TestServices {
 export const FAKE_WORKER = join(import.meta.dirname, '../workers/fake-worker.ts')
 export const REAL_WORKER = join(import.meta.dirname, '../../../main/workers/estimate-worker.ts')
 
+const PAPER_WORKER = join(import.meta.dirname, '../../../main/app/paper-worker.ts')
+
 export function temporaryFolder(): string {
   return mkdtempSync(join(tmpdir(), 'kerfwright-services-'))
 }
@@ -32,6 +34,7 @@ export async function openServices(
     {
       storeFolder: folder,
       workerPath: options.worker ?? FAKE_WORKER,
+      paperWorkerPath: PAPER_WORKER,
       door: 'browser',
       version: '1.2.3',
       emit: (event, data) => void events.push({ event, data }),

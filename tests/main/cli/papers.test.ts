@@ -86,6 +86,23 @@ describe('papers', () => {
     expect(warned).toContain(sentence)
   })
 
+  test('prints the options of the job with what each adds, and lengths in millimetres where that is asked', async () => {
+    const offering = write('offering.json', {
+      ...smallJob(),
+      name: 'Tarn House',
+      pricing: { options: 'Higher: size.height = 4 ft' },
+    })
+    const folder = at('options')
+    const words = ['--only', 'quote', '--as', 'svg', '--units', 'mm'] as const
+    await runLine('papers', offering, '--to', folder, ...words)
+    const svg = readFileSync(join(folder, readdirSync(folder)[0] ?? ''), 'utf8')
+    expect(svg).toContain('Higher (Height: 1219 mm, formerly 762 mm)')
+    expect(svg).toMatch(/>[+-]\$[\d,.]+</)
+    const { code, warned } = await runLine('papers', small, '--to', folder, '--units', 'cubits')
+    expect(code).toBe(2)
+    expect(warned).toContain('there is no "cubits"')
+  })
+
   test('writes nothing where the job, the firm or the folder is not usable', async () => {
     const bad = write('bad.json', { ...smallJob(), size: { width: 'wide', depth: '8 ft', height: '30 in' } })
     const shares = write('shares.json', { stages: [{ label: 'All', share: 9000 }] })

@@ -14,6 +14,7 @@ import { makePdf } from '../../../main/exports/pdf/index.ts'
 import { makeSvg } from '../../../main/exports/svg/index.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 import { smallJob } from '../../fixtures/worked-job.ts'
+import { pngOf } from './png-of.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'kerfwright-papers-'))
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
@@ -72,6 +73,40 @@ describe('the PDF', () => {
     const fonts = execFileSync('pdffonts', [file], { encoding: 'utf8' }).trim().split('\n').slice(2)
     expect(fonts.length).toBeGreaterThan(0)
     for (const font of fonts) expect(font).toMatch(/AtkinsonHyperlegibleNext.* yes yes yes/)
+  })
+
+  test('writes names in Greek, Cyrillic and extended Latin, with a font of theirs inside', async () => {
+    const name = 'Αθήνα, Київ, Đà Nẵng'
+    const named = { ...source, firm: { ...source.firm, name } }
+    const made = await makePdf(
+      layOutPages(makeSheets(named, ['quote']), aboutOf(named), { paper: 'letter', scale: null }),
+      aboutOf(named),
+    )
+    expect(squeezed(pdfText(made, '-raw'))).toContain(squeezed(name))
+    const file = join(folder, 'fonts.pdf')
+    writeFileSync(file, made)
+    expect(execFileSync('pdffonts', [file], { encoding: 'utf8' })).toMatch(/NotoSans.* yes yes yes/)
+  })
+
+  test('carries the firm’s logo at the head of every page, in its own shape', async () => {
+    const logo = { data: `data:image/png;base64,${pngOf(60, 20).toString('base64')}`, width: 60, height: 20 }
+    const marked = { ...source, firm: { ...source.firm, logo } }
+    const paper = layOutPages(makeSheets(marked, ['quote', 'record']), aboutOf(marked), {
+      paper: 'letter',
+      scale: null,
+    })
+    const file = join(folder, 'logo.pdf')
+    writeFileSync(file, await makePdf(paper, aboutOf(marked)))
+    const said = execFileSync('pdfimages', ['-list', file], { encoding: 'utf8' }).trim().split('\n').slice(2)
+    expect(said.length).toBe(paper.length)
+    for (const line of said) expect(line).toMatch(/image\s+60\s+20\s/)
+    for (const page of paper) {
+      const image = page.marks.find(({ kind }) => kind === 'image')
+      if (image?.kind !== 'image') throw new Error('a page has the logo')
+      expect(image.w / image.h).toBeCloseTo(3, 2)
+      expect(image.x + image.w).toBeLessThanOrEqual(page.width - 40 + 0.001)
+      expect(makeSvg(page, logo)).toContain(`href="${logo.data}"`)
+    }
   })
 
   test('is the same file in another time zone and locale, on another day', () => {
@@ -255,12 +290,8 @@ describe('foreign text', () => {
       firm: { ...source.firm, name, lines: [name], terms: [name] },
     }
     const page = { paper: 'letter', scale: null } as const
-    const { files } = await makePapers(named, {
-      only: ['order', 'quote'],
-      formats: ['pdf', 'csv', 'svg'],
-      page,
-      stem: 'x',
-    })
+    const wish = { only: ['order', 'quote'], formats: ['pdf', 'csv', 'svg'], page, stem: 'x' } as const
+    const { files } = await makePapers(named, wish, makePdf)
     const shown = name.replaceAll('\u202E', '◊').replace(/[日本]/g, '◊')
     for (const { name: file, content } of files) {
       if (typeof content !== 'string') expect(squeezed(pdfText(content, '-raw'))).toContain(squeezed(shown))

@@ -1,4 +1,4 @@
-import type { Check } from '../../checks/index.ts'
+import type { Check } from '../checks/index.ts'
 
 /** What the checks of a title find, each finding once. */
 export function said(checks: readonly Check[], title: string): readonly string[] {

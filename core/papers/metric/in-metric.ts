@@ -1,0 +1,63 @@
+import type { Block, Sheet, Step } from '../sheet-types.ts'
+import type { Drawing, PaperTable, Primitive } from '../types.ts'
+import { metricText } from './metric-text.ts'
+
+/** A sheet with its lengths in millimetres; texts that are the user's own stay as they are. */
+export function inMetric(sheet: Sheet, own: ReadonlySet<string>): Sheet {
+  const say = (text: string): string => (own.has(text) ? text : metricText(text))
+  return { ...sheet, blocks: sheet.blocks.map((block) => blockOf(block, say)) }
+}
+
+type Say = (text: string) => string
+
+function blockOf(block: Block, say: Say): Block {
+  switch (block.kind) {
+    case 'heading':
+    case 'caution':
+      return { ...block, text: say(block.text) }
+    case 'text':
+      return block.foreign === true ? block : { ...block, text: say(block.text) }
+    case 'steps':
+      return { ...block, items: block.items.map((item) => stepOf(item, say)) }
+    case 'checklist':
+      return { ...block, items: block.items.map(say) }
+    case 'facts':
+      return { ...block, rows: block.rows.map(([label, value]) => [say(label), say(value)] as const) }
+    case 'table':
+      return { ...block, table: tableOf(block.table, say) }
+    case 'drawing':
+      return { ...block, drawing: drawingOf(block.drawing, say) }
+    case 'strip':
+    case 'set-up':
+      return { ...block, title: say(block.title) }
+    case 'signatures':
+    case 'page break':
+      return block
+  }
+}
+
+function stepOf({ text, notes, cautions }: Step, say: Say): Step {
+  return {
+    text: say(text),
+    ...(notes === undefined ? {} : { notes: notes.map(say) }),
+    ...(cautions === undefined ? {} : { cautions: cautions.map(say) }),
+  }
+}
+
+function tableOf(table: PaperTable, say: Say): PaperTable {
+  return {
+    ...table,
+    title: say(table.title),
+    columns: table.columns.map((column) => ({ ...column, label: say(column.label) })),
+    rows: table.rows.map((row) =>
+      Object.fromEntries(Object.entries(row).map(([key, value]) => [key, say(value)])),
+    ),
+  }
+}
+
+function drawingOf(drawing: Drawing, say: Say): Drawing {
+  const primitives = drawing.primitives.map(
+    (p): Primitive => (p.kind === 'text' || p.kind === 'dimension' ? { ...p, text: say(p.text) } : p),
+  )
+  return { ...drawing, primitives }
+}

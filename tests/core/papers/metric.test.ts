@@ -1,0 +1,59 @@
+import { describe, expect, test } from 'vitest'
+import { aboutOf, layOutPages, makeSheets } from '../../../core/papers/index.ts'
+import { metricText } from '../../../core/papers/metric/metric-text.ts'
+import { printInches, printLength, ticks } from '../../../core/units/index.ts'
+import { paperSource } from '../../fixtures/paper-source.ts'
+import { smallJob } from '../../fixtures/worked-job.ts'
+
+describe('lengths in millimetres', () => {
+  // 1 in = 25.4 mm exactly (international inch); hand sums
+  test.each([
+    ['23\'-6 1/2"', '7176 mm'],
+    ['10\'-0"', '3048 mm'],
+    ['3/8"', '9.5 mm'],
+    ['0"', '0 mm'],
+    ['-1\'-0"', '-305 mm'],
+    ['16 in o.c.', '406 mm o.c.'],
+    ['150 1/2 in', '3823 mm'],
+    ['between 6.5 to 8.5 in from it', 'between 165 mm to 216 mm from it'],
+    ['from 2\'-0" to 4\'-0"', 'from 610 mm to 1219 mm'],
+  ])('%j is %j', (words, shown) => {
+    expect(metricText(words)).toBe(shown)
+  })
+
+  test.each([
+    '2x10 Southern Pine No.2',
+    '5/4x6',
+    '16 ft (30210-16)',
+    '200 sq ft',
+    '3 in the frame',
+    'Scale 1/4 in = 1 ft (1:48)',
+    'Table R507.5',
+    '40 psf',
+    'J7, B1-2',
+  ])('%j stays: it is no length', (words) => {
+    expect(metricText(words)).toBe(words)
+  })
+
+  test('are what every printed length comes to, to the millimetre', () => {
+    for (let n = 0; n < 20_000; n += 37) {
+      const mm = (n * 25.4) / 32
+      const shown = mm > 0 && mm < 10 ? Math.round(mm * 10) / 10 : Math.round(mm)
+      expect(metricText(printLength(ticks(n)))).toBe(`${shown} mm`)
+      expect(metricText(printInches(ticks(n)))).toBe(`${shown} mm`)
+    }
+  })
+
+  test('leave no feet and inches on any sheet, but in what is somebody’s own words', () => {
+    const name = 'Deck of 12\'-6" for the Lindqvists'
+    const source = paperSource({ ...smallJob(), name })
+    const sheets = makeSheets(source)
+    const pages = layOutPages(sheets, aboutOf(source), { paper: 'a4', scale: null, metric: true })
+    const texts = pages.flatMap(({ marks }) =>
+      marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])),
+    )
+    expect(texts).toContain(name)
+    for (const words of texts.filter((one) => !one.includes(name))) expect(words).not.toMatch(/\d'-\d|\d"/)
+    expect(texts.filter((words) => / mm\b/.test(words)).length).toBeGreaterThan(100)
+  })
+})

@@ -37,7 +37,8 @@ export function ceilCents(value: number, scale: number): number {
 export function boardValues(problem: Problem, costs: Costs, table: KnapsackTable, prices: Prices): number[] {
   const profits = new Float64Array(prices.items.length)
   for (let i = 0; i < profits.length; i++) profits[i] = (prices.items[i] ?? 0) - costs.perPiece * prices.scale
-  table.fill(profits, costs.savings > 0)
+  const ends = costs.savings > 0 ? undefined : problem.stocks.map((stock) => stock.capacity)
+  table.fill(profits, costs.savings > 0, undefined, ends)
   return problem.stocks.map((stock, s) => {
     if (costs.savings === 0) return table.value[stock.capacity] ?? 0
     let best = 0

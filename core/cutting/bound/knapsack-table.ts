@@ -66,25 +66,38 @@ export class KnapsackTable {
    * Fills the table.
    * @param exact true: value[u] is for a total width of exactly u, −Infinity where none reaches it
    * @param visit called before the rows of each item are applied, narrowest first
+   * @param ends where only boards of these capacities are asked about, with or without one more piece of an item as
+   * the widest: other widths that no such board can still have below a piece so wide are left as they are
    */
-  fill(profits: ArrayLike<number>, exact: boolean, visit?: (item: number) => void): void {
+  fill(
+    profits: ArrayLike<number>,
+    exact: boolean,
+    visit?: (item: number) => void,
+    ends?: readonly number[],
+  ): void {
     const { capacity, value } = this
     this.#profits = profits
     this.#exact = exact
     value.fill(exact ? Number.NEGATIVE_INFINITY : 0)
     value[0] = 0
     const size = capacity + 1
+    this.#taken.fill(0, 0, this.#rows.length * size)
     let row = 0
     for (let item = this.#widths.length - 1; item >= 0; item--) {
       const profit = profits[item] ?? 0
       visit?.(item)
+      const top = ends === undefined ? capacity : capacity - (this.#widths[item] ?? 0)
       for (; row < this.#rows.length; row++) {
         const entry = this.#rows[row] as Row
         if (entry.item !== item) break
         if (!this.#counts(item)) continue
         const base = row * size
-        if (entry.endless) fillEndless(value, this.#taken, base, entry.width, profit, capacity)
-        else fillOnce(value, this.#taken, base, entry.width, profit * entry.multiple, capacity)
+        const { width, multiple } = entry
+        if (entry.endless) fillUpwards(value, this.#taken, base, width, profit, width, top)
+        for (const end of ends ?? [])
+          if (end > top && end >= width)
+            fillUpwards(value, this.#taken, base, width, profit * multiple, end, end)
+        if (!entry.endless) fillDownwards(value, this.#taken, base, width, profit * multiple, top)
       }
     }
   }
@@ -114,38 +127,39 @@ export class KnapsackTable {
   }
 }
 
-function fillOnce(
+/** Each width at most once more: from the top, so that what is read has not been written. */
+function fillDownwards(
   value: Float64Array,
   taken: Uint8Array,
   base: number,
   width: number,
   profit: number,
-  capacity: number,
+  top: number,
 ): void {
-  taken.fill(0, base, base + Math.min(width, capacity + 1))
-  for (let at = capacity; at >= width; at--) {
+  for (let at = top; at >= width; at--) {
     const with_ = (value[at - width] as number) + profit
     if (with_ > (value[at] as number)) {
       value[at] = with_
       taken[base + at] = 1
-    } else taken[base + at] = 0
+    }
   }
 }
 
-function fillEndless(
+/** Any number of times: from below, so that what is read may have been written. */
+function fillUpwards(
   value: Float64Array,
   taken: Uint8Array,
   base: number,
   width: number,
   profit: number,
-  capacity: number,
+  from: number,
+  top: number,
 ): void {
-  taken.fill(0, base, base + Math.min(width, capacity + 1))
-  for (let at = width; at <= capacity; at++) {
+  for (let at = from; at <= top; at++) {
     const with_ = (value[at - width] as number) + profit
     if (with_ > (value[at] as number)) {
       value[at] = with_
       taken[base + at] = 1
-    } else taken[base + at] = 0
+    }
   }
 }

@@ -1,10 +1,12 @@
 import type { KnapsackTable } from '../bound/knapsack-table.ts'
 import type { Problem } from '../model/problem.ts'
+import { countsBoardsOnly } from './boards-only.ts'
+import { fillBoards } from './fill-boards.ts'
 import { priceOut, tableFor } from './generate.ts'
 import type { Master } from './master.ts'
 import { roundPlan } from './round-plan.ts'
 import { rounded } from './rounded.ts'
-import type { Solution } from './solution.ts'
+import type { Boards, Solution } from './solution.ts'
 import type { Work } from './work.ts'
 
 /** Rounds of new patterns after each fixing; a dive need not converge. */
@@ -26,6 +28,7 @@ export function dive(
   work: Work,
 ): Solution | null {
   const { problem, costs } = master
+  const boardsOnly = countsBoardsOnly(problem, costs)
   const fixed = new Map<number, number>()
   let best: Solution | null = null
   let limit = below
@@ -50,6 +53,7 @@ export function dive(
       if (solution.status !== 'optimal') return best
       if (Math.ceil(solution.objective + costs.constant - 1e-4) >= limit) return best
       better(roundPlan(problem, costs, master.columns, solution.x))
+      if (boardsOnly) better(filledUp(master, solution.x))
       if (limit <= enough) return best
       const chosen = choose(master, fixed, solution.x, step === discrepancy)
       if (chosen.length === 0) {
@@ -66,6 +70,16 @@ export function dive(
   } finally {
     master.freeAll()
   }
+}
+
+/** Whole boards of the relaxation, what is left filled board by board. */
+function filledUp({ problem, costs, columns }: Master, x: ArrayLike<number>): Solution | null {
+  const boards: Boards[] = []
+  columns.forEach((column, c) => {
+    const count = Math.floor((x[c] ?? 0) + 1e-6)
+    if (column.kind === 'pattern' && count > 0) boards.push({ pattern: column.pattern, count })
+  })
+  return fillBoards(problem, costs, boards)
 }
 
 /** Copies of each item that a further board may hold: what the fixed boards do not cut yet. */

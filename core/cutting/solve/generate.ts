@@ -4,6 +4,7 @@ import type { LpSolution } from '../lp-port.ts'
 import { patternOf } from '../model/board-cost.ts'
 import { savingIn } from '../model/costs.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
+import { countsBoardsOnly } from './boards-only.ts'
 import { type Master, pricesFrom } from './master.ts'
 import type { Work } from './work.ts'
 
@@ -48,7 +49,7 @@ export function priceOut(master: Master, table: KnapsackTable, duals: ArrayLike<
     })
     pending = -1
   }
-  table.fill(profits, false, (item) => {
+  const look = (item: number): void => {
     settle()
     if ((profits[item] ?? 0) <= 0) return
     const width = problem.items[item]?.width ?? 0
@@ -62,7 +63,9 @@ export function priceOut(master: Master, table: KnapsackTable, duals: ArrayLike<
       }
     })
     pending = item
-  })
+  }
+  const ends = problem.stocks.map((stock) => stock.capacity)
+  table.fill(profits, false, look, ends)
   settle()
   const patterns = found.map(({ stock, item, used, extra }) => {
     const filling = table.trace(extra < 0 ? item : item + 1, used)
@@ -102,6 +105,11 @@ function priceByUse(
   })
 }
 
+/** How far above a whole number of boards a relaxation is near enough for a first dive, in boards. */
+const NEAR = 0.03
+/** What the engine's objective may be out by, in boards. */
+const ERROR = 1e-6
+
 export interface Relaxation {
   readonly solution: LpSolution
   readonly bound: DualBound
@@ -109,33 +117,64 @@ export interface Relaxation {
   readonly converged: boolean
 }
 
-/** Solves the master to the end, adding patterns as they become worth having; stops early once the bound meets `upper`. */
-export function generate(master: Master, table: KnapsackTable, upper: number, work: Work): Relaxation {
+/**
+ * Solves the master to the end, adding patterns as they become worth having; stops early once the bound meets `upper`.
+ * @param known a bound proven already
+ * @param near where only equal boards count: stop too once the relaxation is hardly above what the bound says, so that
+ * a good plan is as likely as at the end; the bound is the same then, its prices are not the best
+ */
+export function generate(
+  master: Master,
+  table: KnapsackTable,
+  upper: number,
+  work: Work,
+  known: DualBound | null = null,
+  near = false,
+): Relaxation {
+  const { problem, costs, rows } = master
   const scale = scaleFor(upper)
-  let best: DualBound | null = null
+  const boardsOnly = countsBoardsOnly(problem, costs)
+  const price = costs.board[0] ?? 0
+  let best = known
+  const boundOf = (solution: LpSolution): DualBound =>
+    dualBound(problem, costs, table, pricesFrom(problem, costs, rows, solution.duals, scale))
+  const prove = (solution: LpSolution): void => {
+    const bound = boundOf(solution)
+    if (best === null || bound.exact > best.exact) best = bound
+  }
   for (let round = 0; ; round++) {
     const solution = master.solve()
     if (solution.status !== 'optimal') {
-      const nothing = {
-        scale,
-        items: new Float64Array(master.problem.items.length),
-        caps: noCaps(master.problem),
-      }
-      return {
-        solution,
-        bound: best ?? dualBound(master.problem, master.costs, table, nothing),
-        converged: false,
-      }
+      const nothing = { scale, items: new Float64Array(problem.items.length), caps: noCaps(problem) }
+      return { solution, bound: best ?? dualBound(problem, costs, table, nothing), converged: false }
     }
     const patterns = priceOut(master, table, solution.duals)
     const added = work.spent() ? 0 : master.add(patterns)
     work.columns += added
-    const last = added === 0
-    if (last || (round % 8 === 7 && ceilCents(solution.objective * 1e6, 1e6) >= upper - 1)) {
-      const prices = pricesFrom(master.problem, master.costs, master.rows, solution.duals, scale)
-      const bound = dualBound(master.problem, master.costs, table, prices)
-      if (best === null || bound.exact > best.exact) best = bound
-      if (last || best.cents >= upper) return { solution, bound: best, converged: last && !work.spent() }
+    if (boardsOnly && added > 0) {
+      const worth = solution.objective / Math.max(1, (table.value[problem.capacity] ?? 0) / price)
+      if (Math.ceil(worth - ERROR * price) > (best?.cents ?? 0)) prove(solution)
+      if (best !== null && best.cents >= upper) return { solution, bound: best, converged: false }
+    }
+    const enough =
+      near &&
+      boardsOnly &&
+      best !== null &&
+      solution.objective <= Math.ceil(best.cents / price - ERROR) * price + NEAR * price
+    if ((added === 0 || enough) && master.ceilings) {
+      master.dropCeilings()
+      continue
+    }
+    if (added === 0) {
+      const last = boundOf(solution)
+      const bound = best !== null && best.cents > last.cents ? best : last
+      return { solution, bound, converged: !work.spent() }
+    }
+    if (enough) return { solution, bound: best as unknown as DualBound, converged: false }
+    if (!boardsOnly && round % 8 === 7 && ceilCents(solution.objective * 1e6, 1e6) >= upper - 1) {
+      prove(solution)
+      if (best !== null && (best as DualBound).cents >= upper)
+        return { solution, bound: best, converged: false }
     }
   }
 }

@@ -15,6 +15,8 @@ export type MasterColumn =
   /** a way out that costs more than any plan: what it stands for could not be had */
   | { readonly kind: 'missing item'; readonly item: number }
   | { readonly kind: 'missing run'; readonly run: number }
+  /** one piece by itself at a price just above its share of a board; only while the first duals settle */
+  | { readonly kind: 'ceiling'; readonly item: number; readonly price: number }
 
 /** Which row of the program says what. */
 export interface MasterRows {
@@ -114,6 +116,8 @@ export function lpColumn(
       const at = [rows.supply[column.stock] ?? 0, rows.chosen[column.stock] ?? 0]
       return entry(costs.counts[column.stock]?.[column.choice] ?? 0, at, [-count, 1], 1)
     }
+    case 'ceiling':
+      return entry(column.price, [column.item], [1])
     case 'missing item':
       return entry(dear, [column.item], [1])
     case 'missing run':
@@ -166,12 +170,26 @@ export class Master {
   /** bounds that differ from those a column came with, so that the engine is told only what changes */
   readonly #bounds = new Map<number, { lower: number; upper: number }>()
 
-  constructor(problem: Problem, costs: Costs, engine: LpEngine, patterns: readonly Pattern[], dear: number) {
+  #ceilings = false
+
+  /** @param ceilings prices that no piece should be worth more than at first; absent: none */
+  constructor(
+    problem: Problem,
+    costs: Costs,
+    engine: LpEngine,
+    patterns: readonly Pattern[],
+    dear: number,
+    ceilings: readonly number[] = [],
+  ) {
     this.problem = problem
     this.costs = costs
     this.rows = masterRows(problem)
     this.#dear = dear
     this.columns = [...fixedColumns(problem, costs), ...waysOut(problem)]
+    ceilings.forEach((price, item) => {
+      this.columns.push({ kind: 'ceiling', item, price })
+    })
+    this.#ceilings = ceilings.length > 0
     for (const pattern of patterns) {
       const key = patternKey(pattern)
       if (this.#keys.has(key)) continue
@@ -200,6 +218,18 @@ export class Master {
       added.map((column) => lpColumn(this.problem, this.costs, this.rows, column, this.#dear)),
     )
     return added.length
+  }
+
+  /** true while pieces may still be had by themselves */
+  get ceilings(): boolean {
+    return this.#ceilings
+  }
+
+  dropCeilings(): void {
+    this.columns.forEach((column, c) => {
+      if (column.kind === 'ceiling') this.#model.setBounds(c, 0, 0)
+    })
+    this.#ceilings = false
   }
 
   setBounds(column: number, lower: number, upper: number): void {

@@ -36,15 +36,17 @@ export function firstPatterns(
   for (const plan of plans) for (const { pattern } of plan.boards) patterns.push(pattern)
   const random = repeatable(1)
   const n = problem.items.length
+  const ends = problem.stocks.map((stock) => stock.capacity)
   for (let round = 0; round < rounds; round++) {
     const profits = problem.items.map((item) => item.width * (1 + 0.04 * (random() - 0.5)))
     const found: { item: number; used: number; stock: number }[] = []
-    table.fill(profits, false, (item) => {
+    const note = (item: number): void => {
       const width = problem.items[item]?.width ?? 0
       problem.stocks.forEach((stock, s) => {
         if (stock.capacity >= width) found.push({ item, used: stock.capacity - width, stock: s })
       })
-    })
+    }
+    table.fill(profits, false, note, ends)
     const chosen = found.length > 4 * n ? found.filter(() => random() < (4 * n) / found.length) : found
     for (const { item, used, stock } of chosen) {
       const filling = table.trace(item + 1, used)

@@ -16,21 +16,6 @@ export interface PairProof {
   readonly bound: number
 }
 
-/** One endless stock length at one price, no runs, nothing that depends on how a board is cut: only boards count. */
-export function countsBoardsOnly(problem: Problem, costs: Costs): boolean {
-  const [stock] = problem.stocks
-  return (
-    problem.stocks.length === 1 &&
-    problem.runs.length === 0 &&
-    stock !== undefined &&
-    stock.counts === null &&
-    stock.supply === Number.POSITIVE_INFINITY &&
-    costs.savings === 0 &&
-    costs.perPiece === 0 &&
-    (costs.board[0] ?? 0) > 0
-  )
-}
-
 /** Closes what bands of patterns left open, by branching on pairs: is there a plan with one board less? */
 export class PairProver {
   readonly #problem: Problem

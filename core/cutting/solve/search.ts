@@ -1,25 +1,31 @@
 import { type DualBound, dualBound } from '../bound/dual-bound.ts'
 import type { KnapsackTable } from '../bound/knapsack-table.ts'
+import { readyBound } from '../bound/ready-prices.ts'
 import type { LpEngine } from '../lp-port.ts'
 import type { Costs } from '../model/costs.ts'
 import type { Problem } from '../model/problem.ts'
+import { countsBoardsOnly } from './boards-only.ts'
 import { branch } from './branch.ts'
 import { deepen } from './deepen.ts'
 import { dive } from './dive.ts'
 import { usefulBelow } from './enumerate.ts'
+import { fillBoards } from './fill-boards.ts'
 import { generate, tableFor } from './generate.ts'
 import { bestOf, type IntegerAnswer } from './integer.ts'
 import { Master } from './master.ts'
 import { firstPatterns } from './pool.ts'
-import { countsBoardsOnly, PairProver } from './prove-by-pairs.ts'
+import { PairProver } from './prove-by-pairs.ts'
 import { roundPlan } from './round-plan.ts'
 import type { Solution } from './solution.ts'
-import { startingPlans } from './start.ts'
+import { bestRate, startingPlans } from './start.ts'
 import type { Work } from './work.ts'
 
 /** Nodes of the first dive over the columns at hand; where runs are to be jointed a person waits for its first plan. */
 const FIRST_NODES = 12
 const FIRST_NODES_OF_RUNS = 6
+
+/** Prices per width at first are at most so much above those of a full board. */
+const CEILING = 1.005
 
 /** From so many lengths on, dives with new patterns come first; where runs are to be jointed they find little. */
 const DIVING = 25
@@ -48,7 +54,7 @@ export interface SearchOptions {
   readonly onBest?: ((plan: Solution, dual: DualBound, bound: number) => void) | undefined
 }
 
-/** Least cost of a problem: start, column generation, integer program over the columns, proof by enumeration. */
+/** Least cost of a problem: start, column generation, dives, integer program over the columns, proof by enumeration. */
 export function search(
   problem: Problem,
   costs: Costs,
@@ -69,6 +75,16 @@ export function search(
     const dual = unpriced(problem, costs, table)
     return { best, dual, bound: dual.cents, searched: null, lacking: null }
   }
+  const boardsOnly = countsBoardsOnly(problem, costs)
+  const ready = boardsOnly ? readyBound(problem, costs, table, best?.cost ?? Number.POSITIVE_INFINITY) : null
+  if (ready !== null && best !== null) {
+    if (best.cost > ready.cents) best = cheaper(best, fillBoards(problem, costs))
+    options.onProgress(ready.cents, best.cost)
+    if (best.cost <= ready.cents) {
+      options.onBest?.(best, ready, ready.cents)
+      return { best, dual: ready, bound: ready.cents, searched: null, lacking: null }
+    }
+  }
   const dear = 1000 * (1 + Math.max(...costs.board, ...problem.stocks.map((stock) => stock.option.price)))
   const master = new Master(
     problem,
@@ -76,11 +92,12 @@ export function search(
     engine,
     firstPatterns(problem, plans, table, roundsFor(problem)),
     dear,
+    boardsOnly ? ceilingsOf(problem) : [],
   )
   const prover = new PairProver(problem, costs, engine, work)
   try {
-    const root = generate(master, table, best?.cost ?? Number.POSITIVE_INFINITY, work)
-    const { bound: dual } = root
+    let root = generate(master, table, best?.cost ?? Number.POSITIVE_INFINITY, work, ready, true)
+    let dual = root.bound
     let bound = dual.cents
     let told: Solution | null = null
     const report = (): void => {
@@ -115,7 +132,8 @@ export function search(
     const columns = jointed
       ? usefulBelow(problem, costs, master.patterns(), dual, upper())
       : { patterns: master.patterns(), below: upper() }
-    if (!done()) improve(branch(problem, costs, engine, { ...columns, enough: bound, nodes }, work))
+    if (!done() && !(boardsOnly && problem.items.length >= DIVING))
+      improve(branch(problem, costs, engine, { ...columns, enough: bound, nodes }, work))
     if (best === null)
       improve(
         bestOf(
@@ -128,8 +146,15 @@ export function search(
       )
     if (done() || (options.quick && best !== null) || work.spent())
       return { best, dual, bound, searched: null, lacking: null }
+    if (!root.converged) {
+      root = generate(master, table, upper(), work, dual)
+      dual = root.bound
+      bound = Math.max(bound, dual.cents)
+      dives(-1, 0)
+      if (done()) return { best, dual, bound, searched: null, lacking: null }
+    }
     const askPairs = (nodes: number): void => {
-      if (best === null || done() || !countsBoardsOnly(problem, costs)) return
+      if (best === null || done() || !boardsOnly) return
       const pairs = prover.ask(best, dual, bound, () => master.patterns(), nodes)
       best = pairs.best
       bound = Math.max(bound, pairs.bound)
@@ -161,7 +186,17 @@ export function search(
  */
 function roundsFor(problem: Problem): number {
   const rows = problem.items.filter((item) => item.demand > 0).length
-  return rows < 30 ? 1 : rows < 100 ? 6 : 20
+  return rows < 30 ? 1 : rows < 100 ? 6 : 8
+}
+
+function cheaper(plan: Solution, other: Solution | null): Solution {
+  return other !== null && other.cost < plan.cost ? other : plan
+}
+
+/** A little above a piece's share of a full board: its price in most relaxations. */
+function ceilingsOf(problem: Problem): number[] {
+  const rate = bestRate(problem) * CEILING
+  return problem.items.map((item) => rate * item.width)
 }
 
 function nothingToDo(problem: Problem, costs: Costs, table: KnapsackTable): Outcome {

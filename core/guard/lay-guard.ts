@@ -1,4 +1,4 @@
-import type { Frame } from '../frame/index.ts'
+import { distinctMarks, type Frame } from '../frame/index.ts'
 import type { Fault, Job } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
 import { deckEdges, type StairPlan } from '../stairs/index.ts'
@@ -31,7 +31,7 @@ export function layGuard(
   const open = edgeDrops(job, edges, layout.levels)
   const chosen = open.filter(({ needed }) => needed || guard.where === 'all open edges')
   const guarded = new Set(chosen.map(({ edge }) => edge.id))
-  const stretches = layStretches(job, frame, edges, guarded, stairs)
+  const stretches = layStretches(job, frame, edges, guarded, stairs, layout.levels)
   const beside = guardStairs(job, stairs)
   const level = stretches.flatMap(({ bays }) => bays)
   const sloped = beside.flatMap(({ bays, length }) =>

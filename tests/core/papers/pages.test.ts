@@ -12,6 +12,7 @@ import {
 const ABOUT: About = {
   job: 'Heron Lane',
   firm: 'Plumb & Level',
+  logo: null,
   revision: '7',
   date: '2026-01-31',
   prices: 'Prices: spring, 2026-01-01',

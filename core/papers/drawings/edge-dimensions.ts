@@ -3,27 +3,42 @@ import type { Beam } from '../../frame/index.ts'
 import { edgeAt, lengthOf, movedLeft } from '../../geometry/index.ts'
 import { inches, printLength, ticks } from '../../units/index.ts'
 import type { Primitive } from '../types.ts'
+import { stairShapes } from './plan-stairs.ts'
 import { levelDimension, text, uprightDimension } from './shapes.ts'
 
 /** Distance from an edge to its dimension line, and from that to the whole size. */
 const FIRST = inches(14)
 const NEXT = inches(30)
+/** A dimension takes so much on either side of its line, figures and ticks, and keeps so much off stairs. */
+const BAND = inches(8)
+const CLEAR = inches(12)
+
+type Place = Design['layout']['outline'][number]
+type Shape = ReturnType<typeof stairShapes>[number]
 
 /**
  * Dimensions of an outline that is no rectangle: the length of each edge outside it, the whole width and depth, and
- * how far each beam's line lies behind the edge that it follows, with its posts from end to end.
+ * how far each beam's line lies behind the edge that it follows, with its posts from end to end. None runs across stairs.
  */
-export function edgeDimensions({ job, layout, frame }: Design): readonly Primitive[] {
+export function edgeDimensions(design: Design): readonly Primitive[] {
+  const { job, layout, frame } = design
+  const stairs = stairShapes(design)
   const corners = layout.levels.flatMap(({ outline }) => outline)
   const width = Math.max(...corners.map(({ x }) => x))
   const depth = Math.max(...corners.map(({ y }) => y))
   const over = job.decking.overhang
+  const zero = ticks(0)
+  const corner = (x: number, y: number) => ({ x: ticks(x), y: ticks(y) })
+  const edges = layout.levels.flatMap(({ outline, edges: all }) =>
+    all.flatMap((edge, i) => edgeLength(outline, i, edge.number, over + FIRST, stairs)),
+  )
+  const taken = [...stairs, ...edges.flatMap(lineOf)]
+  const below = clearOf({ from: corner(width, depth), to: corner(0, depth) }, over + NEXT, taken)
+  const beside = clearOf({ from: corner(0, depth), to: { x: zero, y: zero } }, over + NEXT, taken)
   return [
-    ...layout.levels.flatMap(({ outline, edges }) =>
-      edges.flatMap((edge, i) => edgeLength(outline, i, edge.number, over + FIRST)),
-    ),
-    levelDimension('size.width', 0, width, depth, over + NEXT),
-    uprightDimension('size.depth', 0, depth, 0, -(over + NEXT)),
+    ...edges,
+    levelDimension('size.width', 0, width, depth, below),
+    uprightDimension('size.depth', 0, depth, 0, -beside),
     ...frame.beams.flatMap(postChain),
   ]
 }
@@ -32,12 +47,13 @@ function edgeLength(
   outline: Design['layout']['outline'],
   index: number,
   number: number,
-  off: number,
+  least: number,
+  stairs: readonly Shape[],
 ): readonly Primitive[] {
   const edge = edgeAt(outline, index)
   const { from, to } = edge
   const id = `edge-${number}`
-  const out = movedLeft(edge, -off)
+  const out = movedLeft(edge, -clearOf(edge, least, stairs))
   if (from.y === to.y) {
     const [a, b] = [Math.min(from.x, to.x), Math.max(from.x, to.x)]
     return [levelDimension(id, a, b, from.y, out.from.y - from.y)]
@@ -49,6 +65,47 @@ function edgeLength(
   const words = printLength(ticks(Math.round(lengthOf(edge))))
   const middle = { x: (out.from.x + out.to.x) / 2, y: (out.from.y + out.to.y) / 2 }
   return [text(id, 'dimensions', middle.x, middle.y, words)]
+}
+
+/** The line on which a dimension's figures stand. */
+function lineOf(p: Primitive): readonly Shape[] {
+  if (p.kind !== 'dimension') return []
+  const [dx, dy] = p.x1 === p.x2 ? [p.offset, 0] : [0, p.offset]
+  return [
+    [
+      { x: p.x1 + dx, y: p.y1 + dy },
+      { x: p.x2 + dx, y: p.y2 + dy },
+    ],
+  ]
+}
+
+/**
+ * How far outside an edge its dimension stands: so far at least, and past every stair, or other dimension, that its line
+ * or its figures would run across.
+ */
+function clearOf(
+  { from, to }: { readonly from: Place; readonly to: Place },
+  least: number,
+  stairs: readonly Shape[],
+): number {
+  const length = Math.hypot(to.x - from.x, to.y - from.y)
+  const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length }
+  // the outline runs with the deck at its left, so that outside lies at the right of each edge
+  const rooms = stairs.map((shape) => {
+    const ways = shape.map(({ x, y }) => (x - from.x) * along.x + (y - from.y) * along.y)
+    const outs = shape.map(({ x, y }) => (x - from.x) * along.y - (y - from.y) * along.x)
+    return {
+      isBeside: Math.max(...ways) > 0 && Math.min(...ways) < length,
+      near: Math.min(...outs),
+      far: Math.max(...outs),
+    }
+  })
+  let off = least
+  for (;;) {
+    const inWay = rooms.filter(({ isBeside, near, far }) => isBeside && near < off + BAND && far > off - BAND)
+    if (inWay.length === 0) return off
+    off = Math.max(...inWay.map(({ far }) => far)) + CLEAR
+  }
 }
 
 /** Posts of a beam that lies along the house or away from it, from end to end, on its own line. */

@@ -43,17 +43,38 @@ function ofMember(member: Member): readonly Primitive[] {
   }
 }
 
-function pad({ pad: one, flights }: StairPlan): readonly Primitive[] {
+/** The corners of the pad at the foot; none where there is none. */
+function padCorners({ pad: one, flights }: StairPlan): readonly Spot[] {
   const last = flights.at(-1)
   if (one === null || last === undefined) return []
   const frame = { ...last, head: one.corner }
-  const corners = [
+  return [
     onFlight(frame, 0, 0),
     onFlight(frame, 0, one.width),
     onFlight(frame, one.depth, one.width),
     onFlight(frame, one.depth, 0),
   ]
+}
+
+function pad(plan: StairPlan): readonly Primitive[] {
+  const corners = padCorners(plan)
   return corners.map((from, i) => line('stair-pad', from, corners[(i + 1) % 4] ?? from))
+}
+
+/** What the stairs take up on the plan, board by board and the pad: corners of each. */
+export function stairShapes({ stairs }: Pick<Design, 'stairs'>): readonly (readonly Spot[])[] {
+  if (stairs === null) return []
+  const boards = stairs.members.map(
+    ({ plan, box }) =>
+      plan ?? [
+        { x: box.x0, y: box.y0 },
+        { x: box.x1, y: box.y0 },
+        { x: box.x1, y: box.y1 },
+        { x: box.x0, y: box.y1 },
+      ],
+  )
+  const corners = padCorners(stairs)
+  return corners.length === 0 ? boards : [...boards, corners]
 }
 
 /** From the head to the foot, with the number of risers at the foot. */

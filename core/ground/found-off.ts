@@ -5,7 +5,7 @@ import { designJob } from '../design.ts'
 import { type Costed, costDesign, type EstimateOptions } from '../estimate.ts'
 import type { Design } from '../estimate-types.ts'
 import { besideBeam, type Footing, type Post } from '../frame/index.ts'
-import { type Found, type FoundWay, type Job, postList, printSettled } from '../job/index.ts'
+import { type Found, type FoundWay, type Job, postList, printPostList, printSettled } from '../job/index.ts'
 import { beamThickness, postFootprint } from '../layout/index.ts'
 import type { PriceBook } from '../pricing/index.ts'
 import { type Cents, cents, inches, printLength, type Ticks, ticks } from '../units/index.ts'
@@ -200,11 +200,7 @@ function movedText(text: string, post: number, along: Ticks): string {
   const moved = postList(text)
   const before = moved.find((one) => one.post === post)?.length ?? 0
   const length: Ticks = ticks(before + along)
-  return [...moved.filter((one) => one.post !== post), { post, length }]
-    .filter((one) => one.length !== 0)
-    .sort((a, b) => a.post - b.post)
-    .map((one) => `${one.post}: ${printLength(one.length)}`)
-    .join('; ')
+  return printPostList([...moved.filter((one) => one.post !== post), { post, length }])
 }
 
 function changedChecks(before: readonly Check[], after: readonly Check[]): readonly Check[] {

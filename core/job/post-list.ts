@@ -1,4 +1,4 @@
-import { fail, ok, parseLength, type Result, type Ticks } from '../units/index.ts'
+import { fail, ok, parseLength, printLength, type Result, type Ticks } from '../units/index.ts'
 import { excerpt } from './json-shape.ts'
 import type { Fault } from './types.ts'
 
@@ -37,6 +37,15 @@ export function readPostList(text: string): Result<readonly PostLength[], Pick<F
     read.push({ post, length: length.value })
   }
   return ok(read)
+}
+
+/** Such a list as text, by number; a length of nothing is left out. */
+export function printPostList(posts: readonly PostLength[]): string {
+  return posts
+    .filter(({ length }) => length !== 0)
+    .toSorted((a, b) => a.post - b.post)
+    .map(({ post, length }) => `${post}: ${printLength(length)}`)
+    .join('; ')
 }
 
 /** A list that was read with its job. Throws on any other text: that is a bug, not input. */

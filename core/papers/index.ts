@@ -1,6 +1,8 @@
 export { boardDrawing } from './drawings/board-drawings.ts'
 export { footingLayout } from './drawings/footing-layout.ts'
 export { deckingPlan, framingPlan } from './drawings/framing-plan.ts'
+export { solidView, type Turn } from './drawings/solid-view.ts'
+export { deckElevation, deckSection } from './drawings/upright-views.ts'
 export { fingerprint } from './fingerprint.ts'
 export type * from './page-types.ts'
 export { layOutPages } from './pages/lay-out.ts'

@@ -38,7 +38,8 @@ export type Primitive =
       readonly points: readonly { readonly x: number; readonly y: number }[]
       readonly weight: LineWeight
       readonly stroke: Stroke
-      readonly fill: 'wood' | 'house' | 'none' | 'ground'
+      /** shade and dark: wood on sides that turn away from the light */
+      readonly fill: 'wood' | 'shade' | 'dark' | 'house' | 'none' | 'ground'
     }
   | {
       readonly kind: 'line'

@@ -2,7 +2,7 @@ import type { Design } from '../../estimate-types.ts'
 import type { Box, Member } from '../../frame/index.ts'
 import { groundAt } from '../../layout/index.ts'
 import { inches, printInches } from '../../units/index.ts'
-import type { Drawing, Primitive } from '../types.ts'
+import type { Drawing, Layer, Primitive } from '../types.ts'
 import { drawingOf, levelDimension, uprightDimension } from './shapes.ts'
 import { stairsReach, uprightGuard, uprightStairs } from './upright-extras.ts'
 
@@ -23,9 +23,16 @@ function seen(view: View, { x0, x1, y0, y1, z0, z1 }: Box): { x: number; y: numb
   return { x: low, y: up(z1), w: high - low, h: z1 - z0 }
 }
 
+/** A member stands on the layer of what it is on the plan, so that each can be shown alone. */
+function layerOf(role: Member['role']): Layer {
+  if (role === 'beam ply') return 'beams'
+  if (role === 'post') return 'posts'
+  return role === 'decking' ? 'decking' : 'joists'
+}
+
 function rect(
   view: View,
-  member: Pick<Member, 'id' | 'box'>,
+  member: Pick<Member, 'id' | 'box' | 'role'>,
   look: {
     readonly fill: 'wood' | 'none'
     readonly weight: 'heavy' | 'medium' | 'fine'
@@ -35,7 +42,7 @@ function rect(
   return {
     kind: 'rect',
     id: member.id,
-    layer: 'joists',
+    layer: layerOf(member.role),
     ...seen(view, member.box),
     weight: look.weight,
     stroke: look.hidden === true ? 'hidden' : 'solid',
@@ -268,7 +275,7 @@ function footings({ frame }: Design, is: View): readonly Primitive[] {
 function posts({ frame }: Design, is: View): readonly Primitive[] {
   return frame.members
     .filter(({ role }) => role === 'post')
-    .map((member) => ({ ...rect(is, member, { fill: 'wood', weight: 'medium' }), layer: 'posts' }))
+    .map((member) => rect(is, member, { fill: 'wood', weight: 'medium' }))
 }
 
 /** Heights at the right: top of decking over the ground there, depth of the footing, and what stands between. */

@@ -26,7 +26,7 @@ export function readMenu(sent: unknown): readonly MenuEntry[] | null {
 const MENUS = [
   { label: 'Job', groups: ['Job', 'Papers'] },
   { label: 'Edit', groups: ['Edit'] },
-  { label: 'View', groups: ['View'] },
+  { label: 'View', groups: ['View', 'Drawing'] },
   { label: 'Go', groups: ['Work places'] },
 ] as const
 

@@ -3,6 +3,11 @@ const LETTER = 5.6
 const ROOM = 6
 const BEYOND = 7
 
+/** Whether the text of an upright dimension, turned, has room between its ticks; else it stands level beside the line. */
+export function fitsUpright(text: string, [from, to]: readonly [number, number]): boolean {
+  return Math.abs(to - from) >= text.length * LETTER + ROOM
+}
+
 /**
  * Where the text of a level dimension stands along its line, px: in the middle; where the line is too short for it,
  * beyond the end that is the end of its chain.

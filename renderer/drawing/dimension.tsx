@@ -1,5 +1,5 @@
 import type { Primitive } from '../../core/papers/index.ts'
-import { placeOfText } from './dimension-text.ts'
+import { fitsUpright, placeOfText } from './dimension-text.ts'
 import { type Fit, toX, toY } from './fit.ts'
 
 type DimensionPrimitive = Extract<Primitive, { kind: 'dimension' }>
@@ -32,7 +32,17 @@ export function Dimension({ p, fit }: { readonly p: DimensionPrimitive; readonly
       <line className="dimension-line" x1={ax} y1={ay} x2={bx} y2={by} />
       <line className="dimension-tick" x1={ax - TICK} y1={ay + TICK} x2={ax + TICK} y2={ay - TICK} />
       <line className="dimension-tick" x1={bx - TICK} y1={by + TICK} x2={bx + TICK} y2={by - TICK} />
-      {upright ? (
+      {upright && !fitsUpright(p.text, [ay, by]) ? (
+        <text
+          className="dimension-text"
+          textAnchor={way > 0 ? 'end' : 'start'}
+          x={ax - way * 7}
+          y={(ay + by) / 2}
+          dy="0.35em"
+        >
+          {p.text}
+        </text>
+      ) : upright ? (
         <text
           className="dimension-text"
           textAnchor="middle"

@@ -1,15 +1,11 @@
-import { memo, type PointerEvent, type ReactNode, useMemo } from 'react'
+import { memo, type ReactNode, useMemo } from 'react'
 import type { Drawing, Layer, Primitive } from '../../core/papers/index.ts'
-import { type Fit, fitInto, toX, toY } from './fit.ts'
+import { type Fit, toX, toY } from './fit.ts'
 import { cornersOn, type Emphasis, PrimitiveShape } from './primitive.tsx'
 import { uncrowded } from './uncrowded.ts'
-import { usePrinting } from './use-printing.ts'
-import { useSize } from './use-size.ts'
+import type { SheetPointer } from './use-sheet-pointer.ts'
 import './drawing.css'
 
-const PAD = 18
-/** Letter across without margins and head, in CSS px: what the drawing fills in print. */
-const PAPER = { width: 960, height: 640 }
 /** what is thinner than this on the screen gets a wider strip to point at, px */
 const EASY = 14
 /** a board on edge, in ticks, and how many px it takes to show its wood between full outlines */
@@ -20,48 +16,47 @@ export interface SheetProps {
   readonly drawing: Drawing
   /** layers that are shown, from the lowest up */
   readonly layers: readonly Layer[]
+  /** its parts hide each other in their own order, not layer by layer */
+  readonly isSolid: boolean
   readonly label: string
+  /** where the drawing stands in the room */
+  readonly fit: Fit
+  readonly width: number
+  readonly height: number
   readonly selected: string | null
   readonly hovered: string | null
   /** how a thing is to be drawn beside what is chosen: worst check on it */
   emphasisOf(id: string): Emphasis
   /** ids that can be chosen */
   canChoose(id: string): boolean
-  onSelect(id: string | null): void
-  onHover(id: string | null): void
+  readonly pointer: SheetPointer
   /** drawn over the sheet, in its place */
   overlay?(fit: Fit): ReactNode
 }
 
-/** A paper's drawing to scale, filling its room; what lies under the pointer is found by id. */
+/** A paper's drawing to scale; what lies under the pointer is found by id. */
 export function Sheet(props: SheetProps) {
-  const [room, onScreen] = useSize<HTMLDivElement>({ width: 800, height: 420 })
-  const size = usePrinting() ? PAPER : onScreen
-  const { drawing, layers } = props
-  const fit = useMemo(() => fitInto(drawing, size.width, size.height, PAD), [drawing, size])
+  const { drawing, layers, isSolid, fit, width, height } = props
   const shown = useMemo(
     () =>
       uncrowded(
-        layers.flatMap((layer) => drawing.primitives.filter((p) => p.layer === layer)),
+        isSolid
+          ? drawing.primitives.filter((p) => layers.includes(p.layer))
+          : layers.flatMap((layer) => drawing.primitives.filter((p) => p.layer === layer)),
         fit.scale,
       ),
-    [drawing, layers, fit.scale],
+    [drawing, layers, isSolid, fit.scale],
   )
-  const at = (event: PointerEvent) =>
-    event.target instanceof Element ? event.target.getAttribute('data-id') : null
-
   return (
-    <div className="sheet" ref={room}>
+    <div className="sheet">
       <svg
-        width={size.width}
-        height={size.height}
-        viewBox={`0 0 ${size.width} ${size.height}`}
+        width={width}
+        height={height}
+        viewBox={`0 0 ${width} ${height}`}
         role="img"
-        className={fit.scale * BOARD < EASY_WOOD ? 'is-fine' : undefined}
+        className={isSolid ? 'is-solid' : fit.scale * BOARD < EASY_WOOD ? 'is-fine' : undefined}
         aria-label={props.label}
-        onPointerMove={(event) => props.onHover(at(event))}
-        onPointerLeave={() => props.onHover(null)}
-        onPointerUp={(event) => props.onSelect(at(event))}
+        {...props.pointer}
       >
         <defs>
           <pattern

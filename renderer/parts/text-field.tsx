@@ -18,7 +18,8 @@ export interface TextFieldProps {
   onGiveUp(): void
   /** steps up (positive) or down; absent where the value is not a quantity */
   readonly onNudge?: ((steps: number) => void) | undefined
-  onReset(): void
+  /** back to the default; absent where there is none */
+  readonly onReset?: (() => void) | undefined
 }
 
 /** A fault of a text still being typed is held back so long: it may be half a length. */
@@ -60,7 +61,7 @@ export function TextField(props: TextFieldProps) {
         {props.label}
       </label>
       <div className="field-entry">
-        {props.stated && (
+        {props.stated && props.onReset && (
           <button
             type="button"
             className="field-reset"

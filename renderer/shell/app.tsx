@@ -1,6 +1,6 @@
 import { useMantineColorScheme } from '@mantine/core'
 import { spotlight } from '@mantine/spotlight'
-import { useEffect, useMemo, useState } from 'react'
+import { memo, useDeferredValue, useEffect, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
 import type { Session } from '../state/session.ts'
 import { SessionContext } from '../state/session-context.ts'
@@ -17,14 +17,19 @@ import { TopBar } from './top-bar.tsx'
 import { useDesktop } from './use-desktop.ts'
 import { useShortcuts } from './use-shortcuts.ts'
 
+// none has properties: each hears of what concerns it, and not of every edit with the frame around it
+const [OwnCentre, OwnBench, OwnSill] = [memo(Centre), memo(Bench), memo(Sill)]
+
 /** The window: top bar, drawing with the tape under it, bench at the right, sill at the bottom. */
 export function App({ session }: { readonly session: Session }) {
   const { setColorScheme } = useMantineColorScheme()
   const [keysOpen, setKeysOpen] = useState(false)
   const [jobsOpen, setJobsOpen] = useState(false)
-  const history = useStore(session.store, (state) => state.history)
+  // the commands' names may come after the drawing: while something is drawn, the drawing goes first
+  const history = useDeferredValue(useStore(session.store, (state) => state.history))
+  const hidden = useStore(session.store, (state) => state.look.hidden)
   const making = useStore(session.store, (state) => state.making)
-  const design = useStore(session.store, (state) => state.design)
+  const design = useDeferredValue(useStore(session.store, (state) => state.design))
   const typing = useStore(
     session.store,
     (state) =>
@@ -49,7 +54,8 @@ export function App({ session }: { readonly session: Session }) {
   }, [session])
 
   const commands = useMemo(() => {
-    const state = { ...session.store.getState(), history, making }
+    const now = session.store.getState()
+    const state = { ...now, history, making, look: { ...now.look, hidden } }
     return commandsFor(
       session,
       {
@@ -60,7 +66,7 @@ export function App({ session }: { readonly session: Session }) {
       },
       state,
     )
-  }, [session, history, making, setColorScheme])
+  }, [session, history, making, hidden, setColorScheme])
   const all = useMemo(
     () => [...commands, ...(design ? findable(session, session.store.getState()) : [])],
     [commands, design, session],
@@ -78,10 +84,10 @@ export function App({ session }: { readonly session: Session }) {
         <Banner />
         <main className="centre" aria-label="Drawing">
           <h1 className="unseen">Kerfwright</h1>
-          <Centre />
+          <OwnCentre />
         </main>
-        <Bench />
-        <Sill />
+        <OwnBench />
+        <OwnSill />
         <p className={notice === null ? 'notice' : 'notice is-shown'} role="status">
           {notice}
         </p>

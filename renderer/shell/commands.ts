@@ -1,4 +1,6 @@
 import { DEMO_JOB, FIELDS, JOB_VERSION } from '../../core/job/index.ts'
+import { DRAWING_VIEWS, LAYER_GROUPS, VIEW_NAMES } from '../state/drawing/look.ts'
+import { WHOLE, ZOOM_STEP } from '../state/drawing/view-window.ts'
 import { isRelevant } from '../state/relevant-fields.ts'
 import type { Session } from '../state/session.ts'
 import { PLACES, type Place, type SessionState } from '../state/session-types.ts'
@@ -10,7 +12,7 @@ import { openJobFile, saveJobFile } from './job-files.ts'
 export interface Command {
   readonly id: string
   readonly label: string
-  readonly group: 'Work places' | 'Job' | 'Edit' | 'View' | 'Papers' | 'Fields' | 'Members'
+  readonly group: 'Work places' | 'Job' | 'Edit' | 'View' | 'Drawing' | 'Papers' | 'Fields' | 'Members'
   /** keys as written, `Ctrl` standing for the command key on a Mac; the first is shown */
   readonly keys: readonly string[]
   readonly enabled: boolean
@@ -89,6 +91,25 @@ export function commandsFor(session: Session, shell: ShellActions, state: Sessio
     command('find', 'View', 'Find anything', ['Ctrl+K'], shell.openFind),
     command('keys', 'View', 'Shortcuts', ['Ctrl+/'], shell.openKeys),
     command('checks', 'View', 'Show all checks', ['Ctrl+Alt+C'], () => session.explain('checks')),
+    ...DRAWING_VIEWS.map((view) =>
+      command(`view-${view}`, 'Drawing', `Drawing: ${VIEW_NAMES[view]}`, [], () => session.lookFrom(view)),
+    ),
+    command('next-view', 'Drawing', 'Next way to look at the deck', ['Ctrl+Alt+V'], session.lookFromNext),
+    command('drawing', 'Drawing', 'Go to the drawing', ['Ctrl+Alt+D'], () =>
+      document.getElementById('drawing')?.focus(),
+    ),
+    command('move-chosen', 'Drawing', 'Move what is chosen', ['Ctrl+Alt+M'], () =>
+      document.querySelector<HTMLElement>('.grip[tabindex="0"]')?.focus(),
+    ),
+    command('turn', 'Drawing', 'Solid drawing over the next corner', [], session.turnSolid),
+    command('larger', 'Drawing', 'Larger drawing', [], () => session.zoomBy(ZOOM_STEP)),
+    command('smaller', 'Drawing', 'Smaller drawing', [], () => session.zoomBy(1 / ZOOM_STEP)),
+    command('whole', 'Drawing', 'Whole drawing', [], () => session.lookAt(WHOLE)),
+    ...LAYER_GROUPS.map(({ id, name }) => {
+      const isHidden = state.look.hidden.includes(id)
+      const label = `${isHidden ? 'Show' : 'Hide'} in the drawing: ${name.toLowerCase()}`
+      return command(`layer-${id}`, 'Drawing', label, [], () => session.showLayer(id, isHidden))
+    }),
     command('light', 'View', 'Light', [], () => shell.setTheme('light')),
     command('dark', 'View', 'Dark', [], () => shell.setTheme('dark')),
     command('system', 'View', 'Light or dark as the system has it', [], () => shell.setTheme('auto')),

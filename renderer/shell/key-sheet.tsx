@@ -10,6 +10,15 @@ const ENTRY = [
   ['Escape', 'give it up: the value before stays'],
 ] as const
 
+const DRAWING = [
+  ['+, −', 'larger, smaller; the wheel and pinching do the same'],
+  ['0', 'the whole drawing'],
+  ['Arrow keys', 'move a larger drawing; with an edge, a beam or a post chosen, one step of that'],
+  ['Shift with an arrow, Alt with an arrow', 'four steps, a fine step'],
+  ['Page up, page down on a handle', 'the next edge, beam or post'],
+  ['Enter, Escape', 'let it go, give the move up'],
+] as const
+
 /** Every shortcut, from the one list of commands. */
 export function KeySheet({
   commands,
@@ -56,18 +65,31 @@ export function KeySheet({
             </dl>
           </section>
         ))}
-        <section>
-          <h3>In a field</h3>
-          <dl>
-            {ENTRY.map(([keys, what]) => (
-              <div key={keys}>
-                <dt>{keys}</dt>
-                <dd>{what}</dd>
-              </div>
-            ))}
-          </dl>
-        </section>
+        <Keys title="In a field" rows={ENTRY} />
+        <Keys title="In the drawing" rows={DRAWING} />
       </div>
     </Modal>
+  )
+}
+
+function Keys({
+  title,
+  rows,
+}: {
+  readonly title: string
+  readonly rows: readonly (readonly [string, string])[]
+}) {
+  return (
+    <section>
+      <h3>{title}</h3>
+      <dl>
+        {rows.map(([keys, what]) => (
+          <div key={keys}>
+            <dt>{keys}</dt>
+            <dd>{what}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
   )
 }

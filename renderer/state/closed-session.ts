@@ -1,5 +1,6 @@
 import { ticks } from '../../core/units/index.ts'
 import { NO_CUT_LIST } from './cut-list-state.ts'
+import { FIRST_LOOK } from './drawing/look.ts'
 import { NO_GROUND } from './ground-actions.ts'
 import * as steps from './history.ts'
 import { NO_PAPERS } from './papers-state.ts'
@@ -27,6 +28,7 @@ export const CLOSED: SessionState = {
   design: null,
   drawing: null,
   designEdit: 0,
+  answeredEdit: 0,
   faults: [],
   designFailure: null,
   estimate: null,
@@ -47,8 +49,11 @@ export const CLOSED: SessionState = {
   papers: NO_PAPERS,
   ground: NO_GROUND,
   place: 'frame',
+  look: FIRST_LOOK,
+  held: null,
   selected: null,
   hovered: null,
+  lit: [],
   litPoint: null,
   why: null,
   sought: null,

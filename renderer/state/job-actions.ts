@@ -38,6 +38,7 @@ export function jobActions(
       offcuts: get().offcuts,
       cutList: get().cutList,
       place: get().place,
+      look: { ...get().look, windows: {} },
       ...(get().open?.id === job.id ? { atSaw: get().atSaw, sawDays: get().sawDays } : {}),
       edit,
       open: { id: job.id, revision: job.revision, recovered: job.recovered },

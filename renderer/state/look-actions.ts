@@ -7,6 +7,8 @@ export interface LookActions {
   go(place: Place): void
   select(id: string | null): void
   hover(id: string | null): void
+  /** lights up what a check speaks of */
+  lightUp(ids: readonly string[]): void
   /** rings a point of a run in the drawing */
   lightPoint(point: SessionState['litPoint']): void
   explain(why: Why | null): void
@@ -17,11 +19,12 @@ export interface LookActions {
 /** Where the user looks; nothing of the job changes. */
 export function lookActions({ get, set }: SessionParts): LookActions {
   return {
-    go: (place) => set({ place, why: null, litPoint: null }),
+    go: (place) => set({ place, why: null, litPoint: null, lit: [] }),
     select: (selected) => set({ selected, why: null }),
     hover(hovered) {
       if (get().hovered !== hovered) set({ hovered })
     },
+    lightUp: (lit) => set({ lit }),
     lightPoint: (litPoint) => set({ litPoint }),
     explain: (why) => set({ why }),
     seek(sought) {

@@ -5,6 +5,8 @@ import type { Drawing } from '../../core/papers/index.ts'
 import type { Ticks } from '../../core/units/index.ts'
 import type { JobSummary, PricesInUse, StoredOffcut } from '../../shared/contract/index.ts'
 import type { CutListState } from './cut-list-state.ts'
+import type { DrawingLook } from './drawing/look.ts'
+import type { Held } from './grips/moving.ts'
 import type { GroundState } from './ground-actions.ts'
 import type { History } from './history.ts'
 import type { RefusedJobFile } from './job-file-actions.ts'
@@ -75,6 +77,8 @@ export interface SessionState {
   readonly design: Design | null
   readonly drawing: Drawing | null
   readonly designEdit: number
+  /** edit of the newest answer, a design or faults */
+  readonly answeredEdit: number
   /** faults of the present statement; the design shown is then an older one */
   readonly faults: readonly Fault[]
   readonly designFailure: string | null
@@ -112,8 +116,13 @@ export interface SessionState {
   readonly ground: GroundState
 
   readonly place: Place
+  readonly look: DrawingLook
+  /** what is being moved in the drawing */
+  readonly held: Held | null
   readonly selected: string | null
   readonly hovered: string | null
+  /** what a check that is looked at speaks of */
+  readonly lit: readonly string[]
   /** a point of a run that is looked at in a list */
   readonly litPoint: { readonly runId: string; readonly at: number } | null
   readonly why: Why | null

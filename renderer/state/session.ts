@@ -4,7 +4,9 @@ import type { DesignAnswer } from '../workers/design-answer.ts'
 import { CLOSED } from './closed-session.ts'
 import { type CutListActions, cutListActions } from './cut-list-actions.ts'
 import type { StartDesigner } from './designer-port.ts'
+import { type DrawingActions, drawingActions } from './drawing/look-at.ts'
 import { estimating } from './estimating.ts'
+import { type MoveActions, moveActions } from './grips/moving.ts'
 import { type GroundActions, groundActions } from './ground-actions.ts'
 import { type JobActions, jobActions } from './job-actions.ts'
 import { type JobFileActions, jobFileActions } from './job-file-actions.ts'
@@ -32,6 +34,8 @@ export interface Session
     JobFileActions,
     Stating,
     LookActions,
+    DrawingActions,
+    MoveActions,
     PriceActions,
     RackActions,
     ShelfActions,
@@ -64,6 +68,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   const jobs = jobActions(parts, followers)
   const prices = priceActions(parts, recompute)
   const states = stating(parts, followers)
+  const moves = moveActions(parts, states)
   const list = cutListActions(parts)
   const rack = rackActions(client, store, notice.say)
 
@@ -71,7 +76,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     const { edit, open } = get()
     if (!open || answer.edit < get().designEdit) return
     if (!answer.ok) {
-      if (answer.edit === edit) set({ faults: answer.faults, designFailure: null })
+      if (answer.edit === edit) set({ answeredEdit: answer.edit, faults: answer.faults, designFailure: null })
       return
     }
     const { design, drawing } = answer
@@ -79,6 +84,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
       design,
       drawing,
       designEdit: answer.edit,
+      answeredEdit: answer.edit,
       designFailure: null,
       ...(answer.edit === edit ? { faults: [] } : {}),
     })
@@ -106,6 +112,8 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     ...jobFileActions(parts, jobs.actions),
     ...states,
     ...lookActions(parts),
+    ...drawingActions(parts),
+    ...moves,
     ...prices.actions,
     ...rack,
     ...shelfActions(parts, { jobs: jobs.actions, restate: states.restate }),
@@ -125,6 +133,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     },
     say: notice.say,
     dispose() {
+      moves.forget()
       saves.dispose()
       list.keepCutList()
       for (const part of [work, estimates, tape, jobs, prices, notice]) part.dispose()

@@ -20,6 +20,8 @@ export interface Stating {
   restate(statement: JobStatement, label: string): void
   /** states a field within a gesture: shown at once, one step when it ends */
   stateLive(path: FieldPath, value: JsonValue, label: string): void
+  /** states several fields within a gesture, or clears them */
+  stateAllLive(fields: { readonly [path: FieldPath]: JsonValue | undefined }, label: string): void
   endGesture(): void
   giveUpGesture(): void
   undo(): void
@@ -74,6 +76,14 @@ export function stating(
     },
     stateLive(path, value, label) {
       turnTo(steps.live(get().history, label, setField(get().history.present, path, value)))
+    },
+    stateAllLive(fields, label) {
+      const present = Object.entries(fields).reduce(
+        (statement, [path, value]) =>
+          value === undefined ? clearField(statement, path) : setField(statement, path, value),
+        get().history.present,
+      )
+      turnTo(steps.live(get().history, label, present))
     },
     endGesture() {
       if (!get().history.gesture) return

@@ -3,9 +3,9 @@ import { useJob } from '../state/session-context.ts'
 import { WIDTH } from '../state/tape-range.ts'
 import { BoardsSheet } from './boards/boards-sheet.tsx'
 import { CutListSheet } from './cut-list/cut-list-sheet.tsx'
+import { DrawingPane } from './drawing/pane.tsx'
 import { GroundSheet } from './ground/ground-sheet.tsx'
 import { PagesView } from './papers/pages-view.tsx'
-import { Plan } from './plan.tsx'
 import { PriceSheet } from './price/price-sheet.tsx'
 import { Tape } from './tape/tape.tsx'
 
@@ -29,7 +29,7 @@ export function Centre() {
   return (
     <>
       <div className={`centre-panes at-${place}`}>
-        <Plan />
+        <DrawingPane />
         {place === 'ground' && <GroundSheet />}
         {place === 'boards' && <BoardsSheet />}
         {place === 'price' && <PriceSheet />}

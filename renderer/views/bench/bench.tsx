@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react'
+import { memo, useDeferredValue, useEffect, useRef } from 'react'
 import { Message } from '../../parts/message.tsx'
 import { faultSentence } from '../../state/field-value.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
@@ -15,12 +15,15 @@ import { MemberList } from './member-list.tsx'
 import { SelectionSlot } from './selection-slot.tsx'
 import './bench.css'
 
+const [OwnSite, OwnFrame] = [memo(SiteBench), memo(FrameBench)]
+
 /** At the right: the fields of the work place, then what is chosen; or the why of a figure of the sill. */
 export function Bench() {
   const session = useSession()
   const place = useJob((state) => state.place)
   const why = useJob((state) => state.why)
-  const job = useJob((state) => state.design?.job ?? null)
+  // fields may come after the drawing: while something is drawn, the drawing goes first
+  const job = useDeferredValue(useJob((state) => state.design?.job ?? null))
   const faults = useJob((state) => state.faults)
   const failure = useJob((state) => state.designFailure)
   const sought = useJob((state) => state.sought)
@@ -64,8 +67,8 @@ export function Bench() {
         <Waiting />
       ) : (
         <>
-          {place === 'site' && <SiteBench job={job} />}
-          {place === 'frame' && <FrameBench job={job} />}
+          {place === 'site' && <OwnSite job={job} />}
+          {place === 'frame' && <OwnFrame job={job} />}
           {place === 'ground' && <GroundBench job={job} />}
           {place === 'boards' && <BoardsBench job={job} />}
           {place === 'price' && <PriceBench job={job} />}

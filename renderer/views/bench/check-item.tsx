@@ -1,17 +1,29 @@
+import { memo } from 'react'
 import type { Check, Finding, Quantity } from '../../../core/checks/index.ts'
 import { printLength, ticks } from '../../../core/units/index.ts'
 import { Bar } from '../../parts/bar.tsx'
 import { MarkSign } from '../../parts/mark-sign.tsx'
 import { markOf } from '../../state/figures.ts'
 import { printRatio } from '../../state/print.ts'
-import { useThings } from '../../state/use-derived.ts'
+import { useSession } from '../../state/session-context.ts'
+import type { Thing } from '../../state/things.ts'
 import { WhyButton } from '../sill/why-button.tsx'
 import { Remedies } from './remedies.tsx'
 import './checks.css'
 
 /** One check: its mark, what it uses of its limit, and behind a click the clause, the figures and the steps. */
-export function CheckItem({ check, told = true }: { readonly check: Check; readonly told?: boolean }) {
-  const marks = useMarks(check.subjects)
+export const CheckItem = memo(function CheckItem({
+  check,
+  things,
+  told = true,
+}: {
+  readonly check: Check
+  /** everything that can be chosen, for the marks of what the check speaks of */
+  readonly things: readonly Thing[]
+  readonly told?: boolean
+}) {
+  const session = useSession()
+  const marks = marksOf(check.subjects, things)
   const mark = markOf(check.status)
   const ratio = check.governing?.ratio ?? null
   const judged = check.status === 'calculated only' || check.status === 'outside scope' ? check.status : null
@@ -23,7 +35,13 @@ export function CheckItem({ check, told = true }: { readonly check: Check; reado
     </p>
   )
   return (
-    <li className="check">
+    <li
+      className="check"
+      onPointerEnter={() => session.lightUp(check.subjects)}
+      onPointerLeave={() => session.lightUp([])}
+      onFocus={() => session.lightUp(check.subjects)}
+      onBlur={() => session.lightUp([])}
+    >
       <details>
         <summary>
           <MarkSign mark={mark} />
@@ -47,13 +65,12 @@ export function CheckItem({ check, told = true }: { readonly check: Check; reado
       {mark !== 'passes' && told && said}
     </li>
   )
-}
+})
 
 const MANY = 4
 
 /** Marks of what a check speaks of, few of them. */
-function useMarks(subjects: readonly string[]): string {
-  const things = useThings()
+function marksOf(subjects: readonly string[], things: readonly Thing[]): string {
   const marks = things.filter((thing) => subjects.includes(thing.id)).map((thing) => thing.mark)
   return marks.length > MANY ? `${marks[0]} … ${marks.at(-1)}` : marks.join(', ')
 }

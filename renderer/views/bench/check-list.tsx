@@ -1,9 +1,11 @@
+import { memo, useDeferredValue } from 'react'
 import type { Check } from '../../../core/checks/index.ts'
 import { bySeverity, markOf } from '../../state/figures.ts'
+import { useThings } from '../../state/use-derived.ts'
 import { CheckItem } from './check-item.tsx'
 
 /** Checks, worst first. What passes is folded away where there is much of it. */
-export function CheckList({
+export const CheckList = memo(function CheckList({
   checks,
   fold = false,
   told = Number.POSITIVE_INFINITY,
@@ -13,6 +15,8 @@ export function CheckList({
   /** so many say at once what is the case and what to do; the others when they are opened */
   readonly told?: number
 }) {
+  // while something is drawn, the drawing goes first
+  const things = useDeferredValue(useThings())
   const sorted = bySeverity(checks)
   const open = fold ? sorted.filter((check) => markOf(check.status) !== 'passes') : sorted
   const folded = fold ? sorted.filter((check) => markOf(check.status) === 'passes') : []
@@ -21,7 +25,7 @@ export function CheckList({
       {open.length > 0 && (
         <ul className="checks">
           {open.map((check, index) => (
-            <CheckItem key={check.id} check={check} told={index < told} />
+            <CheckItem key={check.id} check={check} things={things} told={index < told} />
           ))}
         </ul>
       )}
@@ -31,11 +35,11 @@ export function CheckList({
           <summary>{folded.length} that pass</summary>
           <ul className="checks">
             {folded.map((check) => (
-              <CheckItem key={check.id} check={check} />
+              <CheckItem key={check.id} check={check} things={things} />
             ))}
           </ul>
         </details>
       )}
     </>
   )
-}
+})

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useEffect, useRef } from 'react'
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { useThings } from '../../state/use-derived.ts'
 import './member-list.css'
@@ -8,6 +8,7 @@ export function MemberList() {
   const session = useSession()
   const things = useThings()
   const selected = useJob((state) => state.selected)
+  const [open, setOpen] = useState(false)
   const list = useRef<HTMLUListElement>(null)
   const at = things.findIndex((thing) => thing.id === selected)
 
@@ -33,7 +34,7 @@ export function MemberList() {
   }
 
   return (
-    <details className="folded">
+    <details className="folded" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Members, posts and footings ({things.length})</summary>
       <ul
         ref={list}
@@ -44,7 +45,7 @@ export function MemberList() {
         aria-activedescendant={at === -1 ? undefined : `thing-${selected}`}
         onKeyDown={onKeyDown}
       >
-        {things.map((thing) => (
+        {(open ? things : []).map((thing) => (
           <li
             key={thing.id}
             id={`thing-${thing.id}`}

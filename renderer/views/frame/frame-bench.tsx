@@ -1,3 +1,5 @@
+import { useDeferredValue } from 'react'
+import type { Check } from '../../../core/checks/index.ts'
 import type { Job } from '../../../core/job/index.ts'
 import { relevantFields } from '../../state/relevant-fields.ts'
 import { useJob } from '../../state/session-context.ts'
@@ -8,12 +10,14 @@ import { SelectionSlot } from '../bench/selection-slot.tsx'
 import { LaidWet } from './laid-wet.tsx'
 import { SizingPanel } from './sizing-panel.tsx'
 
+const NO_CHECKS: readonly Check[] = []
+
 /** Joists, beams and posts, with what the checks say of them. */
 export function FrameBench({ job }: { readonly job: Job }) {
   const frame = relevantFields(job, ['frame'])
   const pick = (...starts: readonly string[]) =>
     frame.filter(({ path }) => starts.some((start) => path.startsWith(start)))
-  const checks = useJob((state) => state.design?.checks) ?? []
+  const checks = useDeferredValue(useJob((state) => state.design?.checks) ?? NO_CHECKS)
   return (
     <>
       <FieldGroup

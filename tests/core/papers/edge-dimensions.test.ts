@@ -85,7 +85,8 @@ describe('the dimensions of an outline with stairs', () => {
   })
 
   test('stay where they were beside edges without stairs', () => {
-    const at = (plan: Drawing, id: string) => plan.primitives.find((p) => p.id === id && p.kind === 'dimension')
+    const at = (plan: Drawing, id: string) =>
+      plan.primitives.find((p) => p.id === id && p.kind === 'dimension')
     // edge 2 is the right side: stairs in front leave it 15 in out, the overhang of 1 in and 14 in
     expect(at(planOf(L_SHAPE, 5), 'edge-2')).toMatchObject({ x1: feet(24), offset: inches(15) })
     expect(at(planOf(L_SHAPE, 2), 'edge-5')).toMatchObject({ y1: feet(14), offset: inches(15) })

@@ -84,8 +84,7 @@ test('decks of any outline, with stairs and guards, are drawn board by board', (
     ...(all.stairs?.members ?? []),
     ...(all.guard?.members ?? []),
   ].filter(
-    ({ role, box }) =>
-      role !== 'stringer' && role !== 'knee brace' && (box.x1 > box.x0 || box.y1 > box.y0),
+    ({ role, box }) => role !== 'stringer' && role !== 'knee brace' && (box.x1 > box.x0 || box.y1 > box.y0),
   )
   expect(members.filter(({ id }) => !drawn.has(id))).toEqual([])
 })

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { placeOfText } from '../../../renderer/drawing/dimension-text.ts'
+import { fitsUpright, placeOfText } from '../../../renderer/drawing/dimension-text.ts'
 
 test('a text stands in the middle of a line that has room for it', () => {
   expect(placeOfText(`7'-2"`, [100, 260], true)).toEqual({ at: 180, anchor: 'middle' })
@@ -8,4 +8,10 @@ test('a text stands in the middle of a line that has room for it', () => {
 test('where its line is too short it stands beyond the end of the chain, and never over the line', () => {
   expect(placeOfText(`1'-0"`, [100, 122], true)).toEqual({ at: 93, anchor: 'end' })
   expect(placeOfText(`1'-0"`, [100, 122], false)).toEqual({ at: 129, anchor: 'start' })
+})
+
+test('an upright text is turned where its line has room for it, and stands level where not', () => {
+  // 9 letters of 5.6 px and 6 px clear of the ticks: 56.4 px
+  expect(fitsUpright(`1'-8 5/8"`, [300, 357])).toBe(true)
+  expect(fitsUpright(`1'-8 5/8"`, [300, 355])).toBe(false)
 })

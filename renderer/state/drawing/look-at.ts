@@ -1,0 +1,63 @@
+import type { SessionParts } from '../session-parts.ts'
+import {
+  DRAWING_VIEWS,
+  type DrawingLook,
+  type DrawingView,
+  LAYER_GROUPS,
+  type LayerGroup,
+  TURNS,
+  VIEW_NAMES,
+} from './look.ts'
+import { type ViewWindow, WHOLE, windowWithin } from './view-window.ts'
+
+export interface DrawingActions {
+  /** looks as it was looked when the window was closed */
+  recallLook(look: DrawingLook): void
+  lookFrom(view: DrawingView): void
+  /** the next way to look at the deck, after the last one the first */
+  lookFromNext(): void
+  /** the solid view over the next corner */
+  turnSolid(): void
+  showLayer(id: LayerGroup, shown: boolean): void
+  /** what part of the drawing is shown */
+  lookAt(window: ViewWindow): void
+  /** larger or smaller about the middle */
+  zoomBy(factor: number): void
+}
+
+/** How the drawing is looked at; nothing of the job changes. */
+export function drawingActions({ get, set, say }: Pick<SessionParts, 'get' | 'set' | 'say'>): DrawingActions {
+  const change = (patch: Partial<DrawingLook>) => set({ look: { ...get().look, ...patch } })
+  const lookAt = (window: ViewWindow) => {
+    const { view, windows } = get().look
+    change({ windows: { ...windows, [view]: windowWithin(window) } })
+  }
+  return {
+    recallLook: (look) => set({ look }),
+    lookFrom: (view) => change({ view }),
+    lookFromNext() {
+      const next = DRAWING_VIEWS[(DRAWING_VIEWS.indexOf(get().look.view) + 1) % DRAWING_VIEWS.length]
+      if (next === undefined) return
+      change({ view: next })
+      say(`Drawing: ${VIEW_NAMES[next]}`)
+    },
+    turnSolid() {
+      const { turn } = get().look
+      change({ view: 'solid', turn: TURNS[(turn + 1) % TURNS.length] ?? 0 })
+    },
+    showLayer(id, shown) {
+      const { hidden } = get().look
+      change({
+        hidden: LAYER_GROUPS.map((group) => group.id).filter((each) =>
+          each === id ? !shown : hidden.includes(each),
+        ),
+      })
+    },
+    lookAt,
+    zoomBy(factor) {
+      const { view, windows } = get().look
+      const window = windows[view] ?? WHOLE
+      lookAt({ ...window, zoom: window.zoom * factor })
+    },
+  }
+}

@@ -10,10 +10,14 @@ const WHOLE_COURSE = feet(12)
 /** Courses that are alike, of one length over the same joists, may be jointed as one run. */
 export function deckingRuns(job: Job, courses: readonly Course[]): readonly FrameRun[] {
   const alike = new Map<string, Course[]>()
+  const whole = wholeUpTo(job)
+  const mixed = mixedZones(courses, whole)
+  const turnOf = ({ member: { lay } }: Course) => {
+    if (lay === undefined || lay.part !== 'field' || !mixed.has(lay.zone)) return null
+    return lay.row % 2 === 0 ? 0 : 1
+  }
   for (const course of courses) {
-    const { member, from } = course
-    const place = [from.toFixed(1), member.length, ...(member.ends ?? []), ...member.bearings]
-    const key = [member.product.size, member.lay?.part, turnOf(course), ...place].join(' ')
+    const key = [turnOf(course), keyOf(course)].join(' ')
     alike.set(key, [...(alike.get(key) ?? []), course])
   }
   let number = 0
@@ -32,7 +36,7 @@ export function deckingRuns(job: Job, courses: readonly Course[]): readonly Fram
         id,
         own.map(({ member }) => member),
         first.lines,
-        { wholeUpTo: wholeUpTo(job), lap: first.lap, turn: turnOf(first), label },
+        { wholeUpTo: whole, lap: first.lap, turn: turnOf(first), label },
       ),
     ]
   })
@@ -42,10 +46,29 @@ function numbered(name: string, number: number, between = '-'): string {
   return number === 1 ? name : `${name}${between}${number}`
 }
 
-/** Boards at an angle are of as many lengths as courses: those side by side take turns at the joists. */
-function turnOf({ member: { lay } }: Course): 0 | 1 | null {
-  if (lay === undefined || lay.degrees === 0) return null
-  return lay.row % 2 === 0 ? 0 : 1
+/** What courses of one run have in common. */
+function keyOf({ member, from }: Course): string {
+  const place = [from.toFixed(1), member.length, ...(member.ends ?? []), ...member.bearings]
+  return [member.product.size, member.lay?.part, ...place].join(' ')
+}
+
+/**
+ * Zones in which courses side by side are of different runs, as all are that lie at an angle. There the courses take
+ * turns at the joists; elsewhere the plan puts them in an order in which no two neighbours are jointed at one joist.
+ */
+function mixedZones(courses: readonly Course[], whole: Ticks): ReadonlySet<string> {
+  const long = courses.filter(({ member }) => member.lay?.part === 'field' && member.length > whole)
+  const rows = new Map<string, Course[]>()
+  const rowOf = ({ member: { lay } }: Course, further: number) => `${lay?.zone} ${(lay?.row ?? 0) + further}`
+  for (const course of long) rows.set(rowOf(course, 0), [...(rows.get(rowOf(course, 0)) ?? []), course])
+  const mixed = long.filter((course) =>
+    (rows.get(rowOf(course, 1)) ?? []).some(
+      (next) =>
+        keyOf(next) !== keyOf(course) &&
+        next.member.bearings.some((id) => course.member.bearings.includes(id)),
+    ),
+  )
+  return new Set(mixed.map(({ member }) => member.lay?.zone ?? ''))
 }
 
 /** Beside a step, an opening or a breaker, boards shorter than the usual lengths are laid whole. */

@@ -8,6 +8,7 @@ export interface ComparePart {
 
 export interface CompareRow {
   readonly width: Ticks
+  readonly depth: Ticks
   readonly cost: Cents
   readonly price: Cents
   readonly perSquareFoot: Cents

@@ -1,4 +1,4 @@
-import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
+import type { CompareRow, SizeGrid, WidthRange } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import type { JointReason, Watch } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
@@ -29,6 +29,13 @@ export interface Work {
     rack: Rack,
     stop: () => boolean,
   ): Iterable<CompareRow>
+  compareSizes(
+    statement: JobStatement,
+    book: PriceBook,
+    grid: SizeGrid,
+    rack: Rack,
+    stop: () => boolean,
+  ): Iterable<CompareRow>
   cutList(request: CutListRequest, book: PriceBook, watch: Watch): CutListAnswer
   sizeIt(statement: JobStatement, book: PriceBook, held: readonly FieldPath[], watch: Watch): SizingResult
   ground(request: Extract<WorkRequest, { kind: 'ground' }>): GroundResult
@@ -45,8 +52,8 @@ export function answerRequest(
 ): void {
   try {
     post(
-      request.kind === 'compare'
-        ? compareAll(request, work, post, watch.stop)
+      request.kind === 'compare' || request.kind === 'sizes'
+        ? tellRows(request.id, rowsOf(request, work, watch.stop), post, watch.stop)
         : answerOf(request, work, watch),
     )
   } catch (error) {
@@ -55,7 +62,7 @@ export function answerRequest(
 }
 
 function answerOf(
-  request: Exclude<WorkRequest, { kind: 'compare' }>,
+  request: Exclude<WorkRequest, { kind: 'compare' | 'sizes' }>,
   work: Work,
   watching: Watch,
 ): WorkAnswer {
@@ -84,15 +91,26 @@ function answerOf(
   }
 }
 
-function compareAll(
-  { id, statement, book, range, rack }: Extract<WorkRequest, { kind: 'compare' }>,
+function rowsOf(
+  request: Extract<WorkRequest, { kind: 'compare' | 'sizes' }>,
   work: Work,
+  isStopped: () => boolean,
+): Iterable<CompareRow> {
+  const { statement, book, rack } = request
+  return request.kind === 'compare'
+    ? work.compareWidths(statement, book, request.range, rack, isStopped)
+    : work.compareSizes(statement, book, request.grid, rack, isStopped)
+}
+
+function tellRows(
+  id: number,
+  all: Iterable<CompareRow>,
   post: (answer: WorkAnswer) => void,
   isStopped: () => boolean,
 ): WorkAnswer {
   let rows = 0
   if (!isStopped()) {
-    for (const row of work.compareWidths(statement, book, range, rack, isStopped)) {
+    for (const row of all) {
       if (isStopped()) break
       post({ kind: 'row', id, row })
       rows += 1

@@ -1,4 +1,4 @@
-import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
+import type { CompareRow, SizeGrid, WidthRange } from '../../core/compare/index.ts'
 import type { JobStatement } from '../../core/job/index.ts'
 import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
 import type { WorkAnswer } from './messages.ts'
@@ -7,14 +7,23 @@ import { type WorkerThread, workerThread } from './worker-thread.ts'
 /** A comparison that has not stopped at its next row within this time is ended with its worker, ms. */
 const GRACE = 60
 
-export interface CompareWanted {
+interface RowsWanted {
   readonly statement: JobStatement
   readonly book: PriceBook
-  readonly range: WidthRange
   /** offcuts on hand; none by default */
   readonly rack?: readonly OffcutsOnHand[]
   readonly onRow: (row: CompareRow) => void
   readonly task?: string | undefined
+}
+
+/** The deck at each width of a range. */
+export interface CompareWanted extends RowsWanted {
+  readonly range: WidthRange
+}
+
+/** The deck in each size of a grid. */
+export interface SizesWanted extends RowsWanted {
+  readonly grid: SizeGrid
 }
 
 export interface CompareEnd {
@@ -22,7 +31,7 @@ export interface CompareEnd {
   readonly rows: number
 }
 
-interface Running extends CompareWanted {
+type Running = (CompareWanted | SizesWanted) & {
   readonly id: number
   readonly resolve: (end: CompareEnd) => void
   readonly reject: (error: Error) => void
@@ -45,7 +54,7 @@ export class CompareRuns {
     )
   }
 
-  run(wanted: CompareWanted): Promise<CompareEnd> {
+  run(wanted: CompareWanted | SizesWanted): Promise<CompareEnd> {
     return new Promise((resolve, reject) => {
       this.#lastId += 1
       const run: Running = { ...wanted, id: this.#lastId, resolve, reject, rows: 0 }
@@ -84,8 +93,13 @@ export class CompareRuns {
     this.#running = this.#waiting
     this.#waiting = null
     if (this.#running === null) return
-    const { id, statement, book, range, rack = [] } = this.#running
-    this.#thread.post({ kind: 'compare', id, statement, book, range, rack })
+    const { id, statement, book, rack = [] } = this.#running
+    const asked = { id, statement, book, rack }
+    this.#thread.post(
+      'grid' in this.#running
+        ? { kind: 'sizes', ...asked, grid: this.#running.grid }
+        : { kind: 'compare', ...asked, range: this.#running.range },
+    )
   }
 
   #answered(answer: WorkAnswer): void {

@@ -1,5 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads'
-import { compareWidths } from '../../core/compare/index.ts'
+import { compareSizes, compareWidths } from '../../core/compare/index.ts'
 import { runCutList } from '../../core/cut-list/index.ts'
 import { type EstimateOptions, estimate } from '../../core/estimate.ts'
 import { groundReport } from '../../core/ground/index.ts'
@@ -29,6 +29,8 @@ const work: Parameters<typeof answerRequest>[1] = {
     planTheRest(statement, book, engine, rest, rack, watch),
   compareWidths: (statement, book, range, rack, stop) =>
     compareWidths(statement, book, engine, range, { known, rack, stop, quickFirst: true }),
+  compareSizes: (statement, book, grid, rack, stop) =>
+    compareSizes(statement, book, engine, grid, { known, rack, stop }),
   cutList: (request, book, watch) => runCutList(request, book, engine, watch),
   sizeIt: (statement, book, held, watch) => sizeIt(statement, book, engine, { held, ...watch }),
   ground: ({ statement, book, rack, found }) => {

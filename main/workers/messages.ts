@@ -1,4 +1,4 @@
-import type { CompareRow, WidthRange } from '../../core/compare/index.ts'
+import type { CompareRow, SizeGrid, WidthRange } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest } from '../../core/cut-list/index.ts'
 import type { CutPlan, JointReason, WorkProgress } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
@@ -43,6 +43,14 @@ export type WorkRequest =
       readonly statement: JobStatement
       readonly book: PriceBook
       readonly range: WidthRange
+      readonly rack: readonly OffcutsOnHand[]
+    }
+  | {
+      readonly kind: 'sizes'
+      readonly id: number
+      readonly statement: JobStatement
+      readonly book: PriceBook
+      readonly grid: SizeGrid
       readonly rack: readonly OffcutsOnHand[]
     }
   | {

@@ -9,7 +9,7 @@ import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
 import type { Ticks } from '../../core/units/index.ts'
 import type { WishPrice } from '../../core/wish-price.ts'
-import { type CompareEnd, CompareRuns, type CompareWanted } from './compare-runs.ts'
+import { type CompareEnd, CompareRuns, type CompareWanted, type SizesWanted } from './compare-runs.ts'
 import { contentKey } from './content-key.ts'
 import { EstimateQueue, type EstimateWanted } from './estimate-queue.ts'
 import { KeptRows, stepsOf } from './kept-rows.ts'
@@ -64,6 +64,8 @@ export interface Pool {
    * of one width the later is the better. Answers how many widths were told.
    */
   compare(wanted: CompareWanted): Promise<CompareEnd>
+  /** rows of sizes, nearest to the deck's own first */
+  compareSizes(wanted: SizesWanted): Promise<CompareEnd>
   cutList(wanted: CutListWanted, task?: Task): Promise<CutListAnswer>
   sizeIt(wanted: SizingWanted, task?: Task): Promise<SizingResult>
   planTheRest(wanted: RestWanted, task?: Task): Promise<RestAnswer>
@@ -85,6 +87,7 @@ const DECKS_KEPT = 8
 export function createPool(options: { readonly workerPath: string; readonly patience?: number }): Pool {
   const estimates = new EstimateQueue(options.workerPath, options.patience)
   const comparisons = new CompareRuns(options.workerPath)
+  const sizes = new CompareRuns(options.workerPath)
   const cutLists = new LatestRun<CutListWanted, CutListAnswer>({
     ...options,
     request: (id, wanted) => ({ kind: 'cut list', id, ...wanted }),
@@ -157,6 +160,7 @@ export function createPool(options: { readonly workerPath: string; readonly pati
       if (end.complete) deck.settle(range)
       return { complete: end.complete, rows: widths.size }
     },
+    compareSizes: (wanted) => sizes.run(wanted),
     cutList: (wanted, task) => cutLists.run(wanted, task),
     sizeIt: (wanted, task) => sizings.run(wanted, task),
     planTheRest: (wanted, task) => rests.run(wanted, task),
@@ -165,9 +169,17 @@ export function createPool(options: { readonly workerPath: string; readonly pati
     wishPrice: (wanted, task) => wishes.run(wanted, task),
     explainJoints: (wanted, task) => joints.run(wanted, task),
     stop: (task) =>
-      estimates.stop(task) || comparisons.stopTask(task) || latest.some((run) => run.stop(task)),
+      estimates.stop(task) ||
+      comparisons.stopTask(task) ||
+      sizes.stopTask(task) ||
+      latest.some((run) => run.stop(task)),
     close: async () => {
-      await Promise.all([estimates.close(), comparisons.close(), ...latest.map((run) => run.close())])
+      await Promise.all([
+        estimates.close(),
+        comparisons.close(),
+        sizes.close(),
+        ...latest.map((run) => run.close()),
+      ])
     },
   }
 }

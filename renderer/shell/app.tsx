@@ -55,7 +55,7 @@ export function App({ session }: { readonly session: Session }) {
 
   const commands = useMemo(() => {
     const now = session.store.getState()
-    const state = { ...now, history, making, look: { ...now.look, hidden } }
+    const state = { ...now, history, making, design, look: { ...now.look, hidden } }
     return commandsFor(
       session,
       {
@@ -66,7 +66,7 @@ export function App({ session }: { readonly session: Session }) {
       },
       state,
     )
-  }, [session, history, making, hidden, setColorScheme])
+  }, [session, history, making, design, hidden, setColorScheme])
   const all = useMemo(
     () => [...commands, ...(design ? findable(session, session.store.getState()) : [])],
     [commands, design, session],

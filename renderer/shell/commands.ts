@@ -1,4 +1,4 @@
-import { DEMO_JOB, FIELDS, JOB_VERSION } from '../../core/job/index.ts'
+import { DEMO_JOB, FIELDS, isRectangle, JOB_VERSION } from '../../core/job/index.ts'
 import { DRAWING_VIEWS, LAYER_GROUPS, VIEW_NAMES } from '../state/drawing/look.ts'
 import { WHOLE, ZOOM_STEP } from '../state/drawing/view-window.ts'
 import { isRelevant } from '../state/relevant-fields.ts'
@@ -90,6 +90,17 @@ export function commandsFor(session: Session, shell: ShellActions, state: Sessio
     command('open-file', 'Job', 'Open a job file', ['Ctrl+O'], () => openJobFile(session)),
     command('find', 'View', 'Find anything', ['Ctrl+K'], shell.openFind),
     command('keys', 'View', 'Shortcuts', ['Ctrl+/'], shell.openKeys),
+    command(
+      'sizes',
+      'View',
+      'Compare other sizes',
+      [],
+      () => {
+        session.go('site')
+        void session.compareSizes()
+      },
+      state.design !== null && isRectangle(state.design.job),
+    ),
     command('checks', 'View', 'Show all checks', ['Ctrl+Alt+C'], () => session.explain('checks')),
     ...DRAWING_VIEWS.map((view) =>
       command(`view-${view}`, 'Drawing', `Drawing: ${VIEW_NAMES[view]}`, [], () => session.lookFrom(view)),

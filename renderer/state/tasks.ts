@@ -2,7 +2,15 @@ import type { WorkProgress } from '../../core/cutting/index.ts'
 import type { SessionParts } from './session-parts.ts'
 
 /** Kinds of work that can take longer than a moment; of each kind one is watched. */
-export type TaskKind = 'estimate' | 'widths' | 'sizes' | 'cut list' | 'the rest' | 'wish' | 'joints'
+export type TaskKind =
+  | 'estimate'
+  | 'widths'
+  | 'sizes'
+  | 'size grid'
+  | 'cut list'
+  | 'the rest'
+  | 'wish'
+  | 'joints'
 
 export interface RunningTask {
   /** its name in the program */

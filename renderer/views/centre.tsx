@@ -7,6 +7,7 @@ import { DrawingPane } from './drawing/pane.tsx'
 import { GroundSheet } from './ground/ground-sheet.tsx'
 import { PagesView } from './papers/pages-view.tsx'
 import { PriceSheet } from './price/price-sheet.tsx'
+import { SizeSheet } from './site/size-sheet.tsx'
 import { Tape } from './tape/tape.tsx'
 
 /** The plan, at some work places a table beside it, and the tape below. */
@@ -30,6 +31,7 @@ export function Centre() {
     <>
       <div className={`centre-panes at-${place}`}>
         <DrawingPane />
+        {place === 'site' && <SizeSheet job={job} />}
         {place === 'ground' && <GroundSheet />}
         {place === 'boards' && <BoardsSheet />}
         {place === 'price' && <PriceSheet />}

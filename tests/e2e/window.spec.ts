@@ -293,3 +293,19 @@ test('the workbook is saved under the job’s name, with the price that the wind
   )
   expect(values.some((value) => typeof value === 'number' && Math.round(value) === price)).toBe(true)
 })
+
+test('sizes are compared on both sides, and a chosen one becomes the deck’s, with one undo back', async ({
+  page,
+  program,
+}) => {
+  await open(page, program.link)
+  await place(page, 'Site').click()
+  await page.getByRole('button', { name: 'Compare other sizes' }).click()
+  const grid = page.getByRole('table', { name: 'Widths across, depths down' })
+  const smaller = grid.getByRole('button', { name: /^22'-6" by 13'-6": \$/ })
+  await smaller.click({ timeout: 60_000 })
+  const width = page.getByRole('main').getByRole('textbox', { name: 'Width' })
+  await expect(width).toHaveValue('22\'-6"')
+  await page.keyboard.press('Control+z')
+  await expect(width).toHaveValue('23\'-6"')
+})

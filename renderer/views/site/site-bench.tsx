@@ -1,6 +1,6 @@
-import { fieldAt, type Job, statedValue } from '../../../core/job/index.ts'
+import { fieldAt, isRectangle, type Job, statedValue } from '../../../core/job/index.ts'
 import { relevantFields } from '../../state/relevant-fields.ts'
-import { useJob } from '../../state/session-context.ts'
+import { useJob, useSession } from '../../state/session-context.ts'
 import { Alerts } from '../bench/alerts.tsx'
 import { FieldGroup, without } from '../bench/field-group.tsx'
 import { FoldedGroup } from '../bench/folded-group.tsx'
@@ -8,6 +8,7 @@ import { NearMisses } from '../bench/near-misses.tsx'
 
 /** What the place and the customer set: size, how the deck is held, ground, loads, code. */
 export function SiteBench({ job }: { readonly job: Job }) {
+  const session = useSession()
   const site = relevantFields(job, ['site'])
   // spots are asked for as soon as they are chosen: until there is one, no deck can be drawn
   const spots = useJob((state) => statedValue(state.history.present, 'site.ground.kind') === 'spots')
@@ -16,6 +17,11 @@ export function SiteBench({ job }: { readonly job: Job }) {
   return (
     <>
       <FieldGroup title="Size" fields={relevantFields(job, ['size'])}>
+        {isRectangle(job) && (
+          <button type="button" className="button" onClick={() => void session.compareSizes()}>
+            Compare other sizes
+          </button>
+        )}
         <NearMisses />
         <Alerts />
       </FieldGroup>

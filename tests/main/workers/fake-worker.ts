@@ -53,6 +53,12 @@ port.on('message', (request: WorkRequest) => {
           faults: [{ path: String(statement.name), message: `${worked}`, fix: '' }],
         } as EstimateResult
       },
+      compareSizes: function* (statement, _book, { width, depth }) {
+        for (const size of [width.from, width.to]) {
+          keepBusy(statement)
+          yield { width: size, depth: depth.from, boards: worked } as never
+        }
+      },
       compareWidths: function* (statement, _book, { from, to, step, exactFits, except = [] }) {
         const widths: number[] = exactFits === true ? [from + 0.5] : []
         for (let width: number = from; width <= to; width += step) widths.push(width)

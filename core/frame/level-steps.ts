@@ -7,13 +7,15 @@ import { productOf } from './dimensions.ts'
 import type { Box, LevelStep, Member } from './types.ts'
 
 /** Levels no farther apart than this are stepped between: common practice, no source. */
-const BESIDE = inches(6)
+const BESIDE = inches(3)
 /** A handrail is needed from four risers (IRC 2021 R311.7.8): stairs, not a box. */
 const MOST_RISERS = 3
 /** Bearers of a box stand no farther apart: the span of 5/4 boards, IRC 2021 Table R507.7. */
 const SPACING = inches(16)
-/** Least stretch on which a step is built: the width of stairs, IRC 2021 R311.7.1. */
-const LEAST_WIDTH = inches(IRC_LIMITS.stairWidth.value)
+/** Room for the guard's corner posts at either end of a step: common practice, no source. */
+const BESIDE_STEP = inches(5)
+/** Least stretch on which a step is built: the width of stairs, IRC 2021 R311.7.1, and the room beside it. */
+const LEAST_STRETCH = inches(IRC_LIMITS.stairWidth.value) + 2 * BESIDE_STEP
 /** Landing at the foot of steps, along the way: IRC 2021 R311.7.6. */
 const LANDING = inches(36)
 const BOX_SIZES = ['2x4', '2x6', '2x8'] as const satisfies readonly LumberSize[]
@@ -30,6 +32,8 @@ interface Seam {
   /** the higher level's edge, across the axis */
   readonly at: number
   readonly side: 1 | -1
+  /** from it to the lower level */
+  readonly apart: number
   readonly from: number
   readonly to: number
 }
@@ -55,6 +59,11 @@ export function frameLevelSteps(
   return steps
 }
 
+/** A level that stands off another has its fascia before it there. */
+function fasciaAt({ decking }: Job, { apart }: Seam): number {
+  return apart === 0 || decking.fascia === 'none' ? 0 : sectionOf(decking.fascia).thickness
+}
+
 /** The fewest risers, each within IRC 2021 R311.7.5.1. */
 export function risersFor(drop: number): number {
   return Math.ceil(drop / inches(IRC_LIMITS.riser.value))
@@ -70,12 +79,13 @@ function stepBetween(
   const drop = ticks(higher.deckTop - lower.deckTop)
   const risers = risersFor(drop)
   if (risers < 2 || risers > MOST_RISERS) return null
-  const seam = seamsOf(higher, lower).reduce<Seam | null>(
+  const longest = seamsOf(higher, lower).reduce<Seam | null>(
     (best, one) => (best === null || one.to - one.from > best.to - best.from ? one : best),
     null,
   )
-  if (seam === null) return null
-  const width = ticks(Math.min(job.shape.stepWidth, 2 * Math.floor((seam.to - seam.from) / 2)))
+  if (longest === null) return null
+  const seam = { ...longest, at: longest.at + longest.side * fasciaAt(job, longest) }
+  const width = ticks(Math.min(job.shape.stepWidth, 2 * Math.floor((seam.to - seam.from) / 2 - BESIDE_STEP)))
   const from = Math.round((seam.from + seam.to - width) / 2)
   const treads = treadsOf(job, risers)
   const reach = treads.covers.at(-1) ?? 0
@@ -303,8 +313,8 @@ function seamOf(edge: OutlineEdge, other: OutlineEdge): Seam | null {
       Math.max(Math.min(edge.from[axis], edge.to[axis]), Math.min(other.from[axis], other.to[axis])),
       Math.min(Math.max(edge.from[axis], edge.to[axis]), Math.max(other.from[axis], other.to[axis])),
     ]
-    if (apart < 0 || apart > BESIDE || to - from < LEAST_WIDTH) continue
-    return { edge, axis, at: edge.from[across], side, from, to }
+    if (apart < 0 || apart > BESIDE || to - from < LEAST_STRETCH) continue
+    return { edge, axis, at: edge.from[across], side, apart, from, to }
   }
   return null
 }

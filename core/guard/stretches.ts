@@ -1,7 +1,9 @@
 import { sectionOf } from '../data/index.ts'
 import type { Frame } from '../frame/index.ts'
+import { partsInside } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
-import type { DeckEdge, StairPlan } from '../stairs/index.ts'
+import type { Level } from '../layout/index.ts'
+import { type DeckEdge, type StairPlan, spotAt } from '../stairs/index.ts'
 import { inches, ticks } from '../units/index.ts'
 import { fillBay } from './bays.ts'
 import { joistsInto } from './joists-into.ts'
@@ -23,6 +25,7 @@ export function layStretches(
   edges: readonly DeckEdge[],
   guarded: ReadonlySet<string>,
   stairs: StairPlan | null,
+  levels: readonly Level[],
 ): readonly GuardStretch[] {
   let number = 0
   let post = 0
@@ -35,7 +38,7 @@ export function layStretches(
       return next !== undefined && guarded.has(next.id) ? 'corner' : 'free'
     }
     const whole = { from: 0, to: edge.length, ends: [endAt(edge.near), endAt(edge.far)] as const }
-    const opened = openedAt(waysOff(frame, edge, stairs), whole)
+    const opened = openedAt(waysOff(frame, edge, stairs, levels), whole)
     return opened.map(({ from, to, ends }) => {
       number += 1
       const [first, last] = [from + inset(job, ends[0]), to - inset(job, ends[1])]
@@ -54,17 +57,21 @@ export function layStretches(
   })
 }
 
+/** Levels this near each other leave no gap to fall through: common practice, no source. */
+const BESIDE_LEVEL = inches(3)
+
 interface Span {
   readonly from: number
   readonly to: number
   readonly ends: readonly [End, End]
 }
 
-/** Where stairs or a step between levels leave from an edge, along it. */
+/** Where stairs or a step leave from an edge, or a level as high or higher stands along it: parts without a guard. */
 function waysOff(
   { steps }: Frame,
   edge: DeckEdge,
   stairs: StairPlan | null,
+  levels: readonly Level[],
 ): readonly { readonly from: number; readonly to: number }[] {
   const flights =
     stairs === null || stairs.edge.id !== edge.id
@@ -76,7 +83,22 @@ function waysOff(
       const ends = line.map(({ x, y }) => (x - edge.near.x) * edge.along.x + (y - edge.near.y) * edge.along.y)
       return { from: Math.min(...ends), to: Math.max(...ends) }
     })
-  return [...flights, ...boxes].toSorted((a, b) => a.from - b.from)
+  return [...flights, ...boxes, ...besideHigher(edge, levels)].toSorted((a, b) => a.from - b.from)
+}
+
+/** Parts of an edge along which a level stands that is as high or higher. */
+function besideHigher(
+  edge: DeckEdge,
+  levels: readonly Level[],
+): readonly { readonly from: number; readonly to: number }[] {
+  if (levels.length < 2) return []
+  const outside = { from: spotAt(edge, 0, BESIDE_LEVEL), to: spotAt(edge, edge.length, BESIDE_LEVEL) }
+  const along = ({ x, y }: { readonly x: number; readonly y: number }) =>
+    (x - edge.near.x) * edge.along.x + (y - edge.near.y) * edge.along.y
+  return levels
+    .filter(({ deckTop }) => deckTop >= edge.top)
+    .flatMap(({ outline }) => partsInside(outline, outside))
+    .map(({ from, to }) => ({ from: along(from), to: along(to) }))
 }
 
 /** What is left of an edge beside the ways off it. */
@@ -89,8 +111,8 @@ function openedAt(
   let from = whole.from
   let start = whole.ends[0]
   for (const way of ways) {
-    spans.push({ from, to: way.from, ends: [start, 'free'] })
-    from = way.to
+    if (way.from > from) spans.push({ from, to: way.from, ends: [start, 'free'] })
+    from = Math.max(from, way.to)
     start = 'free'
   }
   spans.push({ from, to: whole.to, ends: [start, whole.ends[1]] })

@@ -125,7 +125,7 @@ export const SHAPE_FIELDS: readonly FieldSpec[] = [
     max: feet(20),
     boundsReason: 'stairs are 36 in wide at least (IRC 2021, R311.7.1)',
     default: '48 in',
-    help: 'Along the edge, in the middle of the stretch that the two levels share; no wider than that stretch.',
+    help: 'Along the edge, in the middle of the stretch that the two levels share; 10 in less than that stretch at most, for the posts of a guard.',
     basis: COMMON,
   },
 ]

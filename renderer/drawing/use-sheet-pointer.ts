@@ -18,7 +18,7 @@ interface Point {
 }
 
 /** What pressing, drawing and pinching on a sheet do. Lengths in px. */
-export interface SheetGestures {
+interface SheetGestures {
   onHover(id: string | null): void
   onSelect(id: string | null): void
   onPan(dx: number, dy: number): void

@@ -1,7 +1,7 @@
 import { type Extent, type Fit, fitInto } from './fit.ts'
 
 /** What part of a drawing is shown: how many times larger than whole, and which point of its extent is in the middle. */
-export interface Shown {
+interface Shown {
   readonly zoom: number
   /** shares of the extent */
   readonly x: number

@@ -1,6 +1,6 @@
 import type { Design } from '../../estimate-types.ts'
 import type { Beam } from '../../frame/index.ts'
-import { edgeAt, lengthOf, movedLeft } from '../../geometry/index.ts'
+import { edgeAt, lengthOf, movedLeft, type Segment } from '../../geometry/index.ts'
 import { inches, printLength, ticks } from '../../units/index.ts'
 import type { Primitive } from '../types.ts'
 import { stairShapes } from './plan-stairs.ts'
@@ -13,7 +13,6 @@ const NEXT = inches(30)
 const BAND = inches(8)
 const CLEAR = inches(12)
 
-type Place = Design['layout']['outline'][number]
 type Shape = ReturnType<typeof stairShapes>[number]
 
 /**
@@ -27,14 +26,12 @@ export function edgeDimensions(design: Design): readonly Primitive[] {
   const width = Math.max(...corners.map(({ x }) => x))
   const depth = Math.max(...corners.map(({ y }) => y))
   const over = job.decking.overhang
-  const zero = ticks(0)
-  const corner = (x: number, y: number) => ({ x: ticks(x), y: ticks(y) })
   const edges = layout.levels.flatMap(({ outline, edges: all }) =>
     all.flatMap((edge, i) => edgeLength(outline, i, edge.number, over + FIRST, stairs)),
   )
   const taken = [...stairs, ...edges.flatMap(lineOf)]
-  const below = clearOf({ from: corner(width, depth), to: corner(0, depth) }, over + NEXT, taken)
-  const beside = clearOf({ from: corner(0, depth), to: { x: zero, y: zero } }, over + NEXT, taken)
+  const below = clearOf({ from: { x: width, y: depth }, to: { x: 0, y: depth } }, over + NEXT, taken)
+  const beside = clearOf({ from: { x: 0, y: depth }, to: { x: 0, y: 0 } }, over + NEXT, taken)
   return [
     ...edges,
     levelDimension('size.width', 0, width, depth, below),
@@ -83,11 +80,7 @@ function lineOf(p: Primitive): readonly Shape[] {
  * How far outside an edge its dimension stands: so far at least, and past every stair, or other dimension, that its line
  * or its figures would run across.
  */
-function clearOf(
-  { from, to }: { readonly from: Place; readonly to: Place },
-  least: number,
-  stairs: readonly Shape[],
-): number {
+function clearOf({ from, to }: Segment, least: number, stairs: readonly Shape[]): number {
   const length = Math.hypot(to.x - from.x, to.y - from.y)
   const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length }
   // the outline runs with the deck at its left, so that outside lies at the right of each edge

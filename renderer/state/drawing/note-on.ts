@@ -5,7 +5,7 @@ import { bySeverity, markOf } from '../figures.ts'
 import { printRatio } from '../print.ts'
 import { capital, type Thing } from '../things.ts'
 
-export interface Note {
+interface Note {
   /** kind and mark, length, lumber, boards */
   readonly words: readonly string[]
   /** the check that it comes nearest to failing; null where none speaks of it */

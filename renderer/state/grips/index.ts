@@ -5,7 +5,7 @@ import { edgeGrips } from './edge-grips.ts'
 import { postGrips } from './post-grips.ts'
 import type { Grip } from './types.ts'
 
-export type { Change, Grip, GripAxis } from './types.ts'
+export type { Grip } from './types.ts'
 
 /** Everything of the plan that can be moved, from the outside in. */
 export function gripsOf(design: Design): readonly Grip[] {

@@ -1,4 +1,5 @@
 import { printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
+import { layWords, STRAIGHT } from '../build/lay-words.ts'
 import type { PaperSource } from '../source.ts'
 
 type Source = PaperSource['estimate']
@@ -35,9 +36,16 @@ function frame({ job, frame: made }: Source): string {
   return `A frame of ${wood} lumber: joists ${joists.size} every ${printInches(joists.spacing)}, on ${count} ${count === 1 ? 'post' : 'posts'}, each on its own concrete footing${job.site.frostDepth > 0 ? ', dug to the frost line and built as the building office asks' : ''}.`
 }
 
-function decking({ job }: Source): string {
-  const { size, gap } = job.decking
-  return `Decking of ${size} boards${gap > 0 ? `, laid with a gap of ${printInches(gap)}` : ', laid tight: they open a gap as they dry'}.`
+function decking(source: Source): string {
+  const { size, gap, fastening, fascia, skirting } = source.job.decking
+  const laid = layWords(source)
+  const way = laid === STRAIGHT ? '' : ` ${laid}`
+  const further = [
+    ...(fascia === 'none' ? [] : ['a fascia along its free edges']),
+    ...(skirting === 'none' ? [] : [`${skirting === 'lattice' ? 'lattice' : 'boards'} below it`]),
+  ]
+  const beside = further.length === 0 ? '' : `, with ${further.join(' and ')}`
+  return `Decking of ${size} boards${fastening === 'hidden clips' ? ' in hidden clips' : ''}${way}${beside}${gap > 0 ? `, laid with a gap of ${printInches(gap)}` : ', laid tight: they open a gap as they dry'}.`
 }
 
 function stairs({ stairs: plan }: Source): readonly string[] {

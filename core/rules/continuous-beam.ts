@@ -100,12 +100,11 @@ function addElement(
     [6 * l, 2 * l * l, -6 * l, 4 * l * l],
   ]
   for (const [i, row] of element.entries()) {
+    // freedoms that a support holds have no line
+    const line = matrix[place.get(2 * e + i) ?? -1]
     for (const [j, value] of row.entries()) {
-      const into = place.get(2 * e + i)
       const from = place.get(2 * e + j)
-      if (into === undefined || from === undefined) continue
-      const line = matrix[into]
-      if (line) line[from] = (line[from] ?? 0) + k * value
+      if (line && from !== undefined) line[from] = (line[from] ?? 0) + k * value
     }
   }
 }

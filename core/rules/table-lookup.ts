@@ -39,8 +39,9 @@ const SLACK = 1e-9
 export function lookUpRow(table: CodeTable, query: TableQuery): TableLookup {
   const pages: Taken[] = []
   for (const [i, axis] of table.blockAxes.entries()) {
-    const page = take(axis, query.at[i] ?? '')
-    if (page === null) return outside(table, axis, query.at[i] ?? '', null)
+    const asked = query.at[i] ?? ''
+    const page = take(axis, asked)
+    if (page === null) return outside(table, axis, asked, null)
     pages.push(page)
   }
   const wanted = pages.map((page) => page.entries[0] ?? '')

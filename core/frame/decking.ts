@@ -41,7 +41,7 @@ export interface Decked {
   readonly joists: readonly PlacedJoist[]
 }
 
-export interface FieldOfZone {
+interface FieldOfZone {
   readonly courses: readonly Course[]
   readonly field: DeckedZone
   /** what the overhang falls short where a sliver of a course is left out */
@@ -116,7 +116,7 @@ function coverOf(job: Job, view: ZoneView): Polygon {
 }
 
 /** Breakers with the gaps on both their sides, across all of a zone. */
-export function breakerStrips(view: ZoneView, { breakers, board, gap }: Laying): readonly Polygon[] {
+function breakerStrips(view: ZoneView, { breakers, board, gap }: Laying): readonly Polygon[] {
   const bounds = boundsOf(view.polygon)
   const half = board / 2 + gap
   const beyond = inches(12)

@@ -3,16 +3,14 @@ import { beamThickness, type Layout, type ViewEdge, type ZoneView, zoneView } fr
 import { fail, inches, ok, printLength, type Result, type Ticks, ticks } from '../units/index.ts'
 import { BeamMarks, beamOf, framePlies, lineLength } from './beams.ts'
 import { type Blocking, frameBlocking } from './blocking.ts'
-import { frameBorder } from './border.ts'
 import { braceBolts, frameBraces } from './braces.ts'
 import { frameBreakers } from './breakers.ts'
 import { connectorsOf } from './connectors.ts'
-import { frameDeckBlocking } from './deck-blocking.ts'
+import { borderOf, deckBlocks, fasciaOf } from './deck-surface.ts'
 import { type Course, type Decked, frameDecking } from './decking.ts'
 import { deckingRuns } from './decking-runs.ts'
 import type { Dimensions } from './dimensions.ts'
 import { BoardNames, type EdgeBoard, frameLedgers, frameRims } from './edge-boards.ts'
-import { frameFascia } from './fascia.ts'
 import {
   footingFaults,
   jointFaults,
@@ -21,7 +19,6 @@ import {
   supportFaults,
 } from './field-faults.ts'
 import { footingUnder } from './footings.ts'
-import { freeStretches } from './free-edges.ts'
 import { frameHeaders } from './headers.ts'
 import { joistGroups } from './joist-groups.ts'
 import { joistPlaces, joistRoom, type ViewOpening } from './joist-places.ts'
@@ -218,65 +215,6 @@ function frameZones(job: Job, levels: LevelDimensions, layout: Layout): readonly
       short: decking.short,
     }
   })
-}
-
-/** Border boards of every level, numbered through the deck. */
-function borderOf(
-  job: Job,
-  levels: LevelDimensions,
-  layout: Layout,
-  zones: readonly FramedZone[],
-): readonly Course[] {
-  const boards: Course[] = []
-  for (const level of layout.levels) {
-    const own = zones.filter((zone) => zone.level === level.number)
-    const laying = own[0]?.laying
-    if (laying === undefined) continue
-    const joists = own.flatMap((zone) => zone.joists)
-    boards.push(...frameBorder(job, levels(level.number), level, laying, joists, boards.length + 1))
-  }
-  return boards
-}
-
-/** Free edges of every level, and the fascia along them, numbered through the deck. */
-function fasciaOf(job: Job, levels: LevelDimensions, layout: Layout) {
-  let first = 1
-  return layout.levels.map((level) => {
-    const d = levels(level.number)
-    const stretches = freeStretches(job, d, level, layout)
-    const boards = frameFascia(job, d, level, stretches, first)
-    first += boards.length
-    const edges = stretches.map(({ level: of, number, length, clear }) => ({
-      level: of,
-      number,
-      length,
-      clear,
-    }))
-    return { edges, boards }
-  })
-}
-
-/** Blocks under the decking's ends, but for those whose place a block over a beam has. */
-function deckBlocks(
-  job: Job,
-  levels: LevelDimensions,
-  zones: readonly FramedZone[],
-  overBeams: readonly Member[],
-): readonly Member[] {
-  const blocks: Member[] = []
-  for (const { level, view, laying, joists } of zones)
-    blocks.push(
-      ...frameDeckBlocking(
-        job,
-        levels(level),
-        view,
-        laying,
-        joists,
-        [...overBeams, ...blocks],
-        blocks.length + 1,
-      ),
-    )
-  return blocks
 }
 
 /** Openings whose trimmers or headers would lie where an end joist goes on from a step of the outline. */

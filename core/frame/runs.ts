@@ -178,7 +178,7 @@ export function ledgerRun(ledger: Member, lines: readonly Line[]): FrameRun {
 }
 
 /** How courses of one run are jointed. */
-export interface CourseJoints {
+interface CourseJoints {
   /** courses no longer than this are not jointed */
   readonly wholeUpTo: Ticks
   /** what a joint adds to both pieces */

@@ -7,7 +7,7 @@ import type { EndCuts } from './types.ts'
 const NOISE = 0.05
 
 /** What a board's shape says of how it is sawn; the board lies along x. */
-export interface Slant {
+interface Slant {
   /** across, where both of its long edges are there; null: it ends in a point */
   readonly width: Ticks | null
   /** degrees off square in hundredths, where an end is one straight cut; null where both ends are square */

@@ -1,0 +1,155 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { design } from '../../core/design.ts'
+import type { Design } from '../../core/estimate-types.ts'
+import type { Member } from '../../core/frame/index.ts'
+import type { JobStatement } from '../../core/job/index.ts'
+import { anyCorners, type Corners, outlineText } from './arbitrary-outline.ts'
+
+type Place = readonly [number, number]
+
+function areaOf(corners: readonly Place[]): number {
+  let sum = 0
+  corners.forEach(([x, y], i) => {
+    const [nx, ny] = corners[(i + 1) % corners.length] as Place
+    sum += ((nx - x) * (y + ny)) / 2
+  })
+  return Math.abs(sum)
+}
+
+/**
+ * Every board by role, section and length, and what holds joists and decking. Posts are left out with what they stand
+ * on: their number is stated for the deck's width, which is its depth when it is turned.
+ */
+function orderOf({ frame, takeoff }: Design): readonly string[] {
+  const goods = takeoff.goods
+    .filter(({ sku }) => /^(screw-deck|deck-clip|joist-hanger|uplift-tie)/.test(sku))
+    .map(({ sku, thousandths }) => `${sku} ${thousandths}`)
+  const wood = frame.members
+    .filter(({ role }) => role !== 'post')
+    .map(({ role, product, length, ripTo }) => `${role} ${product.size} ${length} ${ripTo ?? ''}`)
+  return [...wood.sort(), ...goods.sort()]
+}
+
+describe('the same deck seen otherwise', () => {
+  /** Corners on whole feet, so that no slanting cut falls on either side of a tick. */
+  const steps: fc.Arbitrary<Corners> = fc
+    .record({
+      w: fc.integer({ min: 12, max: 24 }),
+      d: fc.integer({ min: 9, max: 15 }),
+      step: fc.integer({ min: 0, max: 4 }),
+    })
+    .map(({ w, d, step }) =>
+      step === 0
+        ? [
+            [0, 0],
+            [w * 12, 0],
+            [w * 12, d * 12],
+            [0, d * 12],
+          ]
+        : [
+            [0, 0],
+            [w * 12, 0],
+            [w * 12, (d - step) * 12],
+            [(w - 5) * 12, (d - step) * 12],
+            [(w - 5) * 12, d * 12],
+            [0, d * 12],
+          ],
+    )
+
+  const someCorners = fc.oneof({ weight: 3, arbitrary: steps }, { weight: 1, arbitrary: anyCorners })
+
+  const stated = (
+    corners: Corners,
+    over: {
+      readonly joists: string
+      readonly from: string
+      readonly angle: number
+      readonly leans: string
+      readonly border: number
+    },
+  ): JobStatement => ({
+    shape: { outline: outlineText(corners), joists: over.joists },
+    size: { height: '60 in' },
+    site: { attachment: 'freestanding' },
+    frame: {
+      joists: { spacing: '12 in', layoutFrom: over.from },
+      beams: { front: { setback: 18 }, rear: { setback: 18 } },
+    },
+    ground: { base: '16 in' },
+    decking: { angle: over.angle, leans: over.leans, border: over.border },
+  })
+
+  it('asks for the same order when mirrored with its layout from the other end, and when turned by 90 degrees', () => {
+    let tried = 0
+    fc.assert(
+      fc.property(steps, fc.constantFrom(0, 30, 45), fc.constantFrom(0, 1), (corners, angle, border) => {
+        const width = Math.max(...corners.map(([x]) => x))
+        const plain = design(stated(corners, { joists: 'away', from: 'left', angle, leans: 'right', border }))
+        if (!plain.ok) return
+        tried += 1
+        const mirrored = design(
+          stated(
+            corners.map(([x, y]) => [width - x, y]),
+            { joists: 'away', from: 'right', angle, leans: 'left', border },
+          ),
+        )
+        const turned = design(
+          stated(
+            corners.map(([x, y]) => [y, x]),
+            { joists: 'along', from: 'left', angle, leans: 'right', border },
+          ),
+        )
+        expect(mirrored.ok && orderOf(mirrored.value)).toEqual(orderOf(plain.value))
+        expect(turned.ok && orderOf(turned.value)).toEqual(orderOf(plain.value))
+      }),
+    )
+    expect(tried).toBeGreaterThan(10)
+  })
+
+  it('never loses a member when it is made larger', () => {
+    let tried = 0
+    fc.assert(
+      fc.property(someCorners, fc.constantFrom(0, 45), fc.constantFrom(0, 1), (corners, angle, border) => {
+        const small = design(stated(corners, { joists: 'away', from: 'left', angle, leans: 'right', border }))
+        const large = design(
+          stated(
+            corners.map(([x, y]) => [x * 1.25, y * 1.25]),
+            { joists: 'away', from: 'left', angle, leans: 'right', border },
+          ),
+        )
+        if (!small.ok || !large.ok) return
+        tried += 1
+        // the number of posts is stated
+        const count = (made: Design, role: Member['role']) =>
+          made.frame.members.filter((member) => member.role === role).length
+        for (const role of ['joist', 'end joist', 'rim', 'beam ply', 'blocking', 'decking'] as const)
+          expect(count(large.value, role), role).toBeGreaterThanOrEqual(count(small.value, role))
+      }),
+    )
+    expect(tried).toBeGreaterThan(5)
+  })
+
+  it('shares the deck out among its joists to the last square inch: tributary areas make up the whole', () => {
+    let tried = 0
+    fc.assert(
+      fc.property(steps, fc.constantFrom(0, 1, 2), (corners, border) => {
+        const made = design(
+          stated(corners, { joists: 'away', from: 'left', angle: 0, leans: 'right', border }),
+        )
+        if (!made.ok) return
+        tried += 1
+        const lines = made.value.frame.joistGroups.flatMap(({ lines: own }) => own)
+        const carried = lines.reduce(
+          (sum, { from, to, widths }) => sum + widths.reduce((all, width) => all + width * (to - from), 0),
+          0,
+        )
+        const whole = areaOf(corners.map(([x, y]): Place => [x * 32, y * 32]))
+        // beside a step the bay is shared by joists that end at different lines
+        const steps = corners.length > 4 ? whole / 8 : 1
+        expect(Math.abs(carried - whole)).toBeLessThanOrEqual(steps)
+      }),
+    )
+    expect(tried).toBeGreaterThan(5)
+  })
+})

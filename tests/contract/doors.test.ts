@@ -14,6 +14,7 @@ import { createLog } from '../../main/log/index.ts'
 import { desktopClient } from '../../renderer/client/desktop-client.ts'
 import { httpClient } from '../../renderer/client/http-client.ts'
 import type { Client, Events, MethodName } from '../../shared/contract/index.ts'
+import { smallJob } from '../fixtures/worked-job.ts'
 
 /** One program behind two doors, called by the window's own clients, and once directly. */
 let services: Services
@@ -150,21 +151,21 @@ describe('through every door the same answer comes to', () => {
     expect(direct).not.toHaveProperty('result')
   })
   test('quotes.send, each door taking the next revision; quotes.read, quotes.paper and quotes.changeOrder', async () => {
-    const made = await clients.direct?.('jobs.create', { statement })
+    const small = smallJob()
+    const made = await clients.direct?.('jobs.create', { statement: small })
     const { id: jobId } = made as { id: string }
     const page = { paper: 'a4', scale: null }
-    const sent = await through('quotes.send', { statement, jobId, date: '2026-03-31', page })
+    const sent = await through('quotes.send', { statement: small, jobId, date: '2026-03-31', page })
     for (const [i, one] of sent.entries())
       expect(one).toMatchObject({ result: { sent: { number: 1, revision: i + 1, date: '2026-03-31' } } })
     answered.add('quotes.send')
-    expect(await same('quotes.read', { statement, jobId, date: '2026-03-31' })).toMatchObject({
+    expect(await same('quotes.read', { statement: small, jobId, date: '2026-03-31' })).toMatchObject({
       sent: [{ revision: 1 }, { revision: 2 }, { revision: 3 }],
       change: { lines: [] },
     })
     expect(await same('quotes.paper', { jobId, revision: 2 })).toHaveProperty('base64')
-    const wider = { ...statement, size: { width: '22 ft', depth: '14 ft', height: '9 ft' } }
     await clients.direct?.('quotes.send', {
-      statement: wider as never,
+      statement: smallJob('10 ft'),
       jobId,
       date: '2026-04-01',
       page: page as never,
@@ -199,6 +200,15 @@ describe('through every door the same answer comes to', () => {
       faults: [{ row: 1, column: 2 }],
     })
   })
+  test('cutlist.workbook, byte by byte', async () => {
+    const text = 'Qty,Length,Mark\n4,9 ft,J1\n'
+    const saw = { kerf: ticks(4), endTrim: ticks(0) }
+    expect(
+      await same('cutlist.workbook', { text, stockText: 'Length,Price\n20 ft,9\n', ...saw }),
+    ).toMatchObject({
+      fileName: 'cut-list.xlsx',
+    })
+  })
   test('cutlist.keep and cutlist.kept', async () => {
     const list = {
       text: '9 ft',
@@ -226,6 +236,13 @@ describe('through every door the same answer comes to', () => {
   })
   test('work.stop, of nothing', async () => {
     expect(await same('work.stop', { task: 'nothing' })).toEqual({ stopped: false })
+  })
+  test('day.keep and day.kept', async () => {
+    const day = { bought: 'all', sawn: [], miscuts: [], culls: [], yard: [], spares: [], refund: 0 }
+    const kept = { boards: '[]', day, earlier: [] }
+    const { id: jobId } = (await clients.direct?.('jobs.create', { statement })) ?? { id: '' }
+    expect(await same('day.keep', { jobId, planId: '2x10', kept })).toEqual({})
+    expect(await same('day.kept', { jobId })).toEqual([{ planId: '2x10', ...kept }])
   })
   test('day.replan, with nothing sawn yet and with a board culled', async () => {
     const day = { bought: 'all', sawn: [], miscuts: [], culls: [], yard: [], spares: [], refund: 0 }

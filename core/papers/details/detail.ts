@@ -71,7 +71,7 @@ export function detail(
       layer: 'dimensions',
       x: to[0],
       y: to[1],
-      text: ` ${i + 1} `,
+      text: `${i + 1}`,
       anchor: 'middle',
       size: 'normal',
     },

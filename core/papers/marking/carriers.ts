@@ -2,6 +2,7 @@ import type { Planned } from '../../estimate-types.ts'
 import type { Box, Frame, Member } from '../../frame/index.ts'
 import type { Job } from '../../job/index.ts'
 import { type Ticks, ticks } from '../../units/index.ts'
+import { isSlanting, slantingCarriers } from './slanting-carriers.ts'
 
 /** What is marked on a carrier: the edge of a member from the carrier's own end, and the side on which it stands. */
 export interface CarrierMark {
@@ -29,12 +30,17 @@ export interface Carrier {
   readonly from: 'left' | 'right'
   readonly marks: readonly CarrierMark[]
   readonly lines: readonly CarrierLine[]
+  /** it stands at an angle: figures run along its own middle line */
+  readonly slanting?: true
 }
 
 /** How far apart two faces may be drawn and still touch: an eighth of an inch. */
 const TOUCH = 4
 
-/** Every level carrier with the marks of the joists that meet it, measured from one end, in the order of marking. */
+/**
+ * Every carrier with the marks of the joists that meet it, measured from one end, in the order of marking; those at an
+ * angle last.
+ */
 export function carriers(
   { job, frame }: { readonly job: Job; readonly frame: Frame },
   plans: readonly Pick<Planned, 'plan'>[],
@@ -66,7 +72,7 @@ export function carriers(
       },
     ]
   })
-  return [...edges, ...beams].flatMap(({ id, mark, label, box, plies }) => {
+  const straight = [...edges, ...beams].flatMap(({ id, mark, label, box, plies }) => {
     const axis = box.x1 - box.x0 >= box.y1 - box.y0 ? 'x' : 'y'
     const span = along(box, axis)
     const place = (low: number, high: number): Ticks =>
@@ -103,18 +109,7 @@ export function carriers(
     const lines = [...posts, ...butts].sort((a, b) => a.at - b.at)
     return [{ id, mark, label, length: ticks(Math.round(span.high - span.low)), from, marks, lines }]
   })
-}
-
-/** Marks of ledgers, rims and beam plies that stand at an angle and are not among the carriers. */
-export function unmarked({ members }: Pick<Frame, 'members'>): readonly string[] {
-  return members
-    .filter((member) => ['ledger', 'rim', 'beam ply'].includes(member.role) && isSlanting(member))
-    .map(({ mark }) => mark)
-}
-
-/** Not on one of the job's axes: what meets it is marked in place. */
-export function isSlanting({ line }: Member): boolean {
-  return line !== undefined && line[0].x !== line[1].x && line[0].y !== line[1].y
+  return [...straight, ...slantingCarriers(frame, joints, from)]
 }
 
 function labelOf({ role, mark }: Member): string {

@@ -1,6 +1,6 @@
 import { printInches, printLength, ticks } from '../../units/index.ts'
 import { markingDrawing } from '../drawings/marking-drawing.ts'
-import { type Carrier, carriers, unmarked } from '../marking/carriers.ts'
+import { type Carrier, carriers } from '../marking/carriers.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { carrierLinesTable, markingTable } from '../tables/marking-table.ts'
@@ -12,7 +12,7 @@ const IN_ONE = 3
 export function markingSheet({ estimate }: PaperSource): Sheet {
   const { job } = estimate
   const all = carriers(estimate, estimate.plans)
-  const askew = unmarked(estimate.frame)
+  const askew = all.filter(({ slanting }) => slanting === true)
   const end = job.frame.joists.layoutFrom
   const ahead = end === 'left' ? 'right' : 'left'
   return {
@@ -26,7 +26,7 @@ export function markingSheet({ estimate }: PaperSource): Sheet {
         : [
             {
               kind: 'caution',
-              text: `${askew.join(', ')} ${askew.length === 1 ? 'stands' : 'stand'} at an angle and ${askew.length === 1 ? 'has' : 'have'} no marks on this sheet: mark ${askew.length === 1 ? 'it' : 'them'} in place, where the joists meet ${askew.length === 1 ? 'it' : 'them'}.`,
+              text: `${askew.map(({ label }) => label).join(', ')}: at an angle. Figures run along ${askew.length === 1 ? 'its' : 'their'} own middle line, from the ${end} end; each line stands plumb and lies as the joist comes, not square to the board.`,
             } as const,
           ]),
       ...groups(all).map(

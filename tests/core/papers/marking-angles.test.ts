@@ -1,15 +1,40 @@
 import { expect, test } from 'vitest'
 import { makeSheets } from '../../../core/papers/index.ts'
+import { carriers } from '../../../core/papers/marking/carriers.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 import { smallJob } from '../../fixtures/worked-job.ts'
+
+const CLIPPED = { shape: { outline: "0, 0; 12', 0; 12', 8'; 10', 10'; 0, 10'" } }
 
 const cautions = (shape: object) =>
   makeSheets(paperSource({ ...smallJob(), ...shape }), ['marking']).flatMap(({ blocks }) =>
     blocks.flatMap((block) => (block.kind === 'caution' ? [block.text] : [])),
   )
 
-test('what stands at an angle is named on the marking sheet, for it has no marks there', () => {
+test('what stands at an angle is named on the marking sheet, with how its figures run', () => {
   expect(cautions({})).toEqual([])
-  const [caution] = cautions({ shape: { outline: "0, 0; 12', 0; 12', 8'; 10', 10'; 0, 10'" } })
-  expect(caution).toMatch(/at an angle and ha(s|ve) no marks on this sheet/)
+  const [caution] = cautions(CLIPPED)
+  expect(caution).toMatch(/^rim R\d.*: at an angle\. Figures run along its own middle line/)
+})
+
+test('joists on a rim at 45 degrees are marked √2 times as far along it as they stand along the wall', () => {
+  const { estimate } = paperSource({ ...smallJob(), ...CLIPPED })
+  const slanting = carriers(estimate, estimate.plans).filter((carrier) => carrier.slanting === true)
+  expect(slanting.length).toBeGreaterThan(0)
+  for (const { id, marks, length } of slanting) {
+    const { members, beams } = estimate.frame
+    const { line } = [...members, ...beams].find((one) => one.id === id) ?? {}
+    if (line === undefined) throw new Error('what stands at an angle has a line')
+    const left = Math.min(line[0].x, line[1].x)
+    const right = Math.max(line[0].x, line[1].x)
+    expect(length).toBe(Math.round(Math.hypot(line[1].x - line[0].x, line[1].y - line[0].y)))
+    expect(marks.length).toBeGreaterThan(0)
+    for (const { memberId, at, wide } of marks) {
+      const joist = estimate.frame.members.find((member) => member.id === memberId)
+      if (joist === undefined) throw new Error('a mark is of a joist')
+      const edge = line[0].x < line[1].x ? joist.box.x0 - left : right - joist.box.x1
+      expect(Math.abs(at - Math.max(0, Math.round(edge * Math.SQRT2)))).toBeLessThanOrEqual(1)
+      expect(Math.abs(wide - (joist.box.x1 - joist.box.x0) * Math.SQRT2)).toBeLessThanOrEqual(1)
+    }
+  }
 })

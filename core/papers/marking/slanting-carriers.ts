@@ -1,0 +1,101 @@
+import type { Frame, Member, PlanPoint } from '../../frame/index.ts'
+import { inches, type Ticks, ticks } from '../../units/index.ts'
+import type { Carrier, CarrierLine, CarrierMark } from './carriers.ts'
+
+/** A joist is cut off by what it meets at an angle, or goes over it: so far from the middle line it may end. */
+const REACH = inches(4)
+
+/** Not on one of the job's axes. */
+export function isSlanting({ line }: Pick<Member, 'line'>): boolean {
+  return line !== undefined && line[0].x !== line[1].x && line[0].y !== line[1].y
+}
+
+/** What stands at an angle and carries joists: its own line, and what is fastened together in it. */
+interface Slanting {
+  readonly id: string
+  readonly mark: string
+  readonly label: string
+  readonly line: readonly [PlanPoint, PlanPoint]
+  readonly plies: readonly Member[]
+  /** places of posts along it from its left end, with their numbers */
+  readonly posts: readonly CarrierLine[]
+}
+
+/** Ledgers, rims and beams at an angle, with the joists that meet them measured along their own middle lines. */
+export function slantingCarriers(
+  frame: Frame,
+  joints: readonly { readonly memberId: string; readonly at: Ticks }[],
+  from: Carrier['from'],
+): readonly Carrier[] {
+  const joists = frame.members.filter(({ role }) => role === 'joist' || role === 'end joist')
+  return slantingOf(frame).flatMap(({ id, mark, label, line, plies, posts }) => {
+    const length = Math.hypot(line[1].x - line[0].x, line[1].y - line[0].y)
+    const place = (low: number, high: number): Ticks =>
+      ticks(Math.max(0, Math.round(from === 'left' ? low : length - high)))
+    const marks = joists
+      .flatMap((joist): readonly CarrierMark[] => {
+        const across = crossing(joist, line)
+        if (across === null) return []
+        const { low, high } = across
+        const wide = ticks(Math.round((high - low) * length))
+        return [{ memberId: joist.id, mark: joist.mark, at: place(low * length, high * length), wide }]
+      })
+      .sort((a, b) => a.at - b.at)
+    if (marks.length === 0) return []
+    const butts = joints.flatMap(({ memberId, at }): readonly CarrierLine[] => {
+      const ply = plies.find((one) => one.id === memberId)
+      return ply === undefined ? [] : [{ id: memberId, label: `joint of ${ply.mark}`, at: place(at, at) }]
+    })
+    const lines = [...posts.map((post) => ({ ...post, at: place(post.at, post.at) })), ...butts]
+    return [
+      {
+        id,
+        mark,
+        label,
+        length: ticks(Math.round(length)),
+        from,
+        marks,
+        lines: lines.toSorted((a, b) => a.at - b.at),
+        slanting: true,
+      },
+    ]
+  })
+}
+
+function slantingOf({ members, beams, posts }: Frame): readonly Slanting[] {
+  const edges = members.flatMap((member): readonly Slanting[] => {
+    const { id, mark, role, line } = member
+    if ((role !== 'ledger' && role !== 'rim') || line === undefined || !isSlanting(member)) return []
+    return [{ id, mark, label: `${role} ${mark}`, line, plies: [member], posts: [] }]
+  })
+  const carried = beams
+    .filter((beam) => isSlanting(beam))
+    .map(({ id, mark, line, plyIds, postIds, postsAt }): Slanting => {
+      const numbers = postIds.map((postId) => posts.find((post) => post.id === postId)?.number ?? 0)
+      return {
+        id,
+        mark,
+        label: `beam ${mark}`,
+        line,
+        plies: members.filter((member) => plyIds.includes(member.id)),
+        posts: postsAt.map((at, i) => ({ id: postIds[i] ?? '', label: `post ${numbers[i] ?? ''}`, at })),
+      }
+    })
+  return [...edges, ...carried]
+}
+
+/** Where a joist's two edges cross a line, as parts of its length; null where the joist does not come to it. */
+function crossing(
+  { box }: Member,
+  [a, b]: readonly [PlanPoint, PlanPoint],
+): { readonly low: number; readonly high: number } | null {
+  const away = box.y1 - box.y0 >= box.x1 - box.x0
+  const part = (at: number): number => (away ? (at - a.x) / (b.x - a.x) : (at - a.y) / (b.y - a.y))
+  const edges = away ? [part(box.x0), part(box.x1)] : [part(box.y0), part(box.y1)]
+  const [from, to] = away ? [box.y0, box.y1] : [box.x0, box.x1]
+  const [low, high] = [Math.min(...edges), Math.max(...edges)]
+  const middle = (low + high) / 2
+  if (middle < 0 || middle > 1) return null
+  const at = away ? a.y + middle * (b.y - a.y) : a.x + middle * (b.x - a.x)
+  return at >= from - REACH && at <= to + REACH ? { low, high } : null
+}

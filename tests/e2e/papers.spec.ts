@@ -41,3 +41,42 @@ test('the papers are shown as they will be printed, follow the choice of sheets 
       .toString(),
   ).toBe('%PDF-')
 })
+
+test('a quote with an option is sent, kept, and told apart from what the job became since', async ({
+  page,
+  program,
+}) => {
+  test.setTimeout(180_000)
+  await open(page, program.link)
+  await place(page, 'Papers').click()
+  await page.getByRole('button', { name: 'None', exact: true }).click()
+  await page.getByRole('checkbox', { name: 'Quote', exact: true }).check()
+
+  await page.getByText('Offer an option').click()
+  await page.getByRole('textbox', { name: 'What it is called' }).fill('Thicker boards')
+  await page.getByRole('combobox', { name: 'What changes' }).selectOption('decking.size')
+  await page.getByRole('combobox', { name: 'What it would be' }).selectOption('2x6')
+  await page.getByRole('button', { name: 'Offer it' }).click()
+  const options = page.getByRole('list', { name: 'Options' })
+  await expect(options.getByText('Thicker boards')).toBeVisible()
+  await expect(options.getByText(/^[+-]?\$[\d,.]+$/)).toBeVisible({ timeout: 60_000 })
+
+  const send = page.getByRole('button', { name: 'Send: number it and keep it as it is' })
+  await expect(send).toBeDisabled()
+  await page.getByLabel('Date on them').fill('2026-03-31')
+  const [first] = await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), send.click()])
+  expect(first.suggestedFilename()).toBe('quote 1 revision 1.pdf')
+  const sent = readFileSync(await first.path())
+  const list = page.getByRole('list', { name: 'Quotes sent' })
+  await expect(list.getByText('Quote 1, revision 1')).toBeVisible()
+
+  await page.getByRole('button', { name: 'Take the option Thicker boards off the quote' }).click()
+  await expect(page.getByRole('heading', { name: 'Changed since revision 1' })).toBeVisible({
+    timeout: 60_000,
+  })
+  const [again] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Revision 1 as it was sent' }).click(),
+  ])
+  expect(readFileSync(await again.path()).equals(sent)).toBe(true)
+})

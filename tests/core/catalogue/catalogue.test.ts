@@ -160,7 +160,13 @@ describe.each(CATALOGUE)('the deck $file', (deck) => {
 
   it('has boards along its whole edge: rims, ledgers and end joists together are as long as it is', () => {
     const around = outlines(deck).reduce((sum, outline) => sum + perimeter(outline), 0)
-    const outer = [...of('rim').filter(({ id }) => id.endsWith('-1')), ...of('ledger')]
+    // a flush beam at an edge stands in the rim's place
+    const flush = frame.beams.filter((beam) => beam.flush && !beam.key.startsWith('middle'))
+    const outer = [
+      ...of('rim').filter(({ id }) => id.endsWith('-1')),
+      ...of('ledger'),
+      ...of('beam ply').filter(({ id }) => flush.some(({ plyIds }) => plyIds.at(-1) === id)),
+    ]
     const length = (members: readonly Member[]) => members.reduce((sum, one) => sum + one.length / 32, 0)
     const touching = of('end joist').reduce((sum, joist) => {
       // only the part of an end joist that lies along the edge counts

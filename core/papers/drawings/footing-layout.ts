@@ -83,7 +83,13 @@ function corners(design: Design): readonly Primitive[] {
     .filter(({ fromWall }) => fromWall > 0)
     .map(({ number, along, fromWall }) => {
       const out = along < (left + right) / 2 ? -CORNER_OUT : CORNER_OUT
-      return text(`corner-${number}`, 'dimensions', along + out, fromWall + CORNER_OUT / 2, `corner ${number}`)
+      return text(
+        `corner-${number}`,
+        'dimensions',
+        along + out,
+        fromWall + CORNER_OUT / 2,
+        `corner ${number}`,
+      )
     })
 }
 

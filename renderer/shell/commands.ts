@@ -132,7 +132,7 @@ export function commandsFor(session: Session, shell: ShellActions, state: Sessio
       () => saveWorkbook(session),
       !state.making,
     ),
-    command('print', 'Papers', 'Print the framing plan', ['Ctrl+P'], () => window.print()),
+    command('print', 'Papers', 'Print the drawing', ['Ctrl+P'], () => window.print()),
   ]
 }
 

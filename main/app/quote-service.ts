@@ -22,14 +22,14 @@ export interface MadeFrom {
 }
 
 /** A job as it stands, with the prices and offcuts that hold for it. */
-export interface Standing extends Omit<MadeFrom, 'firm'> {
+interface Standing extends Omit<MadeFrom, 'firm'> {
   readonly jobId: string | undefined
   /** ISO, '' for none */
   readonly date: string
 }
 
 /** Options and changes of quotes, each worked out by estimating what stands on both sides of it. */
-export interface QuoteReckoner {
+interface QuoteReckoner {
   readonly contextOf: (standing: Standing, estimate: PricedEstimate) => Promise<QuoteContext>
   /** a sent revision against the one before it; null for the first */
   readonly changeOf: (jobId: string, revision: number) => Promise<QuoteChange | null>

@@ -10,7 +10,7 @@ export interface KeptQuote extends SentQuote {
 }
 
 /** Which quote comes next: a job keeps its number, a new job takes the next free one. */
-export type NextQuote = Pick<SentQuote, 'number' | 'revision'>
+type NextQuote = Pick<SentQuote, 'number' | 'revision'>
 
 export interface QuoteRepository {
   /** quotes sent for a job, the oldest first */

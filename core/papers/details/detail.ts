@@ -9,7 +9,7 @@ export interface Detail {
 }
 
 /** A place in the drawing, where its number stands, and what it says. */
-export interface Note {
+interface Note {
   readonly at: readonly [number, number]
   readonly to: readonly [number, number]
   readonly text: string

@@ -57,7 +57,7 @@ export function changeWords(
   return `${field.label}: ${valueWords(field, to)}, formerly ${valueWords(field, from)}`
 }
 
-export function valueWords(field: FieldSpec, stated: JsonValue | undefined): string {
+function valueWords(field: FieldSpec, stated: JsonValue | undefined): string {
   const read = stated === undefined ? null : readValue(field, stated)
   if (read !== null && !read.ok) return excerpt(String(stated))
   const words = printFieldValue(field, read === null ? defaultOf(field) : read.value)

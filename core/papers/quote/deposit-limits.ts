@@ -1,7 +1,7 @@
 import { type Cents, cents } from '../../units/index.ts'
 
 /** What a state lets a contractor ask for before work begins. */
-export interface DepositLimit {
+interface DepositLimit {
   /** two letters */
   readonly state: string
   readonly name: string

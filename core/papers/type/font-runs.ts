@@ -9,7 +9,7 @@ const codesOf = (runs: WidthRuns): ReadonlySet<number> =>
 const own = codesOf(REGULAR_WIDTHS)
 
 /** Whether the papers' own font draws a character. */
-export function isOwn(code: number): boolean {
+function isOwn(code: number): boolean {
   return own.has(code)
 }
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { design } from '../../core/design.ts'
 import type { Design } from '../../core/estimate-types.ts'
 import type { Member } from '../../core/frame/index.ts'
+import { convexOverlap } from '../../core/geometry/index.ts'
 import type { JobStatement } from '../../core/job/index.ts'
 import { anyShapedStatement, type Corners, outlineText } from './arbitrary-outline.ts'
 
@@ -17,6 +18,7 @@ const pattern = fc.record({
   breakers: fc.constantFrom('', '', '5 ft', '8 ft'),
   gap: fc.constantFrom('0 in', '1/8 in', '1/4 in'),
   size: fc.constantFrom('5/4x6', '2x6'),
+  fascia: fc.constantFrom('none', '1x8', '1x10'),
 })
 
 /** Decks that can be framed for the most part: a step, a corner cut off, joists either way, on a wall or free. */
@@ -167,6 +169,28 @@ describe('decking of any outline and pattern', () => {
           for (const [k, other] of shapes.entries())
             if (k !== i && boards[k]?.box.z1 === boards[i]?.box.z1 && isNear(boards[k] as Member, place))
               expect(depthIn(other, place), `${boards[i]?.id} in ${boards[k]?.id}`).toBeLessThan(1)
+        }
+    })
+  })
+
+  it('stands on joists and blocks no two of which are in one place, and beside fascia that is outside of them', () => {
+    holds(({ frame, job }) => {
+      const wood = frame.members.filter(({ role }) => role !== 'decking')
+      const added = wood.filter(
+        ({ id, role, cause }) =>
+          id.startsWith('blocking-decking') || role === 'fascia' || cause.rule.includes('stands under'),
+      )
+      if (job.decking.border > 0 && job.decking.angle > 0) expect(added.length).toBeGreaterThan(0)
+      for (const a of added)
+        for (const b of wood) {
+          const beside = a.box.z0 >= b.box.z1 - 0.001 || b.box.z0 >= a.box.z1 - 0.001
+          if (a === b || beside) continue
+          const over = convexOverlap(
+            shapeOf(a).map(([x, y]) => ({ x, y })),
+            shapeOf(b).map(([x, y]) => ({ x, y })),
+            0.7,
+          )
+          if (over) throw new Error(`${a.id} and ${b.id} overlap`)
         }
     })
   })

@@ -251,12 +251,16 @@ describe('framing any deck', () => {
     })
   })
 
-  it('states both diagonals of each hole to within 1/32 in', () => {
+  it('states offsets and both diagonals of each hole to the nearest 1/16 in', () => {
     holds((job, frame) => {
       for (const hole of holeSetOut(frame, job)) {
-        expect(Math.abs(hole.fromLeftCorner - Math.hypot(hole.along, hole.fromWall))).toBeLessThanOrEqual(1)
-        const right = Math.hypot(job.size.width - hole.along, hole.fromWall)
-        expect(Math.abs(hole.fromRightCorner - right)).toBeLessThanOrEqual(1)
+        const { x, y } = frame.footings.find(({ id }) => id === hole.footingId) ?? { x: 0, y: 0 }
+        const stated = [hole.along, hole.fromWall, hole.fromLeftCorner, hole.fromRightCorner]
+        const exact = [x, y, Math.hypot(x, y), Math.hypot(job.size.width - x, y)]
+        for (const [i, length] of stated.entries()) {
+          expect(length % 2).toBe(0)
+          expect(Math.abs(length - (exact[i] ?? 0))).toBeLessThanOrEqual(1)
+        }
       }
     })
   })

@@ -42,6 +42,18 @@ export const CUTTING_FIELDS: readonly FieldSpec[] = [
     basis: COMMON,
   },
   {
+    path: 'cutting.joistsWild',
+    label: 'Joists run wild by',
+    section: 'cutting',
+    kind: 'length',
+    min: 0,
+    max: inches(24),
+    boundsReason: 'more is a longer joist',
+    default: '0 in',
+    help: 'Joists are cut so much longer, and cut off in place along a line once they stand. The boards are chosen for it.',
+    basis: COMMON,
+  },
+  {
     path: 'cutting.staggerPenalty',
     label: 'Penalty for two plies jointed at one post',
     section: 'cutting',

@@ -2,6 +2,7 @@ import type { Member } from '../../frame/index.ts'
 import { printInches, printLength } from '../../units/index.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
+import { borderAndGuard } from './border-and-guard.ts'
 import { layWords } from './lay-words.ts'
 
 /** Decking, stairs, guard, the last inspection. */
@@ -10,6 +11,7 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
   const courses = frame.members.filter(({ role }) => role === 'decking')
   const ripped = courses.filter(({ ripTo }) => ripTo !== null)
   const { gap, wallGap, overhang } = job.decking
+  const clash = borderAndGuard(job)
   const guard = checks.filter(({ title }) => title === 'Guard').map(({ message }) => message)
   return [
     {
@@ -21,6 +23,7 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
         ...(takeoff.decking !== null && takeoff.decking.wet.courses !== takeoff.decking.dry.courses
           ? [`Laid wet and tight it is ${takeoff.decking.wet.courses} courses instead.`]
           : []),
+        ...(clash === null ? [] : [clash]),
         ...(job.decking.border > 0
           ? [
               'Dry-fit the border first and strike its inner edge on the joists: the other boards end a gap short of it.',

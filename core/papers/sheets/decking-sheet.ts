@@ -1,4 +1,5 @@
 import { printInches } from '../../units/index.ts'
+import { borderAndGuard } from '../build/border-and-guard.ts'
 import { layWords } from '../build/lay-words.ts'
 import { deckingPlan } from '../drawings/framing-plan.ts'
 import type { Sheet } from '../sheet-types.ts'
@@ -14,6 +15,7 @@ export function deckingSheet({ estimate }: PaperSource): Sheet {
     ({ plan, ends, lay }) => plan !== undefined && ends === undefined && lay?.part === 'field',
   )
   const forecast = takeoff.decking
+  const clash = borderAndGuard(job)
   return {
     id: 'decking',
     title: 'Decking plan',
@@ -25,6 +27,7 @@ export function deckingSheet({ estimate }: PaperSource): Sheet {
         drawing: deckingPlan(estimate, plans),
         layers: ['house', 'decking', 'joints', 'marks'],
       },
+      ...(clash === null ? [] : [{ kind: 'caution' as const, text: clash }]),
       {
         kind: 'facts',
         rows: [

@@ -51,4 +51,13 @@ describe('the decking plan', () => {
       'Dry boards with gaps of 1/8 in: 26 courses. Wet from treatment and tight: 27, whose gaps open to about 5/32 in.',
     )
   })
+
+  it('warns where guard posts and the joists under a border ask for the same room', () => {
+    const cautions = (guard: string) =>
+      deckingSheet(sourceOf({ ...deck('picture-frame.json'), guard: { where: guard } })).blocks.filter(
+        ({ kind }) => kind === 'caution',
+      )
+    expect(cautions('all open edges')).toHaveLength(1)
+    expect(cautions('none')).toHaveLength(0)
+  })
 })

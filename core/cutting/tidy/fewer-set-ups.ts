@@ -2,7 +2,7 @@ import { patternOf } from '../model/board-cost.ts'
 import { type Costs, savingIn } from '../model/costs.ts'
 import type { Problem } from '../model/problem.ts'
 import { demandOf, type Solution, solutionOf } from '../solve/solution.ts'
-import { bestSplit, type Kind, kindOf } from './split.ts'
+import { bestSplit, type Kind, kindOf, knownKinds } from './split.ts'
 
 /** Ways to share the pieces of two boards out again that are looked at for one plan. */
 const MOST_SPLITS = 20_000
@@ -15,6 +15,7 @@ const MOST_SPLITS = 20_000
 export function fewerSetUps(problem: Problem, costs: Costs, solution: Solution): Solution {
   const kinds = kindsOf(problem, solution)
   const saving = (stock: number, used: number): number => savingIn(problem, costs, stock, used)
+  let known = knownKinds(problem, kinds)
   let left = MOST_SPLITS
   for (let better = true; better; ) {
     better = false
@@ -22,10 +23,11 @@ export function fewerSetUps(problem: Problem, costs: Costs, solution: Solution):
       for (let j = 0; j < Math.min(i, kinds.length); j++) {
         const [a, b] = [kinds[j], kinds[i]]
         if (a === undefined || b === undefined || left <= 0) continue
-        const { split, tried } = bestSplit(problem, kinds, a, b, saving)
+        const { split, tried } = bestSplit(problem, known, a, b, saving)
         left -= tried
         if (split === null) continue
         share(kinds, a, b, split)
+        known = knownKinds(problem, kinds)
         better = true
       }
     }

@@ -16,6 +16,24 @@ export function kindOf(problem: Problem, stock: number, pieces: readonly number[
   return { key: `${stock}:${pieces.join(',')}`, stock, pieces, used, copies }
 }
 
+/** All kinds of a plan, to look new ones up among. */
+export interface Known {
+  readonly keys: ReadonlySet<string>
+  /** stock and use of each: tells most new kinds from all others without spelling them out */
+  readonly uses: ReadonlySet<number>
+}
+
+export function knownKinds(problem: Problem, kinds: readonly Kind[]): Known {
+  return {
+    keys: new Set(kinds.map((kind) => kind.key)),
+    uses: new Set(kinds.map((kind) => useOf(problem, kind.stock, kind.used))),
+  }
+}
+
+function useOf(problem: Problem, stock: number, used: number): number {
+  return used * problem.stocks.length + stock
+}
+
 export interface Found {
   readonly split: readonly [Kind, Kind] | null
   readonly tried: number
@@ -28,15 +46,16 @@ export interface Found {
  */
 export function bestSplit(
   problem: Problem,
-  kinds: readonly Kind[],
+  known: Known,
   a: Kind,
   b: Kind,
   saving: (stock: number, used: number) => number,
 ): Found {
-  const others = new Set(kinds.map((kind) => kind.key))
   const gone = (a.copies <= b.copies ? 1 : 0) + (b.copies <= a.copies ? 1 : 0)
-  if (a.copies <= b.copies) others.delete(a.key)
-  if (b.copies <= a.copies) others.delete(b.key)
+  const stays = (key: string): boolean =>
+    known.keys.has(key) &&
+    !(a.copies <= b.copies && key === a.key) &&
+    !(b.copies <= a.copies && key === b.key)
   const offcut = (stock: number, used: number): number =>
     Math.max(0, (problem.stocks[stock]?.capacity ?? 0) - used) ** 2
   const crumbs = offcut(a.stock, a.used) + offcut(b.stock, b.used)
@@ -50,6 +69,13 @@ export function bestSplit(
     tried++
     const used = usedBy(pool, take)
     if (used > room || used < least || used === 0 || used === pool.used) continue
+    const rest = pool.used - used
+    const offcuts = offcut(a.stock, used) + offcut(b.stock, rest)
+    const perhapsKnown =
+      known.uses.has(useOf(problem, a.stock, used)) ||
+      known.uses.has(useOf(problem, b.stock, rest)) ||
+      (a.stock === b.stock && used === rest)
+    if (!perhapsKnown && (gone < 2 || offcuts <= crumbs)) continue
     const one = kindOf(
       problem,
       a.stock,
@@ -64,9 +90,8 @@ export function bestSplit(
     )
     if (one.key === a.key) continue
     if (saving(a.stock, one.used) + saving(b.stock, other.used) < spared) continue
-    const added = (others.has(one.key) ? 0 : 1) + (others.has(other.key) || other.key === one.key ? 0 : 1)
+    const added = (stays(one.key) ? 0 : 1) + (stays(other.key) || other.key === one.key ? 0 : 1)
     const setUps = added - gone
-    const offcuts = offcut(a.stock, one.used) + offcut(b.stock, other.used)
     if (setUps > 0 || (setUps === 0 && offcuts <= crumbs)) continue
     if (best === null || setUps < best.setUps || (setUps === best.setUps && offcuts > best.offcuts))
       best = { split: [one, other], setUps, offcuts }

@@ -1,7 +1,7 @@
 import { sectionOf } from '../data/index.ts'
 import { type BeamSpec, isRectangle, type Job, postList } from '../job/index.ts'
 import { groundAt, postFootprint, type SupportLine } from '../layout/index.ts'
-import { ceilTicks, type Ticks, ticks } from '../units/index.ts'
+import { ceilTicks, inches, type Ticks, ticks } from '../units/index.ts'
 import { beamPlaceField, lineLength } from './beams.ts'
 import { beamTop, type Dimensions, productOf } from './dimensions.ts'
 import { boundsOf } from './footprint.ts'
@@ -36,6 +36,9 @@ export interface PostOnBeam<P = Post> {
   readonly at: Ticks
 }
 
+/** By how much an end post gives way: common practice, no source. */
+const STEP = inches(1)
+
 /**
  * Where a beam's posts stand along it, moved ones not counted. The beam of a rectangle has as many as are stated;
  * another has them no farther apart than those would stand, two at least, and a short one a smaller inset. A mitred
@@ -52,6 +55,7 @@ function postPlaces(
   if (isRectangle(job)) return postCentres(length, spec)
   const footing = Math.max(job.ground.tube, job.ground.base)
   const inset = insetOf(job, spec, length, footing)
+  const half = (postFootprint(job, spec)?.along ?? 0) / 2
   const { from, to } = line.line
   const isFree = (at: number) =>
     others.every(
@@ -62,15 +66,27 @@ function postPlaces(
         ) >= footing,
     )
   const clear = (end: 0 | 1) => {
-    const ways = Array.from({ length: 8 }, (_, i) => inset + 2 * Math.floor((i * footing) / 8))
-    const found = ways.find((way) => way < length / 3 && isFree(end === 0 ? way : length - way)) ?? inset
+    const steps = Array.from({ length: 2 * Math.ceil(footing / STEP) }, (_, i) => i * STEP)
+    // towards the beam's end first, where it overhangs less
+    const ways = [...steps.map((step) => inset - step), ...steps.map((step) => inset + step)]
+    const found =
+      ways.find((way) => way >= half && way < length / 3 && isFree(end === 0 ? way : length - way)) ?? inset
     return ticks(end === 0 ? found : length - found)
   }
   const first = (line.cuts[0]?.meets ?? null) === null ? clear(0) : ticks(0)
   const last = (line.cuts[1]?.meets ?? null) === null ? clear(1) : length
   const stated = Math.max(1, job.size.width - 2 * spec.inset)
   const gaps = Math.max(1, Math.ceil(((last - first) * (spec.posts - 1)) / stated))
-  return centresBetween(first, last, gaps + 1)
+  return centresBetween(
+    first,
+    last,
+    Math.min(gaps, gapsBeside(Math.max(first, length - last), last - first)) + 1,
+  )
+}
+
+/** Most spans beside which an end post that gave way lets the beam overhang: a quarter of one, IRC 2021 R507.5; one at least. */
+function gapsBeside(overhang: number, between: number): number {
+  return overhang === 0 ? Number.POSITIVE_INFINITY : Math.max(1, Math.floor(between / (4 * overhang)))
 }
 
 /**

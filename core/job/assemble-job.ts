@@ -5,7 +5,7 @@ import type { BeamSpec, FieldPath, Ground, Job, ScopeTopic } from './types.ts'
 import { JOB_VERSION } from './upgrade.ts'
 
 /** Puts a job together from one valid value per field. A field without one is a bug and throws. */
-export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
+export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>, given: ReadonlySet<FieldPath>): Job {
   return {
     version: JOB_VERSION,
     name: text('name'),
@@ -222,6 +222,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>): Job {
       size: choice<LumberSize>(`${path}.size`),
       plies: number(`${path}.plies`),
       setback: length(`${path}.setback`),
+      setbackStated: given.has(`${path}.setback`),
       posts: number(`${path}.posts`),
       inset: length(`${path}.inset`),
     }

@@ -2,6 +2,7 @@ import { fail, ok, type Result } from '../units/index.ts'
 import { assembleJob } from './assemble-job.ts'
 import { cornerList } from './corner-list.ts'
 import { crossFaults } from './cross-faults.ts'
+import { defaultPosts } from './default-posts.ts'
 import { defaultSetbacks } from './default-setbacks.ts'
 import type { FieldValue } from './field-value.ts'
 import { FIELDS } from './fields.ts'
@@ -54,8 +55,9 @@ export function readJob(statement: unknown): Result<ReadJob, readonly Fault[]> {
   }
   impliedChoices(values, new Set(given))
   sizeOfOutline(values)
+  for (const [path, count] of defaultPosts(values, new Set(given))) values.set(path, count)
   for (const [path, setback] of defaultSetbacks(values, new Set(given))) values.set(path, setback)
-  const job = assembleJob(values)
+  const job = assembleJob(values, new Set(given))
   faults.push(...crossFaults(job, (path) => faults.some((fault) => touches(fault.path, path))))
   return faults.length > 0 ? fail(faults) : ok({ job, given })
 }

@@ -31,6 +31,8 @@ export interface BeamSpec {
   readonly plies: number
   /** outer face of the rim on its side to the beam's centre line */
   readonly setback: Ticks
+  /** false: the setback is the most that it may be, less behind an edge whose joists are too short for it */
+  readonly setbackStated: boolean
   readonly posts: number
   /** end of the beam to the centre of its end post */
   readonly inset: Ticks

@@ -1,9 +1,11 @@
 import { sectionOf } from '../data/index.ts'
 import { bandAlong, lengthOf, partsInside, type Segment } from '../geometry/index.ts'
-import { edgeLengthList, type Job, middleBeamList } from '../job/index.ts'
-import { feet, ticks } from '../units/index.ts'
+import { edgeLengthList, isRectangle, type Job, middleBeamList } from '../job/index.ts'
+import { feet, type Ticks, ticks } from '../units/index.ts'
 import { type BeamLine, beamLines } from './beam-lines.ts'
 import { beamThickness } from './beam-on-post.ts'
+import { openSetback, type Stop } from './open-setback.ts'
+import { openingsOf } from './openings.ts'
 import type { SupportLine, Zone } from './types.ts'
 import { beamAt, boardEnds, type ZoneView, zoneView } from './zone-view.ts'
 
@@ -74,8 +76,9 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
   const half = beamThickness(spec) / 2
   const stated = new Map(edgeLengthList(job.shape.setbacks).map(({ edge, length }) => [edge, length]))
   const rim = sectionOf(job.frame.joists.size).thickness * job.frame.rimPlies
+  const stops = stopsOf(job, view, sign)
   const open = beamLines(polygon, (i) => edgeOf(i)?.role === role && edgeOf(i)?.board === 'rim', {
-    setback: (i) => stated.get(edgeOf(i)?.edge.number ?? 0) ?? spec.setback,
+    setback: (i) => stated.get(edgeOf(i)?.edge.number ?? 0) ?? unstated(i),
     half,
     rim,
   })
@@ -103,6 +106,17 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
       edge: view.edges[indexOf(found.edge)]?.index ?? 0,
     }
   })
+
+  function unstated(i: number): Ticks {
+    if (spec.setbackStated || isRectangle(job)) return spec.setback
+    return openSetback(job, { polygon, edge: i, stops }, spec.setback, half, (behind, setback) => {
+      const edge = edgeOf(behind)
+      if (edge?.board !== 'rim') return edge?.board === 'none' ? half : (edge?.width ?? 0)
+      const other = job.frame.beams[beam === 'front' ? 'rear' : 'front']
+      const taken = stated.get(edge.edge.number ?? 0) ?? (other.setbackStated ? other.setback : setback)
+      return taken + beamThickness(other) / 2
+    })
+  }
 
   function named(lines: readonly BeamLine[]) {
     const keys = lines.map(() => names.next(beam))
@@ -167,6 +181,21 @@ function middleBeams(job: Job, view: ZoneView, names: LineNames): readonly Suppo
         }
       }),
   )
+}
+
+/** Headers at openings and middle beams, their faces towards the beams of a side; turned over for the rear ones. */
+function stopsOf(job: Job, view: ZoneView, sign: 1 | -1): readonly Stop[] {
+  const { thickness } = sectionOf(job.frame.joists.size)
+  const holes = openingsOf(job).map(({ x0, y0, x1, y1 }): Stop => {
+    const [a, b] = [view.turned({ x: x0, y: y0 }), view.turned({ x: x1, y: y1 })]
+    return { x0: a.x, x1: b.x, y: Math.max(sign * a.y, sign * b.y) + 2 * thickness }
+  })
+  const half = beamThickness(job.frame.beams.front) / 2
+  const everywhere = { x0: Number.NEGATIVE_INFINITY, x1: Number.POSITIVE_INFINITY }
+  const beams = middleBeamList(job.shape.middleBeams).map(
+    ({ at }): Stop => ({ ...everywhere, y: sign * at + half }),
+  )
+  return [...holes, ...beams]
 }
 
 function asCut(view: ZoneView, cut: Segment | null, meets: string | null): SupportLine['cuts'][number] {

@@ -1,5 +1,6 @@
-import { type FieldPath, isRectangle, type Job } from '../job/index.ts'
+import { type BeamSpec, type FieldPath, isRectangle, type Job } from '../job/index.ts'
 import { layOut } from '../layout/index.ts'
+import type { Ticks } from '../units/index.ts'
 import type { BeamChoice, Choice, Setbacks } from './types.ts'
 
 /** What a job states now. */
@@ -48,11 +49,14 @@ export function withChoice(job: Job, { setbacks, joist, front, rear, postSize, f
 /** The job with its beams placed so. */
 export function withSetbacks(job: Job, { front, rear }: Setbacks): Job {
   const { beams } = job.frame
+  // one that stays as it is stays unstated
+  const placed = (spec: BeamSpec, setback: Ticks): BeamSpec =>
+    spec.setback === setback ? spec : { ...spec, setback, setbackStated: true }
   return {
     ...job,
     frame: {
       ...job.frame,
-      beams: { front: { ...beams.front, setback: front }, rear: { ...beams.rear, setback: rear } },
+      beams: { front: placed(beams.front, front), rear: placed(beams.rear, rear) },
     },
   }
 }

@@ -80,11 +80,11 @@ describe('faults between fields', () => {
     ],
     [
       'posts that crowd',
-      { size: { width: '8 ft' }, frame: { beams: { front: { posts: 8 } } } },
+      { size: { width: '8 ft' }, frame: { beams: { front: { posts: 9 } } } },
       {
         path: 'frame.beams.front.posts',
-        message: '8 posts under a beam of 8\'-0" stand less than 1\'-0" apart',
-        fix: 'use 7 posts or fewer',
+        message: '9 posts under a beam of 8\'-0" stand less than 1\'-0" apart',
+        fix: 'use 8 posts or fewer',
       },
     ],
     [
@@ -92,12 +92,12 @@ describe('faults between fields', () => {
       {
         size: { width: '8 ft' },
         site: { attachment: 'freestanding' },
-        frame: { beams: { rear: { posts: 8 } } },
+        frame: { beams: { rear: { posts: 9 } } },
       },
       {
         path: 'frame.beams.rear.posts',
-        message: '8 posts under a beam of 8\'-0" stand less than 1\'-0" apart',
-        fix: 'use 7 posts or fewer',
+        message: '9 posts under a beam of 8\'-0" stand less than 1\'-0" apart',
+        fix: 'use 8 posts or fewer',
       },
     ],
     [

@@ -2,9 +2,7 @@ import type { Job } from '../job/index.ts'
 import { type Good, skus, type Takeoff, type Task, taskRates } from '../takeoff/index.ts'
 import { concreteWays, placingRate } from './concrete-ways.ts'
 import type { PriceBook } from './types.ts'
-
-/** A working day of the crew, hours: common practice, no source. */
-const DAY = 8
+import { DAILY_RATES, DAY, hoursLeft } from './working-day.ts'
 
 type Counted = Pick<Takeoff, 'goods' | 'tasks'>
 
@@ -107,7 +105,7 @@ function withDays<T extends Counted>(job: Job, takeoff: T, book: PriceBook): T {
     (sum, { rateId, thousandths }) => sum + hoursOf(rateId, thousandths / 1000),
     0,
   )
-  const left = Math.max(1, DAY - hoursOf('day-setup', 1) - hoursOf('clean-daily', 1))
+  const left = hoursLeft(book)
   const days = Math.ceil(worked / left - 1e-9)
   const cause = {
     fields: ['pricing.dailySetUp'],
@@ -116,11 +114,7 @@ function withDays<T extends Counted>(job: Job, takeoff: T, book: PriceBook): T {
   }
   return {
     ...takeoff,
-    tasks: [
-      ...takeoff.tasks,
-      taskOf('day-setup', days * 1000, cause),
-      taskOf('clean-daily', days * 1000, cause),
-    ],
+    tasks: [...takeoff.tasks, ...DAILY_RATES.map((rateId) => taskOf(rateId, days * 1000, cause))],
   }
 }
 

@@ -1,8 +1,6 @@
 import type { Takeoff, Task } from '../takeoff/index.ts'
 import type { Line, PriceBook } from './types.ts'
-
-/** Hours that a crew works on a day, setting up and clearing away left out: common practice, no source. */
-const HOURS_A_DAY = 7
+import { DAILY_RATES, hoursLeft } from './working-day.ts'
 
 /** Working days that concrete hardens before posts stand on it: common practice, no source. */
 const CURING_DAYS = 3
@@ -53,10 +51,19 @@ const STEPS: readonly (
   { kind: 'work', what: 'Decking', tasks: inStage('decking') },
   { kind: 'work', what: 'Stairs', tasks: inStage('stairs') },
   { kind: 'work', what: 'Guard', tasks: inStage('guard') },
-  { kind: 'work', what: 'Clean up', tasks: (task) => task.stage === 'general' && !beforeAll(task) },
+  {
+    kind: 'work',
+    what: 'Clean up',
+    tasks: (task) => task.stage === 'general' && !beforeAll(task) && !isDaily(task),
+  },
   { kind: 'inspection', what: 'Final inspection', days: INSPECTION_DAYS },
   { kind: 'work', what: 'Stain, when the wood has dried', tasks: inStage('finish') },
 ]
+
+/** Each day has its own, whether or not the job pays for them: they are no step of their own. */
+function isDaily({ rateId }: Task): boolean {
+  return DAILY_RATES.some((one) => one === rateId)
+}
 
 function beforeAll({ stage, rateId }: Task): boolean {
   return stage === 'before' || rateId === 'stage-lumber'
@@ -69,14 +76,14 @@ function beforeAll({ stage, rateId }: Task): boolean {
 export function workCalendar(
   takeoff: Pick<Takeoff, 'tasks'>,
   lines: readonly Line[],
-  book: Pick<PriceBook, 'crewSize'>,
+  book: Pick<PriceBook, 'crewSize' | 'rates'>,
 ): readonly CalendarStep[] {
   const hoursOf = new Map(
     lines
       .filter(({ group }) => group === 'labour')
       .map(({ cause, thousandths }) => [cause.ids[0] ?? '', thousandths / 10 / book.crewSize]),
   )
-  const aDay = HOURS_A_DAY * 100
+  const aDay = hoursLeft(book) * 100
   const steps: CalendarStep[] = []
   // hundredths of crew hours from the start of the first day
   let now = 0

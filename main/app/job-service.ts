@@ -65,8 +65,8 @@ export function jobService(store: Store, now: () => Date, newId: () => string, e
       return store.jobs.versions(id).map(({ revision, label, savedAt }) => ({ revision, label, savedAt }))
     },
     version: ({ id, revision }) => {
-      const found = store.jobs.versions(id).find((version) => version.revision === revision)
-      if (found === undefined)
+      const found = store.jobs.version(id, revision)
+      if (found === null)
         throw new ServiceError('not-found', 'This state of the job is no longer kept; choose a later one.')
       return { statement: found.statement }
     },

@@ -55,6 +55,8 @@ export interface JobRepository {
   removed(): readonly JobSummary[]
   /** Newest first, the present one among them. */
   versions(id: string): readonly JobVersion[]
+  /** One of them; null where it is no longer kept. */
+  version(id: string, revision: number): JobVersion | null
 }
 
 export function jobRepository(db: Database): JobRepository {
@@ -63,6 +65,9 @@ export function jobRepository(db: Database): JobRepository {
     'INSERT INTO job_versions (job_id, revision, label, saved_at, statement) VALUES (?, ?, ?, ?, ?)',
   )
   const selectJob = db.prepare('SELECT id, name, revision, saved_at, statement FROM jobs WHERE id = ?')
+  const selectVersion = db.prepare(
+    'SELECT revision, label, saved_at, statement FROM job_versions WHERE job_id = ? AND revision = ?',
+  )
   const update = db.prepare(
     'UPDATE jobs SET name = ?, revision = ?, saved_at = ?, statement = ? WHERE id = ?',
   )
@@ -126,13 +131,23 @@ export function jobRepository(db: Database): JobRepository {
           .prepare(
             'SELECT revision, label, saved_at, statement FROM job_versions WHERE job_id = ? ORDER BY revision DESC',
           )
-          .all(id) as (JobRow & { label: string })[]
-      ).map((row) => ({
-        revision: row.revision,
-        label: row.label,
-        savedAt: row.saved_at,
-        statement: JSON.parse(row.statement),
-      })),
+          .all(id) as VersionRow[]
+      ).map(versionOf),
+    version: (id, revision) => {
+      const row = selectVersion.get(id, revision) as VersionRow | undefined
+      return row === undefined ? null : versionOf(row)
+    },
+  }
+}
+
+type VersionRow = JobRow & { readonly label: string }
+
+function versionOf(row: VersionRow): JobVersion {
+  return {
+    revision: row.revision,
+    label: row.label,
+    savedAt: row.saved_at,
+    statement: JSON.parse(row.statement),
   }
 }
 

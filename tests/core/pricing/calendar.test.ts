@@ -10,6 +10,7 @@ function calendarOf(statement: object) {
   return {
     steps: workCalendar(made.value.takeoff, priced.value.lines, SAMPLE_BOOK),
     lines: priced.value.lines,
+    calendar: priced.value.calendar,
   }
 }
 
@@ -41,6 +42,21 @@ describe('the calendar of a deck', () => {
       .reduce((sum, { thousandths }) => sum + thousandths / 1000, 0)
     const told = steps.reduce((sum, { crewHours }) => sum + crewHours / 100, 0)
     expect(told * SAMPLE_BOOK.crewSize).toBeCloseTo(paid, 0)
+  })
+
+  it('leaves the set-up and clean-up of each day out of its days, whether or not the job pays for them', () => {
+    const paid = calendarOf({ pricing: { dailySetUp: true } })
+    expect(paid.lines.some(({ code }) => code === 'day-setup')).toBe(true)
+    expect(paid.calendar).toEqual(calendarOf({}).calendar)
+    // the sample book has 0.4 and 0.35 hours of both workers a day: 7.25 hours are left of 8
+    const worked = paid.calendar.filter(({ kind }) => kind === 'work')
+    const hours = worked.reduce((sum, { crewHours }) => sum + crewHours / 100, 0)
+    const days = new Set(
+      worked.flatMap(({ from, to }) => Array.from({ length: to - from + 1 }, (_, i) => from + i)),
+    )
+    expect(days.size).toBeGreaterThanOrEqual(Math.ceil(hours / 7.25))
+    const digging = paid.calendar.find(({ what }) => what.startsWith('Set out'))
+    expect(digging?.to).toBe(Math.max(1, Math.ceil((digging?.crewHours ?? 0) / 725)))
   })
 
   it('a slower crew takes more days', () => {

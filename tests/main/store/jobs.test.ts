@@ -141,6 +141,9 @@ describe('jobs in the store', () => {
     db.close()
     store.jobs.save({ ...FIRST, revision: 1000, statement: { n: 1 } })
     const kept = store.jobs.versions('job-1').map((version) => version.revision)
+    const newest = kept[0] ?? 0
+    expect(store.jobs.version('job-1', newest)).toEqual(store.jobs.versions('job-1')[0])
+    expect(store.jobs.version('job-1', newest + 1)).toBeNull()
     expect(kept[0]).toBe(1001)
     expect(kept.at(-1)).toBe(1001 - VERSIONS_KEPT + 1)
     store.close()

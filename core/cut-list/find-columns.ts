@@ -9,6 +9,8 @@ export interface Columns {
   /** index of the column of each meaning that there is */
   readonly at: ReadonlyMap<Meaning, number>
   readonly unit: ColumnUnit
+  /** unit of bare numbers in the column of what runs wild: inches unless its heading says feet */
+  readonly wildUnit: ColumnUnit
   readonly ignored: readonly string[]
 }
 
@@ -24,6 +26,7 @@ export interface ColumnFault {
 const SINGLE: readonly Meaning[] = [
   'length',
   'quantity',
+  'wild',
   'price',
   'supply',
   'pack',
@@ -80,7 +83,8 @@ export function findColumns(
       fix: 'give the lengths in inches or feet',
     })
   }
-  return ok({ heading, at, unit: unit ?? 'in', ignored: ignoredOf(heading, meanings, at) })
+  const wild = readHeading(heading?.cells[at.get('wild') ?? -1] ?? '')?.unit ?? 'in'
+  return ok({ heading, at, unit: unit ?? 'in', wildUnit: wild, ignored: ignoredOf(heading, meanings, at) })
 }
 
 /** The meaning of each column as it would be read, for a window that lets it be changed; as many as there are columns. */

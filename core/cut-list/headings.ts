@@ -24,6 +24,7 @@ const WORDS: { readonly [meaning in Exclude<Meaning, 'nothing'>]: readonly strin
     'number',
     'number of pieces',
   ],
+  wild: ['runs wild', 'wild', 'run wild', 'cut in place', 'cut off in place', 'extra length'],
   mark: ['mark', 'label', 'piece', 'part', 'tag', 'name', 'id', 'item', 'description', 'use'],
   product: ['product', 'size', 'section', 'material', 'lumber', 'nominal', 'profile', 'board'],
   kind: ['kind', 'type', 'row'],
@@ -67,7 +68,9 @@ export function readHeading(text: string): Heading | null {
   const unit = units.at(-1) ?? null
   if (rest === '') return unit === null ? null : { meaning: 'length', unit }
   const meaning = MEANINGS.get(rest)
-  return meaning === undefined ? null : { meaning, unit: meaning === 'length' ? unit : null }
+  return meaning === undefined
+    ? null
+    : { meaning, unit: meaning === 'length' || meaning === 'wild' ? unit : null }
 }
 
 /** Headings that would have been understood, for a fault's sentence. */

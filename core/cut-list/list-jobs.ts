@@ -111,9 +111,10 @@ function bookStock(rows: ProductRows, book: PriceBook, faults: RowFault[]): Stoc
 }
 
 /** Pieces of a row that names no mark are marked by it: #5 is the piece of row 5. */
-function piecesOf({ row, mark, length, count }: CutList['pieces'][number]): readonly FixedPiece[] {
+function piecesOf({ row, mark, length, wild, count }: CutList['pieces'][number]): readonly FixedPiece[] {
   const words = mark === '' ? `#${row}` : mark
-  return Array.from({ length: count }, (_, index) => ({ id: `${row}.${index + 1}`, mark: words, length }))
+  const long = { length: ticks(length + wild), ...(wild === 0 ? {} : { wild }) }
+  return Array.from({ length: count }, (_, index) => ({ id: `${row}.${index + 1}`, mark: words, ...long }))
 }
 
 /** Prices in proportion to lengths, as small as they can be: small whole numbers make a sharp bound. */

@@ -2,6 +2,7 @@
 export const MEANINGS = [
   'quantity',
   'length',
+  'wild',
   'mark',
   'product',
   'kind',

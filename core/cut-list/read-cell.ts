@@ -1,4 +1,15 @@
-import { type Cents, fail, ok, parseLength, parseMoney, type Result, type Ticks } from '../units/index.ts'
+import {
+  type Cents,
+  fail,
+  inches,
+  ok,
+  parseLength,
+  parseMoney,
+  printLength,
+  type Result,
+  type Ticks,
+  ticks,
+} from '../units/index.ts'
 import type { ColumnUnit } from './headings.ts'
 
 type Wrong = { readonly message: string; readonly fix: string }
@@ -8,6 +19,9 @@ export const MOST_PIECES = 20_000
 
 const LONGEST_TEXT = 100
 
+/** More is a longer piece: a slip of the column. */
+const MOST_WILD = inches(48)
+
 /** A length above nothing; a number without a unit is in the column's. */
 export function readLengthCell(text: string, unit: ColumnUnit): Result<Ticks, Wrong> {
   if (text === '') return fail({ message: 'there is no length here', fix: 'write one, or leave the row out' })
@@ -16,6 +30,15 @@ export function readLengthCell(text: string, unit: ColumnUnit): Result<Ticks, Wr
   if (!read.ok) return fail({ message: `"${short(text)}": ${read.error.message}`, fix: read.error.fix })
   if (read.value > 0) return read
   return fail({ message: `"${short(text)}" is not longer than nothing`, fix: 'write a length above 0' })
+}
+
+/** How far a piece runs wild; an empty cell and 0 are nothing. */
+export function readWildCell(text: string, unit: ColumnUnit): Result<Ticks, Wrong> {
+  if (text === '' || /^0+(\.0*)?$/.test(text)) return ok(ticks(0))
+  const read = readLengthCell(text, unit)
+  if (!read.ok || read.value <= MOST_WILD) return read
+  const fix = `write what is cut off in place, ${printLength(MOST_WILD)} at most`
+  return fail({ message: `"${short(text)}" is more than a piece runs wild`, fix })
 }
 
 /** A whole number above nothing; spreadsheets may write it as 4.0 or 1,200. */

@@ -1,4 +1,4 @@
-import { fail, ok, type Result } from '../units/index.ts'
+import { fail, ok, type Result, ticks } from '../units/index.ts'
 import { type Block, blocksOf, type RowKind, readKind } from './blocks.ts'
 import { readDelimited, type SheetRow } from './delimited.ts'
 import { type Columns, findColumns } from './find-columns.ts'
@@ -8,6 +8,7 @@ import {
   readLengthCell,
   readPriceCell,
   readTextCell,
+  readWildCell,
   short,
 } from './read-cell.ts'
 import { readPurchase } from './read-purchase.ts'
@@ -83,17 +84,24 @@ function readBlock(
     const kind = cells.kind(block.kind)
     const product = cells.text('product')
     const length = cells.read('length', (text) => readLengthCell(text, columns.unit))
+    const wild = cells.given('wild')
+      ? cells.read('wild', (text) => readWildCell(text, columns.wildUnit))
+      : ticks(0)
+    if (kind !== 'piece' && wild !== null && wild > 0) {
+      const fix = 'leave this cell empty, or make the row a piece'
+      cells.wrongAt('wild', { message: 'only a piece runs wild', fix })
+    }
     if (kind === 'piece') {
       const count = cells.has('quantity') ? cells.read('quantity', readCountCell) : 1
       const mark = cells.text('mark')
-      if (faults.length > before || length === null || count === null) continue
+      if (faults.length > before || length === null || count === null || wild === null) continue
       total += count
       if (total > MOST_PIECES) {
         const message = `with this row the list has more than ${MOST_PIECES} pieces`
         cells.wrong(columns.at.get('quantity') ?? -1, { message, fix: 'split the list into smaller ones' })
         return
       }
-      read.pieces.push({ row: row.number, line: row.line, product, mark, length, count })
+      read.pieces.push({ row: row.number, line: row.line, product, mark, length, wild, count })
     } else {
       const offcut = kind === 'offcut'
       const price = cells.given('price') ? cells.read('price', (text) => readPriceCell(text, offcut)) : null

@@ -30,7 +30,10 @@ export interface ListPiece {
   /** as written, '' where the list names none */
   readonly product: string
   readonly mark: string
+  /** finished length */
   readonly length: Ticks
+  /** cut so much longer and cut off in place */
+  readonly wild: Ticks
   readonly count: number
 }
 

@@ -1,10 +1,13 @@
 import { fail, ok, type Result } from '../units/index.ts'
+import { aimWords } from './aim-words.ts'
 import type { LpEngine } from './lp-port.ts'
 import { buildProblem } from './model/build-problem.ts'
 import { costsInCents } from './model/costs.ts'
 import type { Problem } from './model/problem.ts'
+import { sayingWhatRunsWild } from './run-wild.ts'
 import { assemble } from './solve/assemble.ts'
-import { type Ranked, rank } from './solve/rank.ts'
+import { lengthStep } from './solve/objectives.ts'
+import { type Ranked, type Reached, rank, reachedAtOnce } from './solve/rank.ts'
 import { reasonFor } from './solve/reason.ts'
 import type { SearchOptions } from './solve/search.ts'
 import { judge, type RuledOutcome } from './solve/search-rules.ts'
@@ -60,7 +63,11 @@ export function planCuts(
     searched: least.searched,
     work: { columns: work.columns, nodes: work.nodes, patterns: work.patterns, engine: engine.name },
   })
-  return ok(byPlace(job, plan))
+  return ok(finished(job, withAims(problem, plan, ranked.reached)))
+}
+
+function finished(job: CutJob, plan: CutPlan): CutPlan {
+  return sayingWhatRunsWild(job, byPlace(job, plan))
 }
 
 /** Tells of plans that keep all rules, as they would be if the search ended there. */
@@ -82,7 +89,7 @@ function telling(
       searched: bound > dual.cents ? { nodes: work.nodes, patterns: work.patterns } : null,
       work: { columns: work.columns, nodes: work.nodes, patterns: work.patterns, engine: engine.name },
     })
-    tell(byPlace(problem.job, plan))
+    tell(finished(problem.job, withAims(problem, plan, reachedAtOnce(problem, best, bound))))
   }
 }
 
@@ -91,6 +98,17 @@ function tidied(problem: Problem, chosen: RuledOutcome, engine: LpEngine, work: 
   const jointed = fewerJoints(problem, chosen, engine, () => work.stopped())
   const { best } = jointed
   return best === null ? jointed : { ...jointed, best: fewerSetUps(problem, costsInCents(problem), best) }
+}
+
+/** The plan with what it was chosen for. The search counts lengths of board in what all of them are multiples of. */
+function withAims(problem: Problem, plan: CutPlan, reached: readonly Reached[]): CutPlan {
+  if (reached.length === 0) return plan
+  const step = lengthStep(problem)
+  const aims = reached.map(({ objective, value, bound }) => {
+    const unit = objective === 'least waste' ? step : 1
+    return { objective, value: value * unit, bound: bound * unit }
+  })
+  return { ...plan, aims, why: `${aimWords(aims)} ${plan.why}` }
 }
 
 function whyOf(problem: Problem, ranked: Ranked, proven: boolean, work: Work, quick: boolean): string {
@@ -103,7 +121,7 @@ function whyOf(problem: Problem, ranked: Ranked, proven: boolean, work: Work, qu
   if (quick) return 'First plan; the proof is not sought yet.'
   const [first] = problem.job.objectives
   if (first !== undefined && first !== 'least cost') {
-    return `Chosen for ${problem.job.objectives.join(', then ')}; the gap is what that costs above the least.`
+    return 'The gap is what that costs above the least.'
   }
   return `The work allowed is done; ${problem.job.label} may have a cheaper order within the gap.`
 }

@@ -21,7 +21,10 @@ export interface StockOption {
 export interface FixedPiece {
   readonly id: string
   readonly mark: string
+  /** what is cut from the board: what runs wild included */
   readonly length: Ticks
+  /** how much of it is cut off in place; nothing where absent */
+  readonly wild?: Ticks
 }
 
 /** An admissible joint point of a run group. */
@@ -96,6 +99,8 @@ export interface Cut {
   readonly pieceId: string
   readonly mark: string
   readonly length: Ticks
+  /** how much of it is cut off in place; nothing where absent */
+  readonly wild?: Ticks
   readonly from: Ticks
   readonly to: Ticks
 }
@@ -151,6 +156,15 @@ export interface Certificate {
   readonly dualBound: Cents
 }
 
+/** What a plan has of an objective, and the least that any plan has that is as good by the objectives before it. */
+export interface Aim {
+  readonly objective: Objective
+  /** joints; ticks of board; different lengths bought; or cents, preferences included */
+  readonly value: number
+  /** equal to the value where that is proven */
+  readonly bound: number
+}
+
 export type PlanStatus = 'proven optimal' | 'feasible' | 'stopped'
 
 export interface CutPlan {
@@ -178,6 +192,8 @@ export interface CutPlan {
   readonly bound: Cents
   /** cost + preference − bound; 0 where proven optimal */
   readonly gap: Cents
+  /** what it was chosen for, in order, least cost last; absent where that is the least cost alone */
+  readonly aims?: readonly Aim[]
   readonly why: string
   readonly certificate: Certificate
   /** lengths of bought board by what became of it */

@@ -1,3 +1,4 @@
+export { cutWords } from './cutting/cut-words.ts'
 export { boardDrawing } from './drawings/board-drawings.ts'
 export { footingLayout } from './drawings/footing-layout.ts'
 export { deckingPlan, framingPlan } from './drawings/framing-plan.ts'

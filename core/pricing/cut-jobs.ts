@@ -52,8 +52,10 @@ export function cutJobs(needs: Needs, book: PriceBook, rack: readonly OffcutsOnH
     return found
   }
 
-  for (const { id, mark, length, product } of takeoff.pieces)
-    classOf(product).pieces.push({ id, mark, length })
+  for (const { id, mark, length, finished, product } of takeoff.pieces) {
+    const wild = length > finished ? { wild: ticks(length - finished) } : {}
+    classOf(product).pieces.push({ id, mark, length, ...wild })
+  }
   for (const run of takeoff.runs) {
     const cost = jointCost(run.kind, book, job.builder)
     const points = held.has(run.id) ? [] : run.points

@@ -1,5 +1,5 @@
 import type { Frame, Member } from '../frame/index.ts'
-import type { Job } from '../job/index.ts'
+import type { FieldPath, Job } from '../job/index.ts'
 import { printLength, ticks } from '../units/index.ts'
 import { addedPlace } from './added-place.ts'
 import type { Piece } from './types.ts'
@@ -10,7 +10,7 @@ export function piecesOf(job: Job, frame: Frame): readonly Piece[] {
   return frame.members
     .filter((member) => !inRuns.has(member.id))
     .map((member) => {
-      const allowance = member.role === 'post' ? job.cutting.postAllowance : 0
+      const { field, allowance } = allowanceOf(job, member)
       return {
         id: `piece-${member.id}`,
         mark: member.mark,
@@ -21,7 +21,7 @@ export function piecesOf(job: Job, frame: Frame): readonly Piece[] {
         ...(member.ends === undefined ? {} : { ends: member.ends }),
         place: addedPlace(member) ?? placeOf(member),
         cause: {
-          fields: allowance > 0 ? ['cutting.postAllowance'] : [],
+          fields: allowance > 0 && field !== null ? [field] : [],
           ids: [member.id],
           rule:
             allowance > 0
@@ -30,6 +30,17 @@ export function piecesOf(job: Job, frame: Frame): readonly Piece[] {
         },
       }
     })
+}
+
+/** What a member is ordered longer than it will be, and the field that says so. */
+function allowanceOf(
+  { cutting }: Job,
+  { role }: Member,
+): { readonly field: FieldPath | null; readonly allowance: number } {
+  if (role === 'post') return { field: 'cutting.postAllowance', allowance: cutting.postAllowance }
+  if (role === 'joist' || role === 'end joist')
+    return { field: 'cutting.joistsWild', allowance: cutting.joistsWild }
+  return { field: null, allowance: 0 }
 }
 
 /** Where a piece goes, for the crew: along the wall, or away from it, to its centre; for a block the bay's left side. */

@@ -3,7 +3,7 @@ import type { AuditFault, CutJob, CutPlan } from '../types.ts'
 /** Every fixed piece and every piece of a run is cut exactly once, at its length and with its mark. */
 export function auditPieces(job: CutJob, plan: CutPlan): AuditFault[] {
   const faults: AuditFault[] = []
-  const wanted = new Map<string, { mark: string; length: number; cut: number }>()
+  const wanted = new Map<string, { mark: string; length: number; wild: number; cut: number }>()
   for (const piece of [...job.pieces, ...plan.runPieces]) {
     if (wanted.has(piece.id)) {
       faults.push({
@@ -12,7 +12,12 @@ export function auditPieces(job: CutJob, plan: CutPlan): AuditFault[] {
         message: `Two pieces carry the id ${piece.id}.`,
       })
     }
-    wanted.set(piece.id, { mark: piece.mark, length: piece.length, cut: 0 })
+    const wild = 'wild' in piece ? (piece.wild ?? 0) : 0
+    if (wild < 0 || wild >= piece.length) {
+      const message = `${wild} are to be cut off in place of ${piece.length}.`
+      faults.push({ rule: 'cut in place', where: piece.mark, message })
+    }
+    wanted.set(piece.id, { mark: piece.mark, length: piece.length, wild, cut: 0 })
   }
   for (const board of plan.boards) {
     for (const cut of board.cuts) {
@@ -29,6 +34,10 @@ export function auditPieces(job: CutJob, plan: CutPlan): AuditFault[] {
           where,
           message: `${cut.mark} is cut to ${cut.length} where ${piece.length} is wanted.`,
         })
+      }
+      if ((cut.wild ?? 0) !== piece.wild) {
+        const message = `${cut.mark} loses ${piece.wild} in place, not ${cut.wild ?? 0}.`
+        faults.push({ rule: 'cut in place', where, message })
       }
       if (cut.mark !== piece.mark) {
         faults.push({

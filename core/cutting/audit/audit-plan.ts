@@ -1,4 +1,5 @@
 import type { AuditFault, CutJob, CutPlan } from '../types.ts'
+import { auditAims } from './audit-aims.ts'
 import { auditBoards } from './audit-boards.ts'
 import { auditBound } from './audit-bound.ts'
 import { auditMoney } from './audit-money.ts'
@@ -13,6 +14,7 @@ export function auditPlan(job: CutJob, plan: CutPlan): readonly AuditFault[] {
     ...auditBoards(job, plan),
     ...auditRuns(job, plan),
     ...auditMoney(job, plan),
+    ...auditAims(job, plan),
     ...auditBound(job, plan),
   ]
 }

@@ -12,6 +12,7 @@ export function leastFlow(
   const distance = new Float64Array(run.nodes).fill(Number.POSITIVE_INFINITY)
   distance[0] = 0
   run.arcs.forEach((arc, a) => {
+    if (arc.most === 0) return
     const price = (prices.items[arc.item] ?? 0) + (arcCosts[a] ?? 0) * prices.scale
     const joint = arc.point < 0 ? 0 : -(capPrice[arc.point] ?? 0)
     const reach = (distance[arc.from] ?? 0) + price + joint

@@ -5,8 +5,11 @@ import type { Objective } from '../types.ts'
 import { lengthsBought } from './search-rules.ts'
 import type { Solution } from './solution.ts'
 
-/** What an objective counts, as costs for the search; lengths are counted by the rules instead. */
-function costsOf(problem: Problem, objective: Objective): Costs | null {
+/** An objective that costs can count; different lengths are counted by looking at each choice of them. */
+export type Counted = Exclude<Objective, 'fewest lengths'>
+
+/** What an objective counts, as costs for the search. */
+export function costsOf(problem: Problem, objective: Counted): Costs {
   const none: Costs = {
     board: problem.stocks.map(() => 0),
     perPiece: 0,
@@ -23,8 +26,6 @@ function costsOf(problem: Problem, objective: Objective): Costs | null {
       return { ...none, arcs: problem.runs.map((run) => run.arcs.map((arc) => (arc.point < 0 ? 0 : 1))) }
     case 'least waste':
       return { ...none, board: problem.stocks.map((stock) => stock.option.length / lengthStep(problem)) }
-    case 'fewest lengths':
-      return null
   }
 }
 
@@ -32,7 +33,7 @@ function costsOf(problem: Problem, objective: Objective): Costs | null {
  * What every stock length is a whole multiple of, so that lengths are counted in small numbers: weighed above the cents
  * of an order they would otherwise be too large for the LP engine's arithmetic.
  */
-function lengthStep(problem: Problem): number {
+export function lengthStep(problem: Problem): number {
   const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b))
   return problem.stocks.reduce((step, stock) => common(step, stock.option.length), 0) || 1
 }
@@ -62,14 +63,27 @@ export function measure(problem: Problem, solution: Solution, objective: Objecti
 }
 
 /** Several objectives as one: each outweighs all that a plan could differ by in those after it. */
-export function combined(problem: Problem, objectives: readonly Objective[], known: Solution): Costs {
-  const parts = objectives.flatMap((objective) => {
-    const costs = costsOf(problem, objective)
-    return costs === null ? [] : [{ costs, range: 4 * measure(problem, known, objective) + 1000 }]
-  })
+export function combined(problem: Problem, objectives: readonly Counted[], known: Solution): Costs {
+  const parts = objectives.map((objective) => ({
+    costs: costsOf(problem, objective),
+    range: 4 * measure(problem, known, objective) + 1000,
+  }))
   const weights = parts.map((_, k) => parts.slice(k + 1).reduce((product, part) => product * part.range, 1))
+  return weighed(
+    problem,
+    parts.map(({ costs }, k) => ({ costs, weight: weights[k] ?? 1 })),
+    0,
+  )
+}
+
+/** The sum of costs, each so many times. */
+export function weighed(
+  problem: Problem,
+  parts: readonly { readonly costs: Costs; readonly weight: number }[],
+  constant: number,
+): Costs {
   const sum = (pick: (costs: Costs) => number): number =>
-    parts.reduce((total, { costs }, k) => total + (weights[k] ?? 1) * pick(costs), 0)
+    parts.reduce((total, { costs, weight }) => total + weight * pick(costs), 0)
   const shape = costsInCents(problem)
   return {
     board: shape.board.map((_, s) => sum((costs) => costs.board[s] ?? 0)),
@@ -82,6 +96,6 @@ export function combined(problem: Problem, objectives: readonly Objective[], kno
       choices.map((_, c) => sum((costs) => costs.counts[s]?.[c] ?? 0)),
     ),
     savings: sum((costs) => costs.savings),
-    constant: 0,
+    constant,
   }
 }

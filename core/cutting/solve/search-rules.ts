@@ -65,8 +65,16 @@ function withArcLimit(problem: Problem, run: number, arc: number, most: number):
   return { ...problem, runs }
 }
 
+/** Different lengths that can be bought. */
+export function lengthsOnSale(problem: Problem): number[] {
+  const lengths = problem.stocks.flatMap(({ option, supply, counts }) =>
+    option.offcut || supply === 0 || counts?.length === 0 ? [] : [option.length],
+  )
+  return [...new Set<number>(lengths)].sort((a, b) => a - b)
+}
+
 /** A length that is not bought: its stock stays in the list, with none to be had. */
-function withoutLength(problem: Problem, length: number): Problem {
+export function withoutLength(problem: Problem, length: number): Problem {
   const stocks = problem.stocks.map((stock) =>
     stock.option.length === length && !stock.option.offcut
       ? { ...stock, supply: 0, counts: stock.counts === null ? null : [] }

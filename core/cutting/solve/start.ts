@@ -26,6 +26,7 @@ function splitRun(run: RunModel, arcCost: (arc: number) => number): number[] {
     const via = new Int32Array(run.nodes).fill(-1)
     distance[0] = 0
     run.arcs.forEach((arc, a) => {
+      if (arc.most === 0) return
       let cost = arcCost(a)
       run.caps.forEach((cap, c) => {
         if (cap.points.includes(arc.point) && (jointed[c] ?? 0) >= cap.cap) cost += cap.excess ?? 1e9

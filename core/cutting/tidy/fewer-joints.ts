@@ -1,11 +1,12 @@
 import type { LpEngine } from '../lp-port.ts'
 import { costsInCents } from '../model/costs.ts'
-import type { Problem, RunModel } from '../model/problem.ts'
-import { combined, measure } from '../solve/objectives.ts'
+import type { Problem } from '../model/problem.ts'
+import { fewestJoints } from '../solve/fewest-joints.ts'
+import { type Counted, combined, measure } from '../solve/objectives.ts'
 import { lengthsBought, type RuledOutcome, searchRules } from '../solve/search-rules.ts'
 import { solutionOf } from '../solve/solution.ts'
 import { Work } from '../solve/work.ts'
-import type { Objective, WorkLimits } from '../types.ts'
+import type { WorkLimits } from '../types.ts'
 
 /** Work for the second search: its plan is taken or left, and a person waits for it. */
 const LIMITS: WorkLimits = { columns: 4_000, nodes: 12, patterns: 800 }
@@ -21,9 +22,9 @@ export function fewerJoints(
   const { objectives, maxLengths } = problem.job
   if (best === null || objectives.includes('fewest joints')) return chosen
   const joints = measure(problem, best, 'fewest joints')
-  if (joints <= fewestPossible(problem)) return chosen
-  const before: Objective[] = objectives.filter((objective) => objective !== 'fewest lengths')
-  const wanted: Objective[] = before.includes('least cost') ? before : [...before, 'least cost']
+  if (joints <= fewestJoints(problem)) return chosen
+  const before = objectives.filter((objective): objective is Counted => objective !== 'fewest lengths')
+  const wanted: Counted[] = before.includes('least cost') ? before : [...before, 'least cost']
   const costs = combined(problem, [...wanted, 'fewest joints'], best)
   const lengths = objectives.includes('fewest lengths') ? lengthsBought(problem, best).length : maxLengths
   const quiet = { quick: !someJointIsFree(problem), onProgress: () => undefined }
@@ -42,20 +43,4 @@ export function fewerJoints(
 /** Where a joint costs nothing many plans cost the same, and a first plan is not enough to tell the fewest joints. */
 function someJointIsFree(problem: Problem): boolean {
   return problem.runs.some((run) => run.group.points.some((point) => point.cost === 0))
-}
-
-/** Joints that no plan can do without: of every member the fewest that the stock lengths leave. */
-function fewestPossible(problem: Problem): number {
-  return problem.runs.reduce((sum, run) => sum + run.members * fewestOfMember(run), 0)
-}
-
-function fewestOfMember({ nodes, arcs }: RunModel): number {
-  const fewest: number[] = Array.from({ length: nodes }, (_, node) =>
-    node === 0 ? 0 : Number.POSITIVE_INFINITY,
-  )
-  for (let round = 0; round < nodes; round++) {
-    for (const { from, to, point } of arcs)
-      fewest[to] = Math.min(fewest[to] ?? 0, (fewest[from] ?? 0) + (point < 0 ? 0 : 1))
-  }
-  return fewest[1] ?? 0
 }

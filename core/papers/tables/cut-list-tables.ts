@@ -1,6 +1,7 @@
 import type { CutListResult, ListPlan } from '../../cut-list/index.ts'
 import type { Board } from '../../cutting/index.ts'
 import { cents, printLength, printMoney, type Ticks, ticks, toFeet } from '../../units/index.ts'
+import { cutWords, inPlace } from '../cutting/cut-words.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
@@ -67,7 +68,7 @@ function cutLike(board: Board): string {
 }
 
 function piecesOf(board: Board | undefined): string {
-  return (board?.cuts ?? []).map((cut) => `${cut.mark} ${printLength(cut.length)}`).join(' + ')
+  return (board?.cuts ?? []).map(cutWords).join(' + ')
 }
 
 /** Numbers that rise, with those that follow each other drawn together: 1–3, 7. */
@@ -83,6 +84,7 @@ function ranges(numbers: readonly number[]): string {
 
 /** One row a piece, for a spreadsheet: where on its board it is cut, in feet and inches. */
 export function cutListPiecesTable({ plans }: Pick<CutListResult, 'plans'>): PaperTable {
+  const wild = someRunsWild(plans)
   return tableOf(
     'cut-list-pieces',
     'Pieces by board',
@@ -94,6 +96,7 @@ export function cutListPiecesTable({ plans }: Pick<CutListResult, 'plans'>): Pap
       ['length', 'Length', 'right'],
       ['from', 'From', 'right'],
       ['to', 'To', 'right'],
+      ...(wild ? [['inPlace', 'Cut in place to', 'right'] as const] : []),
     ],
     plans.flatMap(({ product, plan }) =>
       plan.boards.flatMap((board) =>
@@ -105,10 +108,15 @@ export function cutListPiecesTable({ plans }: Pick<CutListResult, 'plans'>): Pap
           length: printLength(cut.length),
           from: printLength(cut.from),
           to: printLength(cut.to),
+          ...(wild ? { inPlace: inPlace(cut) } : {}),
         })),
       ),
     ),
   )
+}
+
+function someRunsWild(plans: CutListResult['plans']): boolean {
+  return plans.some(({ plan }) => plan.boards.some(({ cuts }) => cuts.some((cut) => cut.wild !== undefined)))
 }
 
 /** What the plan of each product costs, what none can go below, and whether that is proven. */

@@ -1,5 +1,6 @@
 import type { Estimate } from '../../estimate-types.ts'
 import { printLength, toFeet } from '../../units/index.ts'
+import { cutWords } from '../cutting/cut-words.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
@@ -20,7 +21,7 @@ export function cuttingTable({ plans }: Pick<Estimate, 'plans'>): PaperTable {
         size: product.size,
         board: `${board.number}`,
         stock: `${toFeet(board.length)} ft`,
-        pieces: board.cuts.map((cut) => `${cut.mark} ${printLength(cut.length)}`).join(' + '),
+        pieces: board.cuts.map(cutWords).join(' + '),
         offcut: board.offcut === 0 ? '' : printLength(board.offcut),
       })),
     ),

@@ -200,6 +200,18 @@ describe('pieces', () => {
     })
   })
 
+  it('are joists cut longer by what they run wild, where the job says so', () => {
+    const job = { ...heronLane, cutting: { ...heronLane.cutting, joistsWild: inches(3) } }
+    const longer = takeoffOf(job).pieces.filter(({ id }) => id.includes('joist'))
+    expect(longer.length).toBeGreaterThan(0)
+    expect(longer.map(({ length, finished }) => length - finished)).toEqual(longer.map(() => inches(3)))
+    expect(
+      takeoffOf(heronLane)
+        .pieces.filter(({ id }) => id.includes('joist'))
+        .every(({ length, finished }) => length === finished),
+    ).toBe(true)
+  })
+
   it('carry the allowance of the job at posts alone', () => {
     const job = { ...heronLane, cutting: { ...heronLane.cutting, postAllowance: inches(5) } }
     const longer = takeoffOf(job).pieces.filter((piece) => piece.length !== piece.finished)

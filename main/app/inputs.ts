@@ -7,6 +7,7 @@ import { STEPS_KEPT } from '../store/index.ts'
 import { dayInput } from './day-input.ts'
 import { LONGEST_EVERYTHING } from './everything.ts'
 import { firmInput } from './firm-file.ts'
+import { keptDay } from './kept-days.ts'
 import { lengthInput as length } from './length-input.ts'
 import { paperInput, quoteInputs } from './paper-input.ts'
 import { LONGEST_PRICES } from './price-file.ts'
@@ -63,6 +64,15 @@ const listText = z.string().max(LONGEST_LIST)
 const columns = z.array(z.enum(MEANINGS)).max(1000)
 const sawLength = z.int().min(0).max(TICKS_PER_FOOT).transform(ticks)
 
+const listInput = {
+  text: listText,
+  stockText: listText.optional(),
+  columns: columns.optional(),
+  stockColumns: columns.optional(),
+  kerf: sawLength,
+  endTrim: sawLength,
+}
+
 /** A list as it is typed; the same judges what the store gives back. */
 export const keptList = z.strictObject({
   text: listText,
@@ -113,15 +123,8 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
       .strictObject({ post: z.int().min(1).max(999), dx: off, dy: off, barred: z.boolean() })
       .optional(),
   }),
-  'cutlist.run': z.strictObject({
-    text: listText,
-    stockText: listText.optional(),
-    columns: columns.optional(),
-    stockColumns: columns.optional(),
-    kerf: sawLength,
-    endTrim: sawLength,
-    task,
-  }),
+  'cutlist.run': z.strictObject({ ...listInput, task }),
+  'cutlist.workbook': z.strictObject(listInput),
   'cutlist.kept': nothing,
   'cutlist.keep': keptList,
   'day.replan': z.strictObject({
@@ -131,6 +134,8 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
     day: dayInput,
     task,
   }),
+  'day.kept': z.strictObject({ jobId: id }),
+  'day.keep': z.strictObject({ jobId: id, planId: z.string().min(1).max(200), kept: keptDay.nullable() }),
   'wish.price': z.strictObject({
     statement: statementInput,
     wished: statementInput,

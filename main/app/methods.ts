@@ -5,6 +5,8 @@ import { fileNameFor } from './job-name.ts'
 import type { JobService } from './job-service.ts'
 import type { KeptCutList } from './kept-cut-list.ts'
 import type { PaperService } from './paper-service.ts'
+import type { KeptDays } from './kept-days.ts'
+import { listPlanning } from './list-planning.ts'
 import { mustBePriced } from './priced.ts'
 import type { Prices } from './prices.ts'
 import type { Rack } from './rack.ts'
@@ -24,6 +26,7 @@ export interface Parts {
   readonly rack: Rack
   readonly everything: Everything
   readonly cutList: KeptCutList
+  readonly days: KeptDays
   readonly pool: Pool
   readonly prices: Prices
   readonly papers: PaperService
@@ -41,10 +44,12 @@ export function methodTable({
   papers,
   emit,
   cutList,
+  days,
 }: Parts): MethodTable {
   /** tells every window how far a named task is; only its own takes notice */
   const watching = (task: string | undefined): Task =>
     task === undefined ? {} : { task, onProgress: (progress) => emit('work.progress', { task, progress }) }
+  const lists = listPlanning(pool, prices)
   return {
     'app.info': {
       mutating: false,
@@ -104,8 +109,9 @@ export function methodTable({
     },
     'cutlist.run': {
       mutating: false,
-      run: ({ task, ...request }) => pool.cutList({ request, book: prices.book() }, watching(task)),
+      run: ({ task, ...request }) => lists.run(request, watching(task)),
     },
+    'cutlist.workbook': { mutating: false, run: lists.workbook },
     'cutlist.kept': { mutating: false, run: cutList.read },
     'cutlist.keep': { mutating: true, run: cutList.keep },
     'day.replan': {
@@ -113,6 +119,8 @@ export function methodTable({
       run: ({ statement, jobId, task, ...rest }) =>
         pool.planTheRest({ statement, book: prices.book(), rack: rack.onHand(jobId), rest }, watching(task)),
     },
+    'day.kept': { mutating: false, run: days.read },
+    'day.keep': { mutating: true, run: days.keep },
     'wish.price': {
       mutating: false,
       run: ({ statement, wished, jobId, task }) =>

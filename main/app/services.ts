@@ -7,6 +7,7 @@ import { everythingService } from './everything.ts'
 import { INPUTS } from './inputs.ts'
 import { jobService } from './job-service.ts'
 import { keptCutList } from './kept-cut-list.ts'
+import { keptDays } from './kept-days.ts'
 import { type MethodTable, methodTable } from './methods.ts'
 import { paperService } from './paper-service.ts'
 import { pdfThread } from './pdf-thread.ts'
@@ -45,6 +46,7 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
     rack,
     everything: everythingService(store, prices, ambient.now, options.emit),
     cutList: keptCutList(store),
+    days: keptDays(store),
     pool,
     prices,
     papers: paperService({

@@ -1,1 +1,1 @@
-export { makeWorkbook, type PricedEstimate } from '../exports/workbook/index.ts'
+export { makeCutListWorkbook, makeWorkbook, type PricedEstimate } from '../exports/workbook/index.ts'

@@ -44,6 +44,7 @@ export type Command =
       readonly prices: string | null
       readonly json: boolean
       readonly csv: string | null
+      readonly xlsx: string | null
     }
   | {
       readonly kind: 'rest'
@@ -112,7 +113,7 @@ type Option =
 const OPTIONS: { readonly [command: string]: readonly Option[] } = {
   estimate: ['prices', 'json', 'joints', 'xlsx'],
   compare: ['width', 'step', 'prices', 'json'],
-  cut: ['stock', 'kerf', 'trim', 'columns', 'prices', 'json', 'csv'],
+  cut: ['stock', 'kerf', 'trim', 'columns', 'prices', 'json', 'csv', 'xlsx'],
   rest: ['day', 'prices', 'json'],
   size: ['hold', 'write', 'prices', 'json'],
   papers: ['to', 'only', 'paper', 'scale', 'units', 'as', 'date', 'revision', 'firm', 'prices'],
@@ -189,7 +190,18 @@ function commandOf(name: string, file: string, values: ReadonlyMap<Option, strin
       if (!columns.ok) return columns
       const stock = values.get('stock') ?? null
       const csv = values.get('csv') ?? null
-      return ok({ kind: 'cut', list: file, stock, saw: saw.value, columns: columns.value, prices, json, csv })
+      const xlsx = values.get('xlsx') ?? null
+      return ok({
+        kind: 'cut',
+        list: file,
+        stock,
+        saw: saw.value,
+        columns: columns.value,
+        prices,
+        json,
+        csv,
+        xlsx,
+      })
     }
     default: {
       const range = readRange(values.get('width'), values.get('step'))

@@ -12,14 +12,15 @@ export const HELP = `Kerfwright: estimates and cut plans for residential deck fr
       The same deck at every width from one to the other: cost, price, joints, waste, and why each differs.
 
   kerfwright cut LIST.csv [--stock FILE] [--kerf 1/8in] [--trim 1/2in] [--columns LIST] [--prices FILE] [--json]
-                          [--csv FILE]
+                          [--csv FILE] [--xlsx FILE]
       Order and cutting sheet of any list of pieces, as CSV or pasted from a spreadsheet (tab, comma or semicolon).
       The first row heads the columns: quantity, length, mark, product; --columns quantity,length,nothing,mark says
-      it instead, from the left. Stock is a second file, or rows under a row that says only Stock or Offcuts:
+      it instead, from the left. A column "runs wild" says what a piece is cut longer, to be cut in place. Stock is a second file, or rows under a row that says only Stock or Offcuts:
       length, price, supply, and where it is so pack (sold by), minimum (least count), break from and break price
       (what each costs from so many on). Without stock the price book's is used; without prices the least length is bought. Bare
       numbers are inches, or feet under "Length (ft)". --csv writes order and pieces for a spreadsheet; text that it
-      would take for a formula, starting with = + - or @, gets an apostrophe before it.
+      would take for a formula, starting with = + - or @, gets an apostrophe before it. --xlsx writes a workbook with
+      live formulas: plan, order, cutting sheet.
 
   kerfwright rest JOB.json --day DAY.json [--prices FILE] [--json]
       The rest of a job that is begun, planned again: boards sawn and culled, pieces cut wrong, a yard that is out.

@@ -123,4 +123,18 @@ export const MIGRATIONS: readonly Migration[] = [
       `)
     },
   },
+  {
+    // which boards of a job are sawn, by product, and the marks before it
+    version: 8,
+    update: (db) => {
+      db.exec(`
+        CREATE TABLE saw_days (
+          job_id TEXT NOT NULL REFERENCES jobs (id) ON DELETE CASCADE,
+          plan_id TEXT NOT NULL,
+          text TEXT NOT NULL,
+          PRIMARY KEY (job_id, plan_id)
+        ) STRICT, WITHOUT ROWID;
+      `)
+    },
+  },
 ]

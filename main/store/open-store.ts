@@ -12,6 +12,7 @@ import { type OffcutRepository, offcutRepository } from './offcuts.ts'
 import { type PriceBookRepository, priceBookRepository } from './price-book.ts'
 import { type QuoteRepository, quoteRepository } from './quotes.ts'
 import type { StoreRefusal } from './refusal.ts'
+import { type SawDayRepository, sawDayRepository } from './saw-days.ts'
 import { beginSession, endSession } from './sessions.ts'
 import { type Settings, settings } from './settings.ts'
 
@@ -28,6 +29,7 @@ export interface Store {
   readonly offcuts: OffcutRepository
   readonly priceBook: PriceBookRepository
   readonly quotes: QuoteRepository
+  readonly sawDays: SawDayRepository
   readonly settings: Settings
   /** Jobs and offcuts of a file, all or none, beside what is here. */
   takeEverything(arrival: Arrival): Arrived
@@ -87,6 +89,7 @@ function storeOn(db: Database, options: StoreOptions, backup: string | null): St
     offcuts,
     priceBook: priceBookRepository(db),
     quotes: quoteRepository(db),
+    sawDays: sawDayRepository(db),
     settings: settings(db),
     crashed,
     takeEverything: takeEverything(db, { jobs, offcuts }, options.newId),

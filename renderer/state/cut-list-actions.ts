@@ -8,6 +8,8 @@ export interface CutListActions {
   /** changes the cut list's inputs; its last answer stays until a new one is there */
   editCutList(patch: Partial<CutListInputs>): void
   planCutList(): Promise<void>
+  /** makes the workbook of the planned list and gives it with its name, or null where that failed (and was said) */
+  makeListWorkbook(): Promise<{ readonly fileName: string; readonly base64: string } | null>
   /** the list as it was left, unless something is typed already */
   recallCutList(): Promise<void>
 }
@@ -29,6 +31,16 @@ export function cutListActions({ client, get, set, say, watched }: SessionParts)
         if (kept !== null && text === '' && stockText === '') set({ cutList: { ...get().cutList, ...kept } })
       } catch (error) {
         say(sentenceOf(error))
+      }
+    },
+    async makeListWorkbook() {
+      const request = cutListRequest(inputsOf(get().cutList))
+      if (request === null) return null
+      try {
+        return await client.call('cutlist.workbook', request)
+      } catch (error) {
+        say(sentenceOf(error))
+        return null
       }
     },
     editCutList(patch) {

@@ -2,11 +2,13 @@ import type { CutPlan, DayState } from '../../core/cutting/index.ts'
 import type { RestAnswer } from '../../core/plan-the-rest.ts'
 import { share, type Ticks } from '../../core/units/index.ts'
 
-/** How the day goes with the boards of one product. It is kept while the job is open, not with the job's file. */
+/** How the day goes with the boards of one product. It is kept with the job in the store, not in the job's file. */
 export interface ProductDay {
   /** the boards it speaks of, by what is cut from them; see `boardsOf` */
   readonly boards: string
   readonly day: DayState
+  /** how it was before each mark, the oldest first */
+  readonly earlier: readonly DayState[]
   /** the newest answer, and the day that it answers */
   readonly answer: RestAnswer | null
   readonly answered: DayState | null
@@ -18,6 +20,9 @@ export interface ProductDay {
 export interface SawDays {
   readonly [planId: string]: ProductDay
 }
+
+/** Marks that can be taken back. */
+const MOST_EARLIER = 60
 
 const NOTHING_YET: DayState = {
   bought: 'all',
@@ -45,6 +50,7 @@ export function newDay(plan: CutPlan, spares: DayState['spares']): ProductDay {
   return {
     boards: boardsOf(plan),
     day: { ...NOTHING_YET, spares },
+    earlier: [],
     answer: null,
     answered: null,
     running: false,
@@ -91,4 +97,24 @@ export function atYard(day: DayState, entry: DayState['yard'][number]): DayState
 /** Whether anything was said that would be lost. */
 export function hasBegun({ day }: ProductDay): boolean {
   return day.sawn.length + day.culls.length + day.miscuts.length + day.yard.length > 0 || day.bought !== 'all'
+}
+
+/** The day with something marked; how it was can be had again. */
+export function marked(state: ProductDay, day: DayState): ProductDay {
+  return { ...state, day, earlier: [...state.earlier, state.day].slice(-MOST_EARLIER), running: false }
+}
+
+/** The day without its last mark; the same day where there is none. */
+export function takenBack(state: ProductDay): ProductDay {
+  const day = state.earlier.at(-1)
+  return day === undefined ? state : { ...state, day, earlier: state.earlier.slice(0, -1), running: false }
+}
+
+/** A day as it was kept in the store; its plan of the rest is asked for anew. */
+export function recalled({
+  boards,
+  day,
+  earlier,
+}: Pick<ProductDay, 'boards' | 'day' | 'earlier'>): ProductDay {
+  return { boards, day, earlier, answer: null, answered: null, running: false, failure: null }
 }

@@ -71,6 +71,14 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   const moves = moveActions(parts, states)
   const list = cutListActions(parts)
   const rack = rackActions(client, store, notice.say)
+  const days = sawDayActions(parts)
+  let daysOf: string | undefined
+  const stopOpening = store.subscribe(() => {
+    const { open } = get()
+    if (open?.id === daysOf) return
+    daysOf = open?.id
+    void days.recallDays()
+  })
 
   function takeDesign(answer: DesignAnswer) {
     const { edit, open } = get()
@@ -117,7 +125,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     ...prices.actions,
     ...rack,
     ...shelfActions(parts, { jobs: jobs.actions, restate: states.restate }),
-    ...sawDayActions(parts),
+    ...days,
     ...sizingActions(parts),
     ...list,
     ...wishActions(parts),
@@ -138,6 +146,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
       list.keepCutList()
       for (const part of [work, estimates, tape, jobs, prices, notice]) part.dispose()
       stopOffcuts()
+      stopOpening()
       designer.dispose()
     },
   }

@@ -1,6 +1,6 @@
 import type { CompareRow } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest, Meaning } from '../../core/cut-list/index.ts'
-import type { JointReason, WorkProgress } from '../../core/cutting/index.ts'
+import type { DayState, JointReason, WorkProgress } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { ProductClass } from '../../core/frame/index.ts'
 import type { GroundResult } from '../../core/ground/index.ts'
@@ -103,6 +103,16 @@ export interface QuoteDesk {
   /** since the last one sent; null where none was */
   readonly change: QuoteChange | null
   readonly warnings: readonly string[]
+}
+
+/** How the day goes with the boards of one product. */
+export interface KeptDay {
+  readonly planId: string
+  /** the boards it speaks of, as the window names them */
+  readonly boards: string
+  readonly day: DayState
+  /** states that can be taken back, the oldest first */
+  readonly earlier: readonly DayState[]
 }
 
 /** One offcut on the rack. */
@@ -222,11 +232,24 @@ export interface Methods {
   'ground.run': [Stated & { readonly found?: Found | undefined }, GroundResult]
   /** plans a list of pieces with the program's price book; a new run stops the one before */
   'cutlist.run': [CutListRequest & Watched, CutListAnswer]
+  /** the plan of a list as a workbook: the one shown, where it is of this very list */
+  'cutlist.workbook': [CutListRequest, { readonly fileName: string; readonly base64: string }]
   /** the list as it was left; null where none was */
   'cutlist.kept': [Record<string, never>, CutListInputs | null]
   'cutlist.keep': [CutListInputs, Record<string, never>]
   /** plans the rest of one product of a job that is begun */
   'day.replan': [RestRequest & Stated & Watched, RestAnswer]
+  /** which boards of a stored job are sawn and what went otherwise, with the marks before, which can be taken back */
+  'day.kept': [{ readonly jobId: string }, readonly KeptDay[]]
+  /** keeps one product's day with its job; null: nothing is said of it any more */
+  'day.keep': [
+    {
+      readonly jobId: string
+      readonly planId: string
+      readonly kept: Omit<KeptDay, 'planId'> | null
+    },
+    Record<string, never>,
+  ]
   /** what a wish costs: the job with it (`wished`) against the job without it */
   'wish.price': [Stated & Watched & { readonly wished: JobStatement }, WishPrice]
   /** what joints of one run save, and what points of it would cost; each is planned anew */

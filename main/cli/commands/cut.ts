@@ -12,9 +12,9 @@ import type { ExitCode, Output } from '../output.ts'
 import { pricesHead } from '../report.ts'
 import { printable, textTable, wrap } from '../text-table.ts'
 
-/** Order, cutting sheet, cost and bound of a list of pieces; and as a CSV file where one is asked for. */
+/** Order, cutting sheet, cost and bound of a list of pieces; and as a CSV file or a workbook where one is asked for. */
 export async function runCut(
-  { list, stock, saw, columns, prices, json, csv }: Extract<Command, { kind: 'cut' }>,
+  { list, stock, saw, columns, prices, json, csv, xlsx }: Extract<Command, { kind: 'cut' }>,
   output: Output,
 ): Promise<ExitCode> {
   const text = readTextFile(list)
@@ -35,8 +35,16 @@ export async function runCut(
     return 2
   }
   const { result } = answer
-  if (csv !== null && result.plans.length > 0) {
-    const written = writeWhole(csv, writeDelimited(cutListRows(result)), 'replace')
+  const made = result.plans.length > 0
+  const files: { readonly kind: string; readonly name: string; readonly content: string | Uint8Array }[] = []
+  if (csv !== null && made)
+    files.push({ kind: 'CSV', name: csv, content: writeDelimited(cutListRows(result)) })
+  if (xlsx !== null && made) {
+    const { makeCutListWorkbook } = await import('../../app/workbook.ts')
+    files.push({ kind: 'Workbook', name: xlsx, content: await makeCutListWorkbook(result) })
+  }
+  for (const { name, content } of files) {
+    const written = writeWhole(name, content, 'replace')
     if (!written.ok) {
       output.warn(`${written.error}\n`)
       return 2
@@ -47,7 +55,7 @@ export async function runCut(
   else output.say(report(result, result.book === null ? '' : pricesHead(used)))
   for (const { message, help } of result.infeasible)
     output.warn(`${printable(`${list}: ${message} ${help}`)}\n`)
-  if (csv !== null && result.plans.length > 0) output.warn(`CSV: ${csv}\n`)
+  for (const { kind, name } of files) output.warn(`${kind}: ${name}\n`)
   return result.infeasible.length === 0 ? 0 : 1
 }
 

@@ -13,6 +13,7 @@ import { summarySheet } from './sheets/summary-sheet.ts'
 import type { PricedEstimate } from './source.ts'
 import { writeWorkbook } from './write-workbook.ts'
 
+export { makeCutListWorkbook } from './cut-list-workbook.ts'
 export type { PricedEstimate } from './source.ts'
 
 /**

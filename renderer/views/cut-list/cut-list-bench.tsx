@@ -2,7 +2,7 @@ import { fieldAt } from '../../../core/job/index.ts'
 import { TextField } from '../../parts/text-field.tsx'
 import { isFresh, NO_CUT_LIST, readSaw } from '../../state/cut-list-state.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
-import { saveCsv } from './save-csv.ts'
+import { saveCsv, saveListWorkbook } from './save-list.ts'
 
 /** How the saw cuts the list, and what is done with it. */
 export function CutListBench() {
@@ -42,9 +42,17 @@ export function CutListBench() {
         >
           Save order and pieces as CSV
         </button>
+        <button
+          type="button"
+          className="button"
+          disabled={done === null || done.plans.length === 0}
+          onClick={() => void saveListWorkbook(session)}
+        >
+          Save the workbook: plan, order, cutting sheet
+        </button>
         <p className="soft">
-          Text that a spreadsheet would take for a formula, starting with = + - or @, gets an apostrophe
-          before it.
+          In the CSV file, text that a spreadsheet would take for a formula, starting with = + - or @, gets an
+          apostrophe before it.
         </p>
       </section>
     </>

@@ -1,5 +1,5 @@
 import type { CutListResult, ListPlan } from '../../../core/cut-list/index.ts'
-import { listCost } from '../../../core/papers/index.ts'
+import { cutWords, listCost } from '../../../core/papers/index.ts'
 import { printLength, TICKS_PER_FOOT, type Ticks } from '../../../core/units/index.ts'
 import { useSize } from '../../drawing/use-size.ts'
 import { Message } from '../../parts/message.tsx'
@@ -47,6 +47,7 @@ export function ListResult({ result }: { readonly result: CutListResult }) {
             <h2>{each.product === '' ? 'Boards' : each.product}</h2>
             <Order {...each} />
             <p className="soft">{proofOf(each)}</p>
+            <CutInPlace {...each} />
             <ul className="boards-list">
               {groups.slice(0, DRAWN).map((group) => (
                 <li key={group.key}>
@@ -97,6 +98,14 @@ function Order({ stock, plan, lengthUnit }: ListPlan) {
       <li className="boards-sum">{listCost({ lengthUnit }, plan.stockCost)}</li>
     </ul>
   )
+}
+
+/** Which pieces run wild, and to what they are cut in place. */
+function CutInPlace({ plan }: ListPlan) {
+  const cuts = plan.boards.flatMap((board) => board.cuts)
+  const words = cuts.flatMap((cut) => (cut.wild === undefined ? [] : [cutWords(cut)]))
+  if (words.length === 0) return null
+  return <p>Cut in place: {[...new Set(words)].slice(0, DRAWN).join('; ')}.</p>
 }
 
 function proofOf({ lengthUnit, plan }: ListPlan): string {

@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { readCutList, readDelimited } from '../../../core/cut-list/index.ts'
 import { SAMPLE_BOOK, writePriceBook } from '../../../core/pricing/index.ts'
+import { readBook } from '../exports/recalculate.ts'
 import { runLine, scratch } from './run-line.ts'
 
 const { at, write } = scratch()
@@ -58,6 +59,13 @@ describe('cut', () => {
     expect((await runLine('cut', bare, '--columns', 'quantity, length,product')).code).toBe(0)
   })
 
+  test('writes a workbook of plan, order and cutting sheet beside the report', async () => {
+    const { code, warned } = await runLine('cut', list, '--xlsx', at('list.xlsx'), '--csv', at('both.csv'))
+    expect([code, warned]).toEqual([0, `CSV: ${at('both.csv')}\nWorkbook: ${at('list.xlsx')}\n`])
+    const book = await readBook(readFileSync(at('list.xlsx')))
+    expect(book.worksheets.map(({ name }) => name)).toEqual(['Plan', 'Order', 'Cutting sheet'])
+  })
+
   test('writes a CSV file that reads back and holds no formula', async () => {
     const { code, warned } = await runLine('cut', list, '--csv', at('out.csv'))
     expect([code, warned]).toEqual([0, `CSV: ${at('out.csv')}\n`])
@@ -107,7 +115,7 @@ describe('cut refuses', () => {
     [['--kerf', 'thin'], '--kerf: Kerf is given as "thin"'],
     [['--trim', '-1'], '--trim: End trim is -1"'],
     [['--columns', 'length,qantity'], '--columns: there is no "qantity"; did you mean quantity?'],
-    [['--xlsx', 'a.xlsx'], '"cut" has no option --xlsx'],
+    [['--hold', 'size'], '"cut" has no option --hold'],
   ])('%j', async (words, sentence) => {
     const { code, said, warned } = await runLine('cut', list, ...words)
     expect(warned).toContain(sentence)

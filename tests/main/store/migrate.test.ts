@@ -158,6 +158,17 @@ describe('bringing a store up to date', () => {
     store.close()
   })
 
+  test('from version 7 to 8 keeps every job, and nothing is marked at the saw yet', () => {
+    const file = at('saw-days.db')
+    const before = mustOpen(file, MIGRATIONS.slice(0, 7))
+    before.jobs.create({ ...FIRST, statement: { name: 'First' } })
+    before.close()
+    const store = mustOpen(file, MIGRATIONS.slice(0, 8))
+    expect(store.jobs.read('job-1')?.statement).toEqual({ name: 'First' })
+    expect(store.sawDays.list('job-1')).toEqual([])
+    store.close()
+  })
+
   test('makes a copy of the store before the first step, readable as the version it was', () => {
     const file = storeOfThisVersion('copied.db')
     const store = mustOpen(file, [...MIGRATIONS, ADDS_PLACE])

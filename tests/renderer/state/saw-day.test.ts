@@ -8,9 +8,12 @@ import {
   forgive,
   hasBegun,
   isSawn,
+  marked,
   markSawn,
   newDay,
+  recalled,
   spoil,
+  takenBack,
 } from '../../../renderer/state/saw-day.ts'
 import { rangesOf } from '../../../renderer/views/boards/day/ranges.ts'
 import {
@@ -69,6 +72,19 @@ describe('a day at the saw', () => {
     const dearer = atYard(out, { stockId, left: 0, price: cents(1234) })
     expect(dearer.yard).toEqual([{ stockId, left: 0, price: 1234 }])
     expect(atYard(dearer, { stockId, left: null, price: null })).toEqual(begun.day)
+  })
+
+  test('takes marks back one by one, to the very state before each', () => {
+    const one = marked(begun, markSawn(begun.day, number, true))
+    const two = marked(one, cull(one.day, number, feet(1), feet(2)))
+    expect(takenBack(two).day).toBe(one.day)
+    expect(takenBack(takenBack(two))).toEqual(begun)
+    expect(takenBack(begun)).toBe(begun)
+  })
+
+  test('is recalled with what can be taken back, and without a plan of the rest', () => {
+    const one = marked(begun, markSawn(begun.day, number, true))
+    expect(takenBack(recalled({ ...one, failure: 'x' } as typeof one))).toEqual(begun)
   })
 
   test('is not the day of other boards', () => {

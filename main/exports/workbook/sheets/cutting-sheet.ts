@@ -1,5 +1,6 @@
 import type { CutPlan } from '../../../../core/cutting/index.ts'
 import type { Planned } from '../../../../core/estimate-types.ts'
+import { cutWords } from '../../../../core/papers/index.ts'
 import { productName } from '../../../../core/pricing/index.ts'
 import { printLength, printMoney, toFeet } from '../../../../core/units/index.ts'
 import { empty, formula, inchesOf, number, text } from '../cell.ts'
@@ -12,7 +13,7 @@ export function cuttingSheet({ estimate }: Source): Sheet {
   sheet.title('Cutting plan')
   sheet.note(
     `Cut from the left end in the order given. Kerf ${printLength(estimate.job.cutting.kerf)}, end trim ` +
-      `${printLength(estimate.job.cutting.endTrim)}. Post marks include what is cut off in place.`,
+      `${printLength(estimate.job.cutting.endTrim)}. Lengths are as cut; to what a piece is cut in place stands beside them.`,
   )
   sheet.gap()
   sheet.header([
@@ -36,7 +37,7 @@ function writePlan(sheet: SheetBuilder, { product, plan }: Planned): void {
     sheet.row([
       text(`${board.number}`),
       text(`${toFeet(board.length)} ft`),
-      text(board.cuts.map((cut) => `${cut.mark}  ${printLength(cut.length)}`).join('  ·  '), { wrap: true }),
+      text(board.cuts.map(cutWords).join('  ·  '), { wrap: true }),
       number(inchesOf(used), 'inches'),
       number(inchesOf(board.offcut), 'inches'),
       text(board.offcut === 0 ? '' : printLength(board.offcut), { right: true }),

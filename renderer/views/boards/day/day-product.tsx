@@ -3,7 +3,7 @@ import type { DayState } from '../../../../core/cutting/index.ts'
 import type { Planned } from '../../../../core/estimate-types.ts'
 import { productKey, productName } from '../../../../core/pricing/index.ts'
 import { Message } from '../../../parts/message.tsx'
-import { boardsOf, hasBegun, isSawn, newDay } from '../../../state/saw-day.ts'
+import { boardsOf, hasBegun, isSawn, marked, newDay, takenBack } from '../../../state/saw-day.ts'
 import { useJob, useSession } from '../../../state/session-context.ts'
 import { Working } from '../../working/working.tsx'
 import { DayBoard } from './day-board.tsx'
@@ -52,7 +52,7 @@ export function DayProduct({
   }
   const state = known !== undefined && known.boards === present ? known : fresh
   const { day } = state
-  const change = (next: DayState) => session.setDay(plan.jobId, { ...state, day: next, running: false })
+  const change = (next: DayState) => session.setDay(plan.jobId, marked(state, next))
   const sawn = plan.boards.filter((board) => isSawn(day, board.number)).length
   return (
     <section className="boards-product day" aria-label={name}>
@@ -99,8 +99,17 @@ export function DayProduct({
         >
           Plan the rest again
         </button>
+        {state.earlier.length > 0 && (
+          <button
+            type="button"
+            className="button"
+            onClick={() => session.setDay(plan.jobId, takenBack(state))}
+          >
+            Take back the last mark
+          </button>
+        )}
         {hasBegun(state) && (
-          <button type="button" className="button" onClick={() => session.setDay(plan.jobId, null)}>
+          <button type="button" className="button" onClick={() => change(fresh.day)}>
             Start the day again
           </button>
         )}

@@ -26,11 +26,11 @@ export interface Known {
 export function knownKinds(problem: Problem, kinds: readonly Kind[]): Known {
   return {
     keys: new Set(kinds.map((kind) => kind.key)),
-    uses: new Set(kinds.map((kind) => useOf(problem, kind.stock, kind.used))),
+    uses: new Set(kinds.map((kind) => stockAndUse(problem, kind.stock, kind.used))),
   }
 }
 
-function useOf(problem: Problem, stock: number, used: number): number {
+function stockAndUse(problem: Problem, stock: number, used: number): number {
   return used * problem.stocks.length + stock
 }
 
@@ -72,8 +72,8 @@ export function bestSplit(
     const rest = pool.used - used
     const offcuts = offcut(a.stock, used) + offcut(b.stock, rest)
     const perhapsKnown =
-      known.uses.has(useOf(problem, a.stock, used)) ||
-      known.uses.has(useOf(problem, b.stock, rest)) ||
+      known.uses.has(stockAndUse(problem, a.stock, used)) ||
+      known.uses.has(stockAndUse(problem, b.stock, rest)) ||
       (a.stock === b.stock && used === rest)
     if (!perhapsKnown && (gone < 2 || offcuts <= crumbs)) continue
     const one = kindOf(

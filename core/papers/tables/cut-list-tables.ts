@@ -85,7 +85,7 @@ function ranges(numbers: readonly number[]): string {
 /** One row a piece, for a spreadsheet: where on its board it is cut, in feet and inches. */
 export function cutListPiecesTable({ plans }: Pick<CutListResult, 'plans'>): PaperTable {
   const wild = someRunsWild(plans)
-  return tableOf(
+  return tableOf<string>(
     'cut-list-pieces',
     'Pieces by board',
     [
@@ -100,16 +100,18 @@ export function cutListPiecesTable({ plans }: Pick<CutListResult, 'plans'>): Pap
     ],
     plans.flatMap(({ product, plan }) =>
       plan.boards.flatMap((board) =>
-        board.cuts.map((cut) => ({
-          product,
-          board: `${board.number}`,
-          stock: printLength(board.length),
-          mark: cut.mark,
-          length: printLength(cut.length),
-          from: printLength(cut.from),
-          to: printLength(cut.to),
-          ...(wild ? { inPlace: inPlace(cut) } : {}),
-        })),
+        board.cuts.map((cut) => {
+          const row = {
+            product,
+            board: `${board.number}`,
+            stock: printLength(board.length),
+            mark: cut.mark,
+            length: printLength(cut.length),
+            from: printLength(cut.from),
+            to: printLength(cut.to),
+          }
+          return wild ? { ...row, inPlace: inPlace(cut) } : row
+        }),
       ),
     ),
   )

@@ -17,6 +17,9 @@ import { statementInput } from './statement-input.ts'
 /** Most widths in one comparison: one per half inch over twenty feet. */
 export const MOST_WIDTHS = 481
 
+/** Most sizes of one grid. */
+const MOST_SIZES = 400
+
 /** Most joints of a run explained at once. */
 const MOST_POINTS = 60
 
@@ -43,6 +46,29 @@ const widths = z
     message: `makes more than ${MOST_WIDTHS} widths; choose a larger step`,
     path: ['step'],
   })
+
+const steps = z
+  .strictObject({ from: length, to: length, step: length })
+  .refine((side) => side.from <= side.to, { message: 'must not be greater than to', path: ['from'] })
+  .refine((side) => side.step >= TICKS_PER_INCH, { message: 'must be at least 1 in', path: ['step'] })
+
+const sizes = z
+  .strictObject({
+    edit,
+    statement: statementInput,
+    jobId: id.optional(),
+    task,
+    width: steps,
+    depth: steps,
+  })
+  .refine(({ width, depth }) => countOf(width) * countOf(depth) <= MOST_SIZES, {
+    message: `makes more than ${MOST_SIZES} sizes; choose larger steps`,
+    path: ['width'],
+  })
+
+function countOf({ from, to, step }: z.infer<typeof steps>): number {
+  return Math.floor((to - from) / step) + 1
+}
 
 const label = z.string().max(200)
 const timelinePlace = z.int().nonnegative()
@@ -110,6 +136,7 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'prices.export': nothing,
   'estimate.run': z.strictObject({ edit, statement: statementInput, jobId: id.optional(), task }),
   'compare.run': widths,
+  'sizes.run': sizes,
   'sizing.run': z.strictObject({
     edit,
     task,

@@ -4,9 +4,9 @@ import type { Everything } from './everything.ts'
 import { fileNameFor } from './job-name.ts'
 import type { JobService } from './job-service.ts'
 import type { KeptCutList } from './kept-cut-list.ts'
-import type { PaperService } from './paper-service.ts'
 import type { KeptDays } from './kept-days.ts'
 import { listPlanning } from './list-planning.ts'
+import type { PaperService } from './paper-service.ts'
 import { mustBePriced } from './priced.ts'
 import type { Prices } from './prices.ts'
 import type { Rack } from './rack.ts'
@@ -93,6 +93,21 @@ export function methodTable({
           emit('compare.row', { edit, row })
         const wanted = { statement, book: prices.book(), rack: rack.onHand(jobId), range, onRow, task }
         return { edit, ...(await pool.compare(wanted)) }
+      },
+    },
+    'sizes.run': {
+      mutating: false,
+      run: async ({ edit, statement, jobId, task, width, depth }) => {
+        const onRow: Parameters<Pool['compareSizes']>[0]['onRow'] = (row) => emit('sizes.row', { edit, row })
+        const end = await pool.compareSizes({
+          statement,
+          book: prices.book(),
+          rack: rack.onHand(jobId),
+          grid: { width, depth },
+          onRow,
+          task,
+        })
+        return { edit, ...end }
       },
     },
     'sizing.run': {

@@ -38,6 +38,7 @@ export const CLOSED: SessionState = {
   prices: null,
   priceFileFaults: [],
   tape: EMPTY_TAPE,
+  sizeGrid: null,
   tasks: {},
   wishPrices: {},
   joints: {},

@@ -14,6 +14,7 @@ import type { JointAnswer } from './joint-actions.ts'
 import type { News } from './news.ts'
 import type { PapersState } from './papers-state.ts'
 import type { SawDays } from './saw-day.ts'
+import type { SizeGridState } from './size-grid-actions.ts'
 import type { RunningTasks } from './tasks.ts'
 import type { WishAnswer } from './wish-actions.ts'
 
@@ -95,6 +96,8 @@ export interface SessionState {
   readonly priceFileFaults: readonly Fault[]
 
   readonly tape: TapeState
+  /** sizes compared on both sides; null until they are asked for */
+  readonly sizeGrid: SizeGridState | null
   /** work that goes on, by its kind */
   readonly tasks: RunningTasks
   /** what wishes on the cutting cost or would cost, by their keys */

@@ -21,6 +21,7 @@ import { type SawDayActions, sawDayActions } from './saw-day-actions.ts'
 import type { SessionParts } from './session-parts.ts'
 import type { SessionState } from './session-types.ts'
 import { type ShelfActions, shelfActions } from './shelf-actions.ts'
+import { type SizeGridActions, sizeGridActions } from './size-grid-actions.ts'
 import { type SizingActions, sizingActions } from './sizing-actions.ts'
 import { type Stating, stating } from './stating.ts'
 import { tapeFilling } from './tape-filling.ts'
@@ -41,6 +42,7 @@ export interface Session
     ShelfActions,
     SawDayActions,
     SizingActions,
+    SizeGridActions,
     CutListActions,
     WishActions,
     JointActions,
@@ -70,6 +72,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   const states = stating(parts, followers)
   const moves = moveActions(parts, states)
   const list = cutListActions(parts)
+  const sizeGrid = sizeGridActions(parts, states)
   const rack = rackActions(client, store, notice.say)
   const days = sawDayActions(parts)
   let daysOf: string | undefined
@@ -104,7 +107,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     if (!get().open) return
     estimates.measureFrom(get().estimate)
     const edit = get().edit + 1
-    set({ edit, tape: { ...get().tape, key: 'out of date' } })
+    set({ edit, tape: { ...get().tape, key: 'out of date' }, sizeGrid: null })
     designer.design(edit, get().history.present)
     estimates.request(0)
   }
@@ -127,6 +130,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     ...shelfActions(parts, { jobs: jobs.actions, restate: states.restate }),
     ...days,
     ...sizingActions(parts),
+    ...sizeGrid.actions,
     ...list,
     ...wishActions(parts),
     ...jointActions(parts),
@@ -144,7 +148,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
       moves.forget()
       saves.dispose()
       list.keepCutList()
-      for (const part of [work, estimates, tape, jobs, prices, notice]) part.dispose()
+      for (const part of [work, estimates, tape, jobs, prices, sizeGrid, notice]) part.dispose()
       stopOffcuts()
       stopOpening()
       designer.dispose()

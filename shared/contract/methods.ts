@@ -1,4 +1,4 @@
-import type { CompareRow } from '../../core/compare/index.ts'
+import type { CompareRow, SizeGrid } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest, Meaning } from '../../core/cut-list/index.ts'
 import type { DayState, JointReason, WorkProgress } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
@@ -206,6 +206,11 @@ export interface Methods {
     Stated & Watched & { readonly edit: number },
     { readonly edit: number; readonly result: EstimateResult },
   ]
+  /** a rectangle in each size of a grid; rows arrive as `sizes.row` events, nearest to the job's own size first */
+  'sizes.run': [
+    Stated & Watched & SizeGrid & { readonly edit: number },
+    { readonly edit: number; readonly complete: boolean; readonly rows: number },
+  ]
   /** rows arrive as `compare.row` events, nearest to the job's width first; a new run stops the one before */
   'compare.run': [
     Stated &
@@ -302,6 +307,7 @@ export interface Methods {
 export interface Events {
   'work.progress': { readonly task: string; readonly progress: WorkProgress }
   'compare.row': { readonly edit: number; readonly row: CompareRow }
+  'sizes.row': { readonly edit: number; readonly row: CompareRow }
   /** the rack is another: estimates of jobs that use it may change */
   'offcuts.changed': { readonly count: number }
   /** estimates made before are out of date */

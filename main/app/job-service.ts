@@ -1,7 +1,6 @@
-import { DEMO_JOB } from '../../core/job/index.ts'
+import { DEMO_JOB, jobName } from '../../core/job/index.ts'
 import type { Methods, StoredJob } from '../../shared/contract/index.ts'
 import { type JobRecord, RevisionConflict, type Store } from '../store/index.ts'
-import { jobName } from './job-name.ts'
 import { type Emit, ServiceError } from './service-types.ts'
 
 type Handler<M extends keyof Methods> = (input: Methods[M][0]) => Methods[M][1]

@@ -1,7 +1,7 @@
+import { fileNameFor } from '../../core/job/index.ts'
 import type { AppInfo, MethodName, Methods } from '../../shared/contract/index.ts'
 import type { Pool, Task } from '../workers/index.ts'
 import type { Everything } from './everything.ts'
-import { fileNameFor } from './job-name.ts'
 import type { JobService } from './job-service.ts'
 import type { KeptCutList } from './kept-cut-list.ts'
 import type { KeptDays } from './kept-days.ts'

@@ -1,3 +1,4 @@
+import { fileNameFor } from '../../core/job/index.ts'
 import {
   type Firm,
   fingerprint,
@@ -12,7 +13,6 @@ import type { Methods } from '../../shared/contract/index.ts'
 import type { KeptQuote, Store } from '../store/index.ts'
 import type { Pool } from '../workers/index.ts'
 import { firmInput } from './firm-file.ts'
-import { fileNameFor } from './job-name.ts'
 import type { PdfMaker } from './papers.ts'
 import { mustBePriced } from './priced.ts'
 import type { Prices } from './prices.ts'

@@ -37,6 +37,7 @@ const beam: fc.Arbitrary<BeamSpec> = fc.record({
   size: fc.constantFrom('2x6', '2x8', '2x10', '2x12'),
   plies: fc.integer({ min: 1, max: 3 }),
   setback: lengthBetween(2, 40),
+  setbackStated: fc.boolean(),
   posts: fc.integer({ min: 2, max: 6 }),
   inset: lengthBetween(2, 36),
 })

@@ -101,7 +101,7 @@ export function cutListPiecesTable({ plans }: Pick<CutListResult, 'plans'>): Pap
     plans.flatMap(({ product, plan }) =>
       plan.boards.flatMap((board) =>
         board.cuts.map((cut) => {
-          const row = {
+          const row: { readonly [column: string]: string } = {
             product,
             board: `${board.number}`,
             stock: printLength(board.length),
@@ -109,8 +109,9 @@ export function cutListPiecesTable({ plans }: Pick<CutListResult, 'plans'>): Pap
             length: printLength(cut.length),
             from: printLength(cut.from),
             to: printLength(cut.to),
+            ...(wild ? { inPlace: inPlace(cut) } : {}),
           }
-          return wild ? { ...row, inPlace: inPlace(cut) } : row
+          return row
         }),
       ),
     ),

@@ -1,8 +1,8 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
+import { fileNameFor, jobName } from '../../../core/job/index.ts'
 import { readTextFile, writeWhole } from '../../../main/app/files.ts'
-import { fileNameFor, jobName } from '../../../main/app/job-name.ts'
 import { readPriceText } from '../../../main/app/price-file.ts'
 import { scratch } from '../cli/run-line.ts'
 

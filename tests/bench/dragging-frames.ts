@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type CDPSession, chromium, type Page } from '@playwright/test'
-import { startProgram } from './start-program.ts'
+import { startProgram } from '../e2e/start-program.ts'
 import { findBrowser } from '../gate/system-tools.ts'
 
 /**

@@ -1,1 +1,0 @@
-export { fileNameFor, jobName } from '../../core/job/index.ts'

@@ -297,6 +297,14 @@ describe('through every door the same answer comes to', () => {
     expect(proven.length).toBe(6)
     expect(new Set(proven).size).toBe(2)
   })
+  test('sizes.run, with the same end', async () => {
+    const side = (feet: number) => ({ from: ticks(feet * 384), to: ticks(feet * 384), step: ticks(384) })
+    expect(await same('sizes.run', { edit: 9, statement, width: side(12), depth: side(10) })).toEqual({
+      edit: 9,
+      complete: true,
+      rows: 1,
+    })
+  })
   test('jobs.create and jobs.save, but for ids and times', async () => {
     const created = await through('jobs.create', { statement })
     const [first] = created as { result: { id: string; revision: number } }[]

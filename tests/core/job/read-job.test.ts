@@ -26,7 +26,13 @@ describe('a sparse statement is filled with defaults', () => {
       size: { width: 240, depth: '13\'-6"' },
     })
     expect(given).toEqual(['frame.joists.spacing', 'size.width', 'size.depth'])
-    expect(job.frame.joists).toEqual({ size: '2x10', spacing: 384, layoutFrom: 'left' })
+    expect(job.frame.joists).toEqual({
+      size: '2x10',
+      spacing: 384,
+      layoutFrom: 'left',
+      overMiddle: 'by stock',
+      longest: 20 * 12 * 32,
+    })
     expect(job.size).toEqual({ width: 7680, depth: 5184, height: 1344 })
   })
 

@@ -192,7 +192,7 @@ describe('the workbook as a file', () => {
     book.getWorksheet('Cutting plan')?.eachRow((row) => words.push(String(row.getCell(3).value ?? '')))
     const said = words.join(' · ')
     for (const { plan } of estimate.plans) {
-      for (const cut of plan.boards.flatMap((board) => board.cuts)) expect(said).toContain(`${cut.mark}  `)
+      for (const cut of plan.boards.flatMap((board) => board.cuts)) expect(said).toContain(`${cut.mark} `)
     }
     let members = 0
     book.getWorksheet('Members')?.eachRow((row) => {

@@ -30,6 +30,7 @@ describe('opening a store', () => {
       'offcuts',
       'price_book',
       'quotes',
+      'saw_days',
       'sessions',
       'settings',
     ])

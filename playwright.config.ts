@@ -17,7 +17,7 @@ export default defineConfig({
   reporter: [['list'], ['json', { outputFile: 'test-results/window.json' }]],
   use: {
     viewport: { width: 1280, height: 800 },
-    trace: 'retain-on-failure',
+    // a page of many drawings is slow to record: a test that fails is run again with --trace on
     launchOptions: {
       ...(browser ? { executablePath: browser } : {}),
       args: [

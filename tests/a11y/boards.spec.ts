@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright'
 import { expect, test } from '../e2e/program.ts'
+import { axeFaults } from './axe.ts'
 
 for (const colorScheme of ['light', 'dark'] as const) {
   test(`joints, offers and wishes under Boards meet WCAG 2.2 AA as far as axe can tell, ${colorScheme}`, async ({
@@ -21,19 +21,13 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await beam.getByRole('button', { name: /^One piece\?/ }).click()
     const hold = page.getByRole('button', { name: 'Hold in one piece' })
     await expect(hold).toBeVisible({ timeout: 30_000 })
-    const found = async () => {
-      const { violations } = await new AxeBuilder({ page })
-        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-        .analyze()
-      return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} at ${target.join(' ')}`))
-    }
-    expect(await found()).toEqual([])
+    expect(await axeFaults(page)).toEqual([])
     await hold.click()
     await expect(page.getByRole('region', { name: 'Wishes' }).getByText(/for boards and joints/)).toBeVisible(
       {
         timeout: 30_000,
       },
     )
-    expect(await found()).toEqual([])
+    expect(await axeFaults(page)).toEqual([])
   })
 }

@@ -1,13 +1,5 @@
-import AxeBuilder from '@axe-core/playwright'
-import type { Page } from '@playwright/test'
 import { expect, test } from '../e2e/program.ts'
-
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
-
-async function faultsOf(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze()
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} at ${target.join(' ')}`))
-}
+import { axeFaults } from './axe.ts'
 
 for (const colorScheme of ['light', 'dark'] as const) {
   test(`what opens over the window meets WCAG 2.2 AA as far as axe can tell, ${colorScheme}`, async ({
@@ -21,42 +13,42 @@ for (const colorScheme of ['light', 'dark'] as const) {
 
     await page.keyboard.press('Control+k')
     await expect(page.getByPlaceholder('A command, a field, a member')).toBeFocused()
-    expect(await faultsOf(page), 'find anything').toEqual([])
+    expect(await axeFaults(page), 'find anything').toEqual([])
     await page.keyboard.press('Escape')
 
     await page.keyboard.press('Control+/')
     await expect(page.getByRole('dialog', { name: 'Shortcuts' })).toBeVisible()
-    expect(await faultsOf(page), 'shortcuts').toEqual([])
+    expect(await axeFaults(page), 'shortcuts').toEqual([])
     await page.keyboard.press('Escape')
     await expect(page.getByRole('dialog')).toHaveCount(0)
 
     await page.getByRole('button', { name: /^Job / }).click()
     await expect(page.getByRole('menuitem', { name: 'New job', exact: true })).toBeVisible()
-    expect(await faultsOf(page), 'jobs').toEqual([])
+    expect(await axeFaults(page), 'jobs').toEqual([])
     await page.keyboard.press('Escape')
 
     const width = page.getByRole('main').getByRole('textbox', { name: 'Width' })
     await width.fill('nothing')
     await page.keyboard.press('Tab')
     await expect(width).toHaveAttribute('aria-invalid', 'true')
-    expect(await faultsOf(page), 'a wrong width').toEqual([])
+    expect(await axeFaults(page), 'a wrong width').toEqual([])
 
     await page
       .getByRole('contentinfo')
       .getByRole('button', { name: /^Checks/ })
       .click()
-    expect(await faultsOf(page), 'all checks').toEqual([])
+    expect(await axeFaults(page), 'all checks').toEqual([])
 
     await page.getByRole('contentinfo').getByRole('button', { name: /^Cost/ }).click()
     await page.locator('.why-chain summary').filter({ hasText: 'Overhead' }).click()
     await expect(page.getByRole('button', { name: /^Overhead: / })).toBeVisible()
-    expect(await faultsOf(page), 'why of the cost').toEqual([])
+    expect(await axeFaults(page), 'why of the cost').toEqual([])
 
     const places = page.getByRole('navigation', { name: 'Work places' })
     await places.getByRole('button', { name: 'Price' }).click()
     const file = { name: 'yard.json', mimeType: 'application/json', buffer: Buffer.from('{ "version": 1 }') }
     await page.getByLabel('File of a price book').setInputFiles(file)
     await expect(page.getByText('The file was not taken')).toBeVisible()
-    expect(await faultsOf(page), 'faults of a price book').toEqual([])
+    expect(await axeFaults(page), 'faults of a price book').toEqual([])
   })
 }

@@ -1,0 +1,18 @@
+import AxeBuilder from '@axe-core/playwright'
+import type { Page } from '@playwright/test'
+import { expect } from '../e2e/program.ts'
+
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+
+/**
+ * What of the page does not meet WCAG 2.2 AA as far as axe can tell, each with its rule and place. Of what passes only
+ * the rules are gathered: naming every part of a drawing takes longer than judging it.
+ */
+export async function axeFaults(page: Page): Promise<readonly string[]> {
+  const { violations, passes } = await new AxeBuilder({ page })
+    .options({ resultTypes: ['violations'] })
+    .withTags(TAGS)
+    .analyze()
+  expect(passes.length, 'rules that axe could judge').toBeGreaterThan(10)
+  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} at ${target.join(' ')}`))
+}

@@ -179,7 +179,7 @@ function frameZones(job: Job, levels: LevelDimensions, layout: Layout): readonly
       room,
       joistPlaces(job, view, extent, d.joist.thickness, openings),
       linesUnder(job, view, laying),
-      job.frame.joists.spacing,
+      { spacing: job.frame.joists.spacing, gap: laying.gap },
     )
     const ledgers = frameLedgers(job, d, view, boardNames)
     // a rim names the joists that end at it, and they name it as what their length ends at

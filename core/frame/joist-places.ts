@@ -298,7 +298,8 @@ function nearest(
   return distances.length === 0 ? null : from + way * Math.min(...distances)
 }
 
-function partsAt({ inner, thickness }: JoistRoom, centre: number): readonly StripPart[] {
+/** Parts of a line in a zone that have room for a joist's whole thickness. */
+export function partsAt({ inner, thickness }: JoistRoom, centre: number): readonly StripPart[] {
   return stripParts(inner.polygon, centre - thickness / 2, centre + thickness / 2)
 }
 

@@ -1,22 +1,17 @@
-import { stripParts } from '../geometry/index.ts'
+import type { Ticks } from '../units/index.ts'
 import {
   CLOSING_BAY,
   extentOf,
   inOrder,
   type JoistPlace,
   type JoistRoom,
+  partsAt,
   placeBeside,
   sideLines,
 } from './joist-places.ts'
 import type { PlacedJoist } from './joists.ts'
 import type { UnderLine } from './laying.ts'
-
-/** A joist's centre line. */
-interface Line {
-  readonly centre: number
-  readonly low: number
-  readonly high: number
-}
+import { isBeside, type JoistLine, lineOf, sharedBearing } from './shared-bearing.ts'
 
 /**
  * Joists with those that the decking asks for. One of the layout that would stand within 3 in of an added one gives way
@@ -26,12 +21,13 @@ export function withUnderJoists(
   room: JoistRoom,
   places: readonly JoistPlace[],
   lines: readonly UnderLine[],
-  spacing: number,
+  { spacing, gap }: { readonly spacing: Ticks; readonly gap: Ticks },
 ): readonly JoistPlace[] {
   if (lines.length === 0) return places
   const isFixed = ({ end, trimmer }: JoistPlace) => end || trimmer
   const fixed = [...sideLines(room), ...places.filter(isFixed).map(lineOf)]
-  const added = lines.flatMap((line) => placesOf(room, line)).filter((place) => isFree(room, fixed, place))
+  const wanted = lines.flatMap((line) => placesOf(room, line))
+  const added = sharedBearing(room, fixed, wanted, gap)
   const near = (place: JoistPlace) =>
     !isFixed(place) && added.some((other) => isBeside(lineOf(place), lineOf(other), CLOSING_BAY))
   const kept = [...places.filter((place) => !near(place)), ...added]
@@ -56,18 +52,9 @@ export function withUnderCause(joists: readonly PlacedJoist[]): readonly PlacedJ
   })
 }
 
-function lineOf(place: JoistPlace): Line {
-  return { centre: place.centre, ...extentOf(place.part) }
-}
-
-function isBeside(a: Line, b: Line, least: number): boolean {
-  return a.low < b.high && b.low < a.high && Math.abs(a.centre - b.centre) < least
-}
-
 /** One along each part of its line that has room. */
 function placesOf(room: JoistRoom, { centre, low, high, under }: UnderLine): readonly JoistPlace[] {
-  const half = room.thickness / 2
-  return stripParts(room.inner.polygon, centre - half, centre + half)
+  return partsAt(room, centre)
     .map(extentOf)
     .filter((part) => part.low < high && part.high > low)
     .flatMap((part) => {
@@ -76,16 +63,11 @@ function placesOf(room: JoistRoom, { centre, low, high, under }: UnderLine): rea
     })
 }
 
-/** No added joist where an end joist or a trimmer stands already: that one carries the boards. */
-function isFree({ thickness }: JoistRoom, fixed: readonly Line[], place: JoistPlace): boolean {
-  return !fixed.some((line) => isBeside(line, lineOf(place), thickness))
-}
-
 /** A joist that closes the bay which one that gave way leaves too wide; null where none is. */
 function closingJoist(
   room: JoistRoom,
-  gone: Line,
-  around: readonly Line[],
+  gone: JoistLine,
+  around: readonly JoistLine[],
   spacing: number,
 ): JoistPlace | null {
   const beside = around.filter(({ low, high }) => low < gone.high && gone.low < high)

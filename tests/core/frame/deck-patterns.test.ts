@@ -107,6 +107,48 @@ describe('a border of one course, 18 ft by 12 ft', () => {
   })
 })
 
+describe('a border whose gaps lie side by side, its joists along the house', () => {
+  /** A part in front between two stretches of front edge, joists running past all three. */
+  const withFronts = (left: number, right: number) =>
+    designOf({
+      shape: {
+        outline: `0, 0; 120, 0; 120, ${right}; 44, ${right}; 44, 150; 13, 150; 13, ${left}; 0, ${left}`,
+        joists: 'along',
+      },
+      size: { height: '60 in' },
+      frame: { joists: { size: '2x8', spacing: 12 }, beams: { front: { setback: 6 }, rear: { setback: 6 } } },
+      ground: { base: '16 in' },
+      decking: { border: 2, gap: 0 },
+    })
+  /** Middles of the added joists that run past all of the deck, in inches from the house. */
+  const added = ({ frame }: Design) =>
+    frame.members
+      .filter(({ box, cause }) => cause.rule.includes('stands under') && box.x1 - box.x0 > 100 * 32)
+      .map(({ box }) => (box.y0 + box.y1) / 64)
+      .sort((a, b) => a - b)
+
+  // the overhang is 1 in, so gaps lie 4 1/2 in and 10 in from each edge
+
+  it('has one joist where both gaps lie on one line', () => {
+    expect(added(withFronts(96, 96))).toEqual([86, 91.5])
+  })
+
+  it('has one in the middle where two gaps are so near that each board end bears 1/2 in on it', () => {
+    // from 101 in: 96 1/2 in and 91 in, the latter 1/2 in from that at 91 1/2 in
+    expect(added(withFronts(96, 101))).toContain(91.25)
+  })
+
+  it('has two face to face where one would leave a board end less than 1/2 in', () => {
+    // from 102 1/2 in: 98 in and 92 1/2 in, the latter 1 in from that at 91 1/2 in: they meet at 92 in
+    expect(added(withFronts(96, 102.5))).toEqual([86, 91.25, 92.75, 98])
+  })
+
+  it('has one face to face with an end joist that would leave a board end less than 1/2 in', () => {
+    // the end joist takes 94 1/2 in to 96 in, the gap is at 96 1/2 in
+    expect(added(withFronts(96, 101))).toEqual([86, 91.25, 96.75])
+  })
+})
+
 describe('a border of two courses round a corner cut off at 45 degrees', () => {
   it('is mitred by 22 1/2 degrees there, and lies on blocks under both of its gaps', () => {
     const made = deck('picture-frame-two')

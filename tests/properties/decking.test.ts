@@ -251,17 +251,23 @@ describe('decking of any outline and pattern', () => {
             { x: board.box.x0, y: (board.box.y0 + board.box.y1) / 2 },
             { x: board.box.x1, y: (board.box.y0 + board.box.y1) / 2 },
           ]
-          const share = at / run.length
-          const place: Place = [from.x + (to.x - from.x) * share, from.y + (to.y - from.y) * share]
+          const way = Math.hypot(to.x - from.x, to.y - from.y)
+          const [wayX, wayY] = [(to.x - from.x) / way, (to.y - from.y) / way]
+          const shape = shapeOf(board)
+          // measured from the long point of its left end
+          const start = Math.min(...shape.map(([x, y]) => (x - from.x) * wayX + (y - from.y) * wayY))
+          // places across the joint, of those that are of the board: beside a corner of the deck it is narrower
+          const across = Array.from({ length: 23 }, (_, i): Place => {
+            const off = 8 * (i - 11)
+            return [from.x + wayX * (start + at) - wayY * off, from.y + wayY * (start + at) + wayX * off]
+          }).filter((place) => depthIn(shape, place) > -0.1)
+          expect(across.length, `${run.label} at ${at}`).toBeGreaterThan(0)
           // a joint over the rim that a joist ends at is held by the rim
-          const near = Math.max(
-            ...frame.members
-              .filter(({ id, role }) => id === joist.id || role === 'rim' || role === 'ledger')
-              .map((one) => depthIn(shapeOf(one), place)),
-          )
-          // a breaker lies with both its long edges on joists, 2-3/4 in off its middle
-          const least = board.lay?.alongJoists === true ? -96 : -64
-          expect(near, `${run.label} at ${at}`).toBeGreaterThan(least)
+          const under = frame.members
+            .filter(({ id, role }) => id === joist.id || role === 'rim' || role === 'ledger')
+            .map(shapeOf)
+          const near = Math.max(...across.flatMap((place) => under.map((one) => depthIn(one, place))))
+          expect(near, `${run.label} at ${at}`).toBeGreaterThan(0)
         }
     })
   })

@@ -33,7 +33,7 @@ import { type PostOnBeam, postMember, withLength } from './posts.ts'
 import { beamRun, ledgerRun, linesAlong, rimRun } from './runs.ts'
 import { diagonal } from './set-out.ts'
 import type { Beam, DeckedZone, Frame, FrameRun, JoistGroup, Member, Post } from './types.ts'
-import { withUnderCause, withUnderJoists } from './under-joists.ts'
+import { underFaults, withUnderCause, withUnderJoists } from './under-joists.ts'
 
 /** Puts wood on a layout: every member, post, footing, connector and run, or the named faults that forbid it. */
 export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Fault[]> {
@@ -58,6 +58,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
     ...openingClashes(zones),
     ...jointFaults(zones.flatMap((zone) => zone.joists)),
     ...crowdedSides(job, zones),
+    ...zones.flatMap(({ level, joists }) => underFaults(joists, levels(level).joist.thickness)),
     ...layout.levels.flatMap(({ number, deckTop }) =>
       postLengthFaults(
         { path: number === 1 ? 'size.height' : 'shape.levels', height: deckTop },

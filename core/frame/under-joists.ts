@@ -1,3 +1,4 @@
+import type { Fault } from '../job/index.ts'
 import type { Ticks } from '../units/index.ts'
 import {
   CLOSING_BAY,
@@ -38,6 +39,31 @@ export function withUnderJoists(
     if (closed !== null) closing.push(closed)
   }
   return [...kept, ...closing].sort(inOrder)
+}
+
+/** Borders and breakers whose joists have no room: one of a zone's would stand in another. */
+export function underFaults(
+  joists: readonly Pick<PlacedJoist, 'place'>[],
+  thickness: number,
+): readonly Fault[] {
+  const crowded = joists.find(
+    ({ place }) =>
+      place.under !== undefined &&
+      joists.some(
+        (other) => other.place !== place && isBeside(lineOf(other.place), lineOf(place), thickness),
+      ),
+  )
+  if (crowded === undefined) return []
+  const isBorder = crowded.place.under === 'border'
+  return [
+    {
+      path: isBorder ? 'decking.border' : 'decking.breakers',
+      message: `a joist under the end of boards at a ${crowded.place.under} would stand in the one beside it`,
+      fix: isBorder
+        ? 'make that part of the deck wider, take another number of courses, or leave the border out'
+        : 'lay the breaker further from what stands beside it',
+    },
+  ]
 }
 
 /** The chain that *why* walks for a joist which only the decking asks for. */

@@ -2,8 +2,8 @@ import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import type { Face } from '../../../core/papers/index.ts'
 
-const require = createRequire(import.meta.url)
-const folderOf = (name: string): string => dirname(require.resolve(`@expo-google-fonts/${name}/package.json`))
+const packages = createRequire(import.meta.url)
+const folderOf = (name: string): string => dirname(packages.resolve(`@expo-google-fonts/${name}/package.json`))
 
 /** Files of the printed fonts by face and weight, found beside the program like any package of it. */
 export function fontFiles(): {

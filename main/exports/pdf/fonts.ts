@@ -3,7 +3,8 @@ import { dirname, join } from 'node:path'
 import type { Face } from '../../../core/papers/index.ts'
 
 const packages = createRequire(import.meta.url)
-const folderOf = (name: string): string => dirname(packages.resolve(`@expo-google-fonts/${name}/package.json`))
+const folderOf = (name: string): string =>
+  dirname(packages.resolve(`@expo-google-fonts/${name}/package.json`))
 
 /** Files of the printed fonts by face and weight, found beside the program like any package of it. */
 export function fontFiles(): {

@@ -25,10 +25,11 @@ export function App({ session }: { readonly session: Session }) {
   const { setColorScheme } = useMantineColorScheme()
   const [keysOpen, setKeysOpen] = useState(false)
   const [jobsOpen, setJobsOpen] = useState(false)
-  // the commands' names may come after the drawing: while something is drawn, the drawing goes first
-  const history = useDeferredValue(useStore(session.store, (state) => state.history))
+  // not deferred: a press right after an undo must find redo enabled
+  const history = useStore(session.store, (state) => state.history)
   const hidden = useStore(session.store, (state) => state.look.hidden)
   const making = useStore(session.store, (state) => state.making)
+  // the commands of the deck may come after the drawing: while something is drawn, the drawing goes first
   const design = useDeferredValue(useStore(session.store, (state) => state.design))
   const typing = useStore(
     session.store,

@@ -1,6 +1,6 @@
 import type { Design } from '../../../core/estimate-types.ts'
 import type { Beam } from '../../../core/frame/index.ts'
-import { edgeLengthList, fieldAt, isRectangle, lengthList } from '../../../core/job/index.ts'
+import { edgeLengthList, fieldAt, isRectangle, middleBeamList } from '../../../core/job/index.ts'
 import { feet, inches, printInches, printLength, type Ticks, ticks } from '../../../core/units/index.ts'
 import { nudgeStep } from '../field-value.ts'
 import type { Grip, GripAxis } from './types.ts'
@@ -11,11 +11,15 @@ const FINE = inches(1 / 4)
 /** Least distance between a beam and what is parallel to it, as the job has it. */
 const APART = inches(12)
 
-/** Beams that can be moved away from the edge that they follow, or over the deck; those on a seam stay on it. */
+/**
+ * Beams that can be moved away from the edge that they follow, or over the deck; those on a seam stay on it, and flush
+ * ones at an edge lie where the edge lies.
+ */
 export function beamGrips(design: Design): readonly Grip[] {
   return design.frame.beams.flatMap((beam) => {
-    if (isRectangle(design.job)) return [setbackGrip(design, beam)]
-    return beam.key.startsWith('middle') ? middleGrip(design, beam) : edgeSetbackGrip(design, beam)
+    if (beam.key.startsWith('middle')) return middleGrip(design, beam)
+    if (beam.flush) return []
+    return isRectangle(design.job) ? [setbackGrip(design, beam)] : edgeSetbackGrip(design, beam)
   })
 }
 
@@ -92,9 +96,9 @@ function printSetbacks(stated: ReadonlyMap<number, Ticks>, numbers: readonly num
 function middleGrip({ job, layout }: Design, beam: Beam): readonly Grip[] {
   const zone = layout.zones.find(({ supports }) => supports.some(({ id }) => id === beam.id))
   const axisName = zone?.joists === 'along' ? 'x' : 'y'
-  const places = lengthList(job.shape.middleBeams)
+  const places = middleBeamList(job.shape.middleBeams)
   const value = beam.line[0][axisName]
-  const at = places.indexOf(ticks(Math.round(value)))
+  const at = places.findIndex((place) => place.at === Math.round(value))
   if (zone === undefined || at === -1) return []
   const name = axisName === 'y' ? 'from the wall' : 'from the left end'
   const way = axisName === 'y' ? { x: 0, y: 1 } : { x: 1, y: 0 }
@@ -104,7 +108,12 @@ function middleGrip({ job, layout }: Design, beam: Beam): readonly Grip[] {
       axes: [axis(name, ticks(value), way, APART, feet(100))],
       change: ([to = ticks(value)]) => ({
         fields: {
-          'shape.middleBeams': places.map((place, i) => printLength(i === at ? to : place)).join('; '),
+          'shape.middleBeams': places
+            .map(
+              ({ at: place, set }, i) =>
+                `${printLength(i === at ? to : place)}${set === 'flush' ? ' flush' : ''}`,
+            )
+            .join('; '),
         },
         label: `${beamName(beam)} ${printLength(to)} ${name}`,
       }),

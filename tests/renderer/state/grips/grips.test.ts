@@ -1,8 +1,10 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { design } from '../../../../core/design.ts'
 import type { Design } from '../../../../core/estimate-types.ts'
 import { clearField, type JobStatement, setField } from '../../../../core/job/index.ts'
-import { inches, printLength } from '../../../../core/units/index.ts'
+import { inches, printLength, ticks } from '../../../../core/units/index.ts'
 import { type Grip, gripFor, gripsOf } from '../../../../renderer/state/grips/index.ts'
 import { drawnTo, movedLine, nudgedTo, stepped } from '../../../../renderer/state/grips/snap.ts'
 import { type StatedJob, workedJob } from '../../../fixtures/worked-job.ts'
@@ -175,5 +177,28 @@ describe('the grips of an outline', () => {
         each.label,
       ).toEqual(values)
     }
+  })
+})
+
+describe('beams whose top is level with the joists’', () => {
+  const catalogued = (name: string) =>
+    designOf(
+      JSON.parse(readFileSync(join(import.meta.dirname, `../../../fixtures/catalogue/${name}.json`), 'utf8'))
+        .job,
+    )
+
+  test('in the middle they move like any other and stay flush', () => {
+    const deck = catalogued('flush-middle')
+    const [middle] = gripsOf(deck).filter(({ id }) => id.includes('middle'))
+    const [axis] = middle?.axes ?? []
+    if (middle === undefined || axis === undefined) throw new Error('the middle beam cannot be moved')
+    const to = ticks(axis.value + inches(1))
+    expect(middle.change([to]).fields).toEqual({ 'shape.middleBeams': `${printLength(to)} flush` })
+  })
+
+  test('at an edge they lie where the edge lies, and only with it do they move', () => {
+    const moved = gripsOf(catalogued('flush-front')).map(({ id }) => id)
+    expect(moved).toContain('edge-3')
+    expect(moved).not.toContain('beam-front')
   })
 })

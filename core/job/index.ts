@@ -18,8 +18,8 @@ export {
   type Settled,
   settledList,
 } from './found-list.ts'
-export { fileNameFor, jobName } from './job-file-name.ts'
-export { readJobText, writeJobText } from './job-text.ts'
+export { fileNameFor, JOB_FILE_ENDING, jobName } from './job-file-name.ts'
+export { LONGEST_JOB_TEXT, readJobText, writeJobText } from './job-text.ts'
 export { excerpt, isObject, type JsonObject, kindOf } from './json-shape.ts'
 export { type EdgeLength, edgeLengthList, lengthList, middleBeamList } from './length-list.ts'
 export { levelList, type StatedLevel } from './level-list.ts'

@@ -1,5 +1,8 @@
 import type { JobStatement } from './types.ts'
 
+/** How files of single jobs end; what packages the program registers the same with the system. */
+export const JOB_FILE_ENDING = 'kerfwright'
+
 const LONGEST = 200
 
 /** Name under which a job is listed: its own, in one line, cut to what a list can hold. */

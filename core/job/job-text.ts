@@ -6,11 +6,13 @@ import { readJob } from './read-job.ts'
 import type { Fault, JobStatement, ReadJob } from './types.ts'
 import { JOB_VERSION } from './upgrade.ts'
 
-/** A job with every field stated has a hundredth of this length. */
+/** In characters; a job with every field stated has a hundredth of it. */
+export const LONGEST_JOB_TEXT = 1_000_000
+
 const JOB_TEXT: ExpectedText = {
   name: 'job',
   sample: '{ "size": { "width": "20 ft", "depth": "12 ft" } }',
-  longest: 1_000_000,
+  longest: LONGEST_JOB_TEXT,
 }
 
 /**

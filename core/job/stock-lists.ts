@@ -1,4 +1,4 @@
-import { dressedSizes, type LumberSize } from '../data/index.ts'
+import { type LumberSize, lumberSizes } from '../data/index.ts'
 import {
   fail,
   feet,
@@ -110,14 +110,13 @@ function readEntries<T extends StockLength>(
 }
 
 function readSize(stated: string): Result<LumberSize, Wrong> {
-  const sizes = Object.keys(dressedSizes) as LumberSize[]
   const plain = stated.toLowerCase().replaceAll('×', 'x').replace(/\s+/g, '')
-  const size = sizes.find((known) => known === plain)
+  const size = lumberSizes.find((known) => known === plain)
   if (size !== undefined) return ok(size)
-  const nearest = nearestName(plain, sizes)
+  const nearest = nearestName(plain, lumberSizes)
   return fail({
     message: `no board has the size "${excerpt(stated.trim())}"`,
-    fix: nearest === null ? `the sizes are ${sizes.join(', ')}` : `the nearest size is ${nearest}`,
+    fix: nearest === null ? `the sizes are ${lumberSizes.join(', ')}` : `the nearest size is ${nearest}`,
   })
 }
 

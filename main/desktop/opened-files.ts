@@ -1,25 +1,21 @@
 import { statSync } from 'node:fs'
 import { basename } from 'node:path'
+import { JOB_FILE_ENDING, LONGEST_JOB_TEXT } from '../../core/job/index.ts'
 import type { DesktopEvents } from '../../shared/contract/index.ts'
 import { readTextFile } from '../app/files.ts'
 
 type Opened = DesktopEvents['file.opened']
 
-/** How our job files end, with the dot; the packaging registers it with the system. */
-export const JOB_FILE_ENDING = '.kerfwright'
-
-/** A job of every field is some kilobytes. */
-const LONGEST = 1_000_000
-
 /** Job files that a command line names, as the system starts us when one is opened. */
 export function filesNamed(args: readonly string[]): readonly string[] {
-  return args.filter((arg) => !arg.startsWith('-') && arg.toLowerCase().endsWith(JOB_FILE_ENDING))
+  return args.filter((arg) => !arg.startsWith('-') && arg.toLowerCase().endsWith(`.${JOB_FILE_ENDING}`))
 }
 
 /** A job file for the window: its text, or the sentence that says why there is none. */
 export function readOpened(path: string): Opened {
   const name = basename(path)
-  if (sizeOf(path) > LONGEST) return { name, text: null, trouble: `${name} is too large to be a job file.` }
+  if (sizeOf(path) > LONGEST_JOB_TEXT)
+    return { name, text: null, trouble: `${name} is too large to be a job file.` }
   const text = readTextFile(path)
   return text.ok ? { name, text: text.value, trouble: '' } : { name, text: null, trouble: text.error }
 }

@@ -1,10 +1,10 @@
-import { JOB_FILE_ENDING } from '../state/job-file-actions.ts'
+import { JOB_FILE_ENDING, LONGEST_JOB_TEXT } from '../../core/job/index.ts'
 import type { Session } from '../state/session.ts'
 import { pickFile } from '../views/pick-file.ts'
 import { readFileText } from '../views/read-file-text.ts'
 import { saveText } from '../views/save-blob.ts'
 
-const WANTED = { what: 'a job file', longest: 1_000_000, make: 'Choose one that this program made.' }
+const WANTED = { what: 'a job file', longest: LONGEST_JOB_TEXT, make: 'Choose one that this program made.' }
 
 /** The files that may hold a job. */
 export const JOB_FILES = `.${JOB_FILE_ENDING},.json,.jsonc,application/json`

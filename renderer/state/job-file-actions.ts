@@ -1,10 +1,7 @@
-import { type Fault, fileNameFor, readJobText, writeJobText } from '../../core/job/index.ts'
+import { type Fault, fileNameFor, JOB_FILE_ENDING, readJobText, writeJobText } from '../../core/job/index.ts'
 import type { Result } from '../../core/units/index.ts'
 import type { JobActions } from './job-actions.ts'
 import type { SessionParts } from './session-parts.ts'
-
-/** How the files of single jobs end; the command line reads them as well. */
-export const JOB_FILE_ENDING = 'kerfwright'
 
 /** A job file that was given and could not be taken, with what is to be mended in it. */
 export interface RefusedJobFile {

@@ -60,7 +60,8 @@ export function* compareSizes(
   }
 }
 
-function stepsOf({ from, to, step }: Steps): readonly Ticks[] {
+/** Every step of a side, in order. Throws where a step is not above 0. */
+export function stepsOf({ from, to, step }: Steps): readonly Ticks[] {
   if (step <= 0) throw new RangeError('a grid of sizes needs steps above 0')
   const steps: Ticks[] = []
   for (let at: number = from; at <= to; at += step) steps.push(ticks(at))

@@ -1,5 +1,5 @@
 export { bestNeighbours } from './best-neighbours.ts'
-export { compareSizes, type SizeGrid } from './compare-sizes.ts'
+export { compareSizes, type SizeGrid, stepsOf } from './compare-sizes.ts'
 export { type CompareOptions, compareWidths } from './compare-widths.ts'
 export { explainRows } from './explain-rows.ts'
 export { neighbourMessage } from './neighbour-message.ts'

@@ -72,7 +72,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   const states = stating(parts, followers)
   const moves = moveActions(parts, states)
   const list = cutListActions(parts)
-  const sizeGrid = sizeGridActions(parts, states)
+  const sizeGrid = sizeGridActions(parts, { restate: states.restate, stopTask: work.stopTask })
   const rack = rackActions(client, store, notice.say)
   const days = sawDayActions(parts)
   let daysOf: string | undefined

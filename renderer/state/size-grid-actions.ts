@@ -4,6 +4,7 @@ import { feet, printLength, TICKS_PER_FOOT, type Ticks, ticks } from '../../core
 import { sentenceOf } from '../client/call-error.ts'
 import type { SessionParts } from './session-parts.ts'
 import type { Stating } from './stating.ts'
+import type { Tasks } from './tasks.ts'
 
 /** Sizes beside the job's own on each side of it. */
 const WIDTHS_EACH_WAY = 4
@@ -17,7 +18,6 @@ export interface SizeGridState {
   readonly key: string
   readonly grid: SizeGrid
   readonly rows: readonly CompareRow[]
-  readonly running: boolean
   /** why it could not be filled */
   readonly failed: string | null
 }
@@ -47,7 +47,7 @@ export function gridAround({ width, depth }: Pick<CompareRow, 'width' | 'depth'>
 
 export function sizeGridActions(
   { client, get, set, watched, say }: SessionParts,
-  states: Pick<Stating, 'restate'>,
+  { restate, stopTask }: Pick<Stating, 'restate'> & Pick<Tasks, 'stopTask'>,
 ): { readonly actions: SizeGridActions; dispose(): void } {
   let asked = 0
   const stopRows = client.on('sizes.row', ({ edit, row }) => {
@@ -66,28 +66,26 @@ export function sizeGridActions(
         const edit = asked
         const grid = gridAround(design.job.size, step)
         const statement = history.present
-        set({ sizeGrid: { key: gridKey(statement), grid, rows: [], running: true, failed: null } })
-        const ended = (failed: string | null) => {
-          const { sizeGrid } = get()
-          if (edit === asked && sizeGrid !== null) set({ sizeGrid: { ...sizeGrid, running: false, failed } })
-        }
+        set({ sizeGrid: { key: gridKey(statement), grid, rows: [], failed: null } })
         try {
           await watched('size grid', (task) =>
             client.call('sizes.run', { edit, statement, jobId: open?.id, task, ...grid }),
           )
-          ended(null)
         } catch (error) {
-          ended(sentenceOf(error))
+          const { sizeGrid } = get()
+          if (edit === asked && sizeGrid !== null)
+            set({ sizeGrid: { ...sizeGrid, failed: sentenceOf(error) } })
         }
       },
       closeSizes() {
         asked += 1
+        stopTask('size grid')
         set({ sizeGrid: null })
       },
       takeSize({ width, depth }) {
         const { history } = get()
         const as = `${printLength(width)} × ${printLength(depth)}`
-        states.restate(
+        restate(
           setField(
             setField(history.present, 'size.width', printLength(width)),
             'size.depth',

@@ -1,19 +1,22 @@
 import { type KeyboardEvent, useMemo, useRef, useState } from 'react'
-import type { CompareRow } from '../../../core/compare/index.ts'
+import { type CompareRow, stepsOf } from '../../../core/compare/index.ts'
 import type { Job } from '../../../core/job/index.ts'
-import { printLength, printMoney, type Ticks, ticks } from '../../../core/units/index.ts'
+import { printLength, printMoney, type Ticks } from '../../../core/units/index.ts'
 import { printDollars } from '../../state/print.ts'
 import type { SizeGridState } from '../../state/size-grid-actions.ts'
 import { shadeOf } from './size-shades.ts'
 
 /** Widths across, depths down; a size is chosen by a click, or by the arrow keys and Enter. */
 export function SizeGridTable({
-  sizes: { grid, rows, running },
+  sizes: { grid, rows },
+  running,
   stale,
   size,
   onTake,
 }: {
   readonly sizes: SizeGridState
+  /** more sizes are on their way */
+  readonly running: boolean
   readonly stale: boolean
   readonly size: Job['size']
   onTake(row: CompareRow): void
@@ -138,8 +141,4 @@ function wordsOf(row: CompareRow | null): string {
   else words.push(`${row.joints} joints`)
   if (row.failing > 0) words.push(`${row.failing} checks fail`)
   return words.join(', ')
-}
-
-function stepsOf({ from, to, step }: { readonly from: Ticks; readonly to: Ticks; readonly step: Ticks }) {
-  return Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, n) => ticks(from + n * step))
 }

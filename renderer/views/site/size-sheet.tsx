@@ -19,6 +19,7 @@ const STEPS: readonly { readonly step: Ticks; readonly name: string }[] = [
 export function SizeSheet({ job }: { readonly job: Job }) {
   const session = useSession()
   const sizes = useJob((state) => state.sizeGrid)
+  const running = useJob((state) => state.tasks['size grid'] !== undefined)
   const present = useJob((state) => state.history.present)
   if (sizes === null) return null
   const ofThis = gridKey(present) === sizes.key
@@ -59,7 +60,13 @@ export function SizeSheet({ job }: { readonly job: Job }) {
         </p>
       )}
       {sizes.failed !== null && <p className="said-fails">{sizes.failed}</p>}
-      <SizeGridTable sizes={sizes} stale={!ofThis} size={job.size} onTake={session.takeSize} />
+      <SizeGridTable
+        sizes={sizes}
+        running={running}
+        stale={!ofThis}
+        size={job.size}
+        onTake={session.takeSize}
+      />
       <p className="soft">
         The fainter the colour, the cheaper per square foot. <span aria-hidden="true">●</span> every board of
         the frame comes whole from stock · <span aria-hidden="true">▲</span> a check fails as the frame

@@ -54,6 +54,7 @@ export {
   densitySource,
   dressedSizes,
   dressedSizesSource,
+  lumberSizes,
   poundsPerFoot,
   sectionOf,
   woodDensity,

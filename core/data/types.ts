@@ -1,21 +1,8 @@
 import type { Ticks } from '../units/index.ts'
+import type { lumberSizes } from './ps20/lumber-sizes.ts'
 
-/** Nominal sizes that the program frames with. */
-export type LumberSize =
-  | '2x6'
-  | '2x8'
-  | '2x10'
-  | '2x12'
-  | '4x4'
-  | '4x6'
-  | '6x6'
-  | '8x8'
-  | '5/4x6'
-  | '5/4x6 grooved'
-  | '2x4'
-  | '1x8'
-  | '1x10'
-  | '1x12'
+/** A nominal size of lumber. */
+export type LumberSize = (typeof lumberSizes)[number]
 
 /** Species as the NDS Supplement names them: SP Southern Pine, DFL Douglas fir-larch, HF hem-fir, SPF spruce-pine-fir, RW redwood, WC western cedars. */
 export type Species = 'SP' | 'DFL' | 'HF' | 'SPF' | 'RW' | 'WC'

@@ -1,4 +1,5 @@
 export { woodDensity } from './density.ts'
 export { dressedSizes, dressedSizesSource } from './dressed-sizes.ts'
+export { lumberSizes } from './lumber-sizes.ts'
 export { boardFeetThousandths, poundsPerFoot, sectionOf } from './section.ts'
 export { densitySource } from './weights.ts'

@@ -1,4 +1,4 @@
-import type { Grade, LumberSize, Species, Treatment } from '../../data/index.ts'
+import { type Grade, type LumberSize, lumberSizes, type Species, type Treatment } from '../../data/index.ts'
 import type { JointKind } from '../../frame/index.ts'
 import { type Cents, cents, feet, type Ticks, ticks, type UnitPrice } from '../../units/index.ts'
 import {
@@ -18,22 +18,6 @@ import {
 /** The one version of price book files there is so far. */
 export const BOOK_VERSION = 1
 
-const sizes: readonly LumberSize[] = [
-  '2x4',
-  '2x6',
-  '2x8',
-  '2x10',
-  '2x12',
-  '4x4',
-  '4x6',
-  '6x6',
-  '8x8',
-  '5/4x6',
-  '5/4x6 grooved',
-  '1x8',
-  '1x10',
-  '1x12',
-]
 const species: readonly Species[] = ['SP', 'DFL', 'HF', 'SPF', 'RW', 'WC']
 const grades: readonly Grade[] = ['No.2']
 const treatments: readonly Treatment[] = ['treated', 'untreated']
@@ -112,7 +96,7 @@ const stockEntry = object<StockEntry>({
 })
 
 const lumberEntry = object<LumberEntry>({
-  size: choice(sizes),
+  size: choice(lumberSizes),
   species: choice(species),
   grade: choice(grades),
   treatment: choice(treatments),

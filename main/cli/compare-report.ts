@@ -1,6 +1,6 @@
 import type { CompareRow } from '../../core/compare/index.ts'
 import { compareTable } from '../../core/papers/index.ts'
-import { type Cents, printLength, printMoney } from '../../core/units/index.ts'
+import { type Cents, printLength, printMoneyChange } from '../../core/units/index.ts'
 import { textTable, wrap } from './text-table.ts'
 
 const LABEL_WIDTH = 12
@@ -26,5 +26,5 @@ export function compareReport(rows: readonly CompareRow[]): string {
 }
 
 function changeWords({ label, change }: { readonly label: string; readonly change: Cents }): string {
-  return `${label} ${change > 0 ? '+' : ''}${printMoney(change)}`
+  return `${label} ${printMoneyChange(change)}`
 }

@@ -1,4 +1,4 @@
-import { cents, printMoney } from '../../units/index.ts'
+import { cents, printMoney, printMoneyChange } from '../../units/index.ts'
 import { stageAmounts } from '../quote/stage-amounts.ts'
 import type { Sheet } from '../sheet-types.ts'
 import { NO_QUOTE, type PaperSource, type QuoteState } from '../source.ts'
@@ -13,8 +13,8 @@ export function changeOrderSheet(source: PaperSource): Sheet | null {
   const difference = cents(to.price - from.price)
   const rows = [
     { what: `Price of ${stateWords(from)}`, amount: printMoney(from.price) },
-    ...lines.map(({ what, amount }) => ({ what, amount: signed(amount) })),
-    { what: 'All changes together', amount: signed(difference) },
+    ...lines.map(({ what, amount }) => ({ what, amount: printMoneyChange(amount) })),
+    { what: 'All changes together', amount: printMoneyChange(difference) },
     { what: 'New price', amount: printMoney(to.price) },
   ]
   const before = stageAmounts(firm.stages, from.price)
@@ -90,8 +90,4 @@ export function changeOrderSheet(source: PaperSource): Sheet | null {
 function stateWords({ revision, date }: QuoteState): string {
   const name = revision === null ? 'the present state, not sent yet' : `revision ${revision}`
   return date === '' ? name : `${name}, ${date}`
-}
-
-function signed(amount: PaperSource['estimate']['pricing']['totals']['price']): string {
-  return amount > 0 ? `+${printMoney(amount)}` : printMoney(amount)
 }

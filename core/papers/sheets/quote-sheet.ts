@@ -1,4 +1,4 @@
-import { cents, printMoney } from '../../units/index.ts'
+import { cents, printMoney, printMoneyChange } from '../../units/index.ts'
 import { daysAfter } from '../date.ts'
 import { scopeWords } from '../quote/scope-words.ts'
 import { stageAmounts } from '../quote/stage-amounts.ts'
@@ -146,7 +146,7 @@ function optionBlocks({ options }: QuoteContext): readonly Block[] {
   if (options.length === 0) return []
   const rows = options.map(({ name, changes, price }) => ({
     what: `${name} (${changes.join('; ')})`,
-    amount: price === null ? 'to be agreed' : price > 0 ? `+${printMoney(price)}` : printMoney(price),
+    amount: price === null ? 'to be agreed' : printMoneyChange(price),
   }))
   return [
     { kind: 'table', table: twoColumns('options', 'Options, if you tick them', rows), tick: true, empty: '' },
@@ -168,10 +168,7 @@ function stageBlocks({ firm, estimate }: PaperSource): readonly Block[] {
 
 function changeBlocks({ change }: QuoteContext): readonly Block[] {
   if (change === null || change.lines.length === 0) return []
-  const rows = change.lines.map(({ what, amount }) => ({
-    what,
-    amount: amount > 0 ? `+${printMoney(amount)}` : printMoney(amount),
-  }))
+  const rows = change.lines.map(({ what, amount }) => ({ what, amount: printMoneyChange(amount) }))
   return [
     {
       kind: 'table',

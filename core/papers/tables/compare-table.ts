@@ -1,5 +1,5 @@
 import type { CompareRow } from '../../compare/index.ts'
-import { type Cents, printLength, printMoney } from '../../units/index.ts'
+import { type Cents, printLength, printMoney, printMoneyChange } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
@@ -42,5 +42,5 @@ function figure(row: CompareRow, amount: Cents): string {
 }
 
 function change({ label, change: amount }: CompareRow['changes'][number]): string {
-  return `${label} ${amount > 0 ? '+' : ''}${printMoney(amount)}`
+  return `${label} ${printMoneyChange(amount)}`
 }

@@ -10,7 +10,7 @@ import {
   setField,
 } from '../../../core/job/index.ts'
 import type { PricedOption } from '../../../core/papers/index.ts'
-import { printMoney } from '../../../core/units/index.ts'
+import { printMoneyChange } from '../../../core/units/index.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 
 const PATH = 'pricing.options'
@@ -79,7 +79,7 @@ export function QuoteOptions({ priced }: { readonly priced: readonly PricedOptio
 
 function priceWords({ price }: PricedOption): string {
   if (price === null) return 'no price'
-  return price > 0 ? `+${printMoney(price)}` : printMoney(price)
+  return printMoneyChange(price)
 }
 
 function NewOption({

@@ -1,5 +1,5 @@
 import { useEffect } from 'react'
-import { printMoney } from '../../../core/units/index.ts'
+import { printMoney, printMoneyChange } from '../../../core/units/index.ts'
 import { Message } from '../../parts/message.tsx'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { QuoteOptions } from './quote-options.tsx'
@@ -44,7 +44,7 @@ export function QuotePart() {
               {desk.change.lines.map(({ what, amount }) => (
                 <li key={what}>
                   <span>{what}</span>
-                  <span className="figure">{signed(amount)}</span>
+                  <span className="figure">{printMoneyChange(amount)}</span>
                 </li>
               ))}
               <li className="quote-sum">
@@ -103,8 +103,4 @@ export function QuotePart() {
       )}
     </section>
   )
-}
-
-function signed(amount: Parameters<typeof printMoney>[0]): string {
-  return amount > 0 ? `+${printMoney(amount)}` : printMoney(amount)
 }

@@ -5,6 +5,7 @@ import {
   parseMoney,
   parseShare,
   printMoney,
+  printMoneyChange,
   printShare,
   share,
 } from '../../../core/units/index.ts'
@@ -56,6 +57,14 @@ describe('money is read to the cent', () => {
     [MAX_CENTS, '$1,000,000,000.00'],
   ])('%d cents are printed %s', (value, printed) => {
     expect(printMoney(cents(value))).toBe(printed)
+  })
+
+  test.each([
+    [123_450, '+$1,234.50'],
+    [-500, '-$5.00'],
+    [0, '$0.00'],
+  ])('a difference of %d cents is printed %s', (value, printed) => {
+    expect(printMoneyChange(cents(value))).toBe(printed)
   })
 })
 

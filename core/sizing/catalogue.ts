@@ -144,6 +144,14 @@ function thicknessesOf(
   return [least, least + 2, least + 4].map((thickness) => inches(thickness))
 }
 
+export function waysOf({ setbacks, joists, front, rear, postSizes, footings }: Catalogue): number {
+  return setbacks.length * joists.length * front.length * rear.length * postSizes.length * footings.length
+}
+
+export function setbacksKey({ front, rear }: Setbacks): string {
+  return `${front}/${rear}`
+}
+
 export function footingKey({ tube, base, thickness }: FootingChoice): string {
   return base === 0 ? `${tube}` : `${tube} ${base} ${thickness}`
 }
@@ -156,7 +164,10 @@ export function tubeTakesPost(tube: Ticks, postSize: LumberSize): boolean {
 }
 
 /** Whether a post is as wide as the beams on it; the layout refuses a job where it is not. */
-export function postTakesBeams(job: Job, { front, rear, postSize }: Choice): boolean {
+export function postTakesBeams(
+  job: Job,
+  { front, rear, postSize }: Pick<Choice, 'front' | 'rear' | 'postSize'>,
+): boolean {
   const on = { ...job, frame: { ...job.frame, postSize } }
   return [front, rear].every(
     (beam) => beam === null || postFootprint(on, { ...job.frame.beams.front, ...beam }) !== null,

@@ -8,6 +8,9 @@ import { toFeet } from '../units/index.ts'
 /** A factor of one on hours, in 1/10,000. */
 const PLAIN = 10_000
 
+/** Roundings of lines and totals that a bound must not count on, cents. */
+export const ROUNDINGS = 200
+
 /** Money in cents before any rounding; what a cost is at least. */
 export type LeastCents = number
 

@@ -12,12 +12,12 @@ import {
   valueAt,
 } from '../job/index.ts'
 import type { PriceBook } from '../pricing/index.ts'
-import { catalogueOf } from './catalogue.ts'
+import { catalogueOf, waysOf } from './catalogue.ts'
 import { fieldsOf } from './choice.ts'
 import type { Plans } from './class-bounds.ts'
 import { isSizable, standsInTheWay } from './known-failures.ts'
 import { reasonsFor } from './reasons.ts'
-import { type Found, searchSizes, waysOf } from './search.ts'
+import { type Found, searchSizes } from './search.ts'
 import type { SizingChange, SizingLimits, SizingOptions, SizingResult } from './types.ts'
 
 const LIMITS: SizingLimits = { looked: 400_000, checked: 1_200, priced: 400 }

@@ -1,6 +1,6 @@
-import { sectionOf } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
 import { choiceOf } from './choice.ts'
+import { widestOf } from './strongest-like.ts'
 import type { BeamChoice, Catalogue, Choice } from './types.ts'
 
 /** The sizes with which most decks can be framed: two posts of the widest size on the narrowest footing. */
@@ -15,14 +15,13 @@ export function startOf(job: Job, catalogue: Catalogue): Choice {
   const frontFirst = front[0]
   const rearFirst = rear[0]
   const footing = footings.reduce((a, b) => (Math.max(b.base, b.tube) < Math.max(a.base, a.tube) ? b : a))
-  const postSize = postSizes.reduce((a, b) => (sectionOf(b).thickness > sectionOf(a).thickness ? b : a))
   if (joist === undefined || frontFirst === undefined) throw new Error('an empty catalogue has no start')
   return {
     setbacks: choiceOf(job).setbacks,
     joist,
     front: beam(frontFirst, front),
     rear: rearFirst === null || rearFirst === undefined ? null : beam(rearFirst, rear),
-    postSize,
+    postSize: widestOf(postSizes),
     footing,
   }
 }

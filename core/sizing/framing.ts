@@ -1,0 +1,132 @@
+import { type Check, checkFrame, checkSpansOfBeams } from '../checks/index.ts'
+import { sectionOf } from '../data/index.ts'
+import type { Design } from '../estimate-types.ts'
+import { footingUnder, frameDeck } from '../frame/index.ts'
+import type { Job } from '../job/index.ts'
+import { layAdditions } from '../lay-additions.ts'
+import { layOut } from '../layout/index.ts'
+import { takeOff } from '../takeoff/index.ts'
+import { setbacksKey } from './catalogue.ts'
+import { withChoice } from './choice.ts'
+import { type KnownFailures, type PlacedChoice, standsInTheWay } from './known-failures.ts'
+import { strongestLike } from './strongest-like.ts'
+import type { BeamChoice, Catalogue, Choice } from './types.ts'
+
+type FramedDesign = Omit<Design, 'takeoff'>
+
+/** Frames ways and checks them, and asks of a failure which others fail with it. */
+export class Framing {
+  readonly #job: Job
+  readonly #catalogue: Catalogue
+  readonly #failures: KnownFailures
+  /** decks framed so far, on some footings each */
+  readonly #framed = new Map<string, FramedDesign>()
+  readonly #probed = new Set<string>()
+  #nearest: { readonly choice: Choice; readonly checks: readonly Check[] } | null = null
+  #checks = 0
+
+  /** @param failures what is seen to fail is put there */
+  constructor(job: Job, catalogue: Catalogue, failures: KnownFailures) {
+    this.#job = job
+    this.#catalogue = catalogue
+    this.#failures = failures
+  }
+
+  /** Ways framed and checked so far. */
+  get checks(): number {
+    return this.#checks
+  }
+
+  /** The way that failed on the fewest checks so far. */
+  get nearest(): { readonly choice: Choice; readonly checks: readonly Check[] } | null {
+    return this.#nearest
+  }
+
+  /** The design where every check that sizes can mend passes; else what fails is remembered. */
+  check(placed: PlacedChoice): Design | null {
+    this.#checks += 1
+    const { choice } = placed
+    const job = withChoice(this.#job, choice)
+    const layout = layOut(job)
+    const frame = layout.ok ? frameDeck(job, layout.value) : layout
+    if (!layout.ok || !frame.ok) {
+      const faults = layout.ok ? (frame.ok ? [] : frame.error) : layout.error
+      for (const fault of faults) this.#failures.addFault(fault, placed)
+      return null
+    }
+    const additions = layAdditions(job, layout.value, frame.value)
+    if (!additions.ok) return null
+    const checks = checkFrame(job, layout.value, frame.value, additions.value)
+    const failing = checks.filter(standsInTheWay)
+    for (const check of failing) this.#failures.addCheck(check, placed)
+    const design = { job, given: [], layout: layout.value, frame: frame.value, ...additions.value, checks }
+    this.#framed.set(frameKey(placed), design)
+    if (failing.length > 0) {
+      this.#askDeeperBeams(placed, design, failing)
+      if (placed.skeleton === null) this.#probe(choice, failing)
+      if (this.#nearest === null || failing.length < this.#nearest.checks.length)
+        this.#nearest = { choice, checks: failing }
+      return null
+    }
+    return { ...design, takeoff: takeOff(job, frame.value, additions.value) }
+  }
+
+  /** The design of a frame that is known, on these footings, which nothing has checked; null where the frame is not known. */
+  onOtherFootings(placed: PlacedChoice): Design | null {
+    const known = this.#framed.get(frameKey(placed))
+    if (known === undefined) return null
+    const job = withChoice(this.#job, placed.choice)
+    const footings = known.frame.posts.map((post) => footingUnder(job, post))
+    const frame = { ...known.frame, footings }
+    return { ...known, job, frame, takeoff: takeOff(job, frame, known) }
+  }
+
+  /** Where a beam is too weak, asks which deeper ones of as many plies are: in the same frame, for only its depth changes. */
+  #askDeeperBeams({ choice, skeleton }: PlacedChoice, design: FramedDesign, failing: readonly Check[]): void {
+    for (const side of ['front', 'rear'] as const) {
+      const beam = choice[side]
+      const tooWeak = failing.find(
+        ({ id, status }) =>
+          status === 'fails' &&
+          design.frame.beams.some((one) => one.beam === side && id === `beam-span-${one.key}`),
+      )
+      if (beam === null || tooWeak === undefined) continue
+      const deeper = [...new Set(this.#catalogue[side].flatMap((one) => one?.size ?? []))]
+        .filter((size) => sectionOf(size).depth > sectionOf(beam.size).depth)
+        .sort((a, b) => sectionOf(a).depth - sectionOf(b).depth)
+      for (const size of deeper) {
+        const other = { ...choice, [side]: { ...beam, size } }
+        const frame = {
+          ...design.frame,
+          beams: design.frame.beams.map((one) => (one.beam === side ? { ...one, size } : one)),
+        }
+        const checks = checkSpansOfBeams(withChoice(this.#job, other), design.layout, frame)
+        const check = checks.find(({ id }) => id === tooWeak.id)
+        if (check === undefined || !standsInTheWay(check)) break
+        this.#failures.addCheck(check, { choice: other, skeleton })
+      }
+    }
+  }
+
+  /**
+   * Where a beam or joists are too weak, asks of the strongest beams on as many posts under the joists as near together
+   * as any: where those are too weak as well, none of their like need be framed.
+   */
+  #probe(choice: Choice, failing: readonly Check[]): void {
+    if (!failing.some(({ id, status }) => status === 'fails' && TOO_WEAK.test(id))) return
+    const placed: PlacedChoice = { choice: strongestLike(choice, this.#catalogue), skeleton: null }
+    const key = frameKey(placed)
+    if (this.#probed.has(key) || this.#framed.has(key)) return
+    this.#probed.add(key)
+    this.check(placed)
+  }
+}
+
+/** Checks that say that a beam or joists carry too little. */
+const TOO_WEAK = /^(joist-span|beam-span-(front|rear))$/
+
+function frameKey({ choice, skeleton }: PlacedChoice): string {
+  const { setbacks, joist, front, rear, postSize } = choice
+  const beam = (one: BeamChoice | null) => (one === null ? '' : `${one.plies} ${one.size} ${one.posts}`)
+  return `${setbacksKey(setbacks)} ${joist.size} ${joist.spacing} ${beam(front)} ${beam(rear)} ${postSize} ${skeleton}`
+}

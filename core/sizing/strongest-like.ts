@@ -1,0 +1,38 @@
+import { sectionOf } from '../data/index.ts'
+import { ticks } from '../units/index.ts'
+import type { BeamChoice, Catalogue, Choice } from './types.ts'
+
+/**
+ * The strongest beams of a catalogue on as many posts as a choice has, under joists of its size as near together as
+ * any, on the widest posts and bases.
+ */
+export function strongestLike(
+  { setbacks, joist, front, rear }: Choice,
+  { joists, front: fronts, rear: rears, postSizes, footings }: Catalogue,
+): Choice {
+  const spacings = joists.filter(({ size }) => size === joist.size).map(({ spacing }) => spacing)
+  return {
+    setbacks,
+    joist: { size: joist.size, spacing: ticks(Math.min(...spacings)) },
+    front: strongest(front, fronts),
+    rear: rear && strongest(rear, rears),
+    postSize: widestOf(postSizes),
+    footing: footings.reduce((a, b) => (b.base > a.base ? b : a)),
+  }
+}
+
+/** The first of the widest posts. */
+export function widestOf(postSizes: Catalogue['postSizes']): Choice['postSize'] {
+  return postSizes.reduce((a, b) => (sectionOf(b).thickness > sectionOf(a).thickness ? b : a))
+}
+
+function strongest(beam: BeamChoice, all: readonly (BeamChoice | null)[]): BeamChoice {
+  return all.reduce<BeamChoice>(
+    (a, b) => (b !== null && b.posts === beam.posts && strengthOf(b) > strengthOf(a) ? b : a),
+    beam,
+  )
+}
+
+function strengthOf({ size, plies }: BeamChoice): number {
+  return sectionOf(size).depth ** 2 * plies
+}

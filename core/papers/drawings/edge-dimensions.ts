@@ -17,7 +17,8 @@ type Shape = ReturnType<typeof stairShapes>[number]
 
 /**
  * Dimensions of an outline that is no rectangle: the length of each edge outside it, the whole width and depth, and
- * how far each beam's line lies behind the edge that it follows, with its posts from end to end. None runs across stairs.
+ * how far each beam's line lies behind the edge that it follows, with its posts from end to end. None runs across stairs,
+ * and none says again what an edge there has said.
  */
 export function edgeDimensions(design: Design): readonly Primitive[] {
   const { job, layout, frame } = design
@@ -34,8 +35,10 @@ export function edgeDimensions(design: Design): readonly Primitive[] {
   const beside = clearOf({ from: { x: 0, y: depth }, to: { x: 0, y: 0 } }, over + NEXT, taken)
   return [
     ...edges,
-    levelDimension('size.width', 0, width, depth, below),
-    uprightDimension('size.depth', 0, depth, 0, -beside),
+    ...[
+      levelDimension('size.width', 0, width, depth, below),
+      uprightDimension('size.depth', 0, depth, 0, -beside),
+    ].filter((whole) => !edges.some((edge) => isSame(edge, whole))),
     ...frame.beams.flatMap(postChain),
   ]
 }
@@ -62,6 +65,12 @@ function edgeLength(
   const words = printLength(ticks(Math.round(lengthOf(edge))))
   const middle = { x: (out.from.x + out.to.x) / 2, y: (out.from.y + out.to.y) / 2 }
   return [text(id, 'dimensions', middle.x, middle.y, words)]
+}
+
+/** Whether both measure from one place to the same other. */
+function isSame(a: Primitive, b: Primitive): boolean {
+  if (a.kind !== 'dimension' || b.kind !== 'dimension') return false
+  return a.x1 === b.x1 && a.y1 === b.y1 && a.x2 === b.x2 && a.y2 === b.y2
 }
 
 /** The line on which a dimension's figures stand. */

@@ -92,3 +92,13 @@ describe('the dimensions of an outline with stairs', () => {
     expect(at(planOf(L_SHAPE, 2), 'edge-5')).toMatchObject({ y1: feet(14), offset: inches(15) })
   })
 })
+
+test('an outline whose edges run its whole width and depth has each of them dimensioned once a side', () => {
+  const { primitives } = planOf("0, 0; 18', 0; 18', 14'; 0, 14'", 3)
+  const at = (x1: number, y1: number, x2: number, y2: number) =>
+    primitives.filter(
+      (p) => p.kind === 'dimension' && p.x1 === x1 && p.y1 === y1 && p.x2 === x2 && p.y2 === y2,
+    )
+  expect(at(0, feet(14), feet(18), feet(14))).toHaveLength(1)
+  expect(at(0, 0, 0, feet(14))).toHaveLength(1)
+})

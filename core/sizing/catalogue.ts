@@ -59,7 +59,7 @@ export function catalogueOf(job: Job, book: PriceBook, held: readonly FieldPath[
     )
   }
   return {
-    setbacks: setbacksOf(job, held),
+    setbacks: setbacksOf(job, stated, held),
     joists: joistSizes.flatMap((size) => spacings.map((spacing) => ({ size, spacing }))),
     front: beams('front', stated.front),
     rear: stated.rear === null ? [null] : beams('rear', stated.rear),
@@ -81,8 +81,11 @@ const SETBACKS = [12, 18, 24]
  * The job's own setbacks first, then the usual ones that leave a quarter of the span beside them or more, the same on
  * both sides where there are two beams; a side that is held keeps its own.
  */
-function setbacksOf(job: Job, held: readonly FieldPath[]): readonly Setbacks[] {
-  const { setbacks: own, rear: rearBeam } = choiceOf(job)
+function setbacksOf(
+  job: Job,
+  { setbacks: own, rear: rearBeam }: Choice,
+  held: readonly FieldPath[],
+): readonly Setbacks[] {
   const free = rearBeam !== null
   const keeps = (side: 'front' | 'rear') => held.includes(`frame.beams.${side}.setback`)
   const usual = SETBACKS.map((n): Setbacks => {
@@ -92,8 +95,7 @@ function setbacksOf(job: Job, held: readonly FieldPath[]): readonly Setbacks[] {
     const span = job.size.depth - front - (free ? rear : 0)
     return Math.max(front, free ? rear : 0) * 4 <= span
   })
-  const keyOf = ({ front, rear }: Setbacks) => `${front} ${rear}`
-  return [...new Map([own, ...usual].map((one) => [keyOf(one), one])).values()]
+  return [...new Map([own, ...usual].map((one) => [setbacksKey(one), one])).values()]
 }
 
 function ofJob({ frame: { species, grade, treatment } }: Job) {
@@ -152,8 +154,17 @@ export function setbacksKey({ front, rear }: Setbacks): string {
   return `${front}/${rear}`
 }
 
+export function beamKey(beam: BeamChoice | null): string {
+  return beam === null ? '' : `${beam.size} ${beam.plies} ${beam.posts}`
+}
+
 export function footingKey({ tube, base, thickness }: FootingChoice): string {
   return base === 0 ? `${tube}` : `${tube} ${base} ${thickness}`
+}
+
+/** Of the concrete on the ground. */
+export function widthOf({ tube, base }: FootingChoice): Ticks {
+  return ticks(Math.max(tube, base))
 }
 
 /** Whether a post's metal base has concrete under all of it: the tube is as wide as the post's diagonal and 1 in round it. */

@@ -9,13 +9,18 @@ export function choiceOf(job: Job): Choice {
   const { tube, base, baseThickness } = job.ground
   const beam = ({ size, plies, posts }: BeamChoice): BeamChoice => ({ size, plies, posts })
   return {
-    setbacks: { front: beams.front.setback, rear: beams.rear.setback },
+    setbacks: setbacksIn(job),
     joist: { size: joists.size, spacing: joists.spacing },
     front: beam(beams.front),
     rear: hasRearBeam(job) ? beam(beams.rear) : null,
     postSize,
     footing: { tube, base, thickness: baseThickness },
   }
+}
+
+/** Where a job's beams lie now. */
+export function setbacksIn({ frame: { beams } }: Job): Setbacks {
+  return { front: beams.front.setback, rear: beams.rear.setback }
 }
 
 /** Whether a beam goes by the rear beam's fields: on a free deck, and where a part of a deck lies away from its wall. */

@@ -6,11 +6,11 @@ import type { Job } from '../job/index.ts'
 import { layAdditions } from '../lay-additions.ts'
 import { layOut } from '../layout/index.ts'
 import { takeOff } from '../takeoff/index.ts'
-import { setbacksKey } from './catalogue.ts'
+import { beamKey, setbacksKey } from './catalogue.ts'
 import { withChoice } from './choice.ts'
 import { type KnownFailures, type PlacedChoice, standsInTheWay } from './known-failures.ts'
 import { strongestLike } from './strongest-like.ts'
-import type { BeamChoice, Catalogue, Choice } from './types.ts'
+import type { Catalogue, Choice } from './types.ts'
 
 type FramedDesign = Omit<Design, 'takeoff'>
 
@@ -127,6 +127,5 @@ const TOO_WEAK = /^(joist-span|beam-span-(front|rear))$/
 
 function frameKey({ choice, skeleton }: PlacedChoice): string {
   const { setbacks, joist, front, rear, postSize } = choice
-  const beam = (one: BeamChoice | null) => (one === null ? '' : `${one.plies} ${one.size} ${one.posts}`)
-  return `${setbacksKey(setbacks)} ${joist.size} ${joist.spacing} ${beam(front)} ${beam(rear)} ${postSize} ${skeleton}`
+  return `${setbacksKey(setbacks)} ${joist.size} ${joist.spacing} ${beamKey(front)} ${beamKey(rear)} ${postSize} ${skeleton}`
 }

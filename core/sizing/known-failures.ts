@@ -1,8 +1,8 @@
 import type { Check } from '../checks/index.ts'
 import { type Fault, SIZED_FIELDS } from '../job/index.ts'
 import { type Ticks, ticks } from '../units/index.ts'
-import { footingKey } from './catalogue.ts'
-import type { BeamChoice, Choice } from './types.ts'
+import { beamKey, footingKey, setbacksKey, widthOf } from './catalogue.ts'
+import type { Choice } from './types.ts'
 import { WeakParts } from './weak-parts.ts'
 
 /** A check that some size could mend. A check of anything else is told, and keeps no way from being chosen. */
@@ -63,7 +63,7 @@ export class KnownFailures {
     if (placed.skeleton === null) this.#weak.add(check.id, placed.choice)
     if (family !== 'footing-size') return
     const posts = postsKey(placed)
-    const width = widthOf(placed.choice)
+    const width = widthOf(placed.choice.footing)
     this.#tooNarrow.set(posts, ticks(Math.max(width, this.#tooNarrow.get(posts) ?? 0)))
   }
 
@@ -78,7 +78,7 @@ export class KnownFailures {
   }
 
   #failsByWidth(placed: PlacedChoice): boolean {
-    return widthOf(placed.choice) <= (this.#tooNarrow.get(postsKey(placed)) ?? -1)
+    return widthOf(placed.choice.footing) <= (this.#tooNarrow.get(postsKey(placed)) ?? -1)
   }
 }
 
@@ -134,7 +134,7 @@ function keyOf(family: Family, { choice, skeleton }: PlacedChoice): string {
   const plies = `${front.plies} ${rear?.plies ?? 0}`
   const own = family.startsWith('rear') ? rear : front
   const placed = skeleton === null ? '' : ` posts ${skeleton} joists ${joist.spacing}`
-  const beam = `${setbacksKey(choice)} ${beamKey(own)}, ${plies}${placed}`
+  const beam = `${setbacksKey(choice.setbacks)} ${beamKey(own)}, ${plies}${placed}`
   const parts = () => {
     switch (family) {
       case 'decking':
@@ -142,7 +142,7 @@ function keyOf(family: Family, { choice, skeleton }: PlacedChoice): string {
       case 'joists':
         return `${joist.size} ${joist.spacing}`
       case 'joists and beams':
-        return `${setbacksKey(choice)} ${joist.size} ${joist.spacing} ${plies}`
+        return `${setbacksKey(choice.setbacks)} ${joist.size} ${joist.spacing} ${plies}`
       case 'front beam':
       case 'rear beam':
         return beam
@@ -156,7 +156,7 @@ function keyOf(family: Family, { choice, skeleton }: PlacedChoice): string {
       case 'footing-thickness':
         return `${postsKey({ choice, skeleton })} ${footingKey(footing)}`
       case 'height':
-        return `${setbacksKey(choice)} ${joist.size} ${beamKey(front)} ${beamKey(rear)}${placed}`
+        return `${setbacksKey(choice.setbacks)} ${joist.size} ${beamKey(front)} ${beamKey(rear)}${placed}`
       case 'whole':
         return choiceKey(choice)
     }
@@ -166,26 +166,14 @@ function keyOf(family: Family, { choice, skeleton }: PlacedChoice): string {
 
 function choiceKey(choice: Choice): string {
   const { joist, front, rear, postSize, footing } = choice
-  return `${setbacksKey(choice)}; ${joist.size} ${joist.spacing}; ${beamKey(front)}; ${beamKey(rear)}; ${postSize}; ${footingKey(footing)}`
-}
-
-function beamKey(beam: BeamChoice | null): string {
-  return beam === null ? '' : `${beam.size} ${beam.plies} ${beam.posts}`
+  return `${setbacksKey(choice.setbacks)}; ${joist.size} ${joist.spacing}; ${beamKey(front)}; ${beamKey(rear)}; ${postSize}; ${footingKey(footing)}`
 }
 
 /** What the loads on posts hang on. */
 function postsKey({ choice, skeleton }: PlacedChoice): string {
   const { front, rear, joist } = choice
-  const at = setbacksKey(choice)
+  const at = setbacksKey(choice.setbacks)
   return skeleton === null
     ? `${at} ${front.posts} ${rear?.posts ?? 0}`
     : `${at} posts ${skeleton} joists ${joist.spacing}`
-}
-
-function setbacksKey({ setbacks: { front, rear } }: Choice): string {
-  return `${front}/${rear}`
-}
-
-function widthOf({ footing }: Choice): Ticks {
-  return ticks(Math.max(footing.tube, footing.base))
 }

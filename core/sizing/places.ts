@@ -1,7 +1,7 @@
 import { isRectangle, type Job } from '../job/index.ts'
 import type { PriceBook } from '../pricing/index.ts'
 import { footingKey, setbacksKey, tubeTakesPost } from './catalogue.ts'
-import { choiceOf, withSetbacks } from './choice.ts'
+import { withSetbacks } from './choice.ts'
 import { type CostModel, costModel } from './cost-model.ts'
 import type { PlacedChoice } from './known-failures.ts'
 import type { Skeleton } from './skeleton.ts'
@@ -18,9 +18,9 @@ export class Places {
     this.plain = isRectangle(job)
     this.#models = modelsOf(job, book, catalogue)
     const [model] = this.#models.values()
-    const stated = choiceOf(job)
+    const { frame, ground } = job
     const takes = (footing: FootingChoice, post: Choice['postSize']) =>
-      tubeTakesPost(footing.tube, post) || (post === stated.postSize && footing.tube === stated.footing.tube)
+      tubeTakesPost(footing.tube, post) || (post === frame.postSize && footing.tube === ground.tube)
     const cost = (footing: FootingChoice) => model?.footing(footing) ?? 0
     this.#footings = new Map(
       catalogue.postSizes.map((post) => [

@@ -3,6 +3,7 @@ import { placeAllPosts } from '../frame/index.ts'
 import { isRectangle, type Job } from '../job/index.ts'
 import { type Layout, layOut } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
+import { widthOf } from './catalogue.ts'
 import type { Catalogue, Choice } from './types.ts'
 
 /** Posts under the beams of one side. */
@@ -43,14 +44,14 @@ export class Skeletons {
     this.#job = job
     this.#catalogue = catalogue
     this.#coupled = !isRectangle(job)
-    this.#widest = ticks(Math.max(...catalogue.footings.map(({ tube, base }) => Math.max(tube, base))))
+    this.#widest = ticks(Math.max(...catalogue.footings.map(widthOf)))
   }
 
   /** Null where the deck cannot be laid out so. */
   of(choice: Placing): Skeleton | null {
     const all = this.onAll(choice)
     if (all !== 'by footing') return all
-    const width = ticks(Math.max(choice.footing.tube, choice.footing.base))
+    const width = widthOf(choice.footing)
     return this.#once(`${keyOf(choice)} ${choice.postSize} ${width}`, choice, { ...NO_FOOTING, tube: width })
   }
 
@@ -81,7 +82,7 @@ export class Skeletons {
     const { front, rear, postSizes, footings } = this.#catalogue
     const others: readonly (Choice['rear'] | Choice['front'])[] = side === 'front' ? rear : front
     const ofOthers = new Map(others.map((one) => [`${one?.plies} ${one?.posts}`, one]))
-    const widths = new Map(footings.map((one) => [Math.max(one.tube, one.base), one]))
+    const widths = new Map(footings.map((one) => [widthOf(one), one]))
     const [first] = ofOthers.values()
     const [size] = front
     if (size === undefined) return []

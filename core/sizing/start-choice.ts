@@ -1,5 +1,6 @@
 import type { Job } from '../job/index.ts'
-import { choiceOf } from './choice.ts'
+import { widthOf } from './catalogue.ts'
+import { setbacksIn } from './choice.ts'
 import { widestOf } from './strongest-like.ts'
 import type { BeamChoice, Catalogue, Choice } from './types.ts'
 
@@ -14,10 +15,10 @@ export function startOf(job: Job, catalogue: Catalogue): Choice {
   const [joist] = joists
   const frontFirst = front[0]
   const rearFirst = rear[0]
-  const footing = footings.reduce((a, b) => (Math.max(b.base, b.tube) < Math.max(a.base, a.tube) ? b : a))
+  const footing = footings.reduce((a, b) => (widthOf(b) < widthOf(a) ? b : a))
   if (joist === undefined || frontFirst === undefined) throw new Error('an empty catalogue has no start')
   return {
-    setbacks: choiceOf(job).setbacks,
+    setbacks: setbacksIn(job),
     joist,
     front: beam(frontFirst, front),
     rear: rearFirst === null || rearFirst === undefined ? null : beam(rearFirst, rear),

@@ -1,4 +1,5 @@
 import { sectionOf } from '../data/index.ts'
+import { setbacksKey } from './catalogue.ts'
 import type { BeamChoice, Choice, JoistChoice } from './types.ts'
 
 type Side = 'front' | 'rear'
@@ -24,19 +25,25 @@ export class WeakParts {
   add(id: string, choice: Choice): void {
     const { joist, front, rear } = choice
     if (id === 'joist-span') {
-      listIn(this.#joists, placeOf(choice)).push({ ...joist, plies: [front.plies, rear?.plies ?? 0] })
+      listIn(this.#joists, setbacksKey(choice.setbacks)).push({
+        ...joist,
+        plies: [front.plies, rear?.plies ?? 0],
+      })
     }
     if (id === 'beam-span-front') this.#addBeam('front', choice, front)
     if (id === 'beam-span-rear' && rear !== null) this.#addBeam('rear', choice, rear)
   }
 
   #addBeam(side: Side, choice: Choice, beam: BeamChoice): void {
-    listIn(this.#beams, `${side} ${placeOf(choice)}`).push({ ...beam, others: othersOf(side, choice) })
+    listIn(this.#beams, `${side} ${setbacksKey(choice.setbacks)}`).push({
+      ...beam,
+      others: othersOf(side, choice),
+    })
   }
 
   hasJoists(choice: Choice): boolean {
     const { joist, front, rear } = choice
-    const weak = this.#joists.get(placeOf(choice)) ?? []
+    const weak = this.#joists.get(setbacksKey(choice.setbacks)) ?? []
     return weak.some(
       ({ size, spacing, plies }) =>
         depthOf(joist.size) <= depthOf(size) &&
@@ -52,7 +59,7 @@ export class WeakParts {
 
   #hasBeam(side: Side, choice: Choice, beam: BeamChoice | null): boolean {
     if (beam === null) return false
-    const weak = this.#beams.get(`${side} ${placeOf(choice)}`) ?? []
+    const weak = this.#beams.get(`${side} ${setbacksKey(choice.setbacks)}`) ?? []
     return weak.some(
       ({ size, plies, posts, others }) =>
         depthOf(beam.size) <= depthOf(size) &&
@@ -65,10 +72,6 @@ export class WeakParts {
 
 function othersOf(side: Side, { front, rear }: Choice): number {
   return side === 'front' ? (rear?.plies ?? 0) : front.plies
-}
-
-function placeOf({ setbacks }: Choice): string {
-  return `${setbacks.front}/${setbacks.rear}`
 }
 
 function depthOf(size: JoistChoice['size']): number {

@@ -3,6 +3,7 @@ import { metricText } from '../metric/metric-text.ts'
 import type { Mark, Page, Placed } from '../page-types.ts'
 import type { About, PageOptions, Sheet } from '../sheet-types.ts'
 import type { Logo } from '../source.ts'
+import { widthOf } from '../type/measure.ts'
 import { fitText } from '../type/wrap.ts'
 import { LINE, lineMark, textMark } from './marks.ts'
 import { PAPER_NAMES, paperSize } from './paper.ts'
@@ -103,10 +104,14 @@ export class Flow {
     const logo = about.logo === null ? null : logoBox(about.logo, right)
     const edge = logo === null ? right : logo.x - LOGO_GAP
     const beside = half - (right - edge)
+    const job = fitText(about.job, beside, 10, 'bold')
+    const firm = fitText(about.firm, beside, 8.5)
+    const taken = right - edge + Math.max(widthOf(job, 10, 'bold'), widthOf(firm, 8.5))
+    const room = this.width - taken - 20
     return [
-      textMark(this.left, 42, fitText(title, half, 16, 'bold'), { size: 16, weight: 'bold' }),
-      textMark(edge, 34, fitText(about.job, beside, 10, 'bold'), { size: 10, weight: 'bold', anchor: 'end' }),
-      textMark(edge, 46, fitText(about.firm, beside, 8.5), { size: 8.5, anchor: 'end', tone: 'soft' }),
+      textMark(this.left, 42, fitText(title, room, 16, 'bold'), { size: 16, weight: 'bold' }),
+      textMark(edge, 34, job, { size: 10, weight: 'bold', anchor: 'end' }),
+      textMark(edge, 46, firm, { size: 8.5, anchor: 'end', tone: 'soft' }),
       ...(logo === null ? [] : [{ kind: 'image', id: 'logo', ...logo } as const]),
       lineMark(this.left, 52, right, 52, { width: LINE.medium }),
     ]

@@ -6,7 +6,19 @@ import { Flow } from './flow.ts'
 import { setUpBlock } from './set-up-block.ts'
 import { stripBlock } from './strip-block.ts'
 import { tableBlock } from './table-block.ts'
-import { caution, checklist, facts, heading, paragraph, signatures, steps } from './text-blocks.ts'
+import {
+  caution,
+  checklist,
+  facts,
+  heading,
+  paragraph,
+  signatures,
+  signedRoom,
+  steps,
+} from './text-blocks.ts'
+
+/** What stays with the lines to sign on that follow it. */
+const HEADING: ReadonlySet<Block['kind']> = new Set(['heading', 'text', 'caution'])
 
 /** Sheets on pages of one paper, numbered through. The same sheets give the same marks. */
 export function layOutPages(sheets: readonly Sheet[], about: About, options: PageOptions): readonly Page[] {
@@ -14,7 +26,11 @@ export function layOutPages(sheets: readonly Sheet[], about: About, options: Pag
   const said = options.metric === true ? sheets.map((sheet) => inMetric(sheet, own)) : sheets
   const flows = said.map((sheet) => {
     const flow = new Flow(sheet, options)
-    for (const block of sheet.blocks) place(flow, block)
+    sheet.blocks.forEach((block, i) => {
+      const next = sheet.blocks[i + 1]
+      if (next?.kind === 'signatures' && HEADING.has(block.kind)) flow.need(signedRoom(next.lines))
+      place(flow, block)
+    })
     return flow
   })
   const of = flows.reduce((sum, flow) => sum + flow.count, 0)

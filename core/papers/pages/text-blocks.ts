@@ -92,9 +92,18 @@ export function facts(flow: Flow, rows: readonly (readonly [string, string])[]):
   flow.y += 6
 }
 
+/** A line to sign on with its name, points. */
+const SIGNATURE = 45
+
+/** Room of lines that are signed, and of a few lines over them: nobody signs on a page that says nothing. */
+export function signedRoom(lines: readonly string[]): number {
+  return SIGNATURE * lines.length + 60
+}
+
+/** Lines to sign on, all on one page. */
 export function signatures(flow: Flow, lines: readonly string[]): void {
+  flow.need(SIGNATURE * lines.length)
   for (const line of lines) {
-    flow.need(40)
     flow.y += 30
     flow.add(lineMark(flow.left, flow.y, flow.left + 300, flow.y))
     flow.y += 2

@@ -97,6 +97,33 @@ describe('pages', () => {
     }
   })
 
+  test('keep the lines to sign on together, with what stands over them', () => {
+    const lines = ['For the firm, and date', 'The customer, and date']
+    for (let count = 30; count < 60; count += 1) {
+      const pages = laidOut([
+        ...Array.from({ length: count }, (_, i): Block => ({ kind: 'text', text: `line ${i + 1}` })),
+        { kind: 'text', tone: 'soft', text: 'Subject to the building permit.' },
+        { kind: 'signatures', lines },
+      ])
+      const signed = pages.map(textsOf).find((texts) => texts.includes(lines[0] ?? ''))
+      expect(signed).toEqual(expect.arrayContaining(['Subject to the building permit.', ...lines]))
+    }
+  })
+
+  test('cut a title only where the job’s name leaves no room for it', () => {
+    const titled = (title: string, job: string): readonly string[] => {
+      const blocks: readonly Block[] = [{ kind: 'text', text: 'one' }, { kind: 'page break' }]
+      const pages = layOutPages(
+        [{ ...sheet([...blocks, { kind: 'text', text: 'two' }]), title }],
+        { ...ABOUT, job },
+        { paper: 'letter', scale: null },
+      )
+      return pages.map((page) => textsOf(page)[0] ?? '')
+    }
+    expect(titled('Cost breakdown, internal', 'Heron Lane')[1]).toBe('Cost breakdown, internal, continued')
+    expect(titled('Cost breakdown, internal', 'W'.repeat(80))[1]).toMatch(/^Cost breakdown, .*…$/)
+  })
+
   test('say that no date was stated where none was', () => {
     const [page] = layOutPages([sheet([])], { ...ABOUT, date: '' }, { paper: 'a4', scale: null })
     expect(page && textsOf(page).join('\n')).toContain('date not stated')

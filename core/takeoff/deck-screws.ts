@@ -1,7 +1,8 @@
-import { cite, nailing, nailingSources, sectionOf } from '../data/index.ts'
+import { cite, nailing, nailingSources } from '../data/index.ts'
 import type { Frame, Member } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import { inches } from '../units/index.ts'
+import { boardScrew } from './board-screw.ts'
 import type { GoodShare } from './tally.ts'
 
 /** Stripped and dropped, percent: common practice, no source. */
@@ -47,9 +48,8 @@ function wordsOf(clips: number, courses: readonly Member[], screwed: number): st
 }
 
 function screws(job: Job, frame: Frame, counted: string, places: number): GoodShare {
-  const thick = sectionOf(job.decking.size).thickness > inches(1)
   return {
-    sku: thick ? 'screw-deck-3' : 'screw-deck-2-1/2',
+    sku: boardScrew(job.decking.size),
     quantity: Math.ceil((places * nailing.deckScrewsPerJoist * (100 + SCREW_WASTE)) / 100),
     cause: {
       fields: ['decking.size', 'decking.fastening', 'frame.joists.spacing'],

@@ -1,8 +1,8 @@
-import { sectionOf } from '../data/index.ts'
 import type { Cause } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import type { StairConnector, StairPlan } from '../stairs/index.ts'
-import { feet, inches, TICKS_PER_FOOT, toFeet, toInches } from '../units/index.ts'
+import { feet, TICKS_PER_FOOT, toFeet, toInches } from '../units/index.ts'
+import { boardScrew } from './board-screw.ts'
 import { tubePieces } from './ground-goods.ts'
 import { nailPounds } from './nails.ts'
 import type { GoodShare } from './tally.ts'
@@ -65,12 +65,12 @@ function screws(job: Job, stairs: StairPlan): readonly GoodShare[] {
   const bySku = new Map<string, number>()
   for (const { id, role, product } of boards) {
     if (role === 'tread' && closed) continue
-    const sku = screwFor(product.size)
+    const sku = boardScrew(product.size)
     bySku.set(sku, (bySku.get(sku) ?? 0) + 2 * stringersOf(id))
   }
   const courses = stairs.members.filter(({ role }) => role === 'landing decking').length
   const joists = stairs.members.filter(({ role }) => role === 'landing joist').length
-  const decked = screwFor(job.decking.size)
+  const decked = boardScrew(job.decking.size)
   if (courses > 0) bySku.set(decked, (bySku.get(decked) ?? 0) + 2 * courses * joists)
   return [...bySku].map(([sku, count]) => ({
     sku,
@@ -81,10 +81,6 @@ function screws(job: Job, stairs: StairPlan): readonly GoodShare[] {
       rule: `${count} screws in treads, risers and landing, two at each bearing, ${SCREW_WASTE} % more for loss (common practice, no source)`,
     },
   }))
-}
-
-function screwFor(size: Parameters<typeof sectionOf>[0]): string {
-  return sectionOf(size).thickness > inches(1) ? 'screw-deck-3' : 'screw-deck-2-1/2'
 }
 
 function handrail({ handrail: { sides, each } }: StairPlan): readonly GoodShare[] {

@@ -1,7 +1,7 @@
-import { cite, nailing, nailingSources, sectionOf } from '../data/index.ts'
+import { cite, nailing, nailingSources } from '../data/index.ts'
 import type { Frame, Member } from '../frame/index.ts'
-import { inches } from '../units/index.ts'
 import { boardFeetOf } from './board-feet.ts'
+import { boardScrew } from './board-screw.ts'
 import { nailPounds } from './nails.ts'
 import type { GoodShare, TaskShare } from './tally.ts'
 
@@ -13,10 +13,10 @@ const FIELDS = ['shape.steps', 'shape.stepWidth', 'shape.levels']
 
 /** Nails and screws of the box steps between levels. */
 export function stepGoods({ members, steps }: Frame): readonly GoodShare[] {
-  if (steps.length === 0) return []
   const { bearers, boards } = partsOf(members)
+  const [first] = boards
+  if (first === undefined) return []
   const crossings = boards.reduce((sum, { bearings }) => sum + bearings.length, 0)
-  const thick = boards.some(({ product }) => sectionOf(product.size).thickness > inches(1))
   const ids = steps.map(({ id }) => id)
   const cause = (rule: string) => ({ fields: FIELDS, ids: bearers.map(({ id }) => id), rule })
   return [
@@ -29,7 +29,7 @@ export function stepGoods({ members, steps }: Frame): readonly GoodShare[] {
       ids: bearers.map(({ id }) => id),
     }),
     {
-      sku: thick ? 'screw-deck-3' : 'screw-deck-2-1/2',
+      sku: boardScrew(first.product.size),
       quantity: crossings * nailing.deckScrewsPerJoist,
       cause: cause(
         `${crossings} crossings of step boards and bearers × 2 (${cite(nailingSources.deckScrewsPerJoist)})`,

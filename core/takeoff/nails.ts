@@ -78,11 +78,9 @@ function connectorNails(connector: Connector): readonly Nailed[] {
 function framingNails(frame: Frame): readonly Nailed[] {
   const ofRole = (role: Member['role']) => frame.members.filter((member) => member.role === role)
   const blocks = ofRole('blocking')
-  const angled = new Set(
-    frame.connectors.filter(({ kind }) => kind === 'end joist angle').flatMap(({ at }) => at),
-  )
-  const laps = ofRole('end joist').filter(({ id }) => angled.has(id))
   const angles = frame.connectors.filter(({ kind }) => kind === 'end joist angle')
+  const angled = new Set(angles.flatMap(({ at }) => at))
+  const laps = ofRole('end joist').filter(({ id }) => angled.has(id))
   const hung = frame.beams.some(({ flush }) => flush) ? 'ledger or flush beam' : 'ledger'
   const rims = frame.runs.filter((run) => run.kind === 'rim')
   const plied = frame.runs.filter((run) => run.kind === 'rim' || run.kind === 'beam ply')

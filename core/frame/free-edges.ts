@@ -1,4 +1,12 @@
-import { edgeAt, lengthOf, movedLeft, partsInside, type Segment } from '../geometry/index.ts'
+import {
+  edgeAt,
+  lengthOf,
+  movedLeft,
+  partsInside,
+  pointAt,
+  type Segment,
+  shareAt,
+} from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import { groundAt, type Layout, type Level } from '../layout/index.ts'
 import { ticks } from '../units/index.ts'
@@ -33,13 +41,9 @@ export function freeStretches(
     const edge = edgeAt(level.outline, index)
     const length = lengthOf(edge)
     const outside = movedLeft(edge, -BEYOND)
-    const along = (point: Segment['from']) =>
-      ((point.x - outside.from.x) * (edge.to.x - edge.from.x) +
-        (point.y - outside.from.y) * (edge.to.y - edge.from.y)) /
-      length ** 2
     const taken = others
       .flatMap(({ outline }) => partsInside(outline, outside))
-      .map(({ from, to }) => [along(from), along(to)] as const)
+      .map(({ from, to }) => [shareAt(outside, from), shareAt(outside, to)] as const)
       .sort((a, b) => a[0] - b[0])
     const free: [number, number][] = []
     let at = 0
@@ -47,12 +51,8 @@ export function freeStretches(
       if ((from - at) * length >= LEAST) free.push([at, from])
       at = Math.max(at, to)
     }
-    const place = (share: number) => ({
-      x: edge.from.x + (edge.to.x - edge.from.x) * share,
-      y: edge.from.y + (edge.to.y - edge.from.y) * share,
-    })
     return free.map(([from, to]) => {
-      const line = { from: place(from), to: place(to) }
+      const line = { from: pointAt(edge, from), to: pointAt(edge, to) }
       const clear = [line.from, line.to].reduce(
         (sum, { x, y }) => sum + Math.max(0, d.joistBottom - groundAt(job, x, y)) / 2,
         0,

@@ -44,26 +44,26 @@ export function heightAt({ from, to }: Segment, x: number): number {
   return from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x)
 }
 
+/** The point at a share of a segment's length; 0 and 1 are its ends as they stand. */
+export function pointAt({ from, to }: Segment, share: number): PlanePoint {
+  if (share === 0) return from
+  if (share === 1) return to
+  return { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share }
+}
+
+/** At which share of a segment's length a point lies, square to it. */
+export function shareAt({ from, to }: Segment, { x, y }: PlanePoint): number {
+  const along = (x - from.x) * (to.x - from.x) + (y - from.y) * (to.y - from.y)
+  return along / lengthOf({ from, to }) ** 2
+}
+
 /** The parts of a segment that lie in a polygon, in its own way; an end that lies inside keeps its exact place. */
 export function partsInside(polygon: Polygon, segment: Segment): readonly Segment[] {
-  const length = lengthOf(segment)
-  const at = (share: number): PlanePoint =>
-    share === 0
-      ? segment.from
-      : share === 1
-        ? segment.to
-        : {
-            x: segment.from.x + (segment.to.x - segment.from.x) * share,
-            y: segment.from.y + (segment.to.y - segment.from.y) * share,
-          }
+  const at = (share: number) => pointAt(segment, share)
   const shares = polygon.flatMap((_, i) => {
     const edge = edgeAt(polygon, i)
     const point = meeting(segment, edge)
-    if (point === null || !isBeside(edge, point)) return []
-    const along =
-      (point.x - segment.from.x) * (segment.to.x - segment.from.x) +
-      (point.y - segment.from.y) * (segment.to.y - segment.from.y)
-    return [along / length ** 2]
+    return point === null || !isBeside(edge, point) ? [] : [shareAt(segment, point)]
   })
   const stops = [0, ...shares.filter((share) => share > 1e-9 && share < 1 - 1e-9), 1].sort((a, b) => a - b)
   const parts: Segment[] = []

@@ -1,6 +1,6 @@
 import { sectionOf } from '../data/index.ts'
 import type { Frame } from '../frame/index.ts'
-import { partsInside } from '../geometry/index.ts'
+import { type PlanePoint, partsInside } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Level } from '../layout/index.ts'
 import { type DeckEdge, type StairPlan, spotAt } from '../stairs/index.ts'
@@ -80,7 +80,7 @@ function waysOff(
   const boxes = steps
     .filter(({ edge: number }) => number === edge.number)
     .map(({ line }) => {
-      const ends = line.map(({ x, y }) => (x - edge.near.x) * edge.along.x + (y - edge.near.y) * edge.along.y)
+      const ends = line.map((point) => alongEdge(edge, point))
       return { from: Math.min(...ends), to: Math.max(...ends) }
     })
   return [...flights, ...boxes, ...besideHigher(edge, levels)].toSorted((a, b) => a.from - b.from)
@@ -93,12 +93,15 @@ function besideHigher(
 ): readonly { readonly from: number; readonly to: number }[] {
   if (levels.length < 2) return []
   const outside = { from: spotAt(edge, 0, BESIDE_LEVEL), to: spotAt(edge, edge.length, BESIDE_LEVEL) }
-  const along = ({ x, y }: { readonly x: number; readonly y: number }) =>
-    (x - edge.near.x) * edge.along.x + (y - edge.near.y) * edge.along.y
   return levels
     .filter(({ deckTop }) => deckTop >= edge.top)
     .flatMap(({ outline }) => partsInside(outline, outside))
-    .map(({ from, to }) => ({ from: along(from), to: along(to) }))
+    .map(({ from, to }) => ({ from: alongEdge(edge, from), to: alongEdge(edge, to) }))
+}
+
+/** How far along an edge a point lies. */
+function alongEdge({ near, along }: DeckEdge, { x, y }: PlanePoint): number {
+  return (x - near.x) * along.x + (y - near.y) * along.y
 }
 
 /** What is left of an edge beside the ways off it. */

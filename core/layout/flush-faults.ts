@@ -2,9 +2,14 @@ import { sectionOf } from '../data/index.ts'
 import { edgeLengthList, type Fault, type Job } from '../job/index.ts'
 import { inches, printInches } from '../units/index.ts'
 import type { Zone } from './types.ts'
-import { beamAt, zoneView } from './zone-view.ts'
+import { beamAt, type ZoneView, zoneView } from './zone-view.ts'
 
 type Side = 'front' | 'rear'
+
+interface Seen {
+  readonly supports: Zone['supports']
+  readonly view: ZoneView
+}
 
 /** What keeps a beam from standing between the joists. */
 export function flushFaults(
@@ -13,12 +18,13 @@ export function flushFaults(
 ): readonly Fault[] {
   const lines = zones.flatMap(({ supports }) => supports).filter(({ flush }) => flush)
   if (lines.length === 0) return []
+  const seen = zones.map((zone): Seen => ({ supports: zone.supports, view: zoneView(job, zone) }))
   const sides = [...new Set(lines.flatMap(({ beam }) => beam ?? []))]
   return [
     ...sides.flatMap((side) => shallow(job, side)),
-    ...sides.flatMap((side) => slanting(job, side, zones)),
-    ...setbacks(job, zones),
-    ...middle(job, zones),
+    ...sides.flatMap((side) => slanting(side, seen)),
+    ...setbacks(job, seen),
+    ...middle(seen),
     ...(lines.some(({ beam }) => beam === 'rear') && job.site.attachment === 'freestanding'
       ? [
           {
@@ -44,9 +50,9 @@ function shallow({ frame }: Job, side: Side): readonly Fault[] {
   ]
 }
 
-function slanting(job: Job, side: Side, zones: Parameters<typeof flushFaults>[1]): readonly Fault[] {
-  const leans = zones.some((zone) =>
-    zoneView(job, zone).edges.some(({ board, role, edge: { from, to } }) => {
+function slanting(side: Side, seen: readonly Seen[]): readonly Fault[] {
+  const leans = seen.some(({ view }) =>
+    view.edges.some(({ board, role, edge: { from, to } }) => {
       return board === 'flush beam' && beamAt(role) === side && from.x !== to.x && from.y !== to.y
     }),
   )
@@ -64,10 +70,9 @@ function slanting(job: Job, side: Side, zones: Parameters<typeof flushFaults>[1]
 const ROOM = inches(12)
 
 /** A flush middle beam goes from side to side of its part, and no edge ends joists within a foot of it. */
-function middle(job: Job, zones: Parameters<typeof flushFaults>[1]): readonly Fault[] {
-  const wrong = zones.some((zone) => {
-    const { polygon, edges, turned } = zoneView(job, zone)
-    return zone.supports
+function middle(seen: readonly Seen[]): readonly Fault[] {
+  const wrong = seen.some(({ supports, view: { polygon, edges, turned } }) => {
+    return supports
       .filter(({ flush, edge }) => flush && edge < 0)
       .some(({ line }) => {
         const [from, to] = [turned(line.from), turned(line.to)]
@@ -96,10 +101,10 @@ function middle(job: Job, zones: Parameters<typeof flushFaults>[1]): readonly Fa
 }
 
 /** A setback stated for an edge whose beam has none. */
-function setbacks(job: Job, zones: Parameters<typeof flushFaults>[1]): readonly Fault[] {
+function setbacks(job: Job, seen: readonly Seen[]): readonly Fault[] {
   const flush = new Set(
-    zones.flatMap((zone) =>
-      zoneView(job, zone).edges.flatMap(({ board, edge }) => (board === 'flush beam' ? [edge.number] : [])),
+    seen.flatMap(({ view }) =>
+      view.edges.flatMap(({ board, edge }) => (board === 'flush beam' ? [edge.number] : [])),
     ),
   )
   const stated = edgeLengthList(job.shape.setbacks).find(({ edge }) => flush.has(edge))

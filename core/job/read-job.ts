@@ -53,11 +53,12 @@ export function readJob(statement: unknown): Result<ReadJob, readonly Fault[]> {
       given.push(part.field.path)
     } else faults.push(...read.error)
   }
-  impliedChoices(values, new Set(given))
+  const stated = new Set(given)
+  impliedChoices(values, stated)
   sizeOfOutline(values)
-  for (const [path, count] of defaultPosts(values, new Set(given))) values.set(path, count)
-  for (const [path, setback] of defaultSetbacks(values, new Set(given))) values.set(path, setback)
-  const job = assembleJob(values, new Set(given))
+  for (const [path, count] of defaultPosts(values, stated)) values.set(path, count)
+  for (const [path, setback] of defaultSetbacks(values, stated)) values.set(path, setback)
+  const job = assembleJob(values, stated)
   faults.push(...crossFaults(job, (path) => faults.some((fault) => touches(fault.path, path))))
   return faults.length > 0 ? fail(faults) : ok({ job, given })
 }

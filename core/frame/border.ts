@@ -11,7 +11,7 @@ import type { Layout, Level } from '../layout/index.ts'
 import { ticks } from '../units/index.ts'
 import type { Course } from './decking.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
-import { fromAbove, fromLeft, placedBoard } from './footprint.ts'
+import { fromAbove, placedAlongEdge } from './footprint.ts'
 import type { PlacedJoist } from './joists.ts'
 import { borderCourses, type Laying } from './laying.ts'
 import { linesEvery } from './runs.ts'
@@ -57,12 +57,10 @@ export function frameBorder(
   first: number,
 ): readonly Course[] {
   return bandsOf(job, level, laying).map(({ corners, course, number }, i): Course => {
-    const [a, b, c, e] = fromLeft(corners)
-    const upright = Math.abs(b.y - a.y) > Math.abs(b.x - a.x)
-    const plan = { zone: { joists: 'away' as const }, turned: <P extends PlanePoint>(point: P): P => point }
-    const placed = placedBoard(plan, [a, b, c, e], { z0: d.joistTop, z1: d.deckTop }, upright)
+    const along = placedAlongEdge(corners, { z0: d.joistTop, z1: d.deckTop })
+    const [a, b, c, e] = along.corners
     const under = joists.filter(({ member }) => convexOverlap(fromAbove(member), corners, 2))
-    const along = under.filter(({ member }) => isAlong(member, [a, b]))
+    const lengthwise = under.filter(({ member }) => isAlong(member, [a, b]))
     const name = first + i
     const member: Member = {
       id: `border-${name}`,
@@ -70,13 +68,13 @@ export function frameBorder(
       role: 'decking',
       product: productOf(job, job.decking.size),
       ripTo: null,
-      ...placed,
+      ...along.placed,
       lay: {
         part: 'border',
         zone: `level-${level.number}`,
         row: course,
         degrees: 0,
-        alongJoists: along.length > 0,
+        alongJoists: lengthwise.length > 0,
       },
       bearings: under.map((joist) => joist.member.id),
       cause: {
@@ -88,11 +86,11 @@ export function frameBorder(
     const way = wayOf([a, b])
     const from = Math.min(...[a, b, c, e].map(({ x, y }) => x * way.x + y * way.y))
     const lines =
-      along.length > 0
+      lengthwise.length > 0
         ? linesEvery(
             job.frame.joists.spacing,
             member.length,
-            (at) => underAt(along, way, from + at) ?? member,
+            (at) => underAt(lengthwise, way, from + at) ?? member,
           )
         : under
             .map(({ member: joist }) => ({

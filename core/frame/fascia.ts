@@ -1,11 +1,11 @@
 import { sectionOf } from '../data/index.ts'
-import { type BandEnd, bandAlong, type PlanePoint } from '../geometry/index.ts'
+import { type Band, type BandEnd, bandAlong, type PlanePoint } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Level } from '../layout/index.ts'
 import { ticks } from '../units/index.ts'
 import type { Course } from './decking.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
-import { fromLeft, placedBoard } from './footprint.ts'
+import { placedAlongEdge } from './footprint.ts'
 import type { FreeStretch } from './free-edges.ts'
 import { linesEvery } from './runs.ts'
 import type { Member } from './types.ts'
@@ -33,9 +33,6 @@ export function frameFascia(
       [-thickness, 0],
       [endAt(stretch.index - 1, 0), endAt(stretch.index + 1, 1)],
     )
-    const [a, b, c, e] = fromLeft(shortened(band, stretch))
-    const plan = { zone: { joists: 'away' as const }, turned: <P extends PlanePoint>(point: P): P => point }
-    const upright = Math.abs(b.y - a.y) > Math.abs(b.x - a.x)
     const levels = { z0: ticks(d.joistTop - depth), z1: d.joistTop }
     const name = first + i
     const member: Member = {
@@ -44,7 +41,7 @@ export function frameFascia(
       role: 'fascia',
       product: productOf(job, fascia),
       ripTo: null,
-      ...placedBoard(plan, [a, b, c, e], levels, upright),
+      ...placedAlongEdge(shortened(band, stretch), levels).placed,
       bearings: [],
       cause: {
         fields: ['decking.fascia', 'size.width', 'size.depth'],
@@ -62,10 +59,7 @@ export function frameFascia(
 }
 
 /** A band cut off square where the stretch ends before the edge does. */
-function shortened(
-  [a, b, c, d]: ReturnType<typeof bandAlong>,
-  { line, whole }: FreeStretch,
-): ReturnType<typeof bandAlong> {
+function shortened([a, b, c, d]: Band, { line, whole }: FreeStretch): Band {
   const length = Math.hypot(b.x - a.x, b.y - a.y)
   const way = { x: (b.x - a.x) / length, y: (b.y - a.y) / length }
   const out = { x: b.x - c.x, y: b.y - c.y }

@@ -65,20 +65,34 @@ export function boundsOf(shape: Polygon): Pick<Box, 'x0' | 'x1' | 'y0' | 'y1'> {
 
 /** A member's shape from above. */
 export function fromAbove({ plan, box }: Pick<Member, 'plan' | 'box'>): Polygon {
-  return (
-    plan ?? [
-      { x: box.x0, y: box.y0 },
-      { x: box.x1, y: box.y0 },
-      { x: box.x1, y: box.y1 },
-      { x: box.x0, y: box.y1 },
-    ]
-  )
+  return plan ?? cornersOf(box)
+}
+
+/** The four corners of what lies square to the house, in the order of a positive area. */
+export function cornersOf({ x0, x1, y0, y1 }: Pick<Box, 'x0' | 'x1' | 'y0' | 'y1'>): Polygon {
+  return [
+    { x: x0, y: y0 },
+    { x: x1, y: y0 },
+    { x: x1, y: y1 },
+    { x: x0, y: y1 },
+  ]
+}
+
+/** The place of a board along an edge of a level's outline, and its corners as `fromLeft` turns them. */
+export function placedAlongEdge(band: Band, levels: Pick<Box, 'z0' | 'z1'>) {
+  const corners = fromLeft(band)
+  const plan = { zone: { joists: 'away' as const }, turned: <P extends PlanePoint>(point: P): P => point }
+  return { corners, placed: placedBoard(plan, corners, levels, isUpright(band)) }
 }
 
 /** The same corners from the left end, or that nearest the house, along the near long edge. */
-export function fromLeft([a, b, c, d]: Band): Band {
-  const upright = Math.abs(b.y - a.y) > Math.abs(b.x - a.x)
-  const onward = upright ? b.y > a.y : b.x > a.x
+function fromLeft([a, b, c, d]: Band): Band {
+  const onward = isUpright([a, b, c, d]) ? b.y > a.y : b.x > a.x
   // from its own left, a board of a positive outline lies on the inner side
   return onward ? [a, b, c, d] : [c, d, a, b]
+}
+
+/** Whether a board lies more away from the house than along it. */
+function isUpright([a, b]: Band): boolean {
+  return Math.abs(b.y - a.y) > Math.abs(b.x - a.x)
 }

@@ -4,6 +4,7 @@ import type { Job } from '../job/index.ts'
 import type { Level, OutlineEdge } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
 import { productOf } from './dimensions.ts'
+import { cornersOf } from './footprint.ts'
 import type { Box, LevelStep, Member } from './types.ts'
 
 /** Levels no farther apart than this are stepped between: common practice, no source. */
@@ -285,14 +286,8 @@ function liesOn(
   span: { readonly from: number; readonly to: number },
   reach: number,
 ): boolean {
-  const { x0, x1, y0, y1 } = boxOf(seam, span, BESIDE, Math.max(reach, BESIDE + 1), 0, 0)
-  const corners = [
-    { x: x0, y: y0 },
-    { x: x1, y: y0 },
-    { x: x1, y: y1 },
-    { x: x0, y: y1 },
-  ]
-  return without([corners], [outline]).length === 0
+  const box = boxOf(seam, span, BESIDE, Math.max(reach, BESIDE + 1), 0, 0)
+  return without([cornersOf(box)], [outline]).length === 0
 }
 
 /** Edges of the higher level along which the lower one lies, square to the house or along it, wide enough for a step. */

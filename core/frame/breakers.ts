@@ -1,9 +1,9 @@
 import type { Job } from '../job/index.ts'
 import type { ZoneView } from '../layout/index.ts'
 import { printLength, ticks } from '../units/index.ts'
-import { type Course, type Decked, fieldOf, partsOf } from './decking.ts'
+import { type Course, type Decked, partsOf } from './decking.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
-import { boundsOf, placedBoard } from './footprint.ts'
+import { boundsOf, cornersOf, placedBoard } from './footprint.ts'
 import type { Laying } from './laying.ts'
 import { linesEvery } from './runs.ts'
 import type { Member } from './types.ts'
@@ -14,28 +14,18 @@ export function frameBreakers(
   d: Dimensions,
   view: ZoneView,
   laying: Laying,
-  { level, joists, openings }: Decked,
+  { field, joists, openings }: Decked,
   first: number,
 ): readonly Course[] {
-  const field = fieldOf(job, view, laying, level)
-  const holes = openings.map(({ x0, x1, y0, y1 }) => [
-    { x: x0, y: y0 },
-    { x: x1, y: y0 },
-    { x: x1, y: y1 },
-    { x: x0, y: y1 },
-  ])
+  if (laying.breakers.length === 0) return []
+  const holes = openings.map(cornersOf)
   const bounds = boundsOf(field.flat())
   const half = laying.board / 2
   let number = first
   return laying.breakers
     .filter((at) => at > bounds.x0 && at < bounds.x1)
     .flatMap((at) => {
-      const strip = [
-        { x: at - half, y: bounds.y0 },
-        { x: at + half, y: bounds.y0 },
-        { x: at + half, y: bounds.y1 },
-        { x: at - half, y: bounds.y1 },
-      ]
+      const strip = cornersOf({ x0: at - half, x1: at + half, y0: bounds.y0, y1: bounds.y1 })
       const under = joists.filter(
         ({ place }) => place.under === 'breaker' && Math.abs(place.centre - at) < laying.board,
       )

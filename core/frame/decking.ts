@@ -15,7 +15,7 @@ import type { Level, ZoneView } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
 import { courseWidths, LEAST_COURSE, slantingWidths } from './course-widths.ts'
 import { type Dimensions, fieldProduct } from './dimensions.ts'
-import { boundsOf, lengthUp } from './footprint.ts'
+import { boundsOf, cornersOf, lengthUp } from './footprint.ts'
 import type { ViewOpening } from './joist-places.ts'
 import { type PlacedJoist, shapeFields } from './joists.ts'
 import { borderReach, type Laying } from './laying.ts'
@@ -34,9 +34,9 @@ export interface Course {
   readonly lap: Ticks
 }
 
-/** The deck of which a zone is a part, as the decking lies on it. */
+/** What the decking of a zone covers and lies on. */
 export interface Decked {
-  readonly level: Level
+  readonly field: readonly Polygon[]
   readonly openings: readonly ViewOpening[]
   readonly joists: readonly PlacedJoist[]
 }
@@ -58,13 +58,12 @@ export function frameDecking(
   d: Dimensions,
   view: ZoneView,
   laying: Laying,
-  { level, joists, openings }: Decked,
+  { field: cover, joists, openings }: Decked,
   firstCourse: number,
 ): FieldOfZone {
   const { board, gap, degrees } = laying
   const rotation = rotationBy(degrees)
   const toBoards = (shape: Polygon) => shape.map((point) => rotateBack(point, rotation))
-  const cover = fieldOf(job, view, laying, level)
   const laid = cover.map(toBoards)
   const holes = [...openings.map(cornersOf), ...breakerStrips(view, laying)].map(toBoards)
   const bounds = boundsOf(laid.flat())
@@ -155,14 +154,17 @@ function courseOf(
   { name, row }: { readonly name: string; readonly row: number },
 ): Course {
   const { degrees, board } = laying
-  const { x0, x1, y0, y1 } = boundsOf(shape)
+  const bounds = boundsOf(shape)
+  const { x0, x1, y0, y1 } = bounds
   const { width, ends, isSquare } = slantOf(shape)
   // a straight course is as wide as its strip, however it ends
   const across = degrees === 0 ? ticks(Math.round(y1 - y0)) : (width ?? board)
   const middle = (y0 + y1) / 2
+  const heights = degrees === 0 ? [] : [middle, y0, y1]
+  const outline = { bounds, rotation, spans: heights.map((y) => ({ y, span: spanAt(shape, y) })) }
   const crossed = joists
     .flatMap((joist) => {
-      const at = crossing(job, d, joist, { shape, rotation })
+      const at = crossing(job, d, joist, outline)
       return at === null ? [] : [{ joist, at }]
     })
     .sort((a, b) => a.at - b.at)
@@ -222,14 +224,21 @@ function patternFields({ degrees, border, breakers }: Laying): readonly string[]
   ]
 }
 
+/** A board's shape as far as joists under it ask. */
+interface Outline {
+  readonly bounds: ReturnType<typeof boundsOf>
+  readonly rotation: Rotation
+  /** of a board at an angle, on its middle line and its two long edges */
+  readonly spans: readonly { readonly y: number; readonly span: readonly [number, number] }[]
+}
+
 /** Where a board crosses a joist, along itself on its middle line; null where it does not lie on it. */
 function crossing(
   job: Job,
   d: Dimensions,
   { place, from, to }: PlacedJoist,
-  { shape, rotation }: { readonly shape: Polygon; readonly rotation: Rotation },
+  { bounds: { x0, x1, y0, y1 }, rotation, spans }: Outline,
 ): number | null {
-  const { x0, x1, y0, y1 } = boundsOf(shape)
   const { cos, sin } = rotation
   // the joist's centre line is x cos − y sin = centre, as the boards lie
   const along = (y: number) => (place.centre + y * sin) / cos
@@ -238,10 +247,9 @@ function crossing(
   // a joist added for the board's end lies half under it and half under what it ends at
   const beside = place.under === undefined ? 0 : d.joist.thickness / 2 / cos
   if (sin !== 0) {
-    const reached = [middle, y0, y1].some((y) => {
-      const [left, right] = spanAt(shape, y)
-      return along(y) > left - beside && along(y) < right + beside
-    })
+    const reached = spans.some(
+      ({ y, span: [left, right] }) => along(y) > left - beside && along(y) < right + beside,
+    )
     if (!reached) return null
   } else if (at <= x0 - beside || at >= x1 + beside) return null
   const half = sin === 0 ? (y1 - y0) / 2 : (y1 - y0) / 2 / cos
@@ -269,15 +277,6 @@ function spanAt(shape: Polygon, y: number): readonly [number, number] {
 /** Clipping leaves corners within a thousandth of a tick of a line; lengths are rounded past it. */
 const NOISE = 0.01
 const CLIPPED = 0.01
-
-function cornersOf({ x0, x1, y0, y1 }: Omit<ViewOpening, 'number'>): Polygon {
-  return [
-    { x: x0, y: y0 },
-    { x: x1, y: y0 },
-    { x: x1, y: y1 },
-    { x: x0, y: y1 },
-  ]
-}
 
 function isRectangle(shape: Polygon, { x0, x1, y0, y1 }: ReturnType<typeof boundsOf>): boolean {
   return shape.length === 4 && shape.every(({ x, y }) => (x === x0 || x === x1) && (y === y0 || y === y1))

@@ -7,7 +7,7 @@ import { braceBolts, frameBraces } from './braces.ts'
 import { frameBreakers } from './breakers.ts'
 import { connectorsOf } from './connectors.ts'
 import { borderOf, deckBlocks, fasciaOf } from './deck-surface.ts'
-import { type Course, type Decked, frameDecking } from './decking.ts'
+import { type Course, type Decked, fieldOf, frameDecking } from './decking.ts'
 import { deckingRuns } from './decking-runs.ts'
 import type { Dimensions } from './dimensions.ts'
 import { BoardNames, type EdgeBoard, frameLedgers, frameRims } from './edge-boards.ts'
@@ -24,7 +24,7 @@ import { joistGroups } from './joist-groups.ts'
 import { joistPlaces, joistRoom, type ViewOpening } from './joist-places.ts'
 import { jointedPlaces } from './joist-runs.ts'
 import { frameJoists, JoistNames, middleBeamsOf, type PlacedJoist } from './joists.ts'
-import { type Laying, layingOf, linesUnder } from './laying.ts'
+import { type LaidZone, type Laying, layingOf, linesUnder } from './laying.ts'
 import { frameLevelSteps } from './level-steps.ts'
 import { layoutNotes } from './notes.ts'
 import { patternFaults } from './pattern-faults.ts'
@@ -37,10 +37,14 @@ import { underFaults, withUnderCause, withUnderJoists } from './under-joists.ts'
 
 /** Puts wood on a layout: every member, post, footing, connector and run, or the named faults that forbid it. */
 export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Fault[]> {
-  const misplaced = patternFaults(job, layout)
+  const laid = layout.zones.map((zone): LaidZone => {
+    const view = zoneView(job, zone)
+    return { zone, view, laying: layingOf(job, view) }
+  })
+  const misplaced = patternFaults(job, layout, laid)
   if (misplaced.length > 0) return fail(misplaced)
   const levels = levelDimensions(job, layout)
-  const zones = frameZones(job, levels, layout)
+  const zones = frameZones(job, levels, layout, laid)
   const placed = placeAllPosts(job, layout, levels)
   const faults = [
     ...footingFaults(job),
@@ -155,17 +159,20 @@ interface FramedZone {
   readonly short: Ticks
 }
 
-function frameZones(job: Job, levels: LevelDimensions, layout: Layout): readonly FramedZone[] {
+function frameZones(
+  job: Job,
+  levels: LevelDimensions,
+  layout: Layout,
+  laid: readonly LaidZone[],
+): readonly FramedZone[] {
   const joistNames = new JoistNames()
   const boardNames = new BoardNames()
   let firstCourse = 1
   let firstBreaker = 1
-  return layout.zones.map((zone): FramedZone => {
+  return laid.map(({ zone, view, laying }): FramedZone => {
     const d = levels(zone.level)
-    const view = zoneView(job, zone)
     const level = layout.levels.find(({ number }) => number === zone.level) ?? layout.levels[0]
     if (level === undefined) throw new Error('a deck has a level')
-    const laying = layingOf(job, view)
     const across = level.outline.map((corner) => view.turned(corner).x)
     const openings = zone.openings.map((opening): ViewOpening => {
       const [a, b] = [
@@ -197,7 +204,7 @@ function frameZones(job: Job, levels: LevelDimensions, layout: Layout): readonly
     const joists = withUnderCause(frameJoists(job, d, zoned, places, ids, joistNames))
     const joistsAt = (edge: ViewEdge) => meeting(joists, edge).map(({ member }) => member.id)
     const rims = frameRims(job, d, view, joistsAt, boardNames)
-    const decked: Decked = { level, openings, joists }
+    const decked: Decked = { field: fieldOf(job, view, laying, level), openings, joists }
     const decking = frameDecking(job, d, view, laying, decked, firstCourse)
     firstCourse += decking.field.rows
     const breakers = frameBreakers(job, d, view, laying, decked, firstBreaker)

@@ -1,7 +1,7 @@
 import { sectionOf } from '../data/index.ts'
 import { edgeAt } from '../geometry/index.ts'
 import { deckPartList, type Job, lengthList } from '../job/index.ts'
-import type { ZoneView } from '../layout/index.ts'
+import type { Zone, ZoneView } from '../layout/index.ts'
 import type { Ticks } from '../units/index.ts'
 
 /** How the decking of a zone is laid, as seen along its joists. */
@@ -13,6 +13,13 @@ export interface Laying {
   readonly border: number
   readonly board: Ticks
   readonly gap: Ticks
+}
+
+/** A zone of the layout with how its decking is laid. */
+export interface LaidZone {
+  readonly zone: Zone
+  readonly view: ZoneView
+  readonly laying: Laying
 }
 
 /** A line along the joists under which one is added, for boards end there. */

@@ -1,9 +1,9 @@
 import { deckPartList, type Fault, type Job } from '../job/index.ts'
-import { type Layout, zoneView } from '../layout/index.ts'
+import type { Layout } from '../layout/index.ts'
 import { feet, inches, printLength } from '../units/index.ts'
 import { borderFaults } from './border.ts'
 import { boundsOf } from './footprint.ts'
-import { layingOf } from './laying.ts'
+import type { LaidZone } from './laying.ts'
 
 /** Boards between a breaker and the end of the field lie over three joists: common practice, no source. */
 const BESIDE = feet(2)
@@ -12,11 +12,7 @@ const BESIDE = feet(2)
 const BESIDE_OPENING = inches(9)
 
 /** Patterns of decking that cannot be laid on this deck, each at its field. */
-export function patternFaults(job: Job, layout: Layout): readonly Fault[] {
-  const zones = layout.zones.map((zone) => {
-    const view = zoneView(job, zone)
-    return { zone, view, laying: layingOf(job, view) }
-  })
+export function patternFaults(job: Job, layout: Layout, zones: readonly LaidZone[]): readonly Fault[] {
   const [first] = zones
   return [
     ...partFaults(job, zones.length),
@@ -37,13 +33,7 @@ function partFaults(job: Job, count: number): readonly Fault[] {
   ]
 }
 
-type Laid = {
-  readonly zone: Layout['zones'][number]
-  readonly view: ReturnType<typeof zoneView>
-  readonly laying: ReturnType<typeof layingOf>
-}
-
-function breakerFaults(zones: readonly Laid[]): readonly Fault[] {
+function breakerFaults(zones: readonly LaidZone[]): readonly Fault[] {
   const at = (message: string, fix: string): Fault => ({ path: 'decking.breakers', message, fix })
   return zones.flatMap(({ zone, view, laying }): readonly Fault[] => {
     const { x0, x1 } = boundsOf(view.polygon)

@@ -9,17 +9,13 @@ const WHOLE_COURSE = feet(12)
 
 /** Courses that are alike, of one length over the same joists, may be jointed as one run. */
 export function deckingRuns(job: Job, courses: readonly Course[]): readonly FrameRun[] {
-  const alike = new Map<string, Course[]>()
   const whole = wholeUpTo(job)
   const mixed = mixedZones(courses, whole)
   const turnOf = ({ member: { lay } }: Course) => {
     if (lay === undefined || lay.part !== 'field' || !mixed.has(lay.zone)) return null
     return lay.row % 2 === 0 ? 0 : 1
   }
-  for (const course of courses) {
-    const key = [turnOf(course), keyOf(course)].join(' ')
-    alike.set(key, [...(alike.get(key) ?? []), course])
-  }
+  const alike = Map.groupBy(courses, (course) => [turnOf(course), keyOf(course)].join(' '))
   let number = 0
   return [...alike.values()].flatMap((own): readonly FrameRun[] => {
     const [first] = own
@@ -58,9 +54,8 @@ function keyOf({ member, from }: Course): string {
  */
 function mixedZones(courses: readonly Course[], whole: Ticks): ReadonlySet<string> {
   const long = courses.filter(({ member }) => member.lay?.part === 'field' && member.length > whole)
-  const rows = new Map<string, Course[]>()
   const rowOf = ({ member: { lay } }: Course, further: number) => `${lay?.zone} ${(lay?.row ?? 0) + further}`
-  for (const course of long) rows.set(rowOf(course, 0), [...(rows.get(rowOf(course, 0)) ?? []), course])
+  const rows = Map.groupBy(long, (course) => rowOf(course, 0))
   const mixed = long.filter((course) =>
     (rows.get(rowOf(course, 1)) ?? []).some(
       (next) =>

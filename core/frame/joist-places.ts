@@ -90,6 +90,11 @@ export function inOrder(a: JoistPlace, b: JoistPlace): number {
   return a.centre - b.centre || a.part.left.low - b.part.left.low
 }
 
+/** The joist from which a line starts. */
+export function firstOf(place: JoistPlace): JoistPlace {
+  return place.continues === null ? place : firstOf(place.continues)
+}
+
 export function joistRoom(view: ZoneView, thickness: number): JoistRoom {
   const bands = (ledgers: boolean) =>
     view.edges.map(({ role, board, width }) =>

@@ -3,6 +3,7 @@ import { inches } from '../units/index.ts'
 import {
   CLOSING_BAY,
   extentOf,
+  firstOf,
   inOrder,
   type JoistJoint,
   type JoistPlace,
@@ -207,11 +208,6 @@ function closing(
       },
     ]
   })
-}
-
-/** The joist from which a line starts. */
-function firstOf(place: JoistPlace): JoistPlace {
-  return place.continues === null ? place : firstOf(place.continues)
 }
 
 /** From where a joist carries the deck to where it ceases to, which at a joint is the beam's centre line. */

@@ -3,7 +3,7 @@ import { type FieldPath, isRectangle, type Job } from '../job/index.ts'
 import { beamThickness, type SupportLine, type ViewEdge, type ZoneView } from '../layout/index.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
 import { type Placed, placedBoard } from './footprint.ts'
-import { extentOf, type JoistJoint, type JoistPlace } from './joist-places.ts'
+import { extentOf, firstOf, type JoistJoint, type JoistPlace } from './joist-places.ts'
 import type { MiddleBeam } from './joist-runs.ts'
 import type { Cause, JoistSupport, Member } from './types.ts'
 
@@ -97,8 +97,7 @@ function namesOf(places: readonly JoistPlace[], names: JoistNames): ReadonlyMap<
   for (const place of [...firsts.filter(({ run }) => run === 1), ...firsts.filter(({ run }) => run > 1)])
     named.set(place, nameOf(place, names, ends))
   for (const place of places) {
-    let first: JoistPlace | null = place
-    while (first.continues !== null) first = first.continues
+    const first = firstOf(place)
     const name = named.get(first)
     if (name === undefined || first === place) continue
     const letter = String.fromCharCode(96 + place.run - first.run + 1)

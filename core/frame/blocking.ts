@@ -9,7 +9,7 @@ import { type PlacedJoist, shapeFields } from './joists.ts'
 import type { Member } from './types.ts'
 
 /** A bay with less clear width than this gets no block: common practice, no source. */
-const LEAST_CLEAR = inches(3)
+export const LEAST_CLEAR = inches(3)
 
 /** A joist jointed over the beam goes on past its middle, itself or by the one that meets it. */
 const OVER_JOINT = inches(1.5)

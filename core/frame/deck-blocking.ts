@@ -1,16 +1,13 @@
 import { convexOverlap, edgeAt, heightAt, movedLeft, type Segment } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { ZoneView } from '../layout/index.ts'
-import { feet, inches } from '../units/index.ts'
-import { clearOf } from './blocking.ts'
+import { feet } from '../units/index.ts'
+import { clearOf, LEAST_CLEAR } from './blocking.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
 import { fromAbove, placedBoard } from './footprint.ts'
 import type { PlacedJoist } from './joists.ts'
 import { borderCourses, gapInside, HALF_UNDER, type Laying } from './laying.ts'
 import type { Cause, Member } from './types.ts'
-
-/** A bay with less clear width than this gets no block: common practice, no source. */
-const LEAST_CLEAR = inches(3)
 
 /** Blocks between the two joists under a breaker stand no further apart: common practice, no source. */
 const LADDER = feet(2)

@@ -151,7 +151,7 @@ const LEAST_BEARING = ticks(48)
 export function jointFaults(
   joists: readonly {
     readonly supports: readonly { readonly seat: 'whole' | 'half' | 'hung'; readonly half: number }[]
-    readonly place: { readonly run: number; readonly joints: readonly (object | null)[] }
+    readonly place: { readonly joints: readonly (object | null)[] }
   }[],
 ): readonly Fault[] {
   const short = joists.some(

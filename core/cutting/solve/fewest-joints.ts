@@ -20,29 +20,24 @@ export function onFewestJoints(problem: Problem): Problem {
   return { ...problem, runs }
 }
 
-/** Fewest joints of a way from the start to each node. */
+/** Fewest joints of a way from the start to each node; arcs come after all that lead to where they begin. */
 function jointsTo({ nodes, arcs }: RunModel): number[] {
-  return settled(nodes, 0, (fewest) => {
-    for (const { from, to, point } of arcs)
-      fewest[to] = Math.min(fewest[to] ?? 0, (fewest[from] ?? 0) + (point < 0 ? 0 : 1))
-  })
+  const fewest = unreached(nodes)
+  fewest[0] = 0
+  for (const { from, to, point } of arcs)
+    fewest[to] = Math.min(fewest[to] ?? 0, (fewest[from] ?? 0) + (point < 0 ? 0 : 1))
+  return fewest
 }
 
 /** The same from each node to the end. */
 function jointsFrom({ nodes, arcs }: RunModel): number[] {
-  return settled(nodes, 1, (fewest) => {
-    for (const { from, to, point } of arcs)
-      fewest[from] = Math.min(fewest[from] ?? 0, (fewest[to] ?? 0) + (point < 0 ? 0 : 1))
-  })
+  const fewest = unreached(nodes)
+  fewest[1] = 0
+  for (const { from, to, point } of arcs.toReversed())
+    fewest[from] = Math.min(fewest[from] ?? 0, (fewest[to] ?? 0) + (point < 0 ? 0 : 1))
+  return fewest
 }
 
-function settled(nodes: number, origin: number, relax: (fewest: number[]) => void): number[] {
-  const fewest: number[] = Array.from({ length: nodes }, (_, node) =>
-    node === origin ? 0 : Number.POSITIVE_INFINITY,
-  )
-  for (let before = ''; before !== fewest.join(); ) {
-    before = fewest.join()
-    relax(fewest)
-  }
-  return fewest
+function unreached(nodes: number): number[] {
+  return Array.from({ length: nodes }, () => Number.POSITIVE_INFINITY)
 }

@@ -138,9 +138,9 @@ export function generate(
   let best = known
   const boundOf = (solution: LpSolution): DualBound =>
     dualBound(problem, costs, table, pricesFrom(problem, costs, rows, solution.duals, scale))
-  const prove = (solution: LpSolution): void => {
+  const better = (solution: LpSolution): DualBound => {
     const bound = boundOf(solution)
-    if (best === null || bound.exact > best.exact) best = bound
+    return best === null || bound.exact > best.exact ? bound : best
   }
   for (let round = 0; ; round++) {
     const solution = master.solve()
@@ -153,7 +153,7 @@ export function generate(
     work.columns += added
     if (boardsOnly && added > 0) {
       const worth = solution.objective / Math.max(1, (table.value[problem.capacity] ?? 0) / price)
-      if (Math.ceil(worth - ERROR * price) > (best?.cents ?? 0)) prove(solution)
+      if (Math.ceil(worth - ERROR * price) > (best?.cents ?? 0)) best = better(solution)
       if (best !== null && best.cents >= upper) return { solution, bound: best, converged: false }
     }
     const enough =
@@ -161,7 +161,9 @@ export function generate(
       boardsOnly &&
       best !== null &&
       solution.objective <= Math.ceil(best.cents / price - ERROR) * price + NEAR * price
-    if ((added === 0 || enough) && master.ceilings) {
+        ? best
+        : null
+    if ((added === 0 || enough !== null) && master.ceilings) {
       master.dropCeilings()
       continue
     }
@@ -170,11 +172,10 @@ export function generate(
       const bound = best !== null && best.cents > last.cents ? best : last
       return { solution, bound, converged: !work.spent() }
     }
-    if (enough) return { solution, bound: best as unknown as DualBound, converged: false }
+    if (enough !== null) return { solution, bound: enough, converged: false }
     if (!boardsOnly && round % 8 === 7 && ceilCents(solution.objective * 1e6, 1e6) >= upper - 1) {
-      prove(solution)
-      if (best !== null && (best as DualBound).cents >= upper)
-        return { solution, bound: best, converged: false }
+      best = better(solution)
+      if (best.cents >= upper) return { solution, bound: best, converged: false }
     }
   }
 }

@@ -23,7 +23,10 @@ export interface LayoutCheck {
  * neither the strings nor the offsets that the holes were marked by.
  */
 export function layoutChecks(design: Design): readonly LayoutCheck[] {
-  return [squareOf(design), ...crossingsOf(design), ...apartOf(design)]
+  const strings = layoutStrings(design).strings.filter(({ edge }) => !edge)
+  const rows = strings.filter(({ runs }) => runs === 'along the wall')
+  const lines = strings.filter(({ runs }) => runs === 'square to the wall')
+  return [squareOf(design), ...crossingsOf(rows, lines), ...apartOf(design.frame.footings, rows)]
 }
 
 /** Of the smallest rectangle on the job's axes that holds the frame. */
@@ -40,10 +43,7 @@ function squareOf({ layout }: Design): LayoutCheck {
 }
 
 /** Of the rectangle that the outermost strings over the holes make, where they make one. */
-function crossingsOf(design: Design): readonly LayoutCheck[] {
-  const strings = layoutStrings(design).strings.filter(({ edge }) => !edge)
-  const rows = strings.filter(({ runs }) => runs === 'along the wall')
-  const lines = strings.filter(({ runs }) => runs === 'square to the wall')
+function crossingsOf(rows: readonly LayoutString[], lines: readonly LayoutString[]): readonly LayoutCheck[] {
   const [nearest, farthest, first, last] = [rows[0], rows.at(-1), lines[0], lines.at(-1)]
   if (nearest === undefined || farthest === undefined || first === undefined || last === undefined) return []
   if (nearest === farthest || first === last) return []
@@ -60,10 +60,8 @@ function crossingsOf(design: Design): readonly LayoutCheck[] {
 }
 
 /** The outer holes of the front row in one pull; where no row has two, the two holes that lie farthest apart. */
-function apartOf(design: Design): readonly LayoutCheck[] {
-  const holes = design.frame.footings
-  const row = layoutStrings(design)
-    .strings.filter(({ runs, edge }) => runs === 'along the wall' && !edge)
+function apartOf(holes: readonly Footing[], rows: readonly LayoutString[]): readonly LayoutCheck[] {
+  const row = rows
     .map((string) => holes.filter(({ number }) => string.holes.includes(number)))
     .findLast(({ length }) => length > 1)
     ?.sort((a, b) => a.x - b.x)

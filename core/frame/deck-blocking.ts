@@ -34,12 +34,14 @@ export function frameDeckBlocking(
   first: number,
 ): readonly Member[] {
   const blocks: Member[] = []
+  const standing = others.map(fromAbove)
   const put = (between: readonly [PlacedJoist, PlacedJoist], line: Segment, cause: Cause) => {
     const block = blockOn(job, d, view, between, line, cause, first + blocks.length)
     if (block === null) return
     const shape = fromAbove(block)
-    if (![...others, ...blocks].some((other) => convexOverlap(fromAbove(other), shape, 0.7)))
-      blocks.push(block)
+    if (standing.some((other) => convexOverlap(other, shape, 0.7))) return
+    standing.push(shape)
+    blocks.push(block)
   }
   for (const { line, cause } of rowsOf(job, view, laying)) {
     const [x0, x1] = [Math.min(line.from.x, line.to.x), Math.max(line.from.x, line.to.x)]

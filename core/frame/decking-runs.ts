@@ -10,12 +10,13 @@ const WHOLE_COURSE = feet(12)
 /** Courses that are alike, of one length over the same joists, may be jointed as one run. */
 export function deckingRuns(job: Job, courses: readonly Course[]): readonly FrameRun[] {
   const whole = wholeUpTo(job)
-  const mixed = mixedZones(courses, whole)
+  const keys = new Map(courses.map((course) => [course, keyOf(course)]))
+  const mixed = mixedZones(courses, keys, whole)
   const turnOf = ({ member: { lay } }: Course) => {
     if (lay === undefined || lay.part !== 'field' || !mixed.has(lay.zone)) return null
     return lay.row % 2 === 0 ? 0 : 1
   }
-  const alike = Map.groupBy(courses, (course) => [turnOf(course), keyOf(course)].join(' '))
+  const alike = Map.groupBy(courses, (course) => [turnOf(course), keys.get(course)].join(' '))
   let number = 0
   return [...alike.values()].flatMap((own): readonly FrameRun[] => {
     const [first] = own
@@ -52,14 +53,18 @@ function keyOf({ member, from }: Course): string {
  * Zones in which courses side by side are of different runs, as all are that lie at an angle. There the courses take
  * turns at the joists; elsewhere the plan puts them in an order in which no two neighbours are jointed at one joist.
  */
-function mixedZones(courses: readonly Course[], whole: Ticks): ReadonlySet<string> {
+function mixedZones(
+  courses: readonly Course[],
+  keys: ReadonlyMap<Course, string>,
+  whole: Ticks,
+): ReadonlySet<string> {
   const long = courses.filter(({ member }) => member.lay?.part === 'field' && member.length > whole)
   const rowOf = ({ member: { lay } }: Course, further: number) => `${lay?.zone} ${(lay?.row ?? 0) + further}`
   const rows = Map.groupBy(long, (course) => rowOf(course, 0))
   const mixed = long.filter((course) =>
     (rows.get(rowOf(course, 1)) ?? []).some(
       (next) =>
-        keyOf(next) !== keyOf(course) &&
+        keys.get(next) !== keys.get(course) &&
         next.member.bearings.some((id) => course.member.bearings.includes(id)),
     ),
   )

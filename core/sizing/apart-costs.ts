@@ -21,7 +21,8 @@ interface PostCost {
   readonly perTick: number
 }
 
-interface Framed {
+/** A deck framed in one way. */
+export interface Framed {
   readonly job: Job
   readonly frame: Frame
 }

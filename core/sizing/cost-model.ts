@@ -1,11 +1,11 @@
 import { type LumberSize, sectionOf } from '../data/index.ts'
-import { type Frame, frameDeck } from '../frame/index.ts'
+import { frameDeck } from '../frame/index.ts'
 import { isRectangle, type Job } from '../job/index.ts'
 import { layAdditions } from '../lay-additions.ts'
 import { type Layout, layOut } from '../layout/index.ts'
 import { isModelled, type PriceBook, scopeTopics } from '../pricing/index.ts'
 import { feet, ticks } from '../units/index.ts'
-import { type ApartCosts, apartCosts, barePosts } from './apart-costs.ts'
+import { type ApartCosts, apartCosts, barePosts, type Framed } from './apart-costs.ts'
 import { withChoice } from './choice.ts'
 import { type LeastCents, leastCost, sharesOf } from './least-cost.ts'
 import { memo } from './memo.ts'
@@ -38,7 +38,14 @@ export interface CostModel {
 interface Shared {
   readonly apart: ApartCosts
   /** of a rectangle: its joists and beams are the same wherever the beams lie */
-  readonly parts: Pick<CostModel, 'base' | 'joist' | 'beam'> | null
+  readonly parts: Parts | null
+}
+
+type Parts = Pick<CostModel, 'base' | 'joist' | 'beam'>
+
+interface Costs {
+  readonly apart: ApartCosts
+  readonly parts: Parts
 }
 
 /** Far above the ground, so that no deck taken off for its parts has a post of no length. */
@@ -55,9 +62,9 @@ export function costModel(
   known: Shared | null = null,
 ): CostModel | null {
   const start = startOf(job, catalogue)
-  const apart = known?.apart ?? apartOf(job, book, start)
-  const parts = known?.parts ?? (apart === null ? null : partsOf(job, book, start, apart))
-  if (apart === null || parts === null) return null
+  const costs = costsOf(job, book, start, known)
+  if (costs === null) return null
+  const { apart, parts } = costs
   return {
     ...parts,
     posts: ({ count, reach, shortest }, beam, joist, postSize) => {
@@ -76,36 +83,37 @@ export function costModel(
   }
 }
 
-interface Raised {
-  readonly job: Job
-  readonly frame: Frame
+interface Laid extends Framed {
+  readonly layout: Layout
 }
 
-/** The deck framed high above the ground, where the height adds nothing to the hours. */
-function raised(job: Job, choice: Choice): Raised | null {
-  const high: Job = {
-    ...job,
-    size: { ...job.size, height: ticks(job.size.height + RAISED) },
-    work: { ...job.work, heightAndSize: false },
-  }
-  const sized = withChoice(high, choice)
+/** The deck framed where its height adds nothing to the hours. */
+function framed(job: Job, choice: Choice): Laid | null {
+  const sized: Job = withChoice({ ...job, work: { ...job.work, heightAndSize: false } }, choice)
   const layout = layOut(sized)
   const frame = layout.ok ? frameDeck(sized, layout.value) : null
-  return frame?.ok === true ? { job: sized, frame: frame.value } : null
+  return layout.ok && frame?.ok === true ? { job: sized, layout: layout.value, frame: frame.value } : null
 }
 
-function apartOf(job: Job, book: PriceBook, start: Choice): ApartCosts | null {
+/** The same high above the ground. */
+function raised(job: Job, choice: Choice): Laid | null {
+  return framed({ ...job, size: { ...job.size, height: ticks(job.size.height + RAISED) } }, choice)
+}
+
+/** What is known already, and what is not; null where the start cannot be framed. */
+function costsOf(job: Job, book: PriceBook, start: Choice, known: Shared | null): Costs | null {
+  if (known !== null && known.parts !== null) return { apart: known.apart, parts: known.parts }
   const first = raised(job, start)
-  return first === null ? null : apartCosts(job, book, start, first.frame, (choice) => raised(job, choice))
+  if (first === null) return null
+  const apart = known?.apart ?? apartCosts(job, book, start, first.frame, (choice) => raised(job, choice))
+  return { apart, parts: partsOf(job, book, start, first, apart) }
 }
 
-function partsOf(job: Job, book: PriceBook, start: Choice, apart: ApartCosts): Shared['parts'] {
+function partsOf(job: Job, book: PriceBook, start: Choice, first: Framed, apart: ApartCosts): Parts {
   const bare = (choice: Choice): LeastCents | null => {
     const made = raised(job, choice)
     return made === null ? null : leastCost(made.job, book, barePosts(made.frame))
   }
-  const first = raised(job, start)
-  if (first === null) return null
   const whole = leastCost(first.job, book, barePosts(first.frame))
   const beyondStart = (choice: Choice) => {
     const cost = bare(choice)
@@ -140,16 +148,12 @@ function partsOf(job: Job, book: PriceBook, start: Choice, apart: ApartCosts): S
   /** Stairs and guards, which may be fixed to joists. */
   function onTop(choice: Choice): LeastCents {
     if (job.stairs.kind === 'none' && job.guard.where === 'none') return 0
-    const sized = withChoice(job, choice)
-    const plain: Job = { ...sized, work: { ...sized.work, heightAndSize: false } }
-    const layout = layOut(plain)
-    const frame = layout.ok ? frameDeck(plain, layout.value) : null
-    if (!layout.ok || frame?.ok !== true) return 0
-    return additionsCost(plain, book, layout.value, frame.value)
+    const made = framed(job, choice)
+    return made === null ? 0 : additionsCost(made, book)
   }
 }
 
-function additionsCost(job: Job, book: PriceBook, layout: Layout, frame: Frame): LeastCents {
+function additionsCost({ job, layout, frame }: Laid, book: PriceBook): LeastCents {
   const additions = layAdditions(job, layout, frame)
   if (!additions.ok) return 0
   return Math.max(0, leastCost(job, book, frame, additions.value) - leastCost(job, book, frame))

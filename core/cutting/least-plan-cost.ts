@@ -26,8 +26,7 @@ export function leastPlanCost(job: CutJob, engine: LpEngine): Cents | null {
   const table = tableFor(problem)
   const plans = startingPlans(problem, costs)
   const best = Math.min(Number.POSITIVE_INFINITY, ...plans.map(({ cost }) => cost))
-  const dear = 1000 * (1 + Math.max(...costs.board, ...problem.stocks.map((stock) => stock.option.price)))
-  const master = new Master(problem, costs, engine, firstPatterns(problem, plans, table, ROUNDS), dear)
+  const master = new Master(problem, costs, engine, firstPatterns(problem, plans, table, ROUNDS))
   try {
     const work = new Work(DEFAULT_LIMITS, () => false)
     return cents(Math.max(0, generate(master, table, best, work).bound.cents))

@@ -165,6 +165,7 @@ export class Master {
   readonly rows: MasterRows
   readonly columns: MasterColumn[] = []
   readonly #keys = new Set<string>()
+  /** a price above what any plan could save by a way out */
   readonly #dear: number
   readonly #model: LpModel
   /** bounds that differ from those a column came with, so that the engine is told only what changes */
@@ -178,13 +179,12 @@ export class Master {
     costs: Costs,
     engine: LpEngine,
     patterns: readonly Pattern[],
-    dear: number,
     ceilings: readonly number[] = [],
   ) {
     this.problem = problem
     this.costs = costs
     this.rows = masterRows(problem)
-    this.#dear = dear
+    this.#dear = 1000 * (1 + Math.max(...costs.board, ...problem.stocks.map((stock) => stock.option.price)))
     this.columns = [...fixedColumns(problem, costs), ...waysOut(problem)]
     ceilings.forEach((price, item) => {
       this.columns.push({ kind: 'ceiling', item, price })
@@ -254,10 +254,6 @@ export class Master {
 
   solve(): LpSolution {
     return this.#model.solve()
-  }
-
-  get dear(): number {
-    return this.#dear
   }
 
   patterns(): Pattern[] {

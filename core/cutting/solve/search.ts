@@ -85,13 +85,11 @@ export function search(
       return { best, dual: ready, bound: ready.cents, searched: null, lacking: null }
     }
   }
-  const dear = 1000 * (1 + Math.max(...costs.board, ...problem.stocks.map((stock) => stock.option.price)))
   const master = new Master(
     problem,
     costs,
     engine,
     firstPatterns(problem, plans, table, roundsFor(problem)),
-    dear,
     boardsOnly ? ceilingsOf(problem) : [],
   )
   const prover = new PairProver(problem, costs, engine, work)

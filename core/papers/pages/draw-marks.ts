@@ -2,7 +2,7 @@ import type { Mark, Placed } from '../page-types.ts'
 import { widthOf } from '../type/measure.ts'
 import { plainText } from '../type/plain-text.ts'
 import type { Drawing, Layer, Primitive, Stroke } from '../types.ts'
-import { dimensionMarks } from './dimension-marks.ts'
+import { chainOf, dimensionMarks } from './dimension-marks.ts'
 import { hatch } from './hatch.ts'
 import { boxMark, LINE, lineMark, pathMark, textMark } from './marks.ts'
 
@@ -23,7 +23,7 @@ export function drawMarks(drawing: Drawing, layers: readonly Layer[], placed: Pl
   return layers.flatMap((layer) =>
     drawing.primitives
       .filter((primitive) => primitive.layer === layer)
-      .flatMap((primitive) => marksOf(primitive, x, y, placed.scale, taken)),
+      .flatMap((primitive) => marksOf(primitive, x, y, placed.scale, taken, drawing.primitives)),
   )
 }
 
@@ -35,7 +35,14 @@ interface Room {
   readonly y1: number
 }
 
-function marksOf(p: Primitive, x: ToPage, y: ToPage, scale: number, taken: Room[]): readonly Mark[] {
+function marksOf(
+  p: Primitive,
+  x: ToPage,
+  y: ToPage,
+  scale: number,
+  taken: Room[],
+  all: Drawing['primitives'],
+): readonly Mark[] {
   switch (p.kind) {
     case 'rect': {
       const box = { x: x(p.x), y: y(p.y), w: p.w * scale, h: p.h * scale }
@@ -110,7 +117,7 @@ function marksOf(p: Primitive, x: ToPage, y: ToPage, scale: number, taken: Room[
       ]
     }
     case 'dimension':
-      return dimensionMarks(p, x, y)
+      return dimensionMarks(p, x, y, chainOf(p, all))
     case 'joint': {
       const reach = p.half * scale + JOINT_REACH
       const [cx, cy] = [x(p.x), y(p.y)]

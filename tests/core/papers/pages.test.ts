@@ -2,10 +2,12 @@ import { describe, expect, test } from 'vitest'
 import {
   type About,
   type Block,
+  type Drawing,
   layOutPages,
   PAPERS,
   type Page,
   type PaperTable,
+  type Primitive,
   type Sheet,
 } from '../../../core/papers/index.ts'
 
@@ -108,6 +110,33 @@ describe('pages', () => {
       const signed = pages.map(textsOf).find((texts) => texts.includes(lines[0] ?? ''))
       expect(signed).toEqual(expect.arrayContaining(['Subject to the building permit.', ...lines]))
     }
+  })
+
+  test('write no figure of a chain of dimensions over another, however short its parts', () => {
+    const stops = [13, 13.9, 15.8, 19.4, 20.3, 22].map((feet) => feet * 384)
+    const primitives = stops.slice(1).map((x2, i): Primitive => {
+      const x1 = stops[i] ?? 0
+      const words = { id: `part ${i}`, text: `${i}'-10 3/4"` }
+      return { kind: 'dimension', layer: 'dimensions', x1, y1: 0, x2, y2: 0, offset: 0, ...words }
+    })
+    const drawing: Drawing = { id: 'd', title: 'D', x0: 0, y0: -384, x1: 24 * 384, y1: 384, primitives }
+    const [page] = layOutPages([sheet([{ kind: 'drawing', drawing, layers: ['dimensions'] }])], ABOUT, {
+      paper: 'letter',
+      scale: 64,
+    })
+    const figures = (page?.marks ?? []).flatMap((mark) =>
+      mark.kind === 'text' && mark.id.startsWith('part')
+        ? [{ ...mark, left: mark.x - { start: 0, middle: 0.5, end: 1 }[mark.anchor] * mark.width }]
+        : [],
+    )
+    expect(figures).toHaveLength(5)
+    const over = figures.flatMap((a, i) =>
+      figures.slice(i + 1).filter((b) => {
+        const apart = a.left + a.width < b.left || b.left + b.width < a.left
+        return !apart && Math.abs(a.y - b.y) < a.size
+      }),
+    )
+    expect(over).toEqual([])
   })
 
   test('cut a title only where the job’s name leaves no room for it', () => {

@@ -15,6 +15,7 @@ export { quoteWarnings } from './quote/quote-warnings.ts'
 export type * from './sheet-types.ts'
 export { makeSheets, SHEET_IDS, SHEET_TITLES, USUAL_SHEETS } from './sheets/index.ts'
 export { orderMessage } from './sheets/order-sheet.ts'
+export { UPRIGHT_LAYERS } from './sheets/section-sheet.ts'
 export {
   aboutOf,
   type Firm,

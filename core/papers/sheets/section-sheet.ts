@@ -4,7 +4,8 @@ import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import type { Layer } from '../types.ts'
 
-const LAYERS: readonly Layer[] = [
+/** What elevations and sections show, from the lowest layer up. */
+export const UPRIGHT_LAYERS: readonly Layer[] = [
   'house',
   'footings',
   'posts',
@@ -23,7 +24,7 @@ export function sectionSheet({ estimate }: PaperSource): Sheet {
   const drawing = (made: Extract<Block, { kind: 'drawing' }>['drawing']): Block => ({
     kind: 'drawing',
     drawing: made,
-    layers: LAYERS,
+    layers: UPRIGHT_LAYERS,
   })
   return {
     id: 'section',

@@ -8,6 +8,7 @@ import {
   framingPlan,
   type Layer,
   solidView,
+  UPRIGHT_LAYERS,
 } from '../../../core/papers/index.ts'
 import { printLength } from '../../../core/units/index.ts'
 import type { DrawingView } from '../../state/drawing/look.ts'
@@ -37,19 +38,6 @@ const PLAN_LAYERS: { readonly [place in Place]: readonly Layer[] } = {
   papers: [...ALL, 'marks'],
   'cut list': [],
 }
-
-const UPRIGHT_LAYERS: readonly Layer[] = [
-  'house',
-  'footings',
-  'posts',
-  'beams',
-  'joists',
-  'decking',
-  'guard',
-  'stairs',
-  'marks',
-  'dimensions',
-]
 
 export function layersOf(view: DrawingView, place: Place): readonly Layer[] {
   return view === 'plan' ? PLAN_LAYERS[place] : UPRIGHT_LAYERS

@@ -1,4 +1,5 @@
 import { cents, printMoney, printMoneyChange } from '../../units/index.ts'
+import { bothSign, letterhead } from '../quote/firm-blocks.ts'
 import { stageAmounts } from '../quote/stage-amounts.ts'
 import type { Sheet } from '../sheet-types.ts'
 import { NO_QUOTE, type PaperSource, type QuoteState } from '../source.ts'
@@ -25,16 +26,7 @@ export function changeOrderSheet(source: PaperSource): Sheet | null {
     audience: 'customer',
     across: false,
     blocks: [
-      ...(firm.name === ''
-        ? []
-        : [
-            {
-              kind: 'text',
-              tone: 'strong',
-              foreign: true,
-              text: [firm.name, ...firm.lines].join('\n'),
-            } as const,
-          ]),
+      ...letterhead(firm),
       {
         kind: 'facts',
         rows: [
@@ -79,10 +71,7 @@ export function changeOrderSheet(source: PaperSource): Sheet | null {
         kind: 'caution',
         text: 'Not to be built before both have signed. Where the permit was given for the deck as it was, the building office has to see the change too.',
       },
-      {
-        kind: 'signatures',
-        lines: [`For ${firm.name === '' ? 'the firm' : firm.name}, and date`, 'The customer, and date'],
-      },
+      bothSign(firm),
     ],
   }
 }

@@ -1,5 +1,6 @@
 import { cents, printMoney, printMoneyChange } from '../../units/index.ts'
 import { daysAfter } from '../date.ts'
+import { bothSign, letterhead } from '../quote/firm-blocks.ts'
 import { scopeWords } from '../quote/scope-words.ts'
 import { stageAmounts } from '../quote/stage-amounts.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
@@ -26,16 +27,7 @@ const NOT_FOR_OWNERS: Block = {
 function quoteBlocks(source: PaperSource): readonly Block[] {
   const { estimate, firm, quote = NO_QUOTE } = source
   return [
-    ...(firm.name === ''
-      ? []
-      : [
-          {
-            kind: 'text',
-            tone: 'strong',
-            foreign: true,
-            text: [firm.name, ...firm.lines].join('\n'),
-          } as const,
-        ]),
+    ...letterhead(firm),
     { kind: 'facts', rows: facts(source) },
     { kind: 'heading', text: 'What we build' },
     ...scopeWords(estimate).map((text): Block => ({ kind: 'text', text })),
@@ -70,10 +62,7 @@ function quoteBlocks(source: PaperSource): readonly Block[] {
       tone: 'soft',
       text: 'Subject to the building permit. Changes are agreed in writing, with their price, before they are built.',
     },
-    {
-      kind: 'signatures',
-      lines: [`For ${firm.name === '' ? 'the firm' : firm.name}, and date`, 'The customer, and date'],
-    },
+    bothSign(firm),
   ]
 }
 

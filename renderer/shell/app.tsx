@@ -6,6 +6,7 @@ import type { Session } from '../state/session.ts'
 import { SessionContext } from '../state/session-context.ts'
 import { Bench } from '../views/bench/bench.tsx'
 import { Centre } from '../views/centre.tsx'
+import { NewJob } from '../views/jobs/new-job.tsx'
 import { Sill } from '../views/sill/sill.tsx'
 import { Banner } from './banner.tsx'
 import { commandsFor, findable } from './commands.ts'
@@ -25,6 +26,7 @@ export function App({ session }: { readonly session: Session }) {
   const { setColorScheme } = useMantineColorScheme()
   const [keysOpen, setKeysOpen] = useState(false)
   const [jobsOpen, setJobsOpen] = useState(false)
+  const [newJobOpen, setNewJobOpen] = useState(false)
   // not deferred: a press right after an undo must find redo enabled
   const history = useStore(session.store, (state) => state.history)
   const hidden = useStore(session.store, (state) => state.look.hidden)
@@ -63,6 +65,7 @@ export function App({ session }: { readonly session: Session }) {
         openFind: spotlight.open,
         openKeys: () => setKeysOpen(true),
         openJobs: () => setJobsOpen(true),
+        openNewJob: () => setNewJobOpen(true),
         setTheme: setColorScheme,
       },
       state,
@@ -97,11 +100,16 @@ export function App({ session }: { readonly session: Session }) {
       <KeySheet commands={commands} opened={keysOpen} onClose={() => setKeysOpen(false)} />
       <JobsDialog
         opened={jobsOpen}
+        onNew={() => {
+          setJobsOpen(false)
+          setNewJobOpen(true)
+        }}
         onClose={() => {
           setJobsOpen(false)
           session.forgetRefusedFile()
         }}
       />
+      <NewJob opened={newJobOpen} onClose={() => setNewJobOpen(false)} />
     </SessionContext>
   )
 }

@@ -1,4 +1,4 @@
-import { DEMO_JOB, FIELDS, isRectangle, JOB_VERSION } from '../../core/job/index.ts'
+import { DEMO_JOB, FIELDS, isRectangle } from '../../core/job/index.ts'
 import { DRAWING_VIEWS, LAYER_GROUPS, VIEW_NAMES } from '../state/drawing/look.ts'
 import { WHOLE, ZOOM_STEP } from '../state/drawing/view-window.ts'
 import { isRelevant } from '../state/relevant-fields.ts'
@@ -24,6 +24,7 @@ export interface ShellActions {
   openFind(): void
   openKeys(): void
   openJobs(): void
+  openNewJob(): void
   setTheme(theme: 'auto' | 'light' | 'dark'): void
 }
 
@@ -84,7 +85,7 @@ export function commandsFor(session: Session, shell: ShellActions, state: Sessio
     ),
     command('save', 'Job', 'Save now', ['Ctrl+S'], session.saveNow),
     command('jobs', 'Job', 'All jobs', ['Ctrl+Alt+O'], shell.openJobs),
-    command('new-job', 'Job', 'New job', ['Ctrl+Alt+N'], () => startJob(session)),
+    command('new-job', 'Job', 'New job', ['Ctrl+Alt+N'], shell.openNewJob),
     command('new-demo', 'Job', 'New job from the demonstration', [], () => session.createJob(DEMO_JOB)),
     command('job-file', 'Job', 'Save the job as a file', ['Ctrl+Shift+S'], () => saveJobFile(session)),
     command('open-file', 'Job', 'Open a job file', ['Ctrl+O'], () => openJobFile(session)),
@@ -161,10 +162,4 @@ export function findable(session: Session, state: SessionState): readonly Comman
     }),
   )
   return [...fields, ...members]
-}
-
-/** A new job with every default, at the place where its size is set. */
-export async function startJob(session: Session): Promise<void> {
-  await session.createJob({ version: JOB_VERSION, name: 'New deck' })
-  session.go('site')
 }

@@ -8,14 +8,21 @@ import { useJob, useSession } from '../state/session-context.ts'
 import { FileFaults } from '../views/file-faults.tsx'
 import { readFileText } from '../views/read-file-text.ts'
 import { saveText } from '../views/save-blob.ts'
-import { startJob } from './commands.ts'
 import { JOB_FILES, saveJobFile, takeJobFile } from './job-files.ts'
 import './jobs-dialog.css'
 
 const LONGEST = 3_500_000
 
 /** Every job: found by name, opened, copied, taken off the list and brought back; earlier states; all as one file. */
-export function JobsDialog({ opened, onClose }: { readonly opened: boolean; onClose(): void }) {
+export function JobsDialog({
+  opened,
+  onNew,
+  onClose,
+}: {
+  readonly opened: boolean
+  onNew(): void
+  onClose(): void
+}) {
   return (
     <Modal
       opened={opened}
@@ -26,12 +33,12 @@ export function JobsDialog({ opened, onClose }: { readonly opened: boolean; onCl
       overlayProps={{ backgroundOpacity: 0.4 }}
       closeButtonProps={{ 'aria-label': 'Close the jobs' }}
     >
-      <Jobs onClose={onClose} />
+      <Jobs onNew={onNew} onClose={onClose} />
     </Modal>
   )
 }
 
-function Jobs({ onClose }: { onClose(): void }) {
+function Jobs({ onNew, onClose }: { onNew(): void; onClose(): void }) {
   const session = useSession()
   const jobs = useJob((state) => state.jobs)
   const open = useJob((state) => state.open?.id)
@@ -55,7 +62,7 @@ function Jobs({ onClose }: { onClose(): void }) {
           Find a job
           <input value={sought} maxLength={100} onChange={(event) => setSought(event.target.value)} />
         </label>
-        <button type="button" className="button" onClick={() => void startJob(session).then(onClose)}>
+        <button type="button" className="button" onClick={onNew}>
           New job
         </button>
         <button
@@ -67,7 +74,11 @@ function Jobs({ onClose }: { onClose(): void }) {
         </button>
       </div>
       {jobs !== null && found.length === 0 && (
-        <p className="soft">{wanted === '' ? 'No job yet.' : `No job’s name holds “${sought}”.`}</p>
+        <p className="soft">
+          {wanted === ''
+            ? 'No job yet: “New job” asks five questions, “New from the demonstration” makes one to try things on.'
+            : `No job’s name holds “${sought}”.`}
+        </p>
       )}
       <ul className="jobs-rows" aria-label="Jobs">
         {found.map((job) => (

@@ -3,10 +3,9 @@ import { ChevronDown } from 'lucide-react'
 import { DEMO_JOB } from '../../core/job/index.ts'
 import { printClock } from '../state/print.ts'
 import { useJob, useSession } from '../state/session-context.ts'
-import { startJob } from './commands.ts'
 
 /** The open job's name, and behind it the others. */
-export function JobsMenu({ name, onAll }: { readonly name: string; onAll(): void }) {
+export function JobsMenu({ name, onNew, onAll }: { readonly name: string; onNew(): void; onAll(): void }) {
   const session = useSession()
   const jobs = useJob((state) => state.jobs)
   const open = useJob((state) => state.open?.id)
@@ -25,7 +24,7 @@ export function JobsMenu({ name, onAll }: { readonly name: string; onAll(): void
         </button>
       </Menu.Target>
       <Menu.Dropdown>
-        <Menu.Item onClick={() => void startJob(session)}>New job</Menu.Item>
+        <Menu.Item onClick={onNew}>New job</Menu.Item>
         <Menu.Item onClick={() => void session.createJob(DEMO_JOB)}>New job from the demonstration</Menu.Item>
         <Menu.Item onClick={onAll}>All jobs, earlier states, everything as a file…</Menu.Item>
         <Menu.Divider role="separator" />

@@ -20,7 +20,7 @@ export function TopBar({ commands }: { readonly commands: readonly Command[] }) 
   const redo = by('redo')
   return (
     <header className="top-bar">
-      <JobsMenu name={name} onAll={() => by('jobs')?.run()} />
+      <JobsMenu name={name} onNew={() => by('new-job')?.run()} onAll={() => by('jobs')?.run()} />
       <Saved />
       <nav className="places" aria-label="Work places">
         {PLACES.map((each) => (

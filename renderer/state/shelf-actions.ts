@@ -2,12 +2,15 @@ import type { JobStatement } from '../../core/job/index.ts'
 import type { JobSummary, JobVersionSummary } from '../../shared/contract/index.ts'
 import { sentenceOf } from '../client/call-error.ts'
 import type { JobActions } from './job-actions.ts'
+import { UNANSWERED } from './new-job.ts'
 import { plural } from './print.ts'
 import type { SessionParts } from './session-parts.ts'
 import type { Stating } from './stating.ts'
 
 /** Jobs beside the open one, earlier states of it, and everything as one file. Each answer is null where it failed. */
 export interface ShelfActions {
+  /** a new job as the answers state it: one step over a job of defaults, so that undo takes all of them back */
+  startJob(answered: JobStatement): Promise<void>
   duplicateJob(id: string): Promise<void>
   removeJob(job: JobSummary): Promise<void>
   bringBackJob(job: JobSummary): Promise<void>
@@ -21,7 +24,7 @@ export interface ShelfActions {
 }
 
 export function shelfActions(
-  { client, get, say }: SessionParts,
+  { client, get, set, say }: SessionParts,
   { jobs, restate }: { readonly jobs: JobActions; readonly restate: Stating['restate'] },
 ): ShelfActions {
   async function asked<T>(ask: () => Promise<T>): Promise<T | null> {
@@ -34,6 +37,14 @@ export function shelfActions(
   }
 
   return {
+    async startJob(answered) {
+      const before = get().open
+      await jobs.createJob(UNANSWERED)
+      if (get().open === before) return
+      set({ place: 'site' })
+      restate(answered, 'the answers to the questions')
+      say('The deck is made; what was not answered is shown dashed')
+    },
     async duplicateJob(id) {
       const all = await asked(() => client.call('jobs.versions', { id }))
       const [newest] = all ?? []

@@ -27,6 +27,12 @@ for (const colorScheme of ['light', 'dark'] as const) {
     expect(await axeFaults(page), 'jobs').toEqual([])
     await page.keyboard.press('Escape')
 
+    await page.keyboard.press('Control+Alt+n')
+    await expect(page.getByRole('dialog', { name: 'New job: five questions' })).toBeVisible()
+    expect(await axeFaults(page), 'new job').toEqual([])
+    await page.keyboard.press('Escape')
+    await expect(page.getByRole('dialog')).toHaveCount(0)
+
     const width = page.getByRole('main').getByRole('textbox', { name: 'Width' })
     await width.fill('nothing')
     await page.keyboard.press('Tab')

@@ -248,6 +248,7 @@ test('a new job starts from defaults, shown as such, and the old one can be open
   await open(page, program.link)
   await page.getByRole('button', { name: /^Job Heron Lane/ }).click()
   await page.getByRole('menuitem', { name: 'New job', exact: true }).click()
+  await page.getByRole('dialog').getByRole('button', { name: 'Make the deck' }).click()
   await expect(page.getByRole('button', { name: /^Job New deck/ })).toBeVisible()
   const width = page.getByRole('complementary').getByRole('textbox', { name: 'Width' })
   await expect(width).toHaveAccessibleDescription(/^Default\./)

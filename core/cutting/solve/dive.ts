@@ -1,7 +1,9 @@
 import type { KnapsackTable } from '../bound/knapsack-table.ts'
+import type { Costs } from '../model/costs.ts'
 import type { Problem } from '../model/problem.ts'
 import { countsBoardsOnly } from './boards-only.ts'
 import { fillBoards } from './fill-boards.ts'
+import { fillExactly } from './fill-exactly.ts'
 import { priceOut, tableFor } from './generate.ts'
 import type { Master } from './master.ts'
 import { roundPlan } from './round-plan.ts'
@@ -53,7 +55,11 @@ export function dive(
       if (solution.status !== 'optimal') return best
       if (Math.ceil(solution.objective + costs.constant - 1e-4) >= limit) return best
       better(roundPlan(problem, costs, master.columns, solution.x))
-      if (boardsOnly) better(filledUp(master, solution.x))
+      if (boardsOnly) {
+        const whole = wholeBoards(master, solution.x)
+        better(fillBoards(problem, costs, whole))
+        if (limit > enough) better(fillExactly(problem, costs, whole, boardsFor(enough, costs)))
+      }
       if (limit <= enough) return best
       const chosen = choose(master, fixed, solution.x, step === discrepancy)
       if (chosen.length === 0) {
@@ -72,14 +78,19 @@ export function dive(
   }
 }
 
-/** Whole boards of the relaxation, what is left filled board by board. */
-function filledUp({ problem, costs, columns }: Master, x: ArrayLike<number>): Solution | null {
+/** Whole boards of the relaxation: what is left is filled board by board. */
+function wholeBoards({ columns }: Master, x: ArrayLike<number>): Boards[] {
   const boards: Boards[] = []
   columns.forEach((column, c) => {
     const count = Math.floor((x[c] ?? 0) + 1e-6)
     if (column.kind === 'pattern' && count > 0) boards.push({ pattern: column.pattern, count })
   })
-  return fillBoards(problem, costs, boards)
+  return boards
+}
+
+/** Boards that a plan of such a cost has, where only their number counts. */
+function boardsFor(cost: number, costs: Costs): number {
+  return Math.floor((cost - costs.constant) / (costs.board[0] ?? 1))
 }
 
 /** Copies of each item that a further board may hold: what the fixed boards do not cut yet. */

@@ -5,6 +5,7 @@ import { readyBound } from '../../../core/cutting/bound/ready-prices.ts'
 import { buildProblem } from '../../../core/cutting/model/build-problem.ts'
 import { costsInCents } from '../../../core/cutting/model/costs.ts'
 import { fillBoards } from '../../../core/cutting/solve/fill-boards.ts'
+import { fillExactly } from '../../../core/cutting/solve/fill-exactly.ts'
 import { tableFor } from '../../../core/cutting/solve/generate.ts'
 import { feet, ticks } from '../../../core/units/index.ts'
 import { jobOf, stockOf } from './jobs.ts'
@@ -61,6 +62,23 @@ describe('one stock length', () => {
         expect(plan?.cost).toBeGreaterThanOrEqual(fewestBoards(lengths) * PRICE)
       }),
     )
+  })
+
+  test('filling board after board in every way finds the fewest boards, and no plan of fewer', () => {
+    fc.assert(
+      fc.property(lengthLists, (lengths) => {
+        const { problem, costs } = problemOf(lengths)
+        const fewest = fewestBoards(lengths)
+        expect(fillExactly(problem, costs, [], fewest)?.cost).toBe(fewest * PRICE)
+        expect(fillExactly(problem, costs, [], fewest - 1)).toBeNull()
+      }),
+    )
+  })
+
+  test('boards filled widest piece first are filled again where what is left over does not suffice', () => {
+    // 17 + 13, 16 + 14 and 12 + 10 + 8 make 30 each; 17 + 12 first, one over, would leave 61 ft for two boards
+    const { problem, costs } = problemOf([17, 16, 14, 13, 12, 10, 8])
+    expect(fillExactly(problem, costs, [], 3)?.cost).toBe(3 * PRICE)
   })
 
   test('three pieces over half a board need three boards, which no prices by the foot prove', () => {

@@ -56,8 +56,8 @@ export function childEnvironment() {
 }
 
 /** Runs a file of this repository under Node 24 and ends this process with the same exit code. */
-export function runAndExit(file, args) {
-  const child = spawn(modernNode(), [join(root, file), ...args], {
+export function runAndExit(file, args, options = []) {
+  const child = spawn(modernNode(), [...options, join(root, file), ...args], {
     stdio: 'inherit',
     // what was compiled once is read from here the next time: half a second less at each start
     env: { NODE_COMPILE_CACHE: join(modules, '.cache/compiled'), ...childEnvironment() },

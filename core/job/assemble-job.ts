@@ -168,6 +168,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>, given: R
       contingency: part('pricing.contingency'),
       overhead: part('pricing.overhead'),
       dailySetUp: value('pricing.dailySetUp') === true,
+      lines: text('pricing.lines'),
       options: text('pricing.options'),
       book: text('pricing.book'),
     },

@@ -23,6 +23,12 @@ export { LONGEST_JOB_TEXT, readJobText, writeJobText } from './job-text.ts'
 export { excerpt, isObject, type JsonObject, kindOf } from './json-shape.ts'
 export { type EdgeLength, edgeLengthList, lengthList, middleBeamList } from './length-list.ts'
 export { levelList, type StatedLevel } from './level-list.ts'
+export {
+  printStatedLines,
+  type StatedLine,
+  statedLines,
+  withStatedLine,
+} from './line-list.ts'
 export { nearestName } from './nearest-name.ts'
 export { newJobText } from './new-job-text.ts'
 export { type JobOption, optionList, printOptions, withOption } from './option-list.ts'

@@ -15,6 +15,7 @@ import { readSettled } from './found-list.ts'
 import { excerpt, kindOf } from './json-shape.ts'
 import { readEdgeLengths, readLengths, readMiddleBeams } from './length-list.ts'
 import { readLevels } from './level-list.ts'
+import { readStatedLines } from './line-list.ts'
 import { readOptions } from './option-list.ts'
 import { readPostList } from './post-list.ts'
 import { printAmount, printBounds } from './print-field.ts'
@@ -58,6 +59,7 @@ const LIST_READERS: {
   runs: readRunNames,
   'stock lengths': readStockLengths,
   'stock counts': readStockCounts,
+  'stated lines': readStatedLines,
 }
 
 function readByKind(field: FieldSpec, stated: JsonValue): Result<string | number | boolean, Wrong> {

@@ -267,6 +267,8 @@ export interface Job {
     readonly overhead: Share
     /** set-up and clean-up of every day on site are counted */
     readonly dailySetUp: boolean
+    /** lines of the price stated by hand, as typed: see statedLines */
+    readonly lines: string
     /** what the customer may choose otherwise, as typed: see optionList */
     readonly options: string
     /** file of the price book, from the job file's folder; '' for none. Only the command line opens it. */
@@ -323,6 +325,7 @@ export interface FieldSpec {
     | 'runs'
     | 'stock lengths'
     | 'stock counts'
+    | 'stated lines'
   readonly choices?: readonly string[]
   /** the choices in words, where they are codes of the trade */
   readonly choiceLabels?: readonly string[]

@@ -2,16 +2,19 @@ import type { Spares } from '../cutting/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
 import type { Takeoff } from '../takeoff/index.ts'
-import { fail, ok, type Result } from '../units/index.ts'
+import { fail, ok, printMoney, type Result } from '../units/index.ts'
 import { atThisBook } from './at-this-book.ts'
 import { workCalendar } from './calendar.ts'
 import { allowanceLines } from './lines/allowance-lines.ts'
 import { goodsLines } from './lines/goods-lines.ts'
+import { hoursWorked } from './lines/hours-worked.ts'
 import { jointLines } from './lines/joint-lines.ts'
 import { labourLines } from './lines/labour-lines.ts'
 import { lumberLines, type PlannedClass } from './lines/lumber-lines.ts'
 import { spareLines } from './lines/spare-lines.ts'
+import { withStatedLines } from './lines/stated-lines.ts'
 import { leaveOut } from './scope.ts'
+import { GREATEST_SUM } from './sums.ts'
 import { totals } from './totals.ts'
 import type { PriceBook, PriceFault, Pricing } from './types.ts'
 
@@ -38,7 +41,7 @@ export function priceJob(
   const labour = labourLines(job, kept.tasks, book, faults)
   if (faults.length > 0) return fail(faults)
 
-  const lines = [
+  const computed = [
     ...lumber,
     ...spareLines(spares, plans),
     ...goods,
@@ -46,13 +49,17 @@ export function priceJob(
     ...labour.lines,
     ...allowanceLines(job),
   ]
+  const { lines, idle } = withStatedLines(job, computed, book)
+  const sum = lines.reduce((whole, { amount }) => whole + amount, 0)
+  if (sum > GREATEST_SUM) return fail([tooMuch(sum)])
   return ok({
     lines,
+    idle,
     totals: totals(
       job,
       layout.outline,
       lines,
-      hours(labour.workerHours, joints.minutes, book.crewSize),
+      hoursWorked(lines, labour, joints, book.crewSize),
       layout.levels?.slice(1).map((level) => level.outline),
     ),
     calendar: workCalendar({ tasks: kept.tasks }, lines, book),
@@ -61,16 +68,10 @@ export function priceJob(
   })
 }
 
-/**
- * Paid hours of tasks and joints, and the clock hours in which a crew of that size does them, in 1/100 hour.
- * @param tasks in 1/100,000,000 hour
- */
-function hours(tasks: bigint, jointMinutes: number, crewSize: number) {
-  // exact in 1/300,000,000 hour, so that minutes are whole too
-  const worked = 3n * tasks + BigInt(jointMinutes) * 5_000_000n
-  const hundredths = (n: bigint, d: bigint) => Number((2n * n + d) / (2n * d))
+function tooMuch(sum: number): PriceFault {
   return {
-    workerHours: hundredths(worked, 3_000_000n),
-    crewHours: hundredths(worked, 3_000_000n * BigInt(crewSize)),
+    subject: 'Sum of the lines',
+    message: `The lines add up to $${Math.round(sum / 100)}, and a deck is priced up to ${printMoney(GREATEST_SUM)}.`,
+    fix: 'Look for a slip in the price book or in the sums and lines stated in the job.',
   }
 }

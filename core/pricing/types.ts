@@ -83,6 +83,14 @@ export type LineGroup =
   | 'labour'
   | 'other'
 
+/** What was counted and looked up for a line of which something is stated by hand. */
+export interface Overridden {
+  /** which of the two is stated */
+  readonly quantity: boolean
+  readonly price: boolean
+  readonly computed: Pick<Line, 'thousandths' | 'price' | 'amount'>
+}
+
 /** One printed line: quantity × unit price, rounded once. */
 export interface Line {
   readonly id: string
@@ -97,6 +105,18 @@ export interface Line {
   /** counts toward M (material, taxed), L (labour) or O (other) */
   readonly part: 'material' | 'labour' | 'other'
   readonly cause: Cause
+  /** absent where all of it is computed */
+  readonly overridden?: Overridden
+}
+
+/** Something stated by hand for a line that does not count: the line is gone, or cannot hold it. */
+export interface IdleLine {
+  /** id of the line as the job states it */
+  readonly line: string
+  /** the line in words, as far as they are known */
+  readonly label: string
+  readonly message: string
+  readonly fix: string
 }
 
 export interface Totals {
@@ -123,6 +143,8 @@ export interface Totals {
 
 export interface Pricing {
   readonly lines: readonly Line[]
+  /** kept in the job, and counted nowhere */
+  readonly idle: readonly IdleLine[]
   readonly totals: Totals
   /** working days of the crew by stage */
   readonly calendar: readonly CalendarStep[]

@@ -2,6 +2,7 @@ import type { LpEngine } from '../cutting/index.ts'
 import { design } from '../design.ts'
 import { costDesign } from '../estimate.ts'
 import {
+  clearField,
   type FieldPath,
   fieldAt,
   type Job,
@@ -33,7 +34,9 @@ export function sizeIt(
   engine: LpEngine,
   options: SizingOptions = {},
 ): SizingResult {
-  const read = readJob(statement)
+  // a quantity stated by hand is of the sizes as they are: other sizes are weighed by what is counted for them
+  const counted = clearField(statement, 'pricing.lines')
+  const read = readJob(counted)
   if (!read.ok) return refusal('The job has faults.', { faults: read.error })
   const { job } = read.value
   const held = [...(options.held ?? []), ...heldByNumbers(job)]
@@ -55,20 +58,20 @@ export function sizeIt(
   if (best === null) {
     if (nearest !== null)
       return refusal(nothingPasses(work.proven, options.stop?.() === true, held), { checks: nearest.checks })
-    const now = design(statement)
+    const now = design(counted)
     if (!now.ok) return refusal('It cannot be framed in any size.', { faults: now.error })
     const { priceFaults, infeasible } = costDesign(now.value, book, engine, { known: plans })
     const cause = infeasible[0]?.message ?? 'What it takes has no price.'
     return refusal(`No size that passes can be priced. ${cause}`, { priceFaults })
   }
-  return { ok: true, sized: sizedOf(statement, job, best) }
+  return { ok: true, sized: sizedOf(job, best) }
 
-  function sizedOf(stated: JobStatement, now: Job, { choice, design: made, cost }: Found) {
-    const before = design(stated)
+  function sizedOf(now: Job, { choice, design: made, cost }: Found) {
+    const before = design(counted)
     const changes = changesTo(now, made.job, fieldsOf(choice))
     return {
       changes,
-      statement: changes.reduce((sum, { field, value }) => setField(sum, field, value), stated),
+      statement: changes.reduce((sum, { field, value }) => setField(sum, field, value), statement),
       costBefore: before.ok
         ? (costDesign(before.value, book, engine, { known: plans }).pricing?.totals.cost ?? null)
         : null,

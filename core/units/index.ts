@@ -16,6 +16,7 @@ export {
 } from './money.ts'
 export { type LengthFault, parseLength } from './parse-length.ts'
 export { parseMoney } from './parse-money.ts'
+export { parseQuantity } from './parse-quantity.ts'
 export { parseShare } from './parse-share.ts'
 export { printInches, printLength } from './print-length.ts'
 export { printMoney, printMoneyChange } from './print-money.ts'
@@ -35,3 +36,4 @@ export {
   toFeet,
   toInches,
 } from './ticks.ts'
+export { parseUnitPrice, printUnitPrice } from './unit-prices.ts'

@@ -41,6 +41,7 @@ export function estimateReport(
     checksReport(estimate.checks),
     textTable(hoursTable(estimate)),
     textTable(costTable(estimate)),
+    idleLines(estimate),
     textTable(leftOutTable(estimate)),
     nearMisses(estimate),
     CAUTIONS,
@@ -101,6 +102,13 @@ function nearMisses({ nearMisses: missed }: PricedEstimate): string {
   if (missed.length === 0) return ''
   const lines = missed.flatMap(({ message }) => wrap(message, 106))
   return `Just over a stock length\n${lines.map((line) => `  ${line}\n`).join('')}`
+}
+
+/** What the job states of lines by hand and counts nowhere. */
+function idleLines({ pricing: { idle } }: PricedEstimate): string {
+  if (idle.length === 0) return ''
+  const lines = idle.flatMap(({ message, fix }) => wrap(`${message} ${fix}`, 106))
+  return `Stated by hand, and counted nowhere\n${lines.map((line) => `  ${line}\n`).join('')}`
 }
 
 function leftOutTable({ scope }: PricedEstimate): PaperTable {

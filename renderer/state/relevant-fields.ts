@@ -10,6 +10,8 @@ export function relevantFields(job: Job, sections: readonly Section[]): readonly
 export function isRelevant(path: string, job: Job): boolean {
   // names a file for the command line; the window keeps its price book in the store
   if (path === 'pricing.book') return false
+  // stated in the lines themselves; shown as text only where there are any
+  if (path === 'pricing.lines') return job.pricing.lines.trim() !== ''
   // stands with the quote, among the papers
   if (path === 'pricing.options') return false
   // an outline has its own extent, and may have open edges at its back

@@ -96,6 +96,17 @@ export const PRICING_FIELDS: readonly FieldSpec[] = [
     basis: 'not counted, until you say so; 8 hours are common practice, no source',
   },
   {
+    path: 'pricing.lines',
+    label: 'Lines stated by hand',
+    section: 'pricing',
+    kind: 'text',
+    lists: 'stated lines',
+    max: 8_000,
+    default: '',
+    help: 'Quantities or prices of single lines that stand in place of the computed ones, by the id of the line, as in good-joist-hanger-2x10: 40 at $2.10. They hold whatever the size becomes. Boards are still chosen by the price book: what a stated line changes is the sum, not the cutting plan.',
+    basis: 'none: all lines as computed',
+  },
+  {
     path: 'pricing.options',
     label: 'Options of the quote',
     section: 'pricing',

@@ -15,6 +15,7 @@ export function quoteWarnings(source: PaperSource): readonly string[] {
     ...(firm.name === '' ? ['The quote does not say who makes it: give your firm a name.'] : []),
     ...validity(source),
     ...deposit(source),
+    ...estimate.pricing.idle.map(({ message, fix }) => `${message} ${fix}`),
     ...(open.length === 0
       ? []
       : [

@@ -1,5 +1,5 @@
 import { quoteWarnings } from '../quote/quote-warnings.ts'
-import type { Sheet } from '../sheet-types.ts'
+import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { costTable } from '../tables/cost-table.ts'
 import { hoursTable } from '../tables/hours-table.ts'
@@ -23,6 +23,9 @@ export function costSheet(source: PaperSource): Sheet {
         tone: 'soft',
         text: `Prices: ${book.name}, ${book.date}, ${book.supplier}. Each line is rounded to the cent once; the lines sum to the totals.`,
       },
+      ...estimate.pricing.idle.map(
+        ({ message, fix }): Block => ({ kind: 'caution', text: `${message} ${fix}` }),
+      ),
       {
         kind: 'table',
         table: cost,

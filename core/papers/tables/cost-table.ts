@@ -1,7 +1,7 @@
 import type { Estimate } from '../../estimate-types.ts'
 import type { Job } from '../../job/index.ts'
-import type { Line, Totals } from '../../pricing/index.ts'
-import { printMoney, printShare, unitPrice } from '../../units/index.ts'
+import { type Line, labelOfLine, type Totals } from '../../pricing/index.ts'
+import { printMoney, printShare, printUnitPrice } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
 import { quantity, tableOf } from './table.ts'
 
@@ -23,18 +23,12 @@ export function costTable({ pricing, job }: Pick<Estimate, 'pricing' | 'job'>): 
 
 function lineRow(line: Line) {
   return {
-    label: line.label,
+    label: labelOfLine(line),
     quantity: quantity(line.thousandths),
     unit: line.unit,
     price: printUnitPrice(line.price),
     amount: printMoney(line.amount),
   }
-}
-
-/** Cents, and 1/100 cents where there are any. */
-function printUnitPrice(price: Line['price']): string {
-  const dollars = unitPrice(price) / 10_000
-  return price % 100 === 0 ? `$${dollars.toFixed(2)}` : `$${dollars.toFixed(4)}`
 }
 
 function totalRows(totals: Totals, { pricing }: Job) {
@@ -58,7 +52,7 @@ function totalRows(totals: Totals, { pricing }: Job) {
   return [
     row('Materials', totals.material),
     row(`Sales tax ${printShare(pricing.salesTax)}`, totals.tax),
-    row(owner ? 'Wages: none, the owner builds' : 'Labour', totals.labour),
+    row(owner && totals.labour === 0 ? 'Wages: none, the owner builds' : 'Labour', totals.labour),
     row('Other', totals.other),
     row('Direct cost', totals.direct),
     row(`Contingency ${printShare(pricing.contingency)}`, totals.contingency),

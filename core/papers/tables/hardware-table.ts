@@ -1,5 +1,5 @@
 import type { Estimate } from '../../estimate-types.ts'
-import type { LineGroup } from '../../pricing/index.ts'
+import { type LineGroup, labelOfLine } from '../../pricing/index.ts'
 import { printMoney } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
 import { quantity, tableOf } from './table.ts'
@@ -26,13 +26,19 @@ export function hardwareTable({ pricing, takeoff }: Pick<Estimate, 'pricing' | '
       const need = line.cause.ids.reduce((sum, id) => sum + (needed.get(id) ?? 0), 0)
       return {
         code: line.code,
-        label: line.label,
+        label: labelOfLine(line),
         needed: quantity(need),
         bought: quantity(line.thousandths),
         unit: line.unit,
-        over: line.thousandths === need ? '' : quantity(line.thousandths - need),
+        over: leftOver(line.thousandths - need),
         amount: printMoney(line.amount),
       }
     }),
   )
+}
+
+/** Goods stated by hand may be fewer than are needed. */
+function leftOver(thousandths: number): string {
+  if (thousandths === 0) return ''
+  return thousandths > 0 ? quantity(thousandths) : `${quantity(-thousandths)} short`
 }

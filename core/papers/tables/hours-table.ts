@@ -1,4 +1,5 @@
 import type { Estimate } from '../../estimate-types.ts'
+import { labelOfLine } from '../../pricing/index.ts'
 import { printMoney } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
 import { hours, quantity, tableOf } from './table.ts'
@@ -11,7 +12,7 @@ export function hoursTable({ pricing, takeoff }: Pick<Estimate, 'pricing' | 'tak
     const task = tasks.get(line.cause.ids[0] ?? '')
     return {
       stage: task?.stage ?? '',
-      label: line.label,
+      label: labelOfLine(line),
       quantity: quantity(task?.thousandths ?? line.thousandths),
       unit: task?.unit ?? line.unit,
       workerHours: task === undefined ? '' : quantity(line.thousandths),

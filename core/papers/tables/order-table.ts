@@ -1,11 +1,19 @@
 import type { Estimate } from '../../estimate-types.ts'
-import { productKey, productName } from '../../pricing/index.ts'
-import { printLength, printMoney, toFeet } from '../../units/index.ts'
+import { overrideWords, productKey, productName } from '../../pricing/index.ts'
+import { printLength, printMoney, printUnitPrice, toFeet } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
-import { tableOf } from './table.ts'
+import { quantity, tableOf } from './table.ts'
 
-/** What the yard is asked for: each product by stock length, spares after it, and what is taken from the rack. */
-export function orderTable({ plans, spares }: Pick<Estimate, 'plans' | 'spares'>): PaperTable {
+/**
+ * What the yard is asked for: each product by stock length, spares after it, and what is taken from the rack. Counts and
+ * prices are those of the priced lines, so that the order agrees with the cost where one is stated by hand.
+ */
+export function orderTable({
+  plans,
+  spares,
+  pricing,
+}: Pick<Estimate, 'plans' | 'spares' | 'pricing'>): PaperTable {
+  const lines = new Map(pricing?.lines.map((line) => [line.id, line]))
   return tableOf(
     'order',
     'Order for the yard',
@@ -22,19 +30,21 @@ export function orderTable({ plans, spares }: Pick<Estimate, 'plans' | 'spares'>
     plans.flatMap(({ product, plan, substitutes, useClass, onHand }) => {
       const own = spares?.lines.filter((line) => line.classId === productKey(product)) ?? []
       const rows = [
-        ...plan.order.map((ordered) => ({ ...ordered, note: '' })),
-        ...own.map((spare) => ({ ...spare, note: ', spare' })),
+        ...plan.order.map((ordered) => ({ ...ordered, line: `lumber-${ordered.stockId}`, note: '' })),
+        ...own.map((spare) => ({ ...spare, line: `spare-${spare.stockId}`, note: ', spare' })),
       ]
-      return rows.map(({ stockId, length, count, price, amount, note }) => {
+      return rows.map(({ stockId, length, count, price, amount, line, note }) => {
         const offcut = onHand.includes(stockId)
+        const priced = lines.get(line)
+        const stated = priced === undefined ? '' : overrideWords(priced)
         return {
           code: offcut ? 'on hand' : stockId,
-          product: `${productName(product)}${note}`,
+          product: `${productName(product)}${note}${stated === '' ? '' : ` (${stated})`}`,
           use: useClass,
           length: offcut ? printLength(length) : `${toFeet(length)} ft`,
-          count: `${count}`,
-          price: printMoney(price),
-          amount: printMoney(amount),
+          count: quantity(priced?.thousandths ?? count * 1000),
+          price: priced === undefined ? printMoney(price) : printUnitPrice(priced.price),
+          amount: printMoney(priced?.amount ?? amount),
           instead: offcut ? '' : substitutes.join(' or '),
         }
       })

@@ -3,10 +3,10 @@ import {
   type Cents,
   parseLength,
   parseMoney,
+  parseUnitPrice,
   printMoney,
   type Ticks,
   type UnitPrice,
-  unitPrice,
 } from '../../units/index.ts'
 
 /** Reads one value of a file at a path: the value, or null once it has said in `faults` what is wrong. */
@@ -90,10 +90,10 @@ export function money(least: Cents): Reader<Cents> {
 
 /** Dollars with up to four decimals, as goods by the piece or the foot have them. */
 export function pricePerUnit(value: unknown, path: string, faults: Fault[]): UnitPrice | null {
-  const parts = typeof value === 'string' ? /^\s*\$?\s*(\d{1,6})(?:\.(\d{1,4}))?\s*$/u.exec(value) : null
-  if (parts === null)
-    return wrong(faults, path, `is ${said(value)}`, 'write a price such as "$2.39" or "$0.1026"')
-  return unitPrice(Number(parts[1]) * 10_000 + Number((parts[2] ?? '').padEnd(4, '0')))
+  const read = typeof value === 'string' ? parseUnitPrice(value) : null
+  if (read?.ok) return read.value
+  const why = read === null ? '' : `: ${read.error.message}`
+  return wrong(faults, path, `is ${said(value)}${why}`, 'write a price such as "$2.39" or "$0.1026"')
 }
 
 export function list<T>(entry: Reader<T>): Reader<readonly T[]> {

@@ -1,5 +1,5 @@
 import type { JsonValue } from '../../job/index.ts'
-import { printLength, printMoney, TICKS_PER_FOOT, type Ticks, type UnitPrice } from '../../units/index.ts'
+import { printLength, printMoney, printUnitPrice, TICKS_PER_FOOT, type Ticks } from '../../units/index.ts'
 import type { PriceBook } from '../types.ts'
 
 /** A price book in the form of its file, for a person to read and change; reading it gives the same book. */
@@ -23,7 +23,7 @@ export function writePriceBook(book: PriceBook): { readonly [key: string]: JsonV
         ...limits,
       })),
     })),
-    goods: book.goods.map((good) => ({ ...good, price: perUnit(good.price), pack: good.pack / 1000 })),
+    goods: book.goods.map((good) => ({ ...good, price: printUnitPrice(good.price), pack: good.pack / 1000 })),
     rates: book.rates.map((rate) => ({ ...rate, crewHours: rate.crewHours / 100_000 })),
     joints: book.joints.map((joint) => ({ ...joint, material: printMoney(joint.material) })),
   }
@@ -31,10 +31,4 @@ export function writePriceBook(book: PriceBook): { readonly [key: string]: JsonV
 
 function stockLength(length: Ticks): string {
   return length % TICKS_PER_FOOT === 0 ? `${length / TICKS_PER_FOOT}ft` : printLength(length)
-}
-
-/** Cents, and 1/100 cents where there are any. */
-function perUnit(price: UnitPrice): string {
-  const places = `${price % 10_000}`.padStart(4, '0')
-  return `$${Math.floor(price / 10_000)}.${places.endsWith('00') ? places.slice(0, 2) : places}`
 }

@@ -5,10 +5,10 @@ import type { Line, PriceBook } from '../types.ts'
 import { countLine } from './line.ts'
 import type { PlannedClass } from './lumber-lines.ts'
 
-/** A line of joint labour with its paid minutes, which the hours are summed from. */
 export interface JointLines {
   readonly lines: readonly Line[]
-  readonly minutes: number
+  /** worker minutes of one joint, by line of labour */
+  readonly minutes: ReadonlyMap<Line['id'], number>
 }
 
 /**
@@ -24,7 +24,7 @@ export function jointLines(
   const kindOf = new Map(runs.map((run) => [run.id, run.kind]))
   const joints = plans.flatMap(({ plan }) => plan.joints)
   const lines: Line[] = []
-  let minutes = 0
+  const minutes = new Map<Line['id'], number>()
   for (const kind of ['beam ply', 'rim', 'ledger', 'decking'] as const) {
     const made = joints.filter((joint) => kindOf.get(joint.runId) === kind)
     const cost = jointCost(kind, book, job.builder)
@@ -63,7 +63,7 @@ export function jointLines(
         cost.labour,
       ),
     )
-    minutes += made.length * cost.kit.minutes
+    minutes.set(`${id}-labour`, cost.kit.minutes)
   }
   const priced = lines.reduce((sum, { amount }) => sum + amount, 0)
   const planned = plans.reduce((sum, { plan }) => sum + plan.jointCost, 0)

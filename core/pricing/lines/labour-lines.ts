@@ -6,8 +6,8 @@ import { line, perUnit } from './line.ts'
 
 export interface LabourLines {
   readonly lines: readonly Line[]
-  /** paid hours before any rounding, in 1/100,000,000 hour */
-  readonly workerHours: bigint
+  /** paid hours of each line before any rounding, in 1/100,000,000 hour */
+  readonly workerHours: ReadonlyMap<Line['id'], bigint>
 }
 
 /** A factor of one, in 1/10,000. */
@@ -43,7 +43,7 @@ export function labourLines(
   const rates = new Map(book.rates.map((rate) => [rate.id, rate]))
   const price = perUnit(job.builder === 'owner' ? cents(0) : book.labourRate)
   const lines: Line[] = []
-  let workerHours = 0n
+  const workerHours = new Map<Line['id'], bigint>()
   for (const task of tasks) {
     const rate = rates.get(task.rateId)
     if (rate === undefined) {
@@ -56,10 +56,11 @@ export function labourLines(
     }
     const factor = task.conditions?.factor ?? PLAIN
     const hours = exactHours(task.thousandths, rate, factor)
-    workerHours += hours
+    const id = `labour-${task.id}`
+    workerHours.set(id, hours)
     lines.push(
       line({
-        id: `labour-${task.id}`,
+        id,
         group: 'labour',
         label: task.label,
         code: rate.id,

@@ -1,12 +1,11 @@
 import type { Line, LineGroup } from '../../../core/pricing/index.ts'
-import { printMoney, sumCents } from '../../../core/units/index.ts'
+import { printMoney, printUnitPrice, sumCents } from '../../../core/units/index.ts'
 import { Message } from '../../parts/message.tsx'
 import { printThousandths } from '../../state/print.ts'
 import { useJob } from '../../state/session-context.ts'
 import { capital } from '../../state/things.ts'
 import { WhyButton } from '../sill/why-button.tsx'
 import { TotalsTable } from './totals-table.tsx'
-import { printUnitPrice } from './unit-price.ts'
 import { WorkingDays } from './working-days.tsx'
 
 const GROUPS: readonly LineGroup[] = [

@@ -47,6 +47,21 @@ describe('tables of the papers', () => {
     )
   })
 
+  it('order and cost what is stated by hand in the place of what was computed, and say so', () => {
+    const board = estimate.plans[0]?.plan.order[0]
+    if (board === undefined) throw new Error('boards are ordered')
+    const lines = `lumber-${board.stockId}: ${board.count + 2} at $9.0001; good-joist-hanger-2x8: 1; good-gone: 2`
+    const stated = estimateOf(smallJob('12 ft', { pricing: { lines } }), SAMPLE_BOOK)
+    const ordered = papers.orderTable(stated).rows.find(({ code }) => code === board.stockId)
+    expect(ordered).toMatchObject({ count: `${board.count + 2}`, price: '$9.0001' })
+    expect(ordered?.product).toContain(`quantity stated, ${board.count} computed`)
+    const { rows } = papers.costTable(stated)
+    expect(rows.find(({ label }) => label?.includes(`${board.count} computed`))?.amount).toBe(ordered?.amount)
+    const hangers = papers.hardwareTable(stated).rows.find(({ code }) => code === '51008')
+    expect(hangers?.bought).toBe('1')
+    expect(hangers?.over).toBe(`${Number(hangers?.needed) - 1} short`)
+  })
+
   it('give every board of the plan a row, with the marks of its pieces', () => {
     const { rows } = papers.cuttingTable(estimate)
     expect(rows).toHaveLength(estimate.plans.reduce((sum, { plan }) => sum + plan.boards.length, 0))

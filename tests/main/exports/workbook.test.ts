@@ -20,6 +20,11 @@ const HALF_CENTS: PriceBook = {
   })),
 }
 
+/** Boards, goods, hours and joints stated by hand, a price of hours, and a line that is not there. */
+const STATED =
+  'lumber-30210-16: 21 at $20.0005; good-joist-hanger-2x10: 47; good-concrete-bag-80lb: at $6.125; ' +
+  'labour-task-joist: 19.125 at $57.5; labour-task-layout-corner: 4; joint-decking-labour: 11 at $2.2222; good-gone: 3'
+
 const HOSTILE = '=HYPERLINK("http://x","y") & _x0041_ \u0007 <b>½ " \' łódź'
 
 const CASES: { readonly [name: string]: () => Promise<readonly [PricedEstimate, PriceBook]> } = {
@@ -39,6 +44,8 @@ const CASES: { readonly [name: string]: () => Promise<readonly [PricedEstimate, 
     }),
     SAMPLE_BOOK,
   ],
+  stated: async () => [await priced({ pricing: { lines: STATED } }), SAMPLE_BOOK],
+  statedByOwner: async () => [await priced({ builder: 'owner', pricing: { lines: STATED } }), SAMPLE_BOOK],
   hostile: async () => [await priced({ name: HOSTILE }), SAMPLE_BOOK],
 }
 

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest'
-import { unitPrice } from '../../../core/units/index.ts'
 import {
   plural,
   printDollars,
@@ -8,7 +7,6 @@ import {
   printRatio,
   printThousandths,
 } from '../../../renderer/state/print.ts'
-import { printUnitPrice } from '../../../renderer/views/price/unit-price.ts'
 
 test('whole dollars are rounded half away from zero, as every sum is', () => {
   expect(printDollars(121_450)).toBe('$1,215')
@@ -19,13 +17,6 @@ test('a ratio above its limit never reads 100 %', () => {
   expect(printRatio(1.0001)).toBe('101 %')
   expect(printRatio(1)).toBe('100 %')
   expect(printRatio(0.931)).toBe('94 %')
-})
-
-test('unit prices show hundredths of a cent only where they have them', () => {
-  expect(printUnitPrice(unitPrice(234_900))).toBe('$23.49')
-  expect(printUnitPrice(unitPrice(1_234))).toBe('$0.1234')
-  expect(printUnitPrice(unitPrice(1_230))).toBe('$0.123')
-  expect(printUnitPrice(unitPrice(20_000))).toBe('$2.00')
 })
 
 test('hours, waste and quantities read as a person writes them', () => {

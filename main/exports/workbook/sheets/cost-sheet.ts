@@ -1,4 +1,4 @@
-import type { Line } from '../../../../core/pricing/index.ts'
+import { type Line, labelOfLine } from '../../../../core/pricing/index.ts'
 import { type Cents, sumCents } from '../../../../core/units/index.ts'
 import { dollars, empty, formula, number, text, unitDollars } from '../cell.ts'
 import { type Sheet, SheetBuilder } from '../sheet.ts'
@@ -27,6 +27,7 @@ export function costSheet({ estimate, book }: Source, places: LinePlaces): Sheet
     `Prices: ${book.name}, ${book.date}. Blue figures can be changed here, prices and counts of material on the ` +
       'sheet Order, hours and the labour rate on the sheet Hours; everything that follows from them is worked out again.',
   )
+  for (const { message, fix } of estimate.pricing.idle) sheet.note(`${message} ${fix}`)
   sheet.gap()
   sheet.header(['Item', 'Code', '>Quantity', 'Unit', '>Unit price', '>Amount', 'Counts as'])
   const first = sheet.next
@@ -58,7 +59,7 @@ function writeLine(sheet: SheetBuilder, line: Line, places: LinePlaces): void {
   const format = line.group === 'labour' ? 'hours' : 'decimal'
   const each = unitDollars(line.price)
   sheet.row([
-    text(line.label, { wrap: true }),
+    text(labelOfLine(line), { wrap: true }),
     text(line.code, { soft: true }),
     quantity === undefined
       ? number(count, format, { input: line.group === 'other' })

@@ -1,4 +1,4 @@
-import type { Line } from '../../../../core/pricing/index.ts'
+import { type Line, labelOfLine } from '../../../../core/pricing/index.ts'
 import { printLength, type Ticks } from '../../../../core/units/index.ts'
 import { empty, formula, inchesOf, number, text } from '../cell.ts'
 import { type Sheet, SheetBuilder } from '../sheet.ts'
@@ -28,17 +28,19 @@ export function hardwareSheet({ estimate, book }: Source): {
     const wanted = estimate.takeoff.goods.filter((good) => line.cause.ids.includes(good.id))
     const needed = wanted.reduce((sum, good) => sum + good.thousandths, 0)
     const pack = book.goods.find((good) => good.sku === wanted[0]?.sku)?.pack ?? 1000
+    const counted = line.overridden?.computed.thousandths ?? line.thousandths
     const row = sheet.next
     sheet.row([
-      text(line.label, { wrap: true }),
+      text(labelOfLine(line), { wrap: true }),
       number(needed / 1000, 'decimal', { input: true }),
       text(line.unit),
       number(pack / 1000, 'decimal', { input: true }),
       formula(`ROUNDUP(ROUND(B${row}/D${row},6),0)`, Math.ceil(needed / pack), 'count'),
-      formula(`D${row}*E${row}`, line.thousandths / 1000, 'decimal'),
+      formula(`D${row}*E${row}`, counted / 1000, 'decimal'),
       text([...new Set(wanted.map((good) => good.cause.rule))].join('; '), { soft: true, wrap: true }),
     ])
-    bought.set(line.id, `'${HARDWARE}'!F${row}`)
+    // what is stated by hand is bought instead, and stands as a figure in the order
+    if (line.overridden?.quantity !== true) bought.set(line.id, `'${HARDWARE}'!F${row}`)
   }
   writeConcrete(sheet, estimate)
   writeFootings(sheet, estimate)

@@ -1,4 +1,4 @@
-import { jointCost, type Line } from '../../../../core/pricing/index.ts'
+import { jointCost, type Line, labelOfLine } from '../../../../core/pricing/index.ts'
 import { dollars, empty, formula, number, text } from '../cell.ts'
 import { type Sheet, SheetBuilder } from '../sheet.ts'
 import type { LinePlaces, Source } from '../source.ts'
@@ -51,20 +51,22 @@ export function hoursSheet({ estimate, book }: Source): { sheet: Sheet; places: 
     const rate = book.rates.find((one) => one.id === line.code)
     if (task === undefined || rate === undefined) continue
     const row = sheet.next
-    const count = task.thousandths / 1000
-    const each = rate.crewHours / 100_000
+    // hours stated by hand are their own quantity, worked by one
+    const stated = line.overridden?.quantity === true
+    const count = (stated ? line : task).thousandths / 1000
+    const each = stated ? 1 : rate.crewHours / 100_000
     sheet.row([
-      text(line.label, { wrap: true }),
+      text(labelOfLine(line), { wrap: true }),
       text(task.stage, { soft: true }),
-      number(count, 'decimal'),
-      text(task.unit, { wrap: true }),
-      number(each, 'rate', { input: true }),
-      number(rate.workers, 'count', { input: true }),
+      number(count, 'decimal', { input: stated }),
+      text(stated ? line.unit : task.unit, { wrap: true }),
+      number(each, 'rate', { input: !stated }),
+      number(stated ? 1 : rate.workers, 'count', { input: !stated }),
       formula(`C${row}*E${row}`, count * each, 'hours'),
       formula(`ROUND(C${row}*E${row}*F${row},3)`, line.thousandths / 1000, 'hours'),
     ])
     quantity.set(line.id, `${HOURS}!H${row}`)
-    if (!owner) price.set(line.id, 'labour_rate')
+    if (!owner && line.overridden?.price !== true) price.set(line.id, 'labour_rate')
   }
   for (const kind of JOINT_KINDS) {
     const line = pricing.lines.find((one) => one.id === `joint-${kind.replace(' ', '-')}-labour`)
@@ -73,7 +75,8 @@ export function hoursSheet({ estimate, book }: Source): { sheet: Sheet; places: 
     writeJoints(sheet, line, kind, cost.kit.minutes)
     const row = sheet.next - 1
     quantity.set(line.id, `${HOURS}!C${row}`)
-    if (!owner) price.set(line.id, `ROUND(ROUND(${HOURS}!E${row}*60,6)*labour_rate/60,2)`)
+    if (!owner && line.overridden?.price !== true)
+      price.set(line.id, `ROUND(ROUND(${HOURS}!E${row}*60,6)*labour_rate/60,2)`)
   }
   writeSums(sheet, estimate, first, sheet.next - 1)
   return { sheet: sheet.done(), places: { quantity, price } }
@@ -85,7 +88,7 @@ function writeJoints(sheet: SheetBuilder, line: Line, kind: string, minutes: num
   sheet.row([
     text(`Make ${kind} joints, ${minutes} min each`),
     text('frame', { soft: true }),
-    number(joints, 'count'),
+    number(joints, 'decimal'),
     text('joint'),
     number(minutes / 60, 'rate', { input: true }),
     number(1, 'count'),

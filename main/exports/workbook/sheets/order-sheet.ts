@@ -1,4 +1,4 @@
-import { type Line, productKey, productName } from '../../../../core/pricing/index.ts'
+import { type Line, overrideWords, productKey, productName } from '../../../../core/pricing/index.ts'
 import { printLength, printShare, sumCents, toFeet } from '../../../../core/units/index.ts'
 import { dollars, empty, formula, number, text, unitDollars } from '../cell.ts'
 import { type Sheet, SheetBuilder } from '../sheet.ts'
@@ -27,8 +27,9 @@ export function orderSheet(
     const row = sheet.next
     const count = line.thousandths / 1000
     const from = bought.get(line.id)
+    const notes = [note, overrideWords(line)].filter((words) => words !== '').join('; ')
     sheet.row([
-      text(note === '' ? label : `${label}  (${note})`, { wrap: true }),
+      text(notes === '' ? label : `${label}  (${notes})`, { wrap: true }),
       text(line.code),
       from === undefined ? number(count, 'decimal', { input: true }) : formula(from, count, 'decimal'),
       text(line.unit),

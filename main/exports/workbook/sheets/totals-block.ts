@@ -30,7 +30,7 @@ export function writeTotals(
     },
     {
       label: 'Labour',
-      ...(owner ? { say: 'own hours are not paid' } : {}),
+      ...(owner && totals.labour === 0 ? { say: 'own hours are not paid' } : {}),
       amount: sumOf('labour', totals.labour, rows),
     },
     { label: 'Hire, disposal, permit, delivery, allowances', amount: sumOf('other', totals.other, rows) },

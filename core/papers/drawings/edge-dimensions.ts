@@ -1,126 +1,121 @@
 import type { Design } from '../../estimate-types.ts'
-import type { Beam } from '../../frame/index.ts'
-import { edgeAt, lengthOf, movedLeft, type Segment } from '../../geometry/index.ts'
+import { lengthOf, movedLeft, type Segment } from '../../geometry/index.ts'
 import { inches, printLength, ticks } from '../../units/index.ts'
 import type { Primitive } from '../types.ts'
+import { chainBeside, chainOutside, placeBehind } from './beam-dimensions.ts'
+import { clearOf, figuresLine } from './clear-of.ts'
+import { HOUSE } from './house-walls.ts'
+import { outlineSides, type Side } from './outline-sides.ts'
 import { stairShapes } from './plan-stairs.ts'
 import { levelDimension, text, uprightDimension } from './shapes.ts'
 
-/** Distance from an edge to its dimension line, and from that to the whole size. */
+/** Distance from an edge to its first dimension line, from one to the next, and from an edge to the whole size. */
 const FIRST = inches(14)
-const NEXT = inches(30)
-/** A dimension takes so much on either side of its line, figures and ticks, and keeps so much off stairs. */
-const BAND = inches(8)
-const CLEAR = inches(12)
-
-type Shape = ReturnType<typeof stairShapes>[number]
+const NEXT = inches(14)
+const WHOLE = inches(30)
 
 /**
- * Dimensions of an outline that is no rectangle: the length of each edge outside it, the whole width and depth, and
- * how far each beam's line lies behind the edge that it follows, with its posts from end to end. None runs across stairs,
- * and none says again what an edge there has said.
+ * Dimensions of an outline that is no rectangle: outside each edge the posts of the beam that follows it, from end to end,
+ * and the edge's length; the whole width and depth; and how far each beam lies behind its edge. None runs across stairs,
+ * none lies on another level where it can stand elsewhere, and none says what another has said.
  */
 export function edgeDimensions(design: Design): readonly Primitive[] {
   const { job, layout, frame } = design
+  const over = job.decking.overhang
   const stairs = stairShapes(design)
+  const sides = outlineSides(design, ticks(over + FIRST), ticks(over + FIRST + NEXT))
   const corners = layout.levels.flatMap(({ outline }) => outline)
   const width = Math.max(...corners.map(({ x }) => x))
   const depth = Math.max(...corners.map(({ y }) => y))
-  const over = job.decking.overhang
-  const edges = layout.levels.flatMap(({ outline, edges: all }) =>
-    all.flatMap((edge, i) => edgeLength(outline, i, edge.number, over + FIRST, stairs)),
+
+  const chains = new Map(
+    sides
+      .filter(({ beams }) => beams.length > 0)
+      .map((side) => [
+        side.number,
+        chainOutside(side, outward(side.edge, clearOf(side.edge, over + FIRST, stairs))),
+      ]),
   )
-  const taken = [...stairs, ...edges.flatMap(lineOf)]
-  const below = clearOf({ from: { x: width, y: depth }, to: { x: 0, y: depth } }, over + NEXT, taken)
-  const beside = clearOf({ from: { x: 0, y: depth }, to: { x: 0, y: 0 } }, over + NEXT, taken)
+  const lengths = onlyOnce(sides, { width, depth }).flatMap((side) => {
+    const inTheWay = [...stairs, ...(chains.get(side.number) ?? []).flatMap(figuresLine)]
+    const least = over + FIRST + (side.isWall ? HOUSE : 0) + (chains.has(side.number) ? NEXT : 0)
+    return edgeLength(side, clearOf(side.edge, least, inTheWay))
+  })
+  const outside = [...[...chains.values()].flat(), ...lengths]
+  const taken = [...stairs, ...outside.flatMap(figuresLine)]
+  const front = { from: { x: width, y: depth }, to: { x: 0, y: depth } }
+  const left = { from: { x: 0, y: depth }, to: { x: 0, y: 0 } }
+  const followed = sides.flatMap((side) => side.beams.map((beam) => ({ side, beam })))
   return [
-    ...edges,
+    ...outside,
     ...[
-      levelDimension('size.width', 0, width, depth, below),
-      uprightDimension('size.depth', 0, depth, 0, -beside),
-    ].filter((whole) => !edges.some((edge) => isSame(edge, whole))),
-    ...frame.beams.flatMap(postChain),
-  ]
-}
-
-function edgeLength(
-  outline: Design['layout']['outline'],
-  index: number,
-  number: number,
-  least: number,
-  stairs: readonly Shape[],
-): readonly Primitive[] {
-  const edge = edgeAt(outline, index)
-  const { from, to } = edge
-  const id = `edge-${number}`
-  const out = movedLeft(edge, -clearOf(edge, least, stairs))
-  if (from.y === to.y) {
-    const [a, b] = [Math.min(from.x, to.x), Math.max(from.x, to.x)]
-    return [levelDimension(id, a, b, from.y, out.from.y - from.y)]
-  }
-  if (from.x === to.x) {
-    const [a, b] = [Math.min(from.y, to.y), Math.max(from.y, to.y)]
-    return [uprightDimension(id, a, b, from.x, out.from.x - from.x)]
-  }
-  const words = printLength(ticks(Math.round(lengthOf(edge))))
-  const middle = { x: (out.from.x + out.to.x) / 2, y: (out.from.y + out.to.y) / 2 }
-  return [text(id, 'dimensions', middle.x, middle.y, words)]
-}
-
-/** Whether both measure from one place to the same other. */
-function isSame(a: Primitive, b: Primitive): boolean {
-  if (a.kind !== 'dimension' || b.kind !== 'dimension') return false
-  return a.x1 === b.x1 && a.y1 === b.y1 && a.x2 === b.x2 && a.y2 === b.y2
-}
-
-/** The line on which a dimension's figures stand. */
-function lineOf(p: Primitive): readonly Shape[] {
-  if (p.kind !== 'dimension') return []
-  const [dx, dy] = p.x1 === p.x2 ? [p.offset, 0] : [0, p.offset]
-  return [
-    [
-      { x: p.x1 + dx, y: p.y1 + dy },
-      { x: p.x2 + dx, y: p.y2 + dy },
-    ],
+      levelDimension('size.width', 0, width, depth, clearOf(front, over + WHOLE, taken)),
+      uprightDimension('size.depth', 0, depth, 0, -clearOf(left, over + WHOLE, taken)),
+    ].filter((whole) => !lengths.some((one) => measuresSame(one, whole))),
+    ...frame.beams
+      .filter((beam) => !followed.some((one) => one.beam === beam))
+      .flatMap((beam) => chainBeside(beam, frame)),
+    ...followed.map(({ side, beam }) => placeBehind(side, beam, frame)),
   ]
 }
 
 /**
- * How far outside an edge its dimension stands: so far at least, and past every stair, or other dimension, that its line
- * or its figures would run across.
+ * Of sides that measure from one place to the same other, the one whose dimension is best seen; those along the house
+ * also give way to the whole size.
  */
-function clearOf({ from, to }: Segment, least: number, stairs: readonly Shape[]): number {
-  const length = Math.hypot(to.x - from.x, to.y - from.y)
-  const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length }
-  // the outline runs with the deck at its left, so that outside lies at the right of each edge
-  const rooms = stairs.map((shape) => {
-    const ways = shape.map(({ x, y }) => (x - from.x) * along.x + (y - from.y) * along.y)
-    const outs = shape.map(({ x, y }) => (x - from.x) * along.y - (y - from.y) * along.x)
-    return {
-      isBeside: Math.max(...ways) > 0 && Math.min(...ways) < length,
-      near: Math.min(...outs),
-      far: Math.max(...outs),
-    }
-  })
-  let off = least
-  for (;;) {
-    const inWay = rooms.filter(({ isBeside, near, far }) => isBeside && near < off + BAND && far > off - BAND)
-    if (inWay.length === 0) return off
-    off = Math.max(...inWay.map(({ far }) => far)) + CLEAR
+function onlyOnce(
+  sides: readonly Side[],
+  whole: { readonly width: number; readonly depth: number },
+): readonly Side[] {
+  const rank = ({ beams, isFree, isFreeBeyond, isWall }: Side): number =>
+    ((beams.length > 0 ? isFreeBeyond : isFree) ? 0 : 2) + (isWall ? 1 : 0)
+  const best = new Map<string, Side>()
+  for (const side of sides) {
+    const key = spanOf(side.edge)
+    const other = key === null ? undefined : best.get(key)
+    if (key !== null && (other === undefined || rank(side) < rank(other))) best.set(key, side)
   }
+  const saidByWhole = [`x 0 ${whole.width}`, `y 0 ${whole.depth}`]
+  return sides.filter((side) => {
+    const key = spanOf(side.edge)
+    if (key === null) return true
+    return best.get(key) === side && (rank(side) === 0 || !saidByWhole.includes(key))
+  })
 }
 
-/** Posts of a beam that lies along the house or away from it, from end to end, on its own line. */
-function postChain({ id, line: [from, to], postsAt, length }: Beam): readonly Primitive[] {
-  const level = from.y === to.y
-  if (!level && from.x !== to.x) return []
-  const start = level ? from.x : from.y
-  const stops = [...new Set([0, ...postsAt, length])].sort((a, b) => a - b).map((at) => start + at)
-  return stops.slice(1).map((stop, i) => {
-    const name = `post-spacing-${id}-${i + 1}`
-    const before = stops[i] ?? stop
-    return level
-      ? levelDimension(name, before, stop, from.y, 0)
-      : uprightDimension(name, before, stop, from.x, 0)
-  })
+/** From where to where a level or upright edge goes; null for one at an angle. */
+function spanOf({ from, to }: Segment): string | null {
+  if (from.y === to.y) return `x ${Math.min(from.x, to.x)} ${Math.max(from.x, to.x)}`
+  if (from.x === to.x) return `y ${Math.min(from.y, to.y)} ${Math.max(from.y, to.y)}`
+  return null
+}
+
+function edgeLength({ edge, number }: Side, off: number): readonly Primitive[] {
+  const { from, to } = edge
+  const id = `edge-${number}`
+  if (from.y === to.y) {
+    const [a, b] = [Math.min(from.x, to.x), Math.max(from.x, to.x)]
+    return [levelDimension(id, a, b, from.y, outward(edge, off))]
+  }
+  if (from.x === to.x) {
+    const [a, b] = [Math.min(from.y, to.y), Math.max(from.y, to.y)]
+    return [uprightDimension(id, a, b, from.x, outward(edge, off))]
+  }
+  const out = movedLeft(edge, -off)
+  const words = printLength(ticks(Math.round(lengthOf(edge))))
+  return [text(id, 'dimensions', (out.from.x + out.to.x) / 2, (out.from.y + out.to.y) / 2, words)]
+}
+
+/** A distance outside a level or upright edge as the offset of its dimension. */
+function outward({ from, to }: Segment, off: number): number {
+  return from.y === to.y ? -Math.sign(to.x - from.x) * off : Math.sign(to.y - from.y) * off
+}
+
+/** Whether both measure along one axis from one place to the same other. */
+function measuresSame(a: Primitive, b: Primitive): boolean {
+  if (a.kind !== 'dimension' || b.kind !== 'dimension') return false
+  const isLevel = b.y1 === b.y2
+  return isLevel
+    ? a.y1 === a.y2 && a.x1 === b.x1 && a.x2 === b.x2
+    : a.x1 === a.x2 && a.y1 === b.y1 && a.y2 === b.y2
 }

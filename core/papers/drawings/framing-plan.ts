@@ -10,6 +10,7 @@ import { houseWalls } from './house-walls.ts'
 import { planDimensions } from './plan-dimensions.ts'
 import { planGuard } from './plan-guard.ts'
 import { jointStrokes } from './plan-joints.ts'
+import { planMarks } from './plan-marks.ts'
 import { planStairs } from './plan-stairs.ts'
 import { drawingOf, memberFromAbove, seenFromAbove, text } from './shapes.ts'
 
@@ -33,7 +34,7 @@ export function framingPlan(design: Design, plans: readonly { readonly plan: Cut
     ...frame.members.flatMap((member) => (flush.has(member.id) ? seen(member) : onTop(member))),
     ...planStairs(design),
     ...planGuard(design),
-    ...marks(design),
+    ...planMarks(design),
     ...jointStrokes(frame, plans, 'framing'),
     ...(isRectangle(design.job) ? planDimensions(design) : edgeDimensions(design)),
   ]
@@ -159,16 +160,5 @@ function seen(member: Member): readonly Primitive[] {
       stroke: 'solid',
       fill: 'wood',
     }),
-  ]
-}
-
-/** Marks of the joists in the middle of their length, of the beams past their left end, clear of the dimensions. */
-function marks({ frame }: Design): readonly Primitive[] {
-  const joists = frame.members.filter(({ role }) => role === 'joist')
-  return [
-    ...joists.map(({ id, box, mark }) =>
-      text(id, 'marks', (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2, mark),
-    ),
-    ...frame.beams.map(({ id, mark, line: [from] }) => text(id, 'marks', from.x - inches(8), from.y, mark)),
   ]
 }

@@ -9,8 +9,8 @@ import { stairsReach, uprightGuard, uprightStairs } from './upright-extras.ts'
 const BEYOND = inches(20)
 const WALL_UP = inches(30)
 const WALL_BESIDE = inches(8)
-const FIRST = inches(20)
-const NEXT = inches(17)
+const FIRST = inches(26)
+const NEXT = inches(14)
 
 /** Heights are drawn upward: a page counts down, so z turns its sign. */
 const up = (z: number): number => (z === 0 ? 0 : -z)

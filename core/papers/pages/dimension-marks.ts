@@ -2,7 +2,8 @@ import type { Mark } from '../page-types.ts'
 import { widthOf } from '../type/measure.ts'
 import { plainText } from '../type/plain-text.ts'
 import type { Primitive } from '../types.ts'
-import { LINE, lineMark, textMark } from './marks.ts'
+import { halo, LINE, lineMark, textMark } from './marks.ts'
+import { meet, type Room, type ToPage } from './rooms.ts'
 
 type Dimension = Extract<Primitive, { kind: 'dimension' }>
 
@@ -12,13 +13,126 @@ const TICK = 3
 const PAST = 4
 const OFF = 3
 
+/** A dimension line as it stands on the page. */
+interface Line {
+  readonly upright: boolean
+  readonly a: Point
+  readonly b: Point
+}
+interface Point {
+  readonly x: number
+  readonly y: number
+}
+
+function lineOf(p: Dimension, toX: ToPage, toY: ToPage): Line {
+  const upright = Math.abs(p.x2 - p.x1) < Math.abs(p.y2 - p.y1)
+  const [dx, dy] = upright ? [p.offset, 0] : [0, p.offset]
+  return {
+    upright,
+    a: { x: toX(p.x1 + dx), y: toY(p.y1 + dy) },
+    b: { x: toX(p.x2 + dx), y: toY(p.y2 + dy) },
+  }
+}
+
+/** A dimension line with its witness lines and architectural ticks. */
+export function dimensionLines(p: Dimension, toX: ToPage, toY: ToPage): readonly Mark[] {
+  const { upright, a, b } = lineOf(p, toX, toY)
+  const { id } = p
+  const way = Math.sign(p.offset) || 1
+  const witness = (fromX: number, fromY: number, to: Point): Mark =>
+    upright
+      ? lineMark(fromX + way * OFF, fromY, to.x + way * PAST, to.y, { id })
+      : lineMark(fromX, fromY + way * OFF, to.x, to.y + way * PAST, { id })
+  const tick = ({ x, y }: Point): Mark =>
+    lineMark(x - TICK, y + TICK, x + TICK, y - TICK, { id, width: LINE.medium })
+  return [
+    ...(p.offset === 0 ? [] : [witness(toX(p.x1), toY(p.y1), a), witness(toX(p.x2), toY(p.y2), b)]),
+    lineMark(a.x, a.y, b.x, b.y, { id }),
+    tick(a),
+    tick(b),
+  ]
+}
+
+/**
+ * The figures of a dimension: over the middle of a level line, on an upright one turned to be read from the right, or
+ * the next best place where something is written there already.
+ */
+export function dimensionFigures(
+  p: Dimension,
+  toX: ToPage,
+  toY: ToPage,
+  all: readonly Primitive[],
+  taken: Room[],
+): readonly Mark[] {
+  const text = plainText(p.text)
+  const line = lineOf(p, toX, toY)
+  const wide = widthOf(text, SIZE)
+  const places = line.upright
+    ? placesBesideUpright(line, wide, p.offset < 0)
+    : placesOverLevel(line, wide, p.x1 <= 0, chainOf(p, all))
+  const rooms = places.map((place) => ({ place, room: roomOf(place, wide) }))
+  const found = rooms.find(({ room }) => !taken.some((other) => meet(room, other))) ?? rooms[0]
+  if (found === undefined) return []
+  taken.push(found.room)
+  const { x, y, ...look } = found.place
+  return [halo(found.room), textMark(x, y, text, { id: p.id, size: SIZE, ...look })]
+}
+
+/** Where figures may stand: their baseline's point, and how they stand at it. */
+interface Place extends Point {
+  readonly anchor: 'start' | 'middle' | 'end'
+  readonly turned: boolean
+}
+
+function roomOf({ x, y, anchor, turned }: Place, wide: number): Room {
+  if (turned) return { x0: x - SIZE * 0.8, x1: x + 1, y0: y - wide / 2, y1: y + wide / 2 }
+  const left = x - (anchor === 'middle' ? wide / 2 : anchor === 'end' ? wide : 0)
+  return { x0: left - 1, x1: left + wide + 1, y0: y - SIZE * 0.8, y1: y + 1 }
+}
+
+/** Best first: turned along the line, or level beside it where it is too short for that. */
+function placesBesideUpright({ a, b }: Line, wide: number, toLeft: boolean): readonly Place[] {
+  const middle = (a.y + b.y) / 2
+  const turned = (x: number): Place => ({ x, y: middle, anchor: 'middle', turned: true })
+  const beside = (isLeft: boolean): Place => ({
+    x: a.x + (isLeft ? -5 : 5),
+    y: middle + SIZE * 0.35,
+    anchor: isLeft ? 'end' : 'start',
+    turned: false,
+  })
+  const along = [turned(a.x - 3), turned(a.x + SIZE * 0.8 + 3)]
+  const level = [beside(!toLeft), beside(toLeft)]
+  return wide + 4 <= Math.abs(b.y - a.y) ? [...along, ...level] : [...level, ...along]
+}
+
+/** Best first: over the middle; where it is too short, beyond the end of its chain, or in a row over its neighbours' figures. */
+function placesOverLevel(
+  { a, b }: Line,
+  wide: number,
+  isFirst: boolean,
+  { before, after }: Chain,
+): readonly Place[] {
+  const [left, right] = [Math.min(a.x, b.x), Math.max(a.x, b.x)]
+  const row = a.y - 2.5
+  const place = (x: number, y: number, anchor: Place['anchor']): Place => ({ x, y, anchor, turned: false })
+  const over = place((left + right) / 2, row, 'middle')
+  const under = place((left + right) / 2, a.y + SIZE * 0.8 + 2.5, 'middle')
+  const beforeIt = place(left - 5, row, 'end')
+  const afterIt = place(right + 5, row, 'start')
+  const higher = [place(right - 2, row - SIZE, 'end'), place(left + 2, row - SIZE, 'start')]
+  if (wide + 6 <= right - left) return [over, under, ...higher]
+  if (isFirst) return [beforeIt, ...higher, under]
+  if (!after) return [afterIt, ...higher, under]
+  return before ? [...higher.toReversed(), under] : [...higher, beforeIt, under]
+}
+
 /** Whether other dimensions go on from the left and from the right end of a level one, on its line. */
 interface Chain {
   readonly before: boolean
   readonly after: boolean
 }
 
-export function chainOf(p: Dimension, all: readonly Primitive[]): Chain {
+function chainOf(p: Dimension, all: readonly Primitive[]): Chain {
   const beside = all.filter(
     (one): one is Dimension =>
       one.kind === 'dimension' && one.y1 === p.y1 && one.y2 === p.y2 && one.offset === p.offset,
@@ -27,63 +141,4 @@ export function chainOf(p: Dimension, all: readonly Primitive[]): Chain {
     before: beside.some(({ x1, x2 }) => Math.max(x1, x2) === Math.min(p.x1, p.x2)),
     after: beside.some(({ x1, x2 }) => Math.min(x1, x2) === Math.max(p.x1, p.x2)),
   }
-}
-
-/** A dimension line with architectural ticks; its text over the line, on an upright one turned to be read from the right. */
-export function dimensionMarks(
-  p: Dimension,
-  toX: (at: number) => number,
-  toY: (at: number) => number,
-  chain: Chain,
-): readonly Mark[] {
-  const upright = Math.abs(p.x2 - p.x1) < Math.abs(p.y2 - p.y1)
-  const [a, b] = upright
-    ? [
-        { x: toX(p.x1 + p.offset), y: toY(p.y1) },
-        { x: toX(p.x2 + p.offset), y: toY(p.y2) },
-      ]
-    : [
-        { x: toX(p.x1), y: toY(p.y1 + p.offset) },
-        { x: toX(p.x2), y: toY(p.y2 + p.offset) },
-      ]
-  const { id } = p
-  const way = Math.sign(p.offset) || 1
-  const witness = (fromX: number, fromY: number, to: { readonly x: number; readonly y: number }): Mark =>
-    upright
-      ? lineMark(fromX + way * OFF, fromY, to.x + way * PAST, to.y, { id })
-      : lineMark(fromX, fromY + way * OFF, to.x, to.y + way * PAST, { id })
-  const tick = ({ x, y }: { readonly x: number; readonly y: number }): Mark =>
-    lineMark(x - TICK, y + TICK, x + TICK, y - TICK, { id, width: LINE.medium })
-  return [
-    ...(p.offset === 0 ? [] : [witness(toX(p.x1), toY(p.y1), a), witness(toX(p.x2), toY(p.y2), b)]),
-    lineMark(a.x, a.y, b.x, b.y, { id }),
-    tick(a),
-    tick(b),
-    words(p, upright, a, b, chain),
-  ]
-}
-
-function words(
-  p: Dimension,
-  upright: boolean,
-  a: { readonly x: number; readonly y: number },
-  b: { readonly x: number; readonly y: number },
-  { before, after }: Chain,
-): Mark {
-  const text = plainText(p.text)
-  const wide = widthOf(text, SIZE)
-  const look = { id: p.id, size: SIZE }
-  if (upright) {
-    return textMark(a.x - 3, (a.y + b.y) / 2, text, { ...look, anchor: 'middle', turned: true })
-  }
-  const long = Math.abs(b.x - a.x)
-  if (wide + 6 <= long) return textMark((a.x + b.x) / 2, a.y - 2.5, text, { ...look, anchor: 'middle' })
-  // too short for its text: beyond the end that is the end of its chain, or in a row over its neighbours' figures
-  const [left, right] = [Math.min(a.x, b.x), Math.max(a.x, b.x)]
-  if (p.x1 <= 0) return textMark(left - 5, a.y - 2.5, text, { ...look, anchor: 'end' })
-  if (!after) return textMark(right + 5, a.y - 2.5, text, look)
-  const over = a.y - 2.5 - SIZE
-  return before
-    ? textMark(left + 2, over, text, look)
-    : textMark(right - 2, over, text, { ...look, anchor: 'end' })
 }

@@ -2,9 +2,10 @@ import type { Mark, Placed } from '../page-types.ts'
 import { widthOf } from '../type/measure.ts'
 import { plainText } from '../type/plain-text.ts'
 import type { Drawing, Layer, Primitive, Stroke } from '../types.ts'
-import { chainOf, dimensionMarks } from './dimension-marks.ts'
+import { dimensionFigures, dimensionLines } from './dimension-marks.ts'
 import { hatch } from './hatch.ts'
-import { boxMark, LINE, lineMark, pathMark, textMark } from './marks.ts'
+import { boxMark, halo, LINE, lineMark, pathMark, textMark } from './marks.ts'
+import { meet, type Room, type ToPage } from './rooms.ts'
 
 const DASHES: { readonly [stroke in Stroke]: readonly number[] } = {
   solid: [],
@@ -15,34 +16,22 @@ const SIZES = { small: 7, normal: 8.5 } as const
 /** a joint's stroke passes the member's faces by so much, points */
 const JOINT_REACH = 5
 
-/** A drawing's primitives as marks of a page, layer by layer from the lowest up. */
+/**
+ * A drawing's primitives as marks of a page, layer by layer from the lowest up; what is written comes after all that is
+ * drawn, so that no line runs through a number.
+ */
 export function drawMarks(drawing: Drawing, layers: readonly Layer[], placed: Placed): readonly Mark[] {
   const x = (at: number): number => placed.left + (at - placed.x0) * placed.scale
   const y = (at: number): number => placed.top + (at - placed.y0) * placed.scale
+  const shown = layers.flatMap((layer) => drawing.primitives.filter((primitive) => primitive.layer === layer))
   const taken: Room[] = []
-  return layers.flatMap((layer) =>
-    drawing.primitives
-      .filter((primitive) => primitive.layer === layer)
-      .flatMap((primitive) => marksOf(primitive, x, y, placed.scale, taken, drawing.primitives)),
-  )
+  return [
+    ...shown.flatMap((primitive) => drawn(primitive, x, y, placed.scale)),
+    ...shown.flatMap((primitive) => written(primitive, x, y, taken, drawing.primitives)),
+  ]
 }
 
-export type ToPage = (at: number) => number
-interface Room {
-  readonly x0: number
-  readonly x1: number
-  readonly y0: number
-  readonly y1: number
-}
-
-function marksOf(
-  p: Primitive,
-  x: ToPage,
-  y: ToPage,
-  scale: number,
-  taken: Room[],
-  all: Drawing['primitives'],
-): readonly Mark[] {
+function drawn(p: Primitive, x: ToPage, y: ToPage, scale: number): readonly Mark[] {
   switch (p.kind) {
     case 'rect': {
       const box = { x: x(p.x), y: y(p.y), w: p.w * scale, h: p.h * scale }
@@ -85,39 +74,10 @@ function marksOf(
           tone: 'ink',
         },
       ]
-    case 'text': {
-      const size = SIZES[p.size]
-      const words = plainText(p.text)
-      const wide = widthOf(words, size)
-      if (p.turned === true) {
-        return [
-          textMark(x(p.x) + size * 0.33, y(p.y), words, { id: p.id, size, anchor: p.anchor, turned: true }),
-        ]
-      }
-      const left = x(p.x) - (p.anchor === 'middle' ? wide / 2 : p.anchor === 'end' ? wide : 0)
-      const room = { x0: left - 1.5, x1: left + wide + 1.5, y0: y(p.y) - size / 2, y1: y(p.y) + size / 2 }
-      // a mark in a crowd gives way to the one before it; anything else is written where it stands
-      const crowded = taken.some(
-        (other) => room.x0 < other.x1 && room.x1 > other.x0 && room.y0 < other.y1 && room.y1 > other.y0,
-      )
-      if (crowded && p.layer === 'marks') return []
-      taken.push(room)
-      const halo = pathMark(
-        [
-          [room.x0, room.y0],
-          [room.x1, room.y0],
-          [room.x1, room.y1],
-          [room.x0, room.y1],
-        ],
-        { fill: 'white', width: 0 },
-      )
-      return [
-        ...(p.layer === 'beams' ? [] : [halo]),
-        textMark(x(p.x), y(p.y) + size * 0.33, words, { id: p.id, size, anchor: p.anchor }),
-      ]
-    }
+    case 'text':
+      return []
     case 'dimension':
-      return dimensionMarks(p, x, y, chainOf(p, all))
+      return dimensionLines(p, x, y)
     case 'joint': {
       const reach = p.half * scale + JOINT_REACH
       const [cx, cy] = [x(p.x), y(p.y)]
@@ -127,6 +87,32 @@ function marksOf(
         : [lineMark(cx - reach, cy, cx + reach, cy, look)]
     }
   }
+}
+
+function written(
+  p: Primitive,
+  x: ToPage,
+  y: ToPage,
+  taken: Room[],
+  all: Drawing['primitives'],
+): readonly Mark[] {
+  if (p.kind === 'dimension') return dimensionFigures(p, x, y, all, taken)
+  if (p.kind !== 'text') return []
+  const size = SIZES[p.size]
+  const words = plainText(p.text)
+  const wide = widthOf(words, size)
+  if (p.turned === true) {
+    return [textMark(x(p.x) + size * 0.33, y(p.y), words, { id: p.id, size, anchor: p.anchor, turned: true })]
+  }
+  const left = x(p.x) - (p.anchor === 'middle' ? wide / 2 : p.anchor === 'end' ? wide : 0)
+  const room = { x0: left - 1.5, x1: left + wide + 1.5, y0: y(p.y) - size / 2, y1: y(p.y) + size / 2 }
+  // a mark in a crowd gives way to the one before it; anything else is written where it stands
+  if (p.layer === 'marks' && taken.some((other) => meet(room, other))) return []
+  taken.push(room)
+  return [
+    ...(p.layer === 'beams' ? [] : [halo(room)]),
+    textMark(x(p.x), y(p.y) + size * 0.33, words, { id: p.id, size, anchor: p.anchor }),
+  ]
 }
 
 /** The house: hatched, the face of its wall heavy. */

@@ -1,5 +1,6 @@
 import type { Fill, Mark, Tone } from '../page-types.ts'
 import { type Weight, widthOf } from '../type/measure.ts'
+import type { Room } from './rooms.ts'
 
 /** Widths of lines after ISO 128 and ASME Y14.2 in spirit: one to two to three, points. */
 export const LINE = { fine: 0.35, medium: 0.7, heavy: 1.3 } as const
@@ -55,6 +56,11 @@ export function boxMark(
     ],
     look,
   )
+}
+
+/** White behind what is written over lines. */
+export function halo({ x0, y0, x1, y1 }: Room): Mark {
+  return boxMark(x0, y0, x1 - x0, y1 - y0, { fill: 'white', width: 0 })
 }
 
 /** The sign before a caution: a triangle with its point up, filled, so that it is seen in black and white. */

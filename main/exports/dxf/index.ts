@@ -57,20 +57,25 @@ function write(dxf: DxfWriter, p: Primitive): void {
   const line = (x1: number, y1: number, x2: number, y2: number, stroke: Stroke = 'solid'): void => {
     dxf.addLine(point3d(X(x1), Y(y1)), point3d(X(x2), Y(y2)), { layerName, lineType: LINE_TYPES[stroke] })
   }
+  const outline = (points: readonly { readonly x: number; readonly y: number }[]): void => {
+    const stroke = 'stroke' in p ? p.stroke : 'solid'
+    dxf.addLWPolyline(
+      points.map(({ x, y }) => ({ point: point2d(X(x), Y(y)) })),
+      { layerName, flags: LWPolylineFlags.Closed, lineType: LINE_TYPES[stroke] },
+    )
+  }
   switch (p.kind) {
-    case 'rect': {
-      const corners = [
-        [p.x, p.y],
-        [p.x + p.w, p.y],
-        [p.x + p.w, p.y + p.h],
-        [p.x, p.y + p.h],
-      ] as const
-      dxf.addLWPolyline(
-        corners.map(([x, y]) => ({ point: point2d(X(x), Y(y)) })),
-        { layerName, flags: LWPolylineFlags.Closed, lineType: LINE_TYPES[p.stroke] },
-      )
+    case 'rect':
+      outline([
+        { x: p.x, y: p.y },
+        { x: p.x + p.w, y: p.y },
+        { x: p.x + p.w, y: p.y + p.h },
+        { x: p.x, y: p.y + p.h },
+      ])
       break
-    }
+    case 'polygon':
+      outline(p.points)
+      break
     case 'line':
       line(p.x1, p.y1, p.x2, p.y2, p.stroke)
       break

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { design } from '../../../core/design.ts'
 import { type Drawing, framingPlan, type Primitive } from '../../../core/papers/index.ts'
 import { feet, inches } from '../../../core/units/index.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { type StatedJob, workedJob } from '../../fixtures/worked-job.ts'
 
 interface Box {
@@ -87,18 +88,61 @@ describe('the dimensions of an outline with stairs', () => {
   test('stay where they were beside edges without stairs', () => {
     const at = (plan: Drawing, id: string) =>
       plan.primitives.find((p) => p.id === id && p.kind === 'dimension')
-    // edge 2 is the right side: stairs in front leave it 15 in out, the overhang of 1 in and 14 in
+    // edge 2 is the right side: stairs in front leave it 15 in out, the overhang of 1 in and 14 in; in front the posts of
+    // the beam stand there, and the edge 14 in farther out
     expect(at(planOf(L_SHAPE, 5), 'edge-2')).toMatchObject({ x1: feet(24), offset: inches(15) })
-    expect(at(planOf(L_SHAPE, 2), 'edge-5')).toMatchObject({ y1: feet(14), offset: inches(15) })
+    expect(at(planOf(L_SHAPE, 2), 'edge-5')).toMatchObject({ y1: feet(14), offset: inches(29) })
   })
 })
 
-test('an outline whose edges run its whole width and depth has each of them dimensioned once a side', () => {
-  const { primitives } = planOf("0, 0; 18', 0; 18', 14'; 0, 14'", 3)
-  const at = (x1: number, y1: number, x2: number, y2: number) =>
-    primitives.filter(
-      (p) => p.kind === 'dimension' && p.x1 === x1 && p.y1 === y1 && p.x2 === x2 && p.y2 === y2,
-    )
-  expect(at(0, feet(14), feet(18), feet(14))).toHaveLength(1)
-  expect(at(0, 0, 0, feet(14))).toHaveLength(1)
+/** From where to where dimensions measure along an axis. */
+const spansOf = ({ primitives }: Drawing, axis: 'x' | 'y') =>
+  primitives.flatMap((p) => {
+    if (p.kind !== 'dimension') return []
+    const isLevel = p.y1 === p.y2
+    return isLevel === (axis === 'x') ? [isLevel ? `${p.x1} ${p.x2}` : `${p.y1} ${p.y2}`] : []
+  })
+
+test('an outline whose edges run its whole width and depth says each of them once', () => {
+  const plan = planOf("0, 0; 18', 0; 18', 14'; 0, 14'", 3)
+  expect(spansOf(plan, 'x').filter((span) => span === `0 ${feet(18)}`)).toHaveLength(1)
+  expect(spansOf(plan, 'y').filter((span) => span === `0 ${feet(14)}`)).toHaveLength(1)
+})
+
+test('the posts of a beam are measured outside the edge that it follows, from end to end', () => {
+  const { primitives } = planOf(L_SHAPE, 2)
+  const chain = primitives.flatMap((p) =>
+    p.kind === 'dimension' && p.id.startsWith('post-spacing-edge-5') ? [p] : [],
+  )
+  expect(chain.length).toBeGreaterThan(2)
+  for (const p of chain) expect(p).toMatchObject({ y1: feet(14), y2: feet(14), offset: inches(15) })
+  expect(Math.min(...chain.map(({ x1 }) => x1))).toBe(0)
+  expect(Math.max(...chain.map(({ x2 }) => x2))).toBe(feet(14))
+})
+
+test('each beam’s distance behind its edge is said, and is the one that the job states', () => {
+  const texts = planOf(L_SHAPE, 2).primitives.flatMap((p) =>
+    p.kind === 'dimension' && p.id.startsWith('beam-place') ? [p.text] : [],
+  )
+  // the worked job states 24 in for the front beams
+  expect(texts).toEqual([`2'-0"`, `2'-0"`])
+})
+
+test('three levels are dimensioned outside of all of them but for their beams’ posts and places', () => {
+  const deck = CATALOGUE.find(({ file }) => file === 'three-levels.json')
+  const made = design(deck?.job ?? {})
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  const plan = framingPlan(made.value)
+  const boxes = made.value.layout.levels.map(({ outline }) => ({
+    x0: Math.min(...outline.map(({ x }) => x)),
+    x1: Math.max(...outline.map(({ x }) => x)),
+    y0: Math.min(...outline.map(({ y }) => y)),
+    y1: Math.max(...outline.map(({ y }) => y)),
+  }))
+  expect(boxes).toHaveLength(3)
+  const inside = plan.primitives.flatMap((p) => {
+    const room = /^(post-spacing-beam|beam-place)/.test(p.id) ? null : roomOf(p)
+    return room && boxes.some((box) => meet(room, box)) ? [p.id] : []
+  })
+  expect(inside).toEqual([])
 })

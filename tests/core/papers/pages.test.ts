@@ -112,6 +112,71 @@ describe('pages', () => {
     }
   })
 
+  test('draw no line through a number: what is written comes after all that is drawn', () => {
+    const post = { kind: 'text', id: 'p', layer: 'posts', x: 0, y: 0, text: '7' } as const
+    const joist = { kind: 'line', id: 'j', layer: 'joists', x1: -384, y1: 0, x2: 384, y2: 0 } as const
+    const primitives: readonly Primitive[] = [
+      { ...post, anchor: 'middle', size: 'small' },
+      { ...joist, weight: 'medium', stroke: 'solid' },
+    ]
+    const drawing: Drawing = { id: 'd', title: 'D', x0: -384, y0: -384, x1: 384, y1: 384, primitives }
+    const [page] = laidOut([{ kind: 'drawing', drawing, layers: ['posts', 'joists'] }])
+    const ids = (page?.marks ?? []).map(({ id }) => id)
+    expect(ids.indexOf('p')).toBeGreaterThan(ids.indexOf('j'))
+  })
+
+  test('write the figures of an upright chain beside its short parts, clear of one another and of the marks', () => {
+    const stops = [0, 21.5, 37, 42, 78].map((each) => each * 32)
+    const chain = stops.slice(1).map((y2, i): Primitive => {
+      const words = { id: `part ${i}`, text: `1'-${i} 1/2"` }
+      const line = { x1: 0, y1: stops[i] ?? 0, x2: 0, y2, offset: 24 * 32 }
+      return { kind: 'dimension', layer: 'dimensions', ...line, ...words }
+    })
+    const whole: Primitive = {
+      kind: 'dimension',
+      id: 'part whole',
+      layer: 'dimensions',
+      x1: 0,
+      y1: 0,
+      x2: 0,
+      y2: 42 * 32,
+      offset: 40 * 32,
+      text: `3'-6"`,
+    }
+    const primitives = [...chain, whole]
+    const drawing: Drawing = {
+      id: 'd',
+      title: 'D',
+      x0: -384,
+      y0: -384,
+      x1: 8 * 384,
+      y1: 8 * 384,
+      primitives,
+    }
+    for (const scale of [24, 32, 48, 64]) {
+      const [page] = layOutPages([sheet([{ kind: 'drawing', drawing, layers: ['dimensions'] }])], ABOUT, {
+        paper: 'letter',
+        scale,
+      })
+      const rooms = (page?.marks ?? []).flatMap((mark) => {
+        if (mark.kind !== 'text' || !mark.id.startsWith('part')) return []
+        const { x, y, width, anchor, turned, size } = mark
+        const left = x - { start: 0, middle: 0.5, end: 1 }[anchor] * width
+        const high = size * 0.7
+        return [
+          turned
+            ? { x0: x - high, x1: x, y0: y - width / 2, y1: y + width / 2 }
+            : { x0: left, x1: left + width, y0: y - high, y1: y },
+        ]
+      })
+      expect(rooms).toHaveLength(5)
+      const over = rooms.flatMap((a, i) =>
+        rooms.slice(i + 1).filter((b) => a.x0 < b.x1 && a.x1 > b.x0 && a.y0 < b.y1 && a.y1 > b.y0),
+      )
+      expect(over, `at 1:${scale}`).toEqual([])
+    }
+  })
+
   test('write no figure of a chain of dimensions over another, however short its parts', () => {
     const stops = [13, 13.9, 15.8, 19.4, 20.3, 22].map((feet) => feet * 384)
     const primitives = stops.slice(1).map((x2, i): Primitive => {

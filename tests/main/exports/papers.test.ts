@@ -6,7 +6,14 @@ import { join } from 'node:path'
 import { inflateSync } from 'node:zlib'
 import DxfParser from 'dxf-parser'
 import { afterAll, describe, expect, test } from 'vitest'
-import { aboutOf, layOutPages, makeSheets, type Page, type PaperSource } from '../../../core/papers/index.ts'
+import {
+  aboutOf,
+  type Drawing,
+  layOutPages,
+  makeSheets,
+  type Page,
+  type PaperSource,
+} from '../../../core/papers/index.ts'
 import { printMoney } from '../../../core/units/index.ts'
 import { makePapers } from '../../../main/app/papers.ts'
 import { makeDxf } from '../../../main/exports/dxf/index.ts'
@@ -255,6 +262,44 @@ describe('the DXF, read back by another reader', () => {
       }
     },
   )
+
+  test('draws boards and decks at an angle with every corner', () => {
+    const points = [
+      { x: 0, y: 0 },
+      { x: 320, y: 64 },
+      { x: 288, y: 160 },
+    ]
+    const look = { weight: 'medium', stroke: 'hidden', fill: 'wood' } as const
+    const drawing: Drawing = {
+      id: 'd',
+      title: 'D',
+      x0: 0,
+      y0: 0,
+      x1: 320,
+      y1: 160,
+      primitives: [{ kind: 'polygon', id: 'rim-2', layer: 'joists', points, ...look }],
+    }
+    const entities = (new DxfParser().parseSync(makeDxf(drawing))?.entities ?? []) as unknown as readonly {
+      readonly type: string
+      readonly layer: string
+      readonly lineType: string
+      readonly shape: boolean
+      readonly vertices: readonly { readonly x: number; readonly y: number }[]
+    }[]
+    expect(entities).toHaveLength(1)
+    // inches, y upward: 32 ticks are an inch
+    expect(entities[0]).toMatchObject({
+      type: 'LWPOLYLINE',
+      layer: 'joists',
+      lineType: 'HIDDEN',
+      shape: true,
+    })
+    expect(entities[0]?.vertices.map(({ x, y }) => [x, y])).toEqual([
+      [0, 0],
+      [10, -2],
+      [9, -5],
+    ])
+  })
 
   test('writes foreign text as text: no line break, no code of the format', () => {
     const text = 'a\nb\r0\nEOF\n %%c ^J \\U+0041'

@@ -1,0 +1,80 @@
+import type { Design } from '../../estimate-types.ts'
+import type { Member } from '../../frame/index.ts'
+import { isInside } from '../../geometry/index.ts'
+import { isRectangle } from '../../job/index.ts'
+import { inches } from '../../units/index.ts'
+import type { Primitive } from '../types.ts'
+import { text } from './shapes.ts'
+
+/** A mark beside a board stands so far inside the deck from the board's middle, and keeps so much off the joists. */
+const INSIDE = inches(6)
+const OFF_JOISTS = inches(5)
+/** and so much off the posts, whose numbers stand beside them */
+const OFF_POSTS = inches(24)
+/** Where along a board its mark is tried, best first. */
+const SHARES = [0.5, 0.46, 0.54, 0.42, 0.58, 0.38, 0.62]
+
+/** Marks on the plan: of the joists on their middle, of the boards round them beside them, of the beams. */
+export function planMarks(design: Design): readonly Primitive[] {
+  const joists = design.frame.members.filter(({ role }) => role === 'joist')
+  return [
+    ...joists.map(({ id, box, mark }) =>
+      text(id, 'marks', (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2, mark),
+    ),
+    ...beamMarks(design),
+    ...boardMarks(design, joists),
+  ]
+}
+
+/** Past the left end of a rectangle's beams, where nothing else is; else on the beam, beside its first post. */
+function beamMarks({ frame, job }: Design): readonly Primitive[] {
+  return frame.beams.map(({ id, mark, line: [from, to], postsAt, length }) => {
+    if (isRectangle(job)) return text(id, 'marks', from.x - inches(8), from.y, mark)
+    const [first = 0, second = length] = postsAt
+    const share = (first + 0.3 * (second - first)) / length
+    return text(id, 'marks', from.x + share * (to.x - from.x), from.y + share * (to.y - from.y), mark)
+  })
+}
+
+/** Ledgers, rims and end joists, the plies of one together. */
+function boardMarks({ frame, layout }: Design, joists: readonly Member[]): readonly Primitive[] {
+  const outlines = layout.levels.map(({ outline }) => outline)
+  const boards = frame.members.filter(
+    ({ role }) => role === 'ledger' || role === 'rim' || role === 'end joist',
+  )
+  const firsts = new Map(boards.toReversed().map((member) => [member.mark.replace(/-\d+$/, ''), member]))
+  return [...firsts].reverse().map(([mark, member]) => {
+    const [from, to] = middleLine(member)
+    const length = Math.hypot(to.x - from.x, to.y - from.y)
+    const square = { x: -(to.y - from.y) / length, y: (to.x - from.x) / length }
+    const spots = SHARES.flatMap((share) =>
+      [INSIDE, -INSIDE].map((side) => ({
+        x: from.x + share * (to.x - from.x) + side * square.x,
+        y: from.y + share * (to.y - from.y) + side * square.y,
+      })),
+    ).filter((spot) => outlines.some((outline) => isInside(outline, spot)))
+    const isClear = (spot: { readonly x: number; readonly y: number }): boolean =>
+      frame.posts.every(({ x, y }) => Math.hypot(x - spot.x, y - spot.y) > OFF_POSTS) &&
+      joists.every(({ box }) => {
+        const isAway = box.y1 - box.y0 > box.x1 - box.x0
+        const [at, low, high] = isAway ? [spot.x, box.x0, box.x1] : [spot.y, box.y0, box.y1]
+        return at < low - OFF_JOISTS || at > high + OFF_JOISTS
+      })
+    const spot = spots.find(isClear) ?? spots[0] ?? from
+    return text(member.id, 'marks', spot.x, spot.y, mark)
+  })
+}
+
+function middleLine({ line, box }: Member): NonNullable<Member['line']> {
+  if (line !== undefined) return line
+  const [x, y] = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2]
+  return box.x1 - box.x0 >= box.y1 - box.y0
+    ? [
+        { x: box.x0, y },
+        { x: box.x1, y },
+      ]
+    : [
+        { x, y: box.y0 },
+        { x, y: box.y1 },
+      ]
+}

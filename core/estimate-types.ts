@@ -15,8 +15,9 @@ export interface Design {
   readonly given: readonly FieldPath[]
   readonly layout: Layout
   readonly frame: Frame
+  /** in the order of the job's fields */
+  readonly stairs: readonly StairPlan[]
   /** null where the job asks for none */
-  readonly stairs: StairPlan | null
   readonly guard: GuardPlan | null
   readonly checks: readonly Check[]
   readonly takeoff: Takeoff

@@ -10,7 +10,7 @@ export function layAdditions(
   job: Job,
   layout: Layout,
   frame: Frame,
-): Result<{ readonly stairs: StairPlan | null; readonly guard: GuardPlan | null }, readonly Fault[]> {
+): Result<{ readonly stairs: readonly StairPlan[]; readonly guard: GuardPlan | null }, readonly Fault[]> {
   const stairs = layStairs(job, layout)
   if (!stairs.ok) return stairs
   const guard = layGuard(job, layout, frame, stairs.value)

@@ -26,7 +26,11 @@ export function thingsOf(estimate: Estimate): ReadonlyMap<string, Thing> {
   }
   for (const [id, thing] of jointThings(estimate)) things.set(id, thing)
   for (const beam of frame.beams) things.set(beam.id, beamThing(beam))
-  for (const member of [...frame.members, ...(stairs?.members ?? []), ...(guard?.members ?? [])]) {
+  for (const member of [
+    ...frame.members,
+    ...stairs.flatMap(({ members }) => members),
+    ...(guard?.members ?? []),
+  ]) {
     const { mark, role, product, length, cause } = member
     things.set(member.id, { text: `${mark}, ${role}, ${product.size}, ${printLength(length)}`, cause })
   }

@@ -39,13 +39,13 @@ import { checkStairs } from './stairs.ts'
 import type { Check } from './types.ts'
 import { checkUplift } from './uplift.ts'
 
-/** What stands on the frame and is checked with it; null where the job asks for none. */
+/** What stands on the frame and is checked with it: no stairs, and null, where the job asks for none. */
 export interface Additions {
-  readonly stairs: StairPlan | null
+  readonly stairs: readonly StairPlan[]
   readonly guard: GuardPlan | null
 }
 
-const NONE: Additions = { stairs: null, guard: null }
+const NONE: Additions = { stairs: [], guard: null }
 
 /** Every rule applied to a frame and what stands on it, in the order that loads travel: decking, joists, ledger, beams, posts, footings. */
 export function checkFrame(
@@ -71,7 +71,7 @@ export function checkFrame(
     ...perGroup(checkHangerLoad),
     ...checkSlantingRims(context),
     ...checkOpenings(context),
-    ...checkLevels(context),
+    ...checkLevels(context, stairs),
     ...checkLedgerBand(context),
     ...perGroup(checkLedgerFasteners),
     ...checkLedgerEdges(context),
@@ -90,7 +90,7 @@ export function checkFrame(
     checkFrostUplift(context),
     checkGuard(context, guard),
     ...checkGuardBuilt(job, guard),
-    ...checkStairs(job, stairs),
+    ...stairs.flatMap((one) => checkStairs(job, one)),
   ]
 }
 

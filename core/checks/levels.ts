@@ -3,6 +3,7 @@ import { type LevelStep, risersFor } from '../frame/index.ts'
 import { common, insetBy } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Level } from '../layout/index.ts'
+import type { StairPlan } from '../stairs/index.ts'
 import { inches, printInches, ticks } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { byLimit, length } from './finding.ts'
@@ -16,12 +17,23 @@ const BESIDE = inches(6)
 
 /**
  * The way from each further level to the one beside it: a single riser of 7-3/4 in at most, box steps whose risers and
- * treads keep to IRC 2021 R311.7.5, or stairs, which are not framed between levels. A level that no other is beside
- * stands alone.
+ * treads keep to IRC 2021 R311.7.5, or stairs, which have checks of their own. A level that no other is beside stands
+ * alone.
  */
-export function checkLevels(context: CheckContext): readonly Check[] {
+export function checkLevels(context: CheckContext, stairs: readonly StairPlan[]): readonly Check[] {
   const { levels } = context.layout
-  return levels.slice(1).map((level) => checkOne(context, level, levels))
+  const walked = stairs.flatMap(({ edge, floor }) =>
+    floor === null ? [] : [levelAt(levels, edge), floor.level],
+  )
+  const upper = new Set(walked)
+  return levels.slice(1).flatMap((level) => {
+    const check = checkOne(context, level, levels)
+    return check.status === 'outside scope' && upper.has(level.number) ? [] : [check]
+  })
+}
+
+function levelAt(levels: readonly Level[], { number }: StairPlan['edge']): number {
+  return levels.find(({ edges }) => edges.some((edge) => edge.number === number))?.number ?? 1
 }
 
 function checkOne({ job, frame }: CheckContext, level: Level, levels: readonly Level[]): Check {

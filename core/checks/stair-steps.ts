@@ -19,17 +19,18 @@ export function checkStairSteps(job: Job, stairs: StairPlan): Check {
     prescriptive: deciding,
     calculated: null,
     beside,
-    good: () => `${told}, from ${printLength(stairs.totalRise)} down to the ground at the foot.`,
+    good: () =>
+      `${told}, from ${printLength(stairs.totalRise)} down to ${stairs.floor === null ? 'the ground' : `level ${stairs.floor.level}`} at the foot.`,
     bad: `${told}: ${broken.map(({ what, limit, holds }) => `${what} is not ${holds} ${limit.value} in`).join('; ')}.`,
     uncovered: 'No rule covers the steps',
     remedy: broken.map(remedyFor).join(' '),
-    caution: [unread, landingCaution(job)].filter((text) => text !== '').join(' '),
+    caution: [unread, landingCaution(job, stairs)].filter((text) => text !== '').join(' '),
   })
 }
 
 function stepRules(job: Job, stairs: StairPlan): readonly PlainRule[] {
   const { run } = job.stairs
-  const { tread, flights, patterns, rise, pad, platform } = stairs
+  const { tread, flights, patterns, rise, pad, platform, floor } = stairs
   const tallest = Math.max(...flights.map(({ topLevel, bottomLevel }) => topLevel - bottomLevel))
   const noNosing = run >= inches(STAIR_LIMITS.noNosingFrom.value)
   const ball = stairs.totalRise > inches(IRC_LIMITS.guardDrop.value)
@@ -74,6 +75,16 @@ function stepRules(job: Job, stairs: StairPlan): readonly PlainRule[] {
             holds: 'at least' as const,
           },
         ]),
+    ...(floor === null
+      ? []
+      : [
+          {
+            limit: STAIR_LIMITS.landingDepth,
+            what: `level ${floor.level} before the lowest riser`,
+            measure: floor.landing,
+            holds: 'at least' as const,
+          },
+        ]),
     ...(platform === null
       ? []
       : [
@@ -110,7 +121,8 @@ function remedyFor({ limit, what }: PlainRule): string {
   }
 }
 
-function landingCaution({ stairs, site }: Job): string {
+function landingCaution({ stairs, site }: Job, { floor }: StairPlan): string {
+  if (floor !== null) return ''
   if (stairs.foot !== 'pad') {
     return 'A landing 36 in deep at the foot is not counted here: see that it is there.'
   }

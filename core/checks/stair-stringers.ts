@@ -150,7 +150,7 @@ function treadUnderLoad(job: Job, pattern: StringerPattern, upright: Rectangle):
 }
 
 /** lb at one end of an inner stringer: live and dead load over half its span. */
-function headLoad({ site }: Job, { spacing, span }: StringerPattern): number {
+export function headLoad({ site }: Job, { spacing, span }: StringerPattern): number {
   const area = (spacing / 384) * (span / 384 / 2)
   return Math.ceil((Math.max(site.liveLoad, site.snowLoad) + site.deadLoad) * area)
 }

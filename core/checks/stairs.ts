@@ -1,20 +1,31 @@
-import type { Job } from '../job/index.ts'
+import { furtherStairs, type Job, jobOfStairs, titleOfStairs } from '../job/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
+import { checkStairFloor } from './stair-floor.ts'
 import { checkLanding } from './stair-landing.ts'
 import { checkStairSteps } from './stair-steps.ts'
 import { checkStringers, checkTreads } from './stair-stringers.ts'
 import { checkHandrail, checkStairWidth } from './stair-width.ts'
 import type { Check } from './types.ts'
 
-/** Every rule for stairs; none where the job asks for no stairs. */
-export function checkStairs(job: Job, stairs: StairPlan | null): readonly Check[] {
-  if (stairs === null) return []
+/** Every rule for one of the stairs. */
+export function checkStairs(whole: Job, stairs: StairPlan): readonly Check[] {
+  const { branch, number } = stairs
+  return checksOf(jobOfStairs(whole, branch), stairs).map((check) => ({
+    ...check,
+    id: number === 1 ? check.id : `${check.id}-of-${number}`,
+    title: titleOfStairs(branch, check.title),
+    fields: check.fields.map((path) => furtherStairs(branch, path)),
+  }))
+}
+
+function checksOf(job: Job, stairs: StairPlan): readonly Check[] {
   return [
     checkStairSteps(job, stairs),
     checkStairWidth(job, stairs),
     ...checkStringers(job, stairs),
     ...checkTreads(job, stairs),
     ...(stairs.platform === null ? [] : [checkLanding(job, stairs.platform)]),
+    ...(stairs.floor === null ? [] : [checkStairFloor(job, stairs, stairs.floor)]),
     checkHandrail(job, stairs),
   ]
 }

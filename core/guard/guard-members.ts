@@ -1,7 +1,7 @@
 import { type LumberSize, sectionOf } from '../data/index.ts'
 import type { Cause, Member, ProductClass, Role } from '../frame/index.ts'
-import type { Job } from '../job/index.ts'
-import { spotAt } from '../stairs/index.ts'
+import { type FieldPath, furtherStairs, type Job } from '../job/index.ts'
+import { type StairPlan, spotAt } from '../stairs/index.ts'
 import { feet, inches, type Ticks, ticks } from '../units/index.ts'
 import type { GuardStretch, StairGuard } from './types.ts'
 
@@ -22,7 +22,8 @@ export function capThickness(job: Job): number {
 export function guardMembers(
   job: Job,
   stretches: readonly GuardStretch[],
-  stairs: readonly StairGuard[],
+  beside: readonly StairGuard[],
+  stairs: readonly StairPlan[],
 ): readonly Member[] {
   return [
     ...stretches.flatMap((stretch) => [
@@ -31,7 +32,10 @@ export function guardMembers(
       ...caps(job, stretch),
       ...blocks(job, stretch),
     ]),
-    ...stairs.flatMap((one, side) => stairLumber(job, one, side + 1)),
+    ...beside.flatMap((one, side) => {
+      const plan = stairs.find(({ flights }) => flights.some(({ number }) => number === one.flight))
+      return stairLumber(job, one, side + 1, furtherStairs(plan?.branch ?? 'stairs', 'stairs.kind'))
+    }),
   ]
 }
 
@@ -145,10 +149,10 @@ function blocks(job: Job, { edge, posts: placed }: GuardStretch): readonly Membe
   )
 }
 
-function stairLumber(job: Job, guard: StairGuard, side: number): readonly Member[] {
+function stairLumber(job: Job, guard: StairGuard, side: number, askedBy: FieldPath): readonly Member[] {
   const { postSize, height, infill, cap } = job.guard
   const cause: Cause = {
-    fields: ['guard.where', 'stairs.kind'],
+    fields: ['guard.where', askedBy],
     ids: [`stringer-${guard.flight}-1`],
     rule: 'Beside stairs that rise more than 30 in (IRC 2021 R312.1.1)',
   }

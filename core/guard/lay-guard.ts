@@ -23,7 +23,7 @@ export function layGuard(
   job: Job,
   layout: Layout,
   frame: Frame,
-  stairs: StairPlan | null,
+  stairs: readonly StairPlan[],
 ): Result<GuardPlan | null, readonly Fault[]> {
   const { guard } = job
   if (guard.where === 'none') return ok(null)
@@ -51,12 +51,12 @@ export function layGuard(
     edges: open,
     stretches,
     stairs: beside,
-    members: distinctMarks(guardMembers(job, stretches, beside)),
+    members: distinctMarks(guardMembers(job, stretches, beside, stairs)),
     baluster: balusterOf(job, [...level, ...beside.flatMap(({ bays }) => bays)]),
     panels: guard.infill === 'panels' ? [...panelsOf(level, false), ...panelsOf(sloped, true)] : [],
     deckPosts: stretches.reduce((sum, { posts }) => sum + posts.length, 0),
     stairPosts: beside.reduce((sum, { posts }) => sum + posts, 0),
-    gates: guard.gate && stairs !== null && guarded.has(stairs.edge.id) ? 1 : 0,
+    gates: guard.gate ? stairs.filter(({ edge }) => guarded.has(edge.id)).length : 0,
     levelLength: stretches.reduce((sum, { from, to }) => sum + to - from, 0),
     slopedLength: beside.reduce((sum, { length }) => sum + length, 0),
   })

@@ -9,10 +9,13 @@ import type { StairGuard } from './types.ts'
  * Guards on both sides of every flight from which the landing at the foot lies more than 30 in below. The head of the
  * upper flight ends at the posts of the deck's guard; every other end has a post of its own. IRC 2021 R312.1.1.
  */
-export function guardStairs(job: Job, stairs: StairPlan | null): readonly StairGuard[] {
-  if (stairs === null) return []
+export function guardStairs(job: Job, stairs: readonly StairPlan[]): readonly StairGuard[] {
+  return stairs.flatMap((plan) => guardPlan(job, plan))
+}
+
+function guardPlan(job: Job, stairs: StairPlan): readonly StairGuard[] {
   const post = sectionOf(job.guard.postSize).thickness
-  return stairs.flights.flatMap((flight) => {
+  return stairs.flights.flatMap((flight, i) => {
     const drop = flight.topLevel - stairs.landingLevel
     const pattern = stairs.patterns.find((one) => one.flight === flight.number)
     if (pattern === undefined || (job.guard.where !== 'all open edges' && drop <= limit)) return []
@@ -24,7 +27,7 @@ export function guardStairs(job: Job, stairs: StairPlan | null): readonly StairG
     const one: StairGuard = {
       flight: flight.number,
       length,
-      posts: flight.number === 1 ? spaces : spaces + 1,
+      posts: i === 0 ? spaces : spaces + 1,
       bays: Array.from({ length: spaces }, () => bay),
     }
     return [one, one]

@@ -24,7 +24,7 @@ export function layStretches(
   frame: Frame,
   edges: readonly DeckEdge[],
   guarded: ReadonlySet<string>,
-  stairs: StairPlan | null,
+  stairs: readonly StairPlan[],
   levels: readonly Level[],
 ): readonly GuardStretch[] {
   let number = 0
@@ -70,13 +70,12 @@ interface Span {
 function waysOff(
   { steps }: Frame,
   edge: DeckEdge,
-  stairs: StairPlan | null,
+  stairs: readonly StairPlan[],
   levels: readonly Level[],
 ): readonly { readonly from: number; readonly to: number }[] {
-  const flights =
-    stairs === null || stairs.edge.id !== edge.id
-      ? []
-      : [{ from: stairs.place, to: stairs.place + stairs.width }]
+  const flights = stairs
+    .filter((one) => one.edge.id === edge.id)
+    .map(({ place, width }) => ({ from: place, to: place + width }))
   const boxes = steps
     .filter(({ edge: number }) => number === edge.number)
     .map(({ line }) => {

@@ -1,7 +1,7 @@
 import type { LumberSize } from '../data/index.ts'
 import { type Cents, cents, type Psf, psf, type Share, share, type Ticks, ticks } from '../units/index.ts'
 import type { FieldValue, Spot } from './field-value.ts'
-import type { BeamSpec, FieldPath, Ground, Job, ScopeTopic } from './types.ts'
+import type { BeamSpec, FieldPath, Ground, Job, ScopeTopic, StairSpec } from './types.ts'
 import { JOB_VERSION } from './upgrade.ts'
 
 /** Puts a job together from one valid value per field. A field without one is a bug and throws. */
@@ -98,23 +98,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>, given: R
       gap: length('decking.gap'),
       wallGap: length('decking.wallGap'),
     },
-    stairs: {
-      kind: choice('stairs.kind'),
-      side: choice('stairs.side'),
-      edge: number('stairs.edge'),
-      align: choice('stairs.align'),
-      place: length('stairs.place'),
-      width: length('stairs.width'),
-      run: length('stairs.run'),
-      stringers: choice('stairs.stringers'),
-      treads: choice('stairs.treads'),
-      risers: choice('stairs.risers'),
-      foot: choice('stairs.foot'),
-      padDepth: length('stairs.padDepth'),
-      padThickness: length('stairs.padThickness'),
-      landingDepth: length('stairs.landingDepth'),
-      handrail: choice('stairs.handrail'),
-    },
+    stairs: { ...stairs('stairs'), second: stairs('stairs.second'), third: stairs('stairs.third') },
     guard: {
       where: choice('guard.where'),
       height: length('guard.height'),
@@ -226,6 +210,25 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>, given: R
       setbackStated: given.has(`${path}.setback`),
       posts: number(`${path}.posts`),
       inset: length(`${path}.inset`),
+    }
+  }
+  function stairs(at: FieldPath): StairSpec {
+    return {
+      kind: choice(`${at}.kind`),
+      side: choice(`${at}.side`),
+      edge: number(`${at}.edge`),
+      align: choice(`${at}.align`),
+      place: length(`${at}.place`),
+      width: length(`${at}.width`),
+      run: length(`${at}.run`),
+      stringers: choice(`${at}.stringers`),
+      treads: choice(`${at}.treads`),
+      risers: choice(`${at}.risers`),
+      foot: choice(`${at}.foot`),
+      padDepth: length(`${at}.padDepth`),
+      padThickness: length(`${at}.padThickness`),
+      landingDepth: length(`${at}.landingDepth`),
+      handrail: choice(`${at}.handrail`),
     }
   }
   function ground(): Ground {

@@ -25,6 +25,7 @@ export { type EdgeLength, edgeLengthList, lengthList, middleBeamList } from './l
 export { levelList, type StatedLevel } from './level-list.ts'
 export {
   printStatedLines,
+  readStatedLines,
   type StatedLine,
   statedLines,
   withStatedLine,
@@ -46,6 +47,16 @@ export {
 } from './rectangle-list.ts'
 export { namedRuns, noSuchRun, withoutRun, withRun } from './run-names.ts'
 export { SIZED_FIELDS } from './sized-fields.ts'
+export {
+  furtherStairs,
+  jobOfStairs,
+  STAIR_BRANCHES,
+  type StairBranch,
+  type StatedStairs,
+  specAt,
+  stairsOf,
+  titleOfStairs,
+} from './stair-branches.ts'
 export {
   printStockCounts,
   printStockLengths,

@@ -2,6 +2,7 @@ import { fail, ok, type Result } from '../units/index.ts'
 import { FIELDS, findField } from './fields.ts'
 import { excerpt, isObject, type JsonObject, kindOf } from './json-shape.ts'
 import { nearestName } from './nearest-name.ts'
+import { isOfFurtherStairs } from './stair-branches.ts'
 import type { Fault, FieldPath, FieldSpec, JsonValue } from './types.ts'
 
 /** Names known below each branch of the job ('' is its root), fields and branches alike. */
@@ -51,22 +52,30 @@ function suggestion(branch: FieldPath, key: string, names: readonly string[]): s
   const dotted = branch === '' ? key : `${branch}.${key}`
   if (key.includes('.') && findField(dotted) !== undefined)
     return `write its parts one inside the other: ${nested(key)}`
-  const elsewhere = FIELDS.filter(
+  // what further stairs have, the first have too
+  const first = FIELDS.filter(({ path }) => !isOfFurtherStairs(path))
+  const elsewhere = first.filter(
     (field) => field.path.split('.').at(-1) === key || field.path.endsWith(`.${key}`),
   )
   // a bare width is that of the deck, not that of its stairs
   const meant = elsewhere.length === 1 ? elsewhere[0] : elsewhere.find(({ section }) => section === 'size')
   if (meant !== undefined) return `it belongs at ${meant.path}`
-  const sibling = nearestName(key, names)
+  const sibling = names.find((name) => beginsAlike(name, key)) ?? nearestName(key, names)
   if (sibling !== null) return `the nearest known name is "${sibling}"`
   const cousin = nearestName(
     key,
-    FIELDS.map((field) => field.path.split('.').at(-1) ?? ''),
+    first.map((field) => field.path.split('.').at(-1) ?? ''),
   )
-  const home = FIELDS.find((field) => field.path.split('.').at(-1) === cousin)
+  const home = first.find((field) => field.path.split('.').at(-1) === cousin)
   return home === undefined
     ? `the names here are ${listed(names)}`
     : `the nearest known field is ${home.path}`
+}
+
+/** Whether a name was begun and not ended, or ended and written on: three letters at least tell it from another. */
+function beginsAlike(name: string, key: string): boolean {
+  const [short, long] = [name.toLowerCase(), key.toLowerCase()].toSorted((a, b) => a.length - b.length)
+  return short !== undefined && long !== undefined && short.length >= 3 && long.startsWith(short)
 }
 
 function nested(key: string): string {

@@ -71,6 +71,27 @@ export type JoistOverMiddle = 'by stock' | 'one piece' | 'lapped' | 'butted'
 
 export type Stagger = 'preferred' | 'required' | 'none'
 
+/** One of the stairs from the deck to the ground. */
+export interface StairSpec {
+  readonly kind: 'none' | 'straight' | 'full width' | 'landing' | 'landing left' | 'landing right'
+  readonly side: 'front' | 'left' | 'right' | 'rear'
+  /** number of the outline's edge, from 1 at the house wall; 0 goes by the side */
+  readonly edge: number
+  readonly align: 'middle' | 'near' | 'far' | 'stated'
+  /** from the edge's left or house end to the near side of the stairs, where the place is stated */
+  readonly place: Ticks
+  readonly width: Ticks
+  readonly run: Ticks
+  readonly stringers: 'cut' | 'closed'
+  readonly treads: 'as the decking' | '5/4x6' | '2x6'
+  readonly risers: 'a board' | 'open'
+  readonly foot: 'pad' | 'footings' | 'existing'
+  readonly padDepth: Ticks
+  readonly padThickness: Ticks
+  readonly landingDepth: Ticks
+  readonly handrail: 'one side' | 'both sides' | 'none'
+}
+
 /** The whole statement about one deck, every field present and valid. The only input of the pipeline beside the price book. */
 export interface Job {
   readonly version: number
@@ -182,25 +203,8 @@ export interface Job {
     readonly gap: Ticks
     readonly wallGap: Ticks
   }
-  readonly stairs: {
-    readonly kind: 'none' | 'straight' | 'full width' | 'landing' | 'landing left' | 'landing right'
-    readonly side: 'front' | 'left' | 'right' | 'rear'
-    /** number of the outline's edge, from 1 at the house wall; 0 goes by the side */
-    readonly edge: number
-    readonly align: 'middle' | 'near' | 'far' | 'stated'
-    /** from the edge's left or house end to the near side of the stairs, where the place is stated */
-    readonly place: Ticks
-    readonly width: Ticks
-    readonly run: Ticks
-    readonly stringers: 'cut' | 'closed'
-    readonly treads: 'as the decking' | '5/4x6' | '2x6'
-    readonly risers: 'a board' | 'open'
-    readonly foot: 'pad' | 'footings' | 'existing'
-    readonly padDepth: Ticks
-    readonly padThickness: Ticks
-    readonly landingDepth: Ticks
-    readonly handrail: 'one side' | 'both sides' | 'none'
-  }
+  /** steps from the deck to the ground: the first of them, and what further ones there are */
+  readonly stairs: StairSpec & { readonly second: StairSpec; readonly third: StairSpec }
   readonly guard: {
     readonly where: 'none' | 'where needed' | 'all open edges'
     readonly height: Ticks

@@ -1,4 +1,4 @@
-import type { Job, ScopeTopic } from '../job/index.ts'
+import { type Job, type ScopeTopic, stairsOf } from '../job/index.ts'
 import type { Good, Takeoff } from '../takeoff/index.ts'
 import type { Line, LineGroup } from './types.ts'
 
@@ -31,7 +31,7 @@ const askedForElsewhere: ReadonlySet<ScopeTopic> = new Set<ScopeTopic>([
 
 /** Whether a topic is counted piece by piece by fields of its own: a sum stated for it is then not added. */
 export function isModelled(job: Job, topic: ScopeTopic): boolean {
-  if (topic === 'stairs') return job.stairs.kind !== 'none'
+  if (topic === 'stairs') return stairsOf(job).length > 0
   return topic === 'guard' && job.guard.where !== 'none'
 }
 

@@ -1,6 +1,6 @@
 import { type LumberSize, sectionOf } from '../data/index.ts'
 import { frameDeck } from '../frame/index.ts'
-import { isRectangle, type Job } from '../job/index.ts'
+import { isRectangle, type Job, stairsOf } from '../job/index.ts'
 import { layAdditions } from '../lay-additions.ts'
 import { type Layout, layOut } from '../layout/index.ts'
 import { isModelled, type PriceBook, scopeTopics } from '../pricing/index.ts'
@@ -147,7 +147,7 @@ function partsOf(job: Job, book: PriceBook, start: Choice, first: Framed, apart:
 
   /** Stairs and guards, which may be fixed to joists. */
   function onTop(choice: Choice): LeastCents {
-    if (job.stairs.kind === 'none' && job.guard.where === 'none') return 0
+    if (stairsOf(job).length === 0 && job.guard.where === 'none') return 0
     const made = framed(job, choice)
     return made === null ? 0 : additionsCost(made, book)
   }

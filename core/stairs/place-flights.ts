@@ -8,6 +8,8 @@ export interface Start {
   readonly edge: DeckEdge
   readonly place: Ticks
   readonly width: Ticks
+  /** number of its upper flight */
+  readonly firstFlight: number
 }
 
 /** The upper flight and, where the job asks for a landing, the lower one; with the landing's place between them. */
@@ -28,7 +30,7 @@ export interface PlacedFlights {
 /** A stair of so many risers put in place. Of two flights the upper takes half the risers, rounded up. */
 export function placeFlights(job: Job, start: Start, risers: number, rise: number): PlacedFlights {
   const { kind, run, landingDepth } = job.stairs
-  const { edge, place, width } = start
+  const { edge, place, width, firstFlight } = start
   const head = spotAt(edge, place, 0)
   const flight = (
     number: number,
@@ -41,7 +43,7 @@ export function placeFlights(job: Job, start: Start, risers: number, rise: numbe
     bottomLevel: own.topLevel - own.risers * rise,
   })
   const straight = kind === 'straight' || kind === 'full width'
-  const upper = flight(1, {
+  const upper = flight(firstFlight, {
     risers: straight ? risers : Math.ceil(risers / 2),
     head,
     down: edge.out,
@@ -58,7 +60,7 @@ export function placeFlights(job: Job, start: Start, risers: number, rise: numbe
   const beyond = spotAt(edge, place, upper.run + landingDepth)
   const lower =
     kind === 'landing'
-      ? flight(2, { ...rest, head: beyond, down: edge.out, across: edge.along, width })
+      ? flight(firstFlight + 1, { ...rest, head: beyond, down: edge.out, across: edge.along, width })
       : turned(kind === 'landing left')
   return {
     flights: [upper, lower],
@@ -70,7 +72,7 @@ export function placeFlights(job: Job, start: Start, risers: number, rise: numbe
   function turned(toLeft: boolean): PlacedFlight {
     const way = toLeft ? left : { x: 0 - left.x, y: 0 - left.y }
     const along = way.x * edge.along.x + way.y * edge.along.y > 0
-    return flight(2, {
+    return flight(firstFlight + 1, {
       ...rest,
       head: along ? spotAt(edge, place + width, upper.run) : corner,
       down: way,

@@ -15,8 +15,8 @@ export function placeStairs(job: Job, edges: readonly DeckEdge[]): Place {
   if (stairs.edge > 0 && edge === undefined) {
     return wrong(
       'stairs.edge',
-      `there is no edge ${stairs.edge}: the outline has ${edges.length}`,
-      `name one from 1 to ${edges.length}, or 0 to go by the side`,
+      `there is no edge ${stairs.edge}: ${edgeWords(edges)}`,
+      `name one of them, or 0 to go by the side`,
     )
   }
   if (edge === undefined || edge.wall) {
@@ -50,6 +50,16 @@ export function placeStairs(job: Job, edges: readonly DeckEdge[]): Place {
     )
   }
   return { ok: true, edge, place: stairs.kind === 'full width' ? ticks(0) : place, width }
+}
+
+/** The numbers that edges have; those of further levels begin at 201 and 301. */
+function edgeWords(edges: readonly DeckEdge[]): string {
+  const levels = [...Map.groupBy(edges, ({ number }) => Math.floor(number / 100)).values()]
+  const [first = 0, ...further] = levels.map((level) => level.length)
+  const numbers = levels.slice(1).map((level) => `${level[0]?.number} to ${level.at(-1)?.number}`)
+  return further.length === 0
+    ? `the outline has ${first}`
+    : `the outline has ${first}, and the further levels ${numbers.join(' and ')}`
 }
 
 function longestOpen(edges: readonly DeckEdge[], side: DeckEdge['side']): DeckEdge | undefined {

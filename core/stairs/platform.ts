@@ -32,11 +32,17 @@ interface Landing {
   readonly level: number
 }
 
+/** What the ids and the marks of a landing's pieces begin with. */
+export interface PlatformName {
+  readonly id: string
+  readonly mark: string
+}
+
 /**
  * A landing on its own posts: two beams of two plies across the way, at the edge towards the deck and at the edge away
  * from it, joists hung between them, decking across. It is as wide as the stairs and of the deck's joist size.
  */
-export function framePlatform(job: Job, landing: Landing, width: Ticks): FramedPlatform {
+export function framePlatform(job: Job, landing: Landing, width: Ticks, name: PlatformName): FramedPlatform {
   const joist = sectionOf(job.frame.joists.size)
   const board = sectionOf(job.decking.size)
   const depth = job.stairs.landingDepth
@@ -51,8 +57,8 @@ export function framePlatform(job: Job, landing: Landing, width: Ticks): FramedP
     at: { from: readonly [number, number]; to: readonly [number, number]; length: number; rule: string },
   ) =>
     member(job, frame, {
-      id: `landing-${id}`,
-      mark,
+      id: `${name.id}-${id}`,
+      mark: `${name.mark}${mark}`,
       role,
       size: job.frame.joists.size,
       length: ticks(at.length),
@@ -65,7 +71,7 @@ export function framePlatform(job: Job, landing: Landing, width: Ticks): FramedP
 
   const plies = [0, 1, 2, 3].map((i) => {
     const down = i < 2 ? i * joist.thickness : depth - (4 - i) * joist.thickness
-    return stick(`beam-ply-${i + 1}`, `LB${i < 2 ? 1 : 2}-${(i % 2) + 1}`, 'landing beam', {
+    return stick(`beam-ply-${i + 1}`, `B${i < 2 ? 1 : 2}-${(i % 2) + 1}`, 'landing beam', {
       from: [down, 0],
       to: [down + joist.thickness, width],
       length: width,
@@ -76,7 +82,7 @@ export function framePlatform(job: Job, landing: Landing, width: Ticks): FramedP
   const spaces = Math.max(1, Math.ceil((width - joist.thickness) / job.frame.joists.spacing))
   const joists = Array.from({ length: spaces + 1 }, (_, i) => {
     const across = (i * (width - joist.thickness)) / spaces
-    return stick(`joist-${i + 1}`, `LJ${i + 1}`, 'landing joist', {
+    return stick(`joist-${i + 1}`, `J${i + 1}`, 'landing joist', {
       from: [beam, across],
       to: [depth - beam, across + joist.thickness],
       length: span,
@@ -89,8 +95,8 @@ export function framePlatform(job: Job, landing: Landing, width: Ticks): FramedP
     const down = i * (board.depth + gap)
     const wide = Math.min(board.depth, depth - down)
     return member(job, frame, {
-      id: `landing-decking-${i + 1}`,
-      mark: `LD${i + 1}`,
+      id: `${name.id}-decking-${i + 1}`,
+      mark: `${name.mark}D${i + 1}`,
       role: 'landing decking',
       size: job.decking.size,
       length: width,
@@ -101,7 +107,7 @@ export function framePlatform(job: Job, landing: Landing, width: Ticks): FramedP
       cause: cause('Courses across the landing, the last ripped to what is left'),
     })
   })
-  const posts = framePosts(job, frame, { width, depth, beam, bottom: levels[0] })
+  const posts = framePosts(job, frame, { width, depth, beam, bottom: levels[0] }, name)
   const between = (width - 2 * INSET) / (posts.perBeam - 1)
   return {
     platform: {
@@ -136,6 +142,7 @@ function framePosts(
   job: Job,
   frame: { readonly head: Spot; readonly down: Spot; readonly across: Spot },
   size: { width: Ticks; depth: Ticks; beam: Ticks; bottom: number },
+  name: PlatformName,
 ): { perBeam: number; members: readonly Member[]; footings: readonly StairFooting[] } {
   const { tube, base, projection, standoff, holeRoom } = job.ground
   const baseThickness = base > 0 ? job.ground.baseThickness : ticks(0)
@@ -153,8 +160,8 @@ function framePosts(
       const half = section.depth / 2
       members.push(
         member(job, frame, {
-          id: `landing-post-${number}`,
-          mark: `LP${number}`,
+          id: `${name.id}-post-${number}`,
+          mark: `${name.mark}P${number}`,
           role: 'landing post',
           size: job.frame.postSize,
           length: ceilTicks(size.bottom - foot),
@@ -168,7 +175,7 @@ function framePosts(
         }),
       )
       footings.push({
-        id: `landing-footing-${number}`,
+        id: `${name.id}-footing-${number}`,
         ...spot,
         tube,
         tubeLength: ticks(depth + projection - baseThickness),
@@ -178,7 +185,7 @@ function framePosts(
         holeDiameter: ticks(Math.max(tube, base) + holeRoom),
         cause: {
           fields: ['stairs.kind', 'site.frostDepth', 'ground.tube', 'ground.base'],
-          ids: [`landing-post-${number}`],
+          ids: [`${name.id}-post-${number}`],
           rule: 'As under the deck’s posts, one under each post of the landing',
         },
       })

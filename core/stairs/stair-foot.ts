@@ -28,6 +28,7 @@ export function footingsAt(
   job: Job,
   flight: PlacedFlight,
   pattern: StringerPattern,
+  name: string,
 ): readonly StairFooting[] {
   if (job.stairs.foot !== 'footings') return []
   const { tube, holeRoom } = job.ground
@@ -35,7 +36,7 @@ export function footingsAt(
   return Array.from({ length: pattern.count }, (_, i): StairFooting => {
     const spot = onFlight(flight, flight.run - tube / 2, i * pattern.spacing + inches(0.75))
     return {
-      id: `stair-footing-${i + 1}`,
+      id: `${name}-${i + 1}`,
       ...spot,
       tube,
       tubeLength: depth,

@@ -1,4 +1,5 @@
 import type { Cause, Member, ProductClass } from '../frame/index.ts'
+import type { StairBranch } from '../job/index.ts'
 import type { Ticks } from '../units/index.ts'
 
 /** A place on the plan, ticks, not always whole. */
@@ -31,7 +32,7 @@ export interface DeckEdge {
 
 /** One straight flight as it stands. */
 export interface PlacedFlight {
-  /** from 1, the upper one first */
+  /** from 1 through all stairs of the deck, in each the upper one first */
   readonly number: number
   readonly risers: number
   readonly treads: number
@@ -129,15 +130,29 @@ export interface StairConnector {
   readonly cause: Cause
 }
 
+/** A lower level of the deck that stairs come down to. */
+export interface StairFloor {
+  /** number of the level */
+  readonly level: number
+  /** of it before the lowest riser, on the way that one walks, where there is least */
+  readonly landing: Ticks
+}
+
 export interface StairPlan {
+  /** from 1: which of the job's stairs these are */
+  readonly number: number
+  /** where the job states them */
+  readonly branch: StairBranch
   readonly edge: DeckEdge
   /** from the near end of the edge to the near side of the stairs, and their width along it */
   readonly place: Ticks
   readonly width: Ticks
   /** from the deck's surface to the landing */
   readonly totalRise: Ticks
-  /** ground at the foot, above the datum */
+  /** ground or floor at the foot, above the datum */
   readonly landingLevel: Ticks
+  /** what the stairs come down to where it is not the ground */
+  readonly floor: StairFloor | null
   readonly risers: number
   /** ticks, exact */
   readonly rise: number

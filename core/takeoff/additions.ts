@@ -3,22 +3,22 @@ import type { GuardPlan } from '../guard/index.ts'
 import type { Job } from '../job/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
 
-/** What stands on or beside the frame and is taken off with it; null where the job asks for none. */
+/** What stands on or beside the frame and is taken off with it: no stairs, and null, where the job asks for none. */
 export interface Additions {
-  readonly stairs: StairPlan | null
+  readonly stairs: readonly StairPlan[]
   readonly guard: GuardPlan | null
 }
 
-export const NO_ADDITIONS: Additions = { stairs: null, guard: null }
+export const NO_ADDITIONS: Additions = { stairs: [], guard: null }
 
 /** The frame with the lumber of its additions, and with the metal of a landing, which is that of a deck. */
 export function withAdditions(job: Job, frame: Frame, { stairs, guard }: Additions): Frame {
-  const added: readonly Member[] = [...(stairs?.members ?? []), ...(guard?.members ?? [])]
+  const added: readonly Member[] = [...stairs.flatMap(({ members }) => members), ...(guard?.members ?? [])]
   if (added.length === 0) return frame
   return {
     ...frame,
     members: [...frame.members, ...added],
-    connectors: [...frame.connectors, ...landingMetal(job, stairs)],
+    connectors: [...frame.connectors, ...stairs.flatMap((one) => landingMetal(job, one))],
   }
 }
 
@@ -28,8 +28,8 @@ const METAL = {
   'landing post cap': 'post cap',
 } as const satisfies { readonly [kind: string]: ConnectorKind }
 
-function landingMetal(job: Job, stairs: StairPlan | null): readonly Connector[] {
-  return (stairs?.connectors ?? []).flatMap(({ kind, count, cause }) => {
+function landingMetal(job: Job, stairs: StairPlan): readonly Connector[] {
+  return stairs.connectors.flatMap(({ kind, count, cause }) => {
     if (kind !== 'landing hanger' && kind !== 'landing post base' && kind !== 'landing post cap') return []
     const size = kind === 'landing hanger' ? job.frame.joists.size : job.frame.postSize
     return [{ kind: METAL[kind], size, count, at: cause.ids, cause }]

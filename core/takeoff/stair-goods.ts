@@ -1,5 +1,5 @@
 import type { Cause } from '../frame/index.ts'
-import type { Job } from '../job/index.ts'
+import { furtherStairs, type Job, jobOfStairs } from '../job/index.ts'
 import type { StairConnector, StairPlan } from '../stairs/index.ts'
 import { feet, TICKS_PER_FOOT, toFeet, toInches } from '../units/index.ts'
 import { boardScrew } from './board-screw.ts'
@@ -21,25 +21,38 @@ const NAILS_EACH = {
   'tread bracket': { common: 0, short: 8 },
 } as const
 
-/** Hardware, screws and nails, handrail, and what a pad takes beside its concrete. */
-export function stairGoods(job: Job, stairs: StairPlan | null): readonly GoodShare[] {
-  if (stairs === null) return []
+/** Hardware, screws and nails, handrail of one of the stairs, and what its pad takes beside its concrete. */
+export function stairGoods(whole: Job, stairs: StairPlan): readonly GoodShare[] {
+  const job = jobOfStairs(whole, stairs.branch)
   return [
-    ...stairs.connectors.flatMap(connectorGoods),
+    ...stairs.connectors.flatMap((one) => connectorGoods(one, stairs)),
     ...screws(job, stairs),
     ...handrail(stairs),
     ...pad(stairs),
     ...tubes(stairs),
-  ].filter(({ quantity }) => quantity > 0)
+  ]
+    .filter(({ quantity }) => quantity > 0)
+    .map((good) => ({
+      ...good,
+      cause: {
+        ...good.cause,
+        fields: good.cause.fields.map((path) => furtherStairs(stairs.branch, path)),
+      },
+    }))
 }
 
-function connectorGoods({ kind, count, cause }: StairConnector): readonly GoodShare[] {
+function connectorGoods({ kind, count, cause }: StairConnector, { floor }: StairPlan): readonly GoodShare[] {
   const each = (sku: string): GoodShare => ({ sku, quantity: count, cause })
   switch (kind) {
     case 'stringer hanger':
       return [each('stringer-hanger'), ...nails(kind, count, cause)]
     case 'stringer foot angle':
-      return [each('stringer-foot-angle'), each('anchor-bolt-1/2'), ...nails(kind, count, cause)]
+      return [
+        each('stringer-foot-angle'),
+        // into concrete, or into the blocking under a floor of wood
+        each(floor === null ? 'anchor-bolt-1/2' : 'ledger-lag-1/2'),
+        ...nails(kind, count, cause),
+      ]
     case 'tread bracket':
       return [each('tread-bracket'), ...nails(kind, count, cause)]
     default:
@@ -83,9 +96,13 @@ function screws(job: Job, stairs: StairPlan): readonly GoodShare[] {
   }))
 }
 
-function handrail({ handrail: { sides, each } }: StairPlan): readonly GoodShare[] {
+function handrail({ handrail: { sides, each }, flights }: StairPlan): readonly GoodShare[] {
   const brackets = Math.max(2, Math.ceil(each / BRACKETS_APART) + 1)
-  const cause = (rule: string): Cause => ({ fields: ['stairs.handrail'], ids: ['stringer-1-1'], rule })
+  const cause = (rule: string): Cause => ({
+    fields: ['stairs.handrail'],
+    ids: [`stringer-${flights[0]?.number}-1`],
+    rule,
+  })
   return [
     {
       sku: 'handrail',
@@ -102,11 +119,11 @@ function handrail({ handrail: { sides, each } }: StairPlan): readonly GoodShare[
   ]
 }
 
-function pad({ pad: one }: StairPlan): readonly GoodShare[] {
+function pad({ pad: one, flights }: StairPlan): readonly GoodShare[] {
   if (one === null) return []
   const cause = (rule: string): Cause => ({
     fields: ['stairs.foot', 'stairs.padDepth', 'stairs.padThickness', 'stairs.width'],
-    ids: ['stringer-1-1'],
+    ids: [`stringer-${flights[0]?.number}-1`],
     rule: `${rule} (common practice, no source)`,
   })
   return [

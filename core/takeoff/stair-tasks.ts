@@ -1,5 +1,5 @@
 import type { Cause } from '../frame/index.ts'
-import type { Job } from '../job/index.ts'
+import { furtherStairs, type Job, jobOfStairs } from '../job/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
 import { TICKS_PER_FOOT, toFeet } from '../units/index.ts'
 import { boardFeetOf } from './board-feet.ts'
@@ -7,14 +7,14 @@ import type { TaskShare } from './tally.ts'
 import { digRate } from './tasks.ts'
 import { dugForPad } from './volumes.ts'
 
-/** Work on stairs, their landing and their foot; digging and mixing of tubes are counted with the deck's. */
-export function stairTasks(job: Job, stairs: StairPlan | null): readonly TaskShare[] {
-  if (stairs === null) return []
+/** Work on one of the stairs, its landing and its foot; digging and mixing of tubes are counted with the deck's. */
+export function stairTasks(whole: Job, stairs: StairPlan): readonly TaskShare[] {
+  const job = jobOfStairs(whole, stairs.branch)
   const { patterns, flights, handrail, pad, footings } = stairs
   const stringers = patterns.reduce((sum, { count }) => sum + count, 0)
   const treads = flights.reduce((sum, flight) => sum + flight.treads, 0)
   const because = (rule: string, fields: readonly string[] = ['stairs.kind', 'stairs.width']): Cause => ({
-    fields,
+    fields: fields.map((path) => furtherStairs(stairs.branch, path)),
     ids: patterns.map(({ flight }) => `stringer-${flight}-1`),
     rule,
   })

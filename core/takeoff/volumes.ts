@@ -11,7 +11,7 @@ export const UNDER_PAD = inches(4)
 /** What stands in the ground: its measures, by whatever it carries. */
 type InGround = Pick<Footing, 'tube' | 'tubeLength' | 'base' | 'baseThickness' | 'depth' | 'holeDiameter'>
 
-/** Concrete beside that of the deck's footings. */
+/** Concrete of stairs, beside that of the deck's footings. */
 export interface StairGround {
   readonly footings: readonly StairFooting[]
   readonly pad: Pad | null
@@ -21,17 +21,16 @@ export interface StairGround {
  * What every hole holds and gives, in cubic feet; bags are rounded up once, for everything poured together. A pad counts
  * as concrete; what is dug for it is a task of its own and comes away as spoil.
  */
-export function volumesOf(job: Job, frame: Frame, stairs: StairGround | null = null): Volumes {
+export function volumesOf(job: Job, frame: Frame, stairs: readonly StairGround[] = []): Volumes {
   const concreteEach = frame.footings.map((footing) => ({
     footingId: footing.id,
     cubicFeet: concreteIn(footing),
   }))
-  const holesDug: readonly InGround[] = [...frame.footings, ...(stairs?.footings ?? [])]
-  const pad = padVolume(stairs?.pad ?? null)
-  const concrete = sum(holesDug.map(concreteIn)) + pad
+  const holesDug: readonly InGround[] = [...frame.footings, ...stairs.flatMap(({ footings }) => footings)]
+  const concrete = sum(holesDug.map(concreteIn)) + sum(stairs.map(({ pad }) => padVolume(pad)))
   const holes = sum(holesDug.map((footing) => cylinder(footing.holeDiameter, footing.depth)))
   const standing = sum(holesDug.map(underGround))
-  const spoilInPlace = standing + dugForPad(stairs?.pad ?? null)
+  const spoilInPlace = standing + sum(stairs.map(({ pad }) => dugForPad(pad)))
   return {
     concreteEach,
     concrete,

@@ -1,6 +1,6 @@
 import type { Frame } from '../frame/index.ts'
 import type { GuardPlan } from '../guard/index.ts'
-import type { Job } from '../job/index.ts'
+import { type Job, specAt } from '../job/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
 import { feet, inches, TICKS_PER_FOOT, toFeet } from '../units/index.ts'
 import type { GoodShare } from './tally.ts'
@@ -35,17 +35,23 @@ export interface Surfaces {
 export function surfacesOf(
   job: Job,
   frame: Frame,
-  stairs: StairPlan | null,
+  stairs: readonly StairPlan[],
   guard: GuardPlan | null,
 ): Surfaces {
-  const treads = stairs?.flights.reduce((sum, { treads: own, width }) => sum + own * width, 0) ?? 0
-  const each = (stairs?.tread.depth ?? 0) + (job.stairs.risers === 'open' ? 0 : (stairs?.rise ?? 0))
   const wood = guard !== null && job.guard.infill === 'balusters'
   return {
     floor: frame.areaSquareFeet,
-    steps: (treads * each) / TICKS_PER_FOOT ** 2,
+    steps: stairs.reduce((sum, plan) => sum + stepArea(job, plan), 0),
     guard: wood ? toFeet(guard.levelLength + guard.slopedLength) : 0,
   }
+}
+
+/** Square feet of treads and closed risers. */
+function stepArea(job: Job, { branch, flights, tread, rise }: StairPlan): number {
+  const { risers } = specAt(job, branch)
+  const treads = flights.reduce((sum, { treads: own, width }) => sum + own * width, 0)
+  const each = tread.depth + (risers === 'open' ? 0 : rise)
+  return (treads * each) / TICKS_PER_FOOT ** 2
 }
 
 /** Tape, stain, fabric and gravel, where the job asks for them. */

@@ -1,4 +1,12 @@
-import { FIELDS, type FieldSpec, isRectangle, type Job } from '../../core/job/index.ts'
+import {
+  FIELDS,
+  type FieldSpec,
+  isRectangle,
+  type Job,
+  STAIR_BRANCHES,
+  specAt,
+  stairsOf,
+} from '../../core/job/index.ts'
 
 type Section = FieldSpec['section']
 
@@ -41,29 +49,35 @@ export function isRelevant(path: string, job: Job): boolean {
   return true
 }
 
-function ofStairs(path: string, { stairs, shape }: Job): boolean {
-  if (path === 'stairs.kind') return true
+function ofStairs(path: string, job: Job): boolean {
+  const at = STAIR_BRANCHES.findLastIndex(({ branch }) => path.startsWith(`${branch}.`))
+  const branch = STAIR_BRANCHES[at]?.branch ?? 'stairs'
+  const stairs = specAt(job, branch)
+  const before = STAIR_BRANCHES[at - 1]
+  // further stairs are asked for after those before them
+  if (path === `${branch}.kind`)
+    return stairs.kind !== 'none' || before === undefined || specAt(job, before.branch).kind !== 'none'
   if (stairs.kind === 'none') return false
   const whole = stairs.kind === 'full width'
-  switch (path) {
-    case 'stairs.edge':
-      return shape.outline !== ''
-    case 'stairs.align':
-    case 'stairs.width':
+  switch (path.slice(branch.length + 1)) {
+    case 'edge':
+      return job.shape.outline !== '' || job.shape.levels !== '' || branch !== 'stairs'
+    case 'align':
+    case 'width':
       return !whole
-    case 'stairs.place':
+    case 'place':
       return !whole && stairs.align === 'stated'
-    case 'stairs.landingDepth':
+    case 'landingDepth':
       return stairs.kind.startsWith('landing')
-    case 'stairs.padDepth':
-    case 'stairs.padThickness':
+    case 'padDepth':
+    case 'padThickness':
       return stairs.foot === 'pad'
     default:
       return true
   }
 }
 
-function ofGuard(path: string, { guard, stairs }: Job): boolean {
-  if (guard.where === 'none') return false
-  return path !== 'guard.gate' || stairs.kind !== 'none'
+function ofGuard(path: string, job: Job): boolean {
+  if (job.guard.where === 'none') return false
+  return path !== 'guard.gate' || stairsOf(job).length > 0
 }

@@ -37,7 +37,7 @@ export function thingsOf(design: Design): readonly Thing[] {
       lumber: design.job.frame.postSize,
       cause: post.cause,
     })),
-    ...[...members, ...(design.stairs?.members ?? []), ...(design.guard?.members ?? [])]
+    ...[...members, ...design.stairs.flatMap((one) => one.members), ...(design.guard?.members ?? [])]
       .filter((member) => !postIds.has(member.id))
       .map((member) => ({
         id: member.id,

@@ -26,7 +26,7 @@ function slabs(...sizes: readonly (readonly [number, number, number])[]): number
   const made = designJob(heronLane, [])
   if (!made.ok) throw new Error(JSON.stringify(made.error))
   const { job, frame } = made.value
-  const of = (pad: Pad | null) => volumesOf(job, frame, { footings: [], pad }).concrete
+  const of = (pad: Pad | null) => volumesOf(job, frame, [{ footings: [], pad }]).concrete
   return sizes.reduce((sum, [width, depth, thickness]) => {
     const pad = {
       corner: { x: ticks(0), y: ticks(0) },

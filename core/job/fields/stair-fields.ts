@@ -1,9 +1,10 @@
 import { feet, inches } from '../../units/index.ts'
+import { furtherStairs, STAIR_BRANCHES } from '../stair-branches.ts'
 import type { FieldSpec } from '../types.ts'
 
 const COMMON = 'common practice, no source'
 
-export const STAIR_FIELDS: readonly FieldSpec[] = [
+const FIRST_FIELDS: readonly FieldSpec[] = [
   {
     path: 'stairs.kind',
     label: 'Stairs',
@@ -39,10 +40,10 @@ export const STAIR_FIELDS: readonly FieldSpec[] = [
     section: 'stairs',
     kind: 'count',
     min: 0,
-    max: 60,
+    max: 360,
     boundsReason: 'no outline has so many edges',
     default: 0,
-    help: 'For outlines with several edges on one side: the edges are numbered round the outline from the house wall. 0 goes by the side.',
+    help: 'For outlines with several edges on one side: the edges are numbered round the outline from the house wall, those of a second level from 201, of a third from 301. 0 goes by the side.',
     basis: 'by the side, which is enough for a rectangle',
   },
   {
@@ -187,3 +188,18 @@ export const STAIR_FIELDS: readonly FieldSpec[] = [
     basis: 'IRC 2021, R311.7.8 (from memory)',
   },
 ]
+
+/** The same fields for each of the stairs: what is said of the first is said of all. */
+export const STAIR_FIELDS: readonly FieldSpec[] = STAIR_BRANCHES.flatMap(({ branch, name }) =>
+  FIRST_FIELDS.map((field): FieldSpec => {
+    if (branch === 'stairs') return field
+    return {
+      ...field,
+      path: furtherStairs(branch, field.path),
+      label: field.label.replace('Stairs', name),
+      ...(field.path === 'stairs.kind'
+        ? { help: `${field.help} They leave the deck at an edge of their own, or elsewhere along the same.` }
+        : {}),
+    }
+  }),
+)

@@ -43,7 +43,7 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
       text: `Build the box step from level ${higher} down to level ${lower}: ${risers} equal risers in a drop of ${printInches(drop)}, ${printInches(width)} wide, level by level from below.`,
       notes: ['Rip its boards to one height; screw each box down, and to the higher level’s rim.'],
     })),
-    ...(stairs !== null
+    ...(stairs.length > 0
       ? [
           {
             text: 'Build the stairs as on their own drawing: equal risers, stringers on firm ground, handrail.',

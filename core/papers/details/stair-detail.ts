@@ -1,17 +1,23 @@
 import type { Estimate } from '../../estimate-types.ts'
+import { titleOfStairs } from '../../job/index.ts'
+import type { StairPlan } from '../../stairs/index.ts'
 import { inches, printInches, ticks } from '../../units/index.ts'
 import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
 import { said } from '../said.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
 
-/** Two steps at the foot of the stairs, section along the way down; null where the job frames none. */
-export function stairDetail({ stairs, checks }: Estimate): Detail | null {
-  const pattern = stairs?.patterns.at(-1)
-  if (stairs === null || pattern === undefined) return null
+/** Two steps at the foot of each of the stairs, section along the way down. */
+export function stairDetails({ stairs, checks }: Pick<Estimate, 'stairs' | 'checks'>): readonly Detail[] {
+  return stairs.map((one) => footDetail(one, (title) => said(checks, titleOfStairs(one.branch, title))))
+}
+
+function footDetail(stairs: StairPlan, told: (title: string) => readonly string[]): Detail {
+  const pattern = stairs.patterns.at(-1)
+  if (pattern === undefined) throw new Error('stairs have a flight')
   const { rise, run } = pattern
   const { nosing, depth, product, boards } = stairs.tread
   const thick = pattern.drop > 0 ? pattern.drop : inches(1)
-  const id = 'detail-stair'
+  const id = stairs.number === 1 ? 'detail-stair' : `detail-stair-${stairs.number}`
   // the foot of the flight at the left, the way up to the right; y counts down from the landing
   const treads = [1, 2].map((n) =>
     box('tread', [(n - 1) * run - nosing, -n * rise], [(n - 1) * run - nosing + depth, -n * rise + thick], {
@@ -46,7 +52,7 @@ export function stairDetail({ stairs, checks }: Estimate): Detail | null {
   const landing = stairs.pad === null ? 0 : stairs.pad.thickness
   return detail(
     id,
-    'Foot of the stairs, section along the way down',
+    titleOfStairs(stairs.branch, 'Foot of the stairs, section along the way down'),
     [
       ...notch,
       ...edge,
@@ -70,7 +76,7 @@ export function stairDetail({ stairs, checks }: Estimate): Detail | null {
         to: [-inches(10), -rise - inches(6)],
         text: [
           `Treads of ${boards} ${boards === 1 ? 'board' : 'boards'} ${product.size}, ${printInches(ticks(Math.round(depth)))} deep, nosing ${printInches(nosing)}.`,
-          ...said(checks, 'Treads'),
+          ...told('Treads'),
         ].join(' '),
       },
       {
@@ -78,13 +84,13 @@ export function stairDetail({ stairs, checks }: Estimate): Detail | null {
         to: [2 * run + inches(14), -1.2 * rise],
         text: [
           `${stairs.risers} risers of ${printInches(ticks(Math.round(rise / 2) * 2))} to the nearest 1/16, run ${printInches(run)}.`,
-          ...said(checks, 'Steps of the stairs'),
+          ...told('Steps of the stairs'),
         ].join(' '),
       },
       {
         at: [run * 1.2, -rise * 0.7],
         to: [2 * run + inches(14), -rise * 0.2],
-        text: [`${pattern.count} ${pattern.kind} stringers of 2x12.`, ...said(checks, 'Stringers')].join(' '),
+        text: [`${pattern.count} ${pattern.kind} stringers of 2x12.`, ...told('Stringers')].join(' '),
       },
       ...(stairs.pad === null
         ? []

@@ -7,7 +7,10 @@ import { memberFromAbove, text } from './shapes.ts'
 
 /** The stairs from above: treads, stringers hidden under them, landing, pad, and an arrow with the count of risers. */
 export function planStairs({ stairs }: Design): readonly Primitive[] {
-  if (stairs === null) return []
+  return stairs.flatMap(onePlan)
+}
+
+function onePlan(stairs: StairPlan): readonly Primitive[] {
   return [
     ...pad(stairs),
     ...stairs.footings.map(
@@ -63,18 +66,19 @@ function pad(plan: StairPlan): readonly Primitive[] {
 
 /** What the stairs take up on the plan, board by board and the pad: corners of each. */
 export function stairShapes({ stairs }: Pick<Design, 'stairs'>): readonly (readonly Spot[])[] {
-  if (stairs === null) return []
-  const boards = stairs.members.map(
-    ({ plan, box }) =>
-      plan ?? [
-        { x: box.x0, y: box.y0 },
-        { x: box.x1, y: box.y0 },
-        { x: box.x1, y: box.y1 },
-        { x: box.x0, y: box.y1 },
-      ],
-  )
-  const corners = padCorners(stairs)
-  return corners.length === 0 ? boards : [...boards, corners]
+  return stairs.flatMap((one) => {
+    const boards = one.members.map(
+      ({ plan, box }) =>
+        plan ?? [
+          { x: box.x0, y: box.y0 },
+          { x: box.x1, y: box.y0 },
+          { x: box.x1, y: box.y1 },
+          { x: box.x0, y: box.y1 },
+        ],
+    )
+    const corners = padCorners(one)
+    return corners.length === 0 ? boards : [...boards, corners]
+  })
 }
 
 /** From the head to the foot, with the number of risers at the foot. */
@@ -113,10 +117,10 @@ export function stairReach({ stairs, job }: Pick<Design, 'stairs' | 'job'>): {
   readonly right: number
   readonly front: number
 } {
-  if (stairs === null) return { left: 0, right: 0, front: 0 }
-  const lines = pad(stairs).flatMap((one) => (one.kind === 'line' ? [{ x: one.x1, y: one.y1 }] : []))
-  const xs = [...stairs.members.flatMap(({ box }) => [box.x0, box.x1]), ...lines.map(({ x }) => x)]
-  const ys = [...stairs.members.map(({ box }) => box.y1), ...lines.map(({ y }) => y)]
+  const corners = stairs.flatMap(padCorners)
+  const boxes = stairs.flatMap(({ members }) => members.map(({ box }) => box))
+  const xs = [...boxes.flatMap(({ x0, x1 }) => [x0, x1]), ...corners.map(({ x }) => x)]
+  const ys = [...boxes.map(({ y1 }) => y1), ...corners.map(({ y }) => y)]
   return {
     left: Math.max(0, -Math.min(...xs)),
     right: Math.max(0, Math.max(...xs) - job.size.width),

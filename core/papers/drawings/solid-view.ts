@@ -61,8 +61,9 @@ function onPage([x, y, z]: Point): { readonly x: number; readonly y: number } {
 
 function solidsOf({ frame, stairs, guard }: Design): readonly Solid[] {
   const guardIds = new Set(guard?.members.map(({ id }) => id))
-  const stairIds = new Set(stairs?.members.map(({ id }) => id))
-  const members = [...frame.members, ...(stairs?.members ?? []), ...(guard?.members ?? [])]
+  const built = stairs.flatMap(({ members }) => members)
+  const stairIds = new Set(built.map(({ id }) => id))
+  const members = [...frame.members, ...built, ...(guard?.members ?? [])]
   const decking = frame.members.filter(({ role }) => role === 'decking')
   return [
     ...frame.footings.map(tube),

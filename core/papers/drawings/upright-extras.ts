@@ -1,6 +1,6 @@
 import type { Design } from '../../estimate-types.ts'
 import type { Member } from '../../frame/index.ts'
-import { spotAt } from '../../stairs/index.ts'
+import { type StairPlan, spotAt } from '../../stairs/index.ts'
 import { inches } from '../../units/index.ts'
 import type { Layer, Primitive } from '../types.ts'
 
@@ -38,8 +38,12 @@ export function uprightGuard({ guard, job }: Design, is: View): readonly Primiti
 
 /** Treads, landing and its posts as they are seen, and the line of the nosings down each flight. */
 export function uprightStairs({ stairs }: Design, is: View): readonly Primitive[] {
+  return stairs.flatMap((one) => standingStairs(one, is))
+}
+
+function standingStairs(stairs: StairPlan, is: View): readonly Primitive[] {
   // in a section they would stand before what is cut, unless they go away from the house
-  if (stairs === null || (is === 'section' && stairs.edge.side !== 'front')) return []
+  if (is === 'section' && stairs.edge.side !== 'front') return []
   const shown = stairs.members.filter(
     ({ role }) => role === 'tread' || role === 'landing decking' || role === 'landing post',
   )
@@ -62,7 +66,7 @@ export function uprightStairs({ stairs }: Design, is: View): readonly Primitive[
 
 /** How far to the right the stairs reach in a view; 0 where there are none. */
 export function stairsReach({ stairs }: Design, is: View): number {
-  const boxes = stairs?.members.map(({ box }) => (is === 'front' ? box.x1 : box.y1)) ?? []
+  const boxes = stairs.flatMap(({ members }) => members.map(({ box }) => (is === 'front' ? box.x1 : box.y1)))
   return Math.max(0, ...boxes)
 }
 

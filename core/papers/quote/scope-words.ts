@@ -48,16 +48,18 @@ function decking(source: Source): string {
   return `Decking of ${size} boards${fastening === 'hidden clips' ? ' in hidden clips' : ''}${way}${beside}${gap > 0 ? `, laid with a gap of ${printInches(gap)}` : ', laid tight: they open a gap as they dry'}.`
 }
 
-function stairs({ stairs: plan }: Source): readonly string[] {
-  if (plan === null) return []
+function stairs({ stairs: plans }: Source): readonly string[] {
+  return plans.map((plan) => flightWords(plan))
+}
+
+function flightWords(plan: Source['stairs'][number]): string {
   const { risers, width, handrail, flights } = plan
-  const foot = plan.pad === null ? '' : ', down to a concrete pad'
+  const foot =
+    plan.floor !== null ? ', down to the lower level' : plan.pad === null ? '' : ', down to a concrete pad'
   const rail = handrail.needed
     ? `, with a handrail on ${handrail.sides === 1 ? 'one side' : 'both sides'}`
     : ''
-  return [
-    `Stairs ${printLength(width)} wide with ${risers} ${risers === 1 ? 'riser' : 'risers'}${flights.length > 1 ? ` in ${flights.length} flights with a landing` : ''}${foot}${rail}.`,
-  ]
+  return `Stairs ${printLength(width)} wide with ${risers} ${risers === 1 ? 'riser' : 'risers'}${flights.length > 1 ? ` in ${flights.length} flights with a landing` : ''}${foot}${rail}.`
 }
 
 function guard({ guard: plan, job }: Source): readonly string[] {

@@ -5,7 +5,7 @@ import { guardPostDetail } from '../details/guard-post-detail.ts'
 import { jointDetail } from '../details/joint-detail.ts'
 import { ledgerDetail } from '../details/ledger-detail.ts'
 import { postBaseDetail } from '../details/post-base-detail.ts'
-import { stairDetail } from '../details/stair-detail.ts'
+import { stairDetails } from '../details/stair-detail.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import type { Layer } from '../types.ts'
@@ -23,12 +23,11 @@ const MAKERS: readonly ((estimate: PaperSource['estimate']) => Detail | null)[] 
   postBaseDetail,
   footingDetail,
   guardPostDetail,
-  stairDetail,
 ]
 
 /** How the parts are joined, each drawn with this job's sizes and only where the job has it. */
 export function detailsSheet({ estimate }: PaperSource): Sheet {
-  const made = MAKERS.flatMap((maker) => maker(estimate) ?? [])
+  const made = [...MAKERS.flatMap((maker) => maker(estimate) ?? []), ...stairDetails(estimate)]
   return {
     id: 'details',
     title: 'Details',

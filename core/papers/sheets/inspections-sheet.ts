@@ -1,3 +1,4 @@
+import { titleOfStairs } from '../../job/index.ts'
 import { printInches, ticks } from '../../units/index.ts'
 import { squareWords } from '../build/square-words.ts'
 import { said } from '../said.ts'
@@ -44,14 +45,16 @@ function footingItems({ job, frame, stairs }: Source): readonly string[] {
   return [
     'Services marked; the marks can still be seen',
     ...frame.footings.map((footing) => `Hole ${footing.number}: ${holeWords(footing)}`),
-    ...(stairs?.footings ?? []).map(
-      (footing, i) => `Footing ${i + 1} of the stairs or their landing: ${holeWords(footing)}`,
+    ...stairs
+      .flatMap(({ footings }) => footings)
+      .map((footing, i) => `Footing ${i + 1} of the stairs or their landing: ${holeWords(footing)}`),
+    ...stairs.flatMap(({ branch, pad }) =>
+      pad === null
+        ? []
+        : [
+            `${titleOfStairs(branch, 'Pad at the foot of the stairs')}: ${printInches(pad.width)} × ${printInches(pad.depth)}, ${printInches(pad.thickness)} thick, on firm ground`,
+          ],
     ),
-    ...(stairs?.pad == null
-      ? []
-      : [
-          `Pad at the foot of the stairs: ${printInches(stairs.pad.width)} × ${printInches(stairs.pad.depth)}, ${printInches(stairs.pad.thickness)} thick, on firm ground`,
-        ]),
     `Bottom at or under the frost depth, ${printInches(job.site.frostDepth)}, on undisturbed ground; no water, no loose earth`,
     'Strings up, or marks from which they can be put up',
   ]
@@ -99,15 +102,21 @@ function framingItems({ job, frame, layout, checks }: Source): readonly string[]
 }
 
 function stairItems({ stairs, checks }: Source): readonly string[] {
-  if (stairs === null) return []
+  return stairs.flatMap((one) => itemsOf(one, checks))
+}
+
+function itemsOf(
+  { branch, patterns, connectors }: Source['stairs'][number],
+  checks: Source['checks'],
+): readonly string[] {
   return [
-    ...stairs.patterns.map(
+    ...patterns.map(
       ({ flight, count, kind, spacing }) =>
         `Flight ${flight}: ${count} ${kind} stringers, ${printInches(ticks(Math.round(spacing)))} apart, held at head and foot`,
     ),
-    ...stairs.connectors.map(({ kind, count }) => `${count} ${kind}${count === 1 ? '' : 's'}`),
+    ...connectors.map(({ kind, count }) => `${count} ${kind}${count === 1 ? '' : 's'}`),
     ...['Steps of the stairs', 'Stringers', 'Treads', 'Width of the stairs', 'Landing', 'Handrail'].flatMap(
-      (title) => said(checks, title),
+      (title) => said(checks, titleOfStairs(branch, title)),
     ),
   ]
 }

@@ -12,7 +12,7 @@ export function permitList({ estimate }: PaperSource): readonly string[] {
     ledger
       ? 'Ledger: size, fasteners and flashing: sheets “Details” and “Section and elevations”, and the checks below.'
       : 'Freestanding: bracing and lateral load: the checks below.',
-    ...(estimate.stairs === null && estimate.guard === null
+    ...(estimate.stairs.length === 0 && estimate.guard === null
       ? []
       : ['Stairs and guard: sheet “Stairs and guard”, and the checks below.']),
     `Connectors: ${connectorWords(frame.connectors)}; listed products are chosen at the yard, their sheets go with the permit.`,
@@ -31,7 +31,7 @@ export function permitGaps({ estimate }: PaperSource): readonly string[] {
           'Missing: the guard’s drawing. It is in the price as a sum; a bought system needs its maker’s sheets.',
         ]
       : []),
-    ...(estimate.stairs === null && job.scope.stairs.included && job.scope.stairs.allowance > 0
+    ...(estimate.stairs.length === 0 && job.scope.stairs.included && job.scope.stairs.allowance > 0
       ? ['Missing: the stair’s drawing. It is in the price as a sum, and is not framed here.']
       : []),
     ...(job.site.frostSource === ''

@@ -9,21 +9,31 @@ import type { PaperTable } from '../types.ts'
 /** Stringers to be laid out and cut, and the guard's posts and bays; nothing where the job frames neither. */
 export function stairsSheet({ estimate }: PaperSource): Sheet | null {
   const { stairs, guard } = estimate
-  if (stairs === null && (guard === null || guard.stretches.length === 0)) return null
+  if (stairs.length === 0 && (guard === null || guard.stretches.length === 0)) return null
   return {
     id: 'stairs',
     title: 'Stairs and guard',
     audience: 'crew',
     across: true,
     blocks: [
-      ...(stairs === null ? [] : stairBlocks(stairs)),
+      ...stairs.flatMap((one, i): readonly Block[] =>
+        stairs.length === 1
+          ? stairBlocks(one)
+          : [
+              ...(i === 0 ? [] : [{ kind: 'page break' } as const]),
+              { kind: 'heading', text: ORDER[one.number - 1] ?? '' },
+              ...stairBlocks(one),
+            ],
+      ),
       ...(guard === null ? [] : guardBlocks(estimate, guard)),
     ],
   }
 }
 
+const ORDER = ['First stairs', 'Second stairs', 'Third stairs']
+
 function stairBlocks(stairs: StairPlan): readonly Block[] {
-  const { totalRise, risers, rise, run, width, place, edge, handrail, tread, pad, patterns } = stairs
+  const { totalRise, risers, rise, run, width, place, edge, handrail, tread, pad, floor, patterns } = stairs
   return [
     {
       kind: 'facts',
@@ -34,7 +44,7 @@ function stairBlocks(stairs: StairPlan): readonly Block[] {
         ],
         [
           'Rise',
-          `${printLength(totalRise)} from the deck to the landing: ${risers} risers of ${nearest(rise)}, all equal within 3/8 in`,
+          `${printLength(totalRise)} from the deck to ${floor === null ? 'the landing' : `level ${floor.level}`}: ${risers} risers of ${nearest(rise)}, all equal within 3/8 in`,
         ],
         [
           'Run',

@@ -11,7 +11,11 @@ export function memberSchedule({
   guard,
 }: Pick<Design, 'frame' | 'stairs' | 'guard'>): PaperTable {
   const groups: Member[][] = []
-  for (const member of [...frame.members, ...(stairs?.members ?? []), ...(guard?.members ?? [])]) {
+  for (const member of [
+    ...frame.members,
+    ...stairs.flatMap(({ members }) => members),
+    ...(guard?.members ?? []),
+  ]) {
     const group = groups.at(-1)
     if (group?.[0] !== undefined && alike(group[0], member)) group.push(member)
     else groups.push([member])

@@ -1,6 +1,6 @@
 import { useDeferredValue } from 'react'
 import type { Check } from '../../../core/checks/index.ts'
-import type { Job } from '../../../core/job/index.ts'
+import { type Job, STAIR_BRANCHES } from '../../../core/job/index.ts'
 import { relevantFields } from '../../state/relevant-fields.ts'
 import { useJob } from '../../state/session-context.ts'
 import { CheckList } from '../bench/check-list.tsx'
@@ -17,6 +17,7 @@ export function FrameBench({ job }: { readonly job: Job }) {
   const frame = relevantFields(job, ['frame'])
   const pick = (...starts: readonly string[]) =>
     frame.filter(({ path }) => starts.some((start) => path.startsWith(start)))
+  const stairs = relevantFields(job, ['stairs'])
   const checks = useDeferredValue(useJob((state) => state.design?.checks) ?? NO_CHECKS)
   return (
     <>
@@ -47,7 +48,14 @@ export function FrameBench({ job }: { readonly job: Job }) {
           'frame.stagger',
         )}
       />
-      <FoldedGroup title="Stairs" fields={relevantFields(job, ['stairs'])} shorten={without('Stairs: ')} />
+      {STAIR_BRANCHES.map(({ branch, name }) => (
+        <FoldedGroup
+          key={branch}
+          title={name}
+          fields={stairs.filter(({ path }) => path.split('.').slice(0, -1).join('.') === branch)}
+          shorten={without(`${name}: `)}
+        />
+      ))}
       <FoldedGroup title="Guard" fields={relevantFields(job, ['guard'])} shorten={without('Guard: ')} />
       <FoldedGroup title="Decking" fields={relevantFields(job, ['decking'])} shorten={without('Decking ')}>
         <LaidWet />

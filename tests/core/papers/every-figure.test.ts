@@ -96,7 +96,7 @@ describe.each(DECKS)('on every sheet of %s', (_, source) => {
   test('a mark of the cutting sheet leads to one board, one place and one member of the plan, and back', () => {
     const members = [
       ...estimate.frame.members,
-      ...(estimate.stairs?.members ?? []),
+      ...estimate.stairs.flatMap(({ members }) => members),
       ...(estimate.guard?.members ?? []),
     ]
     const memberOf = new Map([
@@ -140,7 +140,7 @@ describe.each(DECKS)('on every sheet of %s', (_, source) => {
     for (const { number } of estimate.frame.footings)
       expect(cards.some((item) => item.startsWith(`Hole ${number}:`))).toBe(true)
     expect(cards.filter((item) => item.startsWith('Footing ')).length).toBe(
-      estimate.stairs?.footings.length ?? 0,
+      estimate.stairs.flatMap(({ footings }) => footings).length,
     )
   })
 

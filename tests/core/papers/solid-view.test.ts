@@ -81,7 +81,7 @@ test('decks of any outline, with stairs and guards, are drawn board by board', (
   const drawn = new Set(solidView(all).primitives.map(({ id }) => id))
   const members = [
     ...all.frame.members,
-    ...(all.stairs?.members ?? []),
+    ...all.stairs.flatMap(({ members }) => members),
     ...(all.guard?.members ?? []),
   ].filter(
     ({ role, box }) => role !== 'stringer' && role !== 'knee brace' && (box.x1 > box.x0 || box.y1 > box.y0),

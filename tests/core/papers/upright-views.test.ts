@@ -54,7 +54,7 @@ describe('the section of the worked job', () => {
 
 describe('a stringer', () => {
   const [stringer] = drawings('stairs')
-  const pattern = source.estimate.stairs?.patterns[0]
+  const pattern = source.estimate.stairs[0]?.patterns[0]
   if (stringer === undefined || pattern === undefined) throw new Error('there is a stringer')
 
   test('is drawn with every notch as long as the run and as high as the rise', () => {

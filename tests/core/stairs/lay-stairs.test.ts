@@ -15,8 +15,8 @@ function designOf(statement: object): Design {
 }
 
 function stairsOf(statement: object): StairPlan {
-  const { stairs } = designOf(statement)
-  if (stairs === null) throw new Error('the deck has no stairs')
+  const [stairs] = designOf(statement).stairs
+  if (stairs === undefined) throw new Error('the deck has no stairs')
   return stairs
 }
 
@@ -205,7 +205,7 @@ describe('two flights with a landing', () => {
 describe('none by default', () => {
   it('a job without stairs has none, and its takeoff is that of the frame', () => {
     const made = designOf({})
-    expect(made.stairs).toBeNull()
+    expect(made.stairs).toEqual([])
     expect(made.checks.some(({ id }) => id.startsWith('stair'))).toBe(false)
     expect(made.takeoff.goods.some(({ sku }) => sku.startsWith('stringer') || sku === 'handrail')).toBe(false)
   })

@@ -68,7 +68,7 @@ function writePosts(sheet: SheetBuilder, { frame }: Source['estimate']): void {
 /** Members of one role, lumber and length, in the order they first come. */
 /** Of the deck, its stairs and its guard. */
 function membersOf({ frame, stairs, guard }: Source['estimate']): readonly Member[] {
-  return [...frame.members, ...(stairs?.members ?? []), ...(guard?.members ?? [])]
+  return [...frame.members, ...stairs.flatMap(({ members }) => members), ...(guard?.members ?? [])]
 }
 
 function alike(members: readonly Member[]): readonly (readonly Member[])[] {

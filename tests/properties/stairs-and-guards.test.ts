@@ -19,6 +19,11 @@ const jobs = fc.record({
     }),
   }),
   stairs: fc.record({
+    second: fc.record({
+      kind: fc.constantFrom('none', ...KINDS),
+      side: fc.constantFrom(...SIDES),
+      align: fc.constantFrom('middle', 'near', 'far'),
+    }),
     kind: fc.constantFrom(...KINDS),
     side: fc.constantFrom(...SIDES),
     align: fc.constantFrom('middle', 'near', 'far'),
@@ -61,16 +66,20 @@ describe('stairs and guards of any deck', () => {
         expect(stairs.rise).toBeLessThanOrEqual(7.75 * 32)
         const heights = stairs.flights.map(({ topLevel, bottomLevel }) => topLevel - bottomLevel)
         expect(heights.reduce((sum, height) => sum + height, 0)).toBeCloseTo(stairs.totalRise, 6)
-        for (const { length, id } of [...stairs.members, ...guard.members])
-          expect(length, id).toBeGreaterThan(0)
+        const members = [...made.value.stairs.flatMap((one) => one.members), ...guard.members]
+        expect(new Set(members.map(({ id }) => id)).size).toBe(members.length)
+        for (const { length, id } of members) expect(length, id).toBeGreaterThan(0)
         // every baluster opening stops the ball
         for (const { bays } of guard.stretches)
           for (const { opening } of bays) expect(opening).toBeLessThan(4 * 32)
         // every edge from which the ground lies more than 30 in below is guarded, but where stairs take all of it
         const guarded = new Set(guard.stretches.map(({ edge }) => edge.id))
-        for (const { edge, needed } of guard.edges)
-          if (needed && !(edge.id === stairs.edge.id && edge.length - stairs.width < 2 * 8 * 32))
+        for (const { edge, needed } of guard.edges) {
+          const here = made.value.stairs.filter((one) => one.edge.id === edge.id)
+          const left = edge.length - here.reduce((sum, { width }) => sum + width, 0)
+          if (needed && (here.length === 0 || left >= (here.length + 1) * 8 * 32))
             expect(guarded.has(edge.id), edge.id).toBe(true)
+        }
         for (const { governing } of checks) expect(Number.isNaN(governing?.ratio ?? 0)).toBe(false)
         for (const { thousandths } of [...takeoff.goods, ...takeoff.tasks]) {
           expect(Number.isInteger(thousandths)).toBe(true)

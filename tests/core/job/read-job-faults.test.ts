@@ -60,6 +60,29 @@ describe('every fault is told with its path, what is wrong and what would be rig
       },
     ],
     [
+      'a name that was begun and not ended, though another lies nearer by its letters',
+      { site: { frost: '36 in' } },
+      {
+        path: 'site.frost',
+        message: '"site" has no field "frost"',
+        fix: 'the nearest known name is "frostDepth"',
+      },
+    ],
+    [
+      'a name with more written on',
+      { stairs: { widthInches: 48 } },
+      {
+        path: 'stairs.widthInches',
+        message: '"stairs" has no field "widthInches"',
+        fix: 'the nearest known name is "width"',
+      },
+    ],
+    [
+      'a field of stairs, which there may be three of',
+      { handrail: 'none' },
+      { path: 'handrail', message: 'a job has no field "handrail"', fix: 'it belongs at stairs.handrail' },
+    ],
+    [
       'a dotted name',
       { 'size.width': 240 },
       {

@@ -49,7 +49,7 @@ export interface Costed {
 /** Nodes for one product of one deck: a person waits for it. What is not proven by then says how far it may be off. */
 const NODES_FOR_A_DECK = 600
 /** Where something else than cost comes first each node takes far longer, and more of them seldom find a better plan. */
-const WORK_FOR_A_WISH: WorkLimits = { nodes: 20, patterns: 600, columns: 4_000 }
+const WORK_FOR_A_WISH: WorkLimits = { nodes: 20, patterns: 5_000, columns: 4_000 }
 
 /** Plans every product class, has each plan audited, and prices the whole. Throws where an audit finds a fault: a bug. */
 export function costDesign(
@@ -130,7 +130,7 @@ function planUnlessKnown(
   place: { readonly part: number; readonly parts: number },
 ): Result<CutPlan, Infeasible> {
   const { known, quick = false, limits } = options
-  const key = known === undefined ? '' : `${quick} ${JSON.stringify(cutJob)}`
+  const key = known === undefined ? '' : JSON.stringify([quick, limits, cutJob])
   const before = known?.get(key)
   if (before !== undefined) return before
   const byCost = cutJob.objectives.every((objective) => objective === 'least cost')

@@ -33,7 +33,13 @@ export interface NearMiss {
   readonly costs: Cents
   readonly message: string
   /** a change of size that would drop it; null where none within 2 in does */
-  readonly suggestion: { readonly field: FieldPath; readonly value: Ticks; readonly saves: Cents } | null
+  /** `proven`: no order of that size costs less; else it saves at least so much */
+  readonly suggestion: {
+    readonly field: FieldPath
+    readonly value: Ticks
+    readonly saves: Cents
+    readonly proven: boolean
+  } | null
 }
 
 export interface ScopeLine {

@@ -1,5 +1,5 @@
 import { costDesign, type EstimateOptions } from './cost-design.ts'
-import type { LpEngine } from './cutting/index.ts'
+import type { LpEngine, WorkLimits } from './cutting/index.ts'
 import { design, designJob } from './design.ts'
 import type { EstimateResult } from './estimate-types.ts'
 import { fitOf } from './fit.ts'
@@ -9,6 +9,12 @@ import { atThisBook, type PriceBook } from './pricing/index.ts'
 
 export { type Costed, costDesign, type EstimateOptions } from './cost-design.ts'
 export { design, designJob } from './design.ts'
+
+/**
+ * Work for each product of a size that is only tried: its plan is an order that can be bought, so what it is said to save
+ * is saved. The proof that no order of that size is cheaper took up to nine tenths of an estimate.
+ */
+const WORK_FOR_A_TRY: Partial<WorkLimits> = { nodes: 20, patterns: 1_600, columns: 4_000 }
 
 /** The whole estimate of a stated job by a price book; the same inputs give the same bytes. */
 export function estimate(
@@ -33,8 +39,10 @@ export function estimate(
     if (options.stop?.() === true) return null
     const tried = designJob({ ...made.job, size: { ...made.job.size, [key]: value } }, made.given)
     if (!tried.ok) return null
-    const cost = costDesign(tried.value, book, engine, untold)
-    return cost.pricing === null ? null : { lumber: cost.lumber, design: tried.value }
+    const cost = costDesign(tried.value, book, engine, { ...untold, limits: WORK_FOR_A_TRY })
+    if (cost.pricing === null) return null
+    const proven = cost.plans.every(({ plan }) => plan.status === 'proven optimal')
+    return { lumber: cost.lumber, proven, design: tried.value }
   }
   return {
     ok: true,

@@ -27,6 +27,8 @@ const sizeFields = [
 /** A deck with one size changed, priced again; null where it cannot be built or priced. */
 export interface TriedSize {
   readonly lumber: Cents
+  /** no order of that size costs less */
+  readonly proven: boolean
   readonly design: Design
 }
 export type TrySize = (key: 'width' | 'depth' | 'height', value: Ticks) => TriedSize | null
@@ -95,7 +97,7 @@ function suggest(
   const after = tried.has(key) ? (tried.get(key) ?? null) : trySize(field.key, value)
   tried.set(key, after)
   if (after === null || after.lumber >= lumber || stillThere(after.design, candidate)) return null
-  return { field: field.path, value, saves: cents(lumber - after.lumber) }
+  return { field: field.path, value, saves: cents(lumber - after.lumber), proven: after.proven }
 }
 
 /** True where the smaller deck still has such lengths above that stock length. */
@@ -171,6 +173,6 @@ function messageOf(candidate: Candidate, word: string, suggestion: NearMiss['sug
   const drop =
     suggestion === null
       ? ''
-      : ` At ${printLength(suggestion.value)} ${word} the lumber costs ${printMoney(suggestion.saves)} less.`
+      : ` At ${printLength(suggestion.value)} ${word} the lumber costs ${suggestion.proven ? '' : 'at least '}${printMoney(suggestion.saves)} less.`
   return `${miss}${next}${drop}`
 }

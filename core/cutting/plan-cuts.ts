@@ -6,11 +6,12 @@ import { costsInCents } from './model/costs.ts'
 import type { Problem } from './model/problem.ts'
 import { sayingWhatRunsWild } from './run-wild.ts'
 import { assemble } from './solve/assemble.ts'
-import { lengthStep } from './solve/objectives.ts'
+import { lengthStep, measure } from './solve/objectives.ts'
 import { type Ranked, type Reached, rank, reachedAtOnce } from './solve/rank.ts'
 import { reasonFor } from './solve/reason.ts'
 import type { SearchOptions } from './solve/search.ts'
 import { judge, type RuledOutcome } from './solve/search-rules.ts'
+import type { Solution } from './solve/solution.ts'
 import { DEFAULT_LIMITS, Work } from './solve/work.ts'
 import { byPlace } from './tidy/by-place.ts'
 import { fewerJoints } from './tidy/fewer-joints.ts'
@@ -53,9 +54,9 @@ export function planCuts(
   })
   const { least, chosen } = ranked
   if (chosen.best === null) return fail(reasonFor(problem, chosen))
-  const proven = chosen.best.cost <= least.bound
   const { best, paths } = quick || work.stopped() ? chosen : tidied(problem, chosen, engine, work)
   if (best === null) return fail(reasonFor(problem, chosen))
+  const proven = best.cost <= least.bound
   const plan = assemble(problem, best, paths, least.dual, {
     status: proven ? 'proven optimal' : work.stopped() ? 'stopped' : 'feasible',
     bound: least.bound,
@@ -63,7 +64,7 @@ export function planCuts(
     searched: least.searched,
     work: { columns: work.columns, nodes: work.nodes, patterns: work.patterns, engine: engine.name },
   })
-  return ok(finished(job, withAims(problem, plan, ranked.reached)))
+  return ok(finished(job, withAims(problem, plan, measured(problem, best, ranked.reached))))
 }
 
 function finished(job: CutJob, plan: CutPlan): CutPlan {
@@ -98,6 +99,11 @@ function tidied(problem: Problem, chosen: RuledOutcome, engine: LpEngine, work: 
   const jointed = fewerJoints(problem, chosen, engine, () => work.stopped())
   const { best } = jointed
   return best === null ? jointed : { ...jointed, best: fewerSetUps(problem, costsInCents(problem), best) }
+}
+
+/** What the plan that is given out has of each objective: a tidier one may have come out cheaper where the cost is not proven. */
+function measured(problem: Problem, best: Solution, reached: readonly Reached[]): readonly Reached[] {
+  return reached.map((each) => ({ ...each, value: measure(problem, best, each.objective) }))
 }
 
 /** The plan with what it was chosen for. The search counts lengths of board in what all of them are multiples of. */

@@ -91,6 +91,22 @@ describe('objectives against an oracle that tries everything', () => {
     expect(planned).toBeGreaterThan(0)
   })
 
+  it('say of a plan what it has, however little work was allowed', () => {
+    const orders = fc.shuffledSubarray([...OBJECTIVES, 'fewest lengths'] as Objective[], { minLength: 2 })
+    const little = fc.record({
+      nodes: fc.integer({ min: 0, max: 3 }),
+      columns: fc.integer({ min: 0, max: 20 }),
+      patterns: fc.integer({ min: 0, max: 10 }),
+    })
+    fc.assert(
+      fc.property(arbitraryCutJob, orders, little, (job, objectives, limits) => {
+        const result = planCuts({ ...job, objectives }, engine, { limits })
+        if (result.ok) expect(auditPlan({ ...job, objectives }, result.value)).toEqual([])
+      }),
+      { numRuns },
+    )
+  })
+
   it('buy as few different lengths as any plan does, and cost the least among such plans', () => {
     fc.assert(
       fc.property(plain, (job) => {

@@ -65,5 +65,10 @@ it('finds unasked that two inches less than 20 ft save $39.48 of lumber, for eve
   if (!result.ok) throw new Error(JSON.stringify(result.faults))
   const found = result.estimate.nearMisses.find((miss) => miss.subject === 'Decking')
   expect(found?.over).toBe(64)
-  expect(found?.suggestion).toEqual({ field: 'size.width', value: 19 * 384 + 10 * 32, saves: 3948 })
+  expect(found?.suggestion).toEqual({
+    field: 'size.width',
+    value: 19 * 384 + 10 * 32,
+    saves: 3948,
+    proven: true,
+  })
 })

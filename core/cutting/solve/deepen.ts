@@ -72,7 +72,7 @@ export function deepen(
     let answer =
       rows > SMALL_ROWS && !shared
         ? null
-        : branch(problem, costs, engine, { ...question, nodes: BRANCHES }, work)
+        : branch(problem, costs, engine, { ...question, nodes: Math.min(BRANCHES, work.limits.nodes) }, work)
     if (answer === null || (!answer.proven && !work.stopped())) {
       const limit = answer?.solution?.cost ?? below
       if (answer?.solution != null) best = answer.solution

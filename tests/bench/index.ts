@@ -4,6 +4,7 @@ import { runTool } from '../gate/run-tool.ts'
 const built = await runTool('electron-vite', ['build', '--logLevel', 'warn'])
 if (built.code !== 0) throw new Error(built.output)
 await import('./estimate.ts')
+await import('./largest.ts')
 await import('./process.ts')
 await import('./window.ts')
 await import('./dragging-frames.ts')

@@ -18,11 +18,11 @@ export function stairsSheet({ estimate }: PaperSource): Sheet | null {
     blocks: [
       ...stairs.flatMap((one, i): readonly Block[] =>
         stairs.length === 1
-          ? stairBlocks(one)
+          ? stairBlocks(one, SHARE)
           : [
               ...(i === 0 ? [] : [{ kind: 'page break' } as const]),
               { kind: 'heading', text: ORDER[one.number - 1] ?? '' },
-              ...stairBlocks(one),
+              ...stairBlocks(one, SHARE_OF_SEVERAL),
             ],
       ),
       ...(guard === null ? [] : guardBlocks(estimate, guard)),
@@ -30,9 +30,13 @@ export function stairsSheet({ estimate }: PaperSource): Sheet | null {
   }
 }
 
+/** Share of a page's height for a stringer's drawing; less where a heading says whose it is. */
+const SHARE = 0.7
+const SHARE_OF_SEVERAL = 0.55
+
 const ORDER = ['First stairs', 'Second stairs', 'Third stairs']
 
-function stairBlocks(stairs: StairPlan): readonly Block[] {
+function stairBlocks(stairs: StairPlan, share: number): readonly Block[] {
   const { totalRise, risers, rise, run, width, place, edge, handrail, tread, pad, floor, patterns } = stairs
   return [
     {
@@ -75,15 +79,15 @@ function stairBlocks(stairs: StairPlan): readonly Block[] {
       kind: 'caution',
       text: 'Measure the rise again at the finished landing before a stringer is cut: the ground decides, not the drawing. Unequal risers make people fall.',
     },
-    ...patterns.flatMap((pattern) => patternBlocks(pattern)),
+    ...patterns.flatMap((pattern) => patternBlocks(pattern, share)),
   ]
 }
 
-function patternBlocks(pattern: StringerPattern): readonly Block[] {
+function patternBlocks(pattern: StringerPattern, share: number): readonly Block[] {
   const { flight, kind, count, spacing, step, drop, throat, length, rise, run, marks } = pattern
   return [
     { kind: 'heading', text: `Flight ${flight}: ${count} ${kind} stringers` },
-    { kind: 'drawing', drawing: stringerDrawing(pattern), layers: ['joists', 'dimensions'], share: 0.7 },
+    { kind: 'drawing', drawing: stringerDrawing(pattern), layers: ['joists', 'dimensions'], share },
     {
       kind: 'steps',
       items: [

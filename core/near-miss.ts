@@ -128,9 +128,9 @@ function woodOf({ frame, takeoff }: Design): readonly Wood[] {
     const fields = member?.cause.fields ?? cause.fields
     return { subject: member?.role ?? memberId, product, length, count: 1, fields }
   })
-  const runs = takeoff.runs.map(({ label, product, length, memberIds, cause }) => {
+  const runs = takeoff.runs.map(({ label, product, length, wild, memberIds, cause }) => {
     const fields = members.get(memberIds[0] ?? '')?.cause.fields ?? cause.fields
-    return { subject: label, product, length, count: memberIds.length, fields }
+    return { subject: label, product, length: ticks(length + (wild ?? 0)), count: memberIds.length, fields }
   })
   return [...pieces, ...runs]
 }

@@ -3,7 +3,9 @@ import type { CutJob, CutPlan } from './types.ts'
 /** The plan with what is cut off in place said at every cut of a piece that runs wild. */
 export function sayingWhatRunsWild(job: CutJob, plan: CutPlan): CutPlan {
   const wild = new Map(
-    job.pieces.flatMap((piece) => (piece.wild === undefined ? [] : [[piece.id, piece.wild] as const])),
+    [...job.pieces, ...plan.runPieces].flatMap((piece) =>
+      piece.wild === undefined ? [] : [[piece.id, piece.wild] as const],
+    ),
   )
   if (wild.size === 0) return plan
   const boards = plan.boards.map((board) => ({

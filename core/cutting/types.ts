@@ -46,7 +46,10 @@ export interface RunGroup {
   readonly id: string
   readonly label: string
   readonly members: readonly { readonly id: string; readonly mark: string }[]
+  /** what runs wild included */
   readonly length: Ticks
+  /** how much of its far end is cut off in place; nothing where absent */
+  readonly wild?: Ticks
   /** inner points, ascending */
   readonly points: readonly JointPoint[]
   /** bearings along it, ends included; a piece must cover at least `minSupports` of them */
@@ -124,6 +127,8 @@ export interface RunPiece {
   readonly from: Ticks
   readonly to: Ticks
   readonly length: Ticks
+  /** how much of it is cut off in place; nothing where absent */
+  readonly wild?: Ticks
 }
 
 export interface PlannedJoint {

@@ -17,6 +17,7 @@ export function deckingRuns(job: Job, courses: readonly Course[]): readonly Fram
     return lay.row % 2 === 0 ? 0 : 1
   }
   const alike = Map.groupBy(courses, (course) => [turnOf(course), keys.get(course)].join(' '))
+  const wild = runWild(job) ? job.cutting.deckingWild : ticks(0)
   let number = 0
   return [...alike.values()].flatMap((own): readonly FrameRun[] => {
     const [first] = own
@@ -28,14 +29,13 @@ export function deckingRuns(job: Job, courses: readonly Course[]): readonly Fram
       lay?.part === 'field'
         ? [numbered('decking', number), numbered('Decking', number, ' ')]
         : [`${name}-${mark}`, `${name.charAt(0).toUpperCase()}${name.slice(1)} ${mark}`]
-    return [
-      deckingRun(
-        id,
-        own.map(({ member }) => member),
-        first.lines,
-        { wholeUpTo: whole, lap: first.lap, turn: turnOf(first), label },
-      ),
-    ]
+    const run = deckingRun(
+      id,
+      own.map(({ member }) => member),
+      first.lines,
+      { wholeUpTo: whole, lap: first.lap, turn: turnOf(first), label },
+    )
+    return [wild > 0 && lay?.part === 'field' ? { ...run, wild } : run]
   })
 }
 
@@ -69,6 +69,12 @@ function mixedZones(
     ),
   )
   return new Set(mixed.map(({ member }) => member.lay?.zone ?? ''))
+}
+
+/** Courses whose ends are fitted between other boards cannot run wild. */
+export function runWild({ decking, shape }: Job): boolean {
+  const { border, breakers, parts } = decking
+  return border === 0 && breakers.trim() === '' && parts.trim() === '' && shape.openings.trim() === ''
 }
 
 /** Beside a step, an opening or a breaker, boards shorter than the usual lengths are laid whole. */

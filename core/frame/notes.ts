@@ -1,6 +1,7 @@
 import { sectionOf } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
 import { inches, printInches, printLength, type Ticks, ticks } from '../units/index.ts'
+import { runWild } from './decking-runs.ts'
 import type { Beam, Footing, Post } from './types.ts'
 
 /** Under this a post leaves no room for its base and its cap: common practice, no source. */
@@ -24,6 +25,7 @@ export function layoutNotes(
     ...soilNotes(job),
     ...holeNotes(job, footings),
     ...longJoistNotes(job, longest),
+    ...wildNotes(job),
     ...flushNotes(
       job,
       blocking.map(({ beam }) => beam),
@@ -53,6 +55,14 @@ function longJoistNotes({ frame }: Job, longest: Ticks): readonly string[] {
   if (longest <= frame.joists.longest) return []
   return [
     `Joists of ${printLength(longest)} are longer than the ${printLength(frame.joists.longest)} stated as the longest to be had: see that the yard has them, or state a middle beam, over which they are jointed.`,
+  ]
+}
+
+/** Decking that was to run wild and cannot. */
+function wildNotes(job: Job): readonly string[] {
+  if (job.cutting.deckingWild === 0 || runWild(job)) return []
+  return [
+    'The decking does not run wild: its courses are fitted to a border, a breaker, an opening or another part.',
   ]
 }
 

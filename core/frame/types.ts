@@ -261,6 +261,8 @@ export interface FrameRun {
   readonly kind: JointKind
   readonly product: ProductClass
   readonly length: Ticks
+  /** cut so much longer at the far end, and cut off in place; absent: nothing */
+  readonly wild?: Ticks
   readonly memberIds: readonly string[]
   /** admissible joint points, measured from the members' left end */
   readonly points: readonly RunPoint[]

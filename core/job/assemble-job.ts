@@ -131,6 +131,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>, given: R
       endTrim: length('cutting.endTrim'),
       postAllowance: length('cutting.postAllowance'),
       joistsWild: length('cutting.joistsWild'),
+      deckingWild: length('cutting.deckingWild'),
       staggerPenalty: money('cutting.staggerPenalty'),
       handling: money('cutting.handling'),
       keepOffcutsFrom: length('cutting.keepOffcutsFrom'),

@@ -244,6 +244,8 @@ export interface Job {
     readonly postAllowance: Ticks
     /** order length of a joist beyond its length: it is cut off in place */
     readonly joistsWild: Ticks
+    /** order length of a course beyond its length, at its far end: it is cut off in place */
+    readonly deckingWild: Ticks
     readonly staggerPenalty: Cents
     readonly handling: Cents
     readonly keepOffcutsFrom: Ticks

@@ -124,7 +124,8 @@ function runGroup(
     id: run.id,
     label: run.label,
     members: run.memberIds.map((id) => ({ id, mark: marks.get(id) ?? id })),
-    length: run.length,
+    length: ticks(run.length + (run.wild ?? 0)),
+    ...(run.wild === undefined ? {} : { wild: run.wild }),
     points: run.points.map(({ at, label }) => ({
       at,
       label,

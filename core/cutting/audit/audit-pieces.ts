@@ -12,7 +12,7 @@ export function auditPieces(job: CutJob, plan: CutPlan): AuditFault[] {
         message: `Two pieces carry the id ${piece.id}.`,
       })
     }
-    const wild = 'wild' in piece ? (piece.wild ?? 0) : 0
+    const wild = piece.wild ?? 0
     if (wild < 0 || wild >= piece.length) {
       const message = `${wild} are to be cut off in place of ${piece.length}.`
       faults.push({ rule: 'cut in place', where: piece.mark, message })

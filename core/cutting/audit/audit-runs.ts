@@ -54,6 +54,9 @@ function auditMember(run: RunGroup, where: string, pieces: readonly RunPiece[]):
         `${piece.mark} is ${piece.length} long; its span and laps make ${piece.to - piece.from + laps}.`,
       )
     }
+    const wild = piece.to === run.length ? (run.wild ?? 0) : 0
+    if ((piece.wild ?? 0) !== wild)
+      fault('cut in place', `${piece.mark} loses ${wild} in place, not ${piece.wild ?? 0}.`)
     if (piece.to !== run.length && !run.points.some((point) => point.at === piece.to)) {
       fault('joint off its bearing', `A joint at ${piece.to} lies at no admissible point.`)
     }

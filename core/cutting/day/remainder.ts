@@ -124,6 +124,7 @@ function gapRun(
   settledJoints: number,
 ): { run: RunGroup; place: Place } {
   const lapAt = (at: number): number => run.points.find((point) => point.at === at)?.lap ?? 0
+  const { wild: _atTheEndOnly, ...shared } = limited
   const shift = gap.from - lapAt(gap.from)
   const length = (gap.to + lapAt(gap.to) - shift) as Ticks
   const inner = limited.points
@@ -137,11 +138,12 @@ function gapRun(
   })
   return {
     run: {
-      ...limited,
+      ...shared,
       id: `${run.id}/${member.id}/${name}`,
       label: `${run.label}, ${name} of ${member.mark}`,
       members: [{ id: `${member.id}/${name}`, mark: `${member.mark} ${name}` }],
       length,
+      ...(run.wild !== undefined && gap.to === run.length ? { wild: run.wild } : {}),
       points,
       supports: run.supports
         .filter((at) => at >= gap.from && at <= gap.to)

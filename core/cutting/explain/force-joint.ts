@@ -45,7 +45,7 @@ function keepsRules(half: RunGroup): boolean {
   return half.length >= half.minPiece && half.supports.length >= half.minSupports
 }
 
-function leftOf(run: RunGroup, point: JointPoint, alone: boolean): RunGroup {
+function leftOf({ wild: _cutOffAtTheEnd, ...run }: RunGroup, point: JointPoint, alone: boolean): RunGroup {
   return {
     ...run,
     length: (point.at + point.lap) as Ticks,

@@ -79,6 +79,7 @@ function runPiecesOf(problem: Problem, paths: readonly (readonly MemberPath[])[]
         from: arc.start,
         to: arc.end,
         length: problem.items[arc.item]?.length ?? (0 as Ticks),
+        ...(run.group.wild === undefined || arc.end !== run.group.length ? {} : { wild: run.group.wild }),
       }))
     }),
   )

@@ -54,6 +54,18 @@ export const CUTTING_FIELDS: readonly FieldSpec[] = [
     basis: COMMON,
   },
   {
+    path: 'cutting.deckingWild',
+    label: 'Decking runs wild by',
+    section: 'cutting',
+    kind: 'length',
+    min: 0,
+    max: inches(24),
+    boundsReason: 'more is a longer board',
+    default: '0 in',
+    help: 'Courses are cut so much longer and cut off in place along a line at their far end. The boards are chosen for it. Courses fitted to a border, a breaker or an opening are not.',
+    basis: COMMON,
+  },
+  {
     path: 'cutting.staggerPenalty',
     label: 'Penalty for two plies jointed at one post',
     section: 'cutting',

@@ -32,6 +32,24 @@ describe('cutting jobs of a deck', () => {
     expect(members.sort()).toEqual(made.takeoff.runs.flatMap((run) => run.memberIds).sort())
   })
 
+  it('cuts the decking longer by what it runs wild, and only where no border holds its ends', () => {
+    const coursesOf = (more: StatedJob) =>
+      jobsOf({ ...stated, cutting: { deckingWild: '2 in' }, ...more })
+        .classes.flatMap(({ cutJob }) => cutJob.runs)
+        .filter(({ id }) => id.startsWith('run-decking'))
+    const finished = designOf(stated).takeoff.runs.find(({ id }) => id === 'run-decking')
+    expect(coursesOf({}).map(({ length, wild }) => [length, wild])).toEqual([
+      [(finished?.length ?? 0) + 64, 64],
+    ])
+    expect(coursesOf({ decking: { border: 1 } }).some(({ wild }) => wild !== undefined)).toBe(false)
+    const { frame: framed } = designOf({
+      ...stated,
+      cutting: { deckingWild: '2 in' },
+      decking: { border: 1 },
+    })
+    expect(framed.layoutNotes.some((note) => note.startsWith('The decking does not run wild'))).toBe(true)
+  })
+
   it('offers each product in the lengths and at the prices of the book', () => {
     const beam = jobsOf(stated).classes.find(({ product }) => product.size === '2x12')
     const listed = SAMPLE_BOOK.lumber.find((entry) => entry.product.size === '2x12')

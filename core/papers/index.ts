@@ -64,4 +64,5 @@ export { restBoards, restCuttingTable, restPurchaseTable } from './tables/rest-t
 export { summaryTable } from './tables/summary-table.ts'
 export { type Face, fontRuns } from './type/font-runs.ts'
 export { widthOf } from './type/measure.ts'
+export { runsFromRight } from './type/visual-order.ts'
 export type * from './types.ts'

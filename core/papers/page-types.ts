@@ -6,7 +6,8 @@ export type Fill = 'none' | 'white' | 'wood' | 'tint' | 'ink'
 
 /**
  * What a page is made of, in points from its upper left corner, y downward, in the order of drawing. A renderer only
- * writes these down; a text's `y` is its baseline, `turned` ones read from the bottom up. `id` is that of what it shows.
+ * writes these down; a text's `y` is its baseline, its letters stand as they follow from left to right whatever their
+ * script, `turned` ones read from the bottom up. `id` is that of what it shows.
  */
 export type Mark =
   | {

@@ -11,6 +11,11 @@ export const FILLS: { readonly [fill in Fill]: string | null } = {
   ink: '#18232b',
 }
 
-/** Writes what the papers' own font lacks. */
-export const OTHER_FACE = 'Noto Sans'
-export const FACE = 'Atkinson Hyperlegible Next'
+/** The papers' own font, and those that write what it lacks. */
+export const FACES = [
+  'Atkinson Hyperlegible Next',
+  'Noto Sans',
+  'Noto Sans Hebrew',
+  'Noto Sans Arabic',
+  'UnifontEX',
+] as const

@@ -72,11 +72,11 @@ export function deckSection(design: Design): Drawing {
       weight: member === joist || member.role === 'joist' ? 'medium' : 'heavy',
     }),
   )
-  return view(design, 'section', 'Section square to the house', at, [...wood, ...names(design)])
+  return view(design, 'section', 'Section square to the house', at, [...wood, ...names(design, cut)])
 }
 
-/** What each thing is, beside it: a person who holds only this sheet need not look it up. */
-function names({ job, frame }: Design): readonly Primitive[] {
+/** What each thing that is cut is, beside it: a person who holds only this sheet need not look it up. */
+function names({ job, frame }: Design, cut: readonly Member[]): readonly Primitive[] {
   const say = (
     id: string,
     x: number,
@@ -95,7 +95,8 @@ function names({ job, frame }: Design): readonly Primitive[] {
   })
   const beside = inches(5)
   const joist = frame.members.find(({ role }) => role === 'joist')
-  const [footing] = frame.footings
+  // at its left no other post stands where the words do
+  const [footing] = [...frame.footings].sort((a, b) => a.y - b.y)
   const ledger = frame.members.find(({ role }) => role === 'ledger')
   const { joists, postSize } = job.frame
   return [
@@ -122,7 +123,7 @@ function names({ job, frame }: Design): readonly Primitive[] {
           ),
         ]),
     ...frame.beams.flatMap((beam) => {
-      const ply = frame.members.find(({ id }) => id === beam.plyIds[0])
+      const ply = cut.find(({ id }) => beam.plyIds.includes(id))
       return ply === undefined
         ? []
         : [

@@ -1,5 +1,6 @@
 import type { Fill, Mark, Tone } from '../page-types.ts'
 import { type Weight, widthOf } from '../type/measure.ts'
+import { visualOrder } from '../type/visual-order.ts'
 import type { Room } from './rooms.ts'
 
 /** Widths of lines after ISO 128 and ASME Y14.2 in spirit: one to two to three, points. */
@@ -17,7 +18,7 @@ export interface TextLook {
 export function textMark(x: number, y: number, text: string, look: TextLook = {}): Mark {
   const { size = 9, weight = 'regular', anchor = 'start', turned = false, tone = 'ink', id = '' } = look
   const width = widthOf(text, size, weight)
-  return { kind: 'text', id, x, y, text, width, size, weight, anchor, turned, tone }
+  return { kind: 'text', id, x, y, text: visualOrder(text), width, size, weight, anchor, turned, tone }
 }
 
 export interface LineLook {

@@ -1,5 +1,8 @@
+import { anyWidth } from './any-widths.ts'
+import { joinedArabic } from './arabic-forms.ts'
 import { REGULAR_WIDTHS } from './font-widths.ts'
 import { OTHER_REGULAR } from './other-widths.ts'
+import { ARABIC_REGULAR, HEBREW_REGULAR } from './script-widths.ts'
 
 /** Stands where the font has no character: seen, never dropped. */
 export const MISSING = '◊'
@@ -22,21 +25,24 @@ const WRITTEN: { readonly [character: string]: string } = {
 }
 
 const drawn = new Set(
-  [...REGULAR_WIDTHS, ...OTHER_REGULAR].flatMap(([first, widths]) => widths.map((_, i) => first + i)),
+  [...REGULAR_WIDTHS, ...OTHER_REGULAR, ...HEBREW_REGULAR, ...ARABIC_REGULAR].flatMap(([first, widths]) =>
+    widths.map((_, i) => first + i),
+  ),
 )
 
 /**
- * Any text as the printed fonts can show it, on one line: composed letters, white space as spaces, other spellings for
- * what they lack, and a lozenge for what has none: Latin, Greek and Cyrillic are drawn, other scripts are not. Marks that turn the direction of writing become lozenges too,
- * so that no name can make a sheet read otherwise than it is written.
+ * Any text as the printed fonts can show it, on one line and in the order of reading: composed letters, Arabic ones
+ * joined, white space as spaces, other spellings for signs that they lack, and a lozenge for what none of them draws, such
+ * as emoji. Marks that turn the direction of writing become lozenges too, so that no name can make a sheet read otherwise
+ * than it is written.
  */
 export function plainText(words: string): string {
   let out = ''
-  for (const character of words.normalize('NFC')) {
+  for (const character of joinedArabic(words.normalize('NFC'))) {
     const code = character.codePointAt(0) ?? 0
     if (/\s/u.test(character) && code !== 0x20) out += ' '
     else if (code >= 0x20 && drawn.has(code)) out += character
-    else out += WRITTEN[character] ?? MISSING
+    else out += WRITTEN[character] ?? (anyWidth(code) === null ? MISSING : character)
   }
   return out
 }

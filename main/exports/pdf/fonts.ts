@@ -1,25 +1,37 @@
+import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import type { Face } from '../../../core/papers/index.ts'
+import { unwrapWoff } from './unwrap-woff.ts'
 
 const packages = createRequire(import.meta.url)
-const folderOf = (name: string): string =>
-  dirname(packages.resolve(`@expo-google-fonts/${name}/package.json`))
+const folderOf = (name: string): string => dirname(packages.resolve(`${name}/package.json`))
 
-/** Files of the printed fonts by face and weight, found beside the program like any package of it. */
-export function fontFiles(): {
-  readonly [face in Face]: { readonly regular: string; readonly bold: string }
-} {
-  const own = folderOf('atkinson-hyperlegible-next')
-  const other = folderOf('noto-sans')
+type ByWeight = { readonly regular: string | Buffer; readonly bold: string | Buffer }
+
+/** The printed font of a face by its weights, found beside the program like any package of it. */
+export function fontOf(face: Face): ByWeight {
+  switch (face) {
+    case 'own':
+      return expo('atkinson-hyperlegible-next', 'AtkinsonHyperlegibleNext')
+    case 'other':
+      return expo('noto-sans', 'NotoSans')
+    case 'hebrew':
+      return expo('noto-sans-hebrew', 'NotoSansHebrew')
+    case 'arabic':
+      return expo('noto-sans-arabic', 'NotoSansArabic')
+    case 'any': {
+      const file = join(folderOf('@fontsource/unifontex'), 'files', 'unifontex-latin-400-normal.woff')
+      const font = unwrapWoff(readFileSync(file))
+      return { regular: font, bold: font }
+    }
+  }
+}
+
+function expo(name: string, file: string): ByWeight {
+  const folder = folderOf(`@expo-google-fonts/${name}`)
   return {
-    own: {
-      regular: join(own, '400Regular', 'AtkinsonHyperlegibleNext_400Regular.ttf'),
-      bold: join(own, '600SemiBold', 'AtkinsonHyperlegibleNext_600SemiBold.ttf'),
-    },
-    other: {
-      regular: join(other, '400Regular', 'NotoSans_400Regular.ttf'),
-      bold: join(other, '600SemiBold', 'NotoSans_600SemiBold.ttf'),
-    },
+    regular: join(folder, '400Regular', `${file}_400Regular.ttf`),
+    bold: join(folder, '600SemiBold', `${file}_600SemiBold.ttf`),
   }
 }

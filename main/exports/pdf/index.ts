@@ -1,6 +1,6 @@
 import PDFDocument from 'pdfkit'
-import type { About, Page } from '../../../core/papers/index.ts'
-import { fontFiles } from './fonts.ts'
+import { type About, type Face, fontRuns, type Page } from '../../../core/papers/index.ts'
+import { fontOf } from './fonts.ts'
 import { writePage } from './write-page.ts'
 
 /** A fixed day, so that the same pages give the same bytes. */
@@ -26,7 +26,8 @@ export async function makePdf(pages: readonly Page[], about: About): Promise<Uin
     doc.on('end', resolve)
     doc.on('error', reject)
   })
-  for (const [face, { regular, bold }] of Object.entries(fontFiles())) {
+  for (const face of facesOn(pages)) {
+    const { regular, bold } = fontOf(face)
     doc.registerFont(`${face} regular`, regular)
     doc.registerFont(`${face} bold`, bold)
   }
@@ -38,4 +39,13 @@ export async function makePdf(pages: readonly Page[], about: About): Promise<Uin
   doc.end()
   await ended
   return new Uint8Array(Buffer.concat(parts))
+}
+
+/** The faces that are needed: that of every script is large, and read only where it is. */
+function facesOn(pages: readonly Page[]): ReadonlySet<Face> {
+  return new Set(
+    pages.flatMap(({ marks }) =>
+      marks.flatMap((mark) => (mark.kind === 'text' ? fontRuns(mark.text).map(({ face }) => face) : [])),
+    ),
+  )
 }

@@ -54,8 +54,11 @@ function writeText(
   let left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2
   for (const { face, text: run } of fontRuns(text)) {
     doc.font(`${face} ${weight}`)
-    doc.text(run, left, y, { lineBreak: false, baseline: 'alphabetic', features: FEATURES })
-    left += widthOf(run, size, weight)
+    // the library would turn and join what is turned and joined already: letters of other scripts go down one by one
+    for (const part of face === 'own' || face === 'other' ? [run] : run) {
+      doc.text(part, left, y, { lineBreak: false, baseline: 'alphabetic', features: FEATURES })
+      left += widthOf(part, size, weight)
+    }
   }
   if (turned) doc.restore()
 }

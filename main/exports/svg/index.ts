@@ -1,5 +1,5 @@
-import type { Logo, Mark, Page } from '../../../core/papers/index.ts'
-import { FACE, FILLS, OTHER_FACE, TONES } from '../look.ts'
+import { type Logo, type Mark, type Page, runsFromRight } from '../../../core/papers/index.ts'
+import { FACES, FILLS, TONES } from '../look.ts'
 import { svgText } from './escape.ts'
 
 /** One page as an SVG of its true size; texts stay texts. */
@@ -7,7 +7,7 @@ export function makeSvg(page: Page, logo: Logo | null = null): string {
   const { width, height, marks } = page
   const lines = marks.map((mark) => `  ${shape(mark, logo)}`).join('\n')
   return `<?xml version="1.0" encoding="UTF-8"?>
-<svg xmlns="http://www.w3.org/2000/svg" width="${width}pt" height="${height}pt" viewBox="0 0 ${width} ${height}" font-family="'${FACE}', '${OTHER_FACE}', sans-serif" style="font-kerning:none;font-variant-numeric:tabular-nums;font-variant-ligatures:none">
+<svg xmlns="http://www.w3.org/2000/svg" width="${width}pt" height="${height}pt" viewBox="0 0 ${width} ${height}" font-family="${FACES.map((face) => `'${face}'`).join(', ')}, sans-serif" style="font-kerning:none;font-variant-numeric:tabular-nums;font-variant-ligatures:none">
   <rect width="${width}" height="${height}" fill="#ffffff"/>
 ${lines}
 </svg>
@@ -18,8 +18,10 @@ function shape(mark: Mark, logo: Logo | null): string {
   const id = mark.id === '' ? '' : ` data-id="${svgText(mark.id)}"`
   if (mark.kind === 'text') {
     const turned = mark.turned ? ` transform="rotate(-90 ${mark.x} ${mark.y})"` : ''
+    // its letters follow from left to right already: no reader may turn them again
+    const order = runsFromRight(mark.text) ? ' style="unicode-bidi:bidi-override;direction:ltr"' : ''
     const bold = mark.weight === 'bold' ? ' font-weight="600"' : ''
-    return `<text x="${mark.x}" y="${mark.y}" font-size="${mark.size}" text-anchor="${mark.anchor}" fill="${TONES[mark.tone]}" xml:space="preserve"${bold}${turned}${id}>${svgText(mark.text)}</text>`
+    return `<text x="${mark.x}" y="${mark.y}" font-size="${mark.size}" text-anchor="${mark.anchor}" fill="${TONES[mark.tone]}" xml:space="preserve"${order}${bold}${turned}${id}>${svgText(mark.text)}</text>`
   }
   if (mark.kind === 'image') {
     const source = logo === null ? '' : ` href="${svgText(logo.data)}"`

@@ -1,12 +1,21 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
+import { inflateSync } from 'node:zlib'
 import { describe, expect, test } from 'vitest'
+import { anyWidth } from '../../../core/papers/type/any-widths.ts'
 import { fontRuns } from '../../../core/papers/type/font-runs.ts'
 import { BOLD_WIDTHS, REGULAR_WIDTHS, type WidthRuns } from '../../../core/papers/type/font-widths.ts'
 import { widthOf } from '../../../core/papers/type/measure.ts'
 import { OTHER_BOLD, OTHER_REGULAR } from '../../../core/papers/type/other-widths.ts'
 import { MISSING, plainText } from '../../../core/papers/type/plain-text.ts'
+import {
+  ARABIC_BOLD,
+  ARABIC_REGULAR,
+  HEBREW_BOLD,
+  HEBREW_REGULAR,
+} from '../../../core/papers/type/script-widths.ts'
+import { visualOrder } from '../../../core/papers/type/visual-order.ts'
 import { fitText, wrapText } from '../../../core/papers/type/wrap.ts'
 
 const FOLDER = dirname(
@@ -15,7 +24,10 @@ const FOLDER = dirname(
 
 /** Advance widths by code point, read from the font file itself: cmap format 4 and hmtx (OpenType 1.9). */
 function widthsInFile(file: string): ReadonlyMap<number, number> {
-  const data = readFileSync(join(FOLDER, file))
+  return widthsIn(readFileSync(join(FOLDER, file)))
+}
+
+function widthsIn(data: Buffer): ReadonlyMap<number, number> {
   const tables = new Map<string, number>()
   for (let i = 0; i < data.readUInt16BE(4); i += 1) {
     const at = 12 + i * 16
@@ -56,11 +68,15 @@ describe('the printed font', () => {
     ['atkinson-hyperlegible-next/600SemiBold/AtkinsonHyperlegibleNext_600SemiBold.ttf', BOLD_WIDTHS],
     ['noto-sans/400Regular/NotoSans_400Regular.ttf', OTHER_REGULAR],
     ['noto-sans/600SemiBold/NotoSans_600SemiBold.ttf', OTHER_BOLD],
+    ['noto-sans-hebrew/400Regular/NotoSansHebrew_400Regular.ttf', HEBREW_REGULAR],
+    ['noto-sans-hebrew/600SemiBold/NotoSansHebrew_600SemiBold.ttf', HEBREW_BOLD],
+    ['noto-sans-arabic/400Regular/NotoSansArabic_400Regular.ttf', ARABIC_REGULAR],
+    ['noto-sans-arabic/600SemiBold/NotoSansArabic_600SemiBold.ttf', ARABIC_BOLD],
   ])('%s has the widths that pages are laid out by', (file, runs) => {
     const inFile = widthsInFile(file)
     const figures = new Set([...'0123456789'].map((figure) => figure.codePointAt(0)))
     const ours = flat(runs)
-    expect(ours.size).toBeGreaterThan(300)
+    expect(ours.size).toBeGreaterThan(100)
     for (const [code, width] of ours) {
       expect(inFile.has(code), `U+${code.toString(16)}`).toBe(true)
       // figures stand in their tabular forms, which cmap does not name
@@ -91,8 +107,9 @@ describe('any text on a page', () => {
     ['e\u0301', 'é'],
     ['5⅛″ ⌀ → Σ', '51/8" dia.  -> Σ'],
     ['Αθήνα, Київ, Đà Nẵng, Ţinutul', 'Αθήνα, Київ, Đà Nẵng, Ţinutul'],
-    ['日本', MISSING + MISSING],
-    ['שלום', MISSING.repeat(4)],
+    ['日本, 한국, ไทย', '日本, 한국, ไทย'],
+    ['שלום', 'שלום'],
+    ['🙂', MISSING],
     ['a\u202Eb\u200Fc', `a${MISSING}b${MISSING}c`],
     ['tab\tand\nline', 'tab and line'],
     ['\u0000\u0007', MISSING + MISSING],
@@ -116,3 +133,67 @@ describe('any text on a page', () => {
     expect(fitText('short', 100, 8)).toBe('short')
   })
 })
+
+describe('names in any script', () => {
+  // forms as the charts Arabic Presentation Forms-A and -B of the Unicode Standard name them
+  test.each([
+    ['محمد', '\ufee3\ufea4\ufee4\ufeaa', 'meem first, hah middle, meem middle, dal last'],
+    ['دار', '\ufea9\ufe8d\ufead', 'letters that join to none after them stand alone'],
+    ['سلام', '\ufeb3\ufefc\ufee1', 'lam and alef are one letter, and the meem after it stands alone'],
+    ['پری', '\ufb58\ufeae\ufbfc', 'peh first, reh last, Farsi yeh alone'],
+    ['بَيت', '\ufe91\u064e\ufef4\ufe96', 'a vowel sign breaks no join'],
+  ])('Arabic %s is joined: %s (%s)', (words, shown) => {
+    expect(plainText(words)).toBe(shown)
+  })
+
+  // UAX 9 for each run of words from the right; a name never moves a figure of the sheet
+  test.each([
+    ['Deck of שלום, 12 ft', 'Deck of םולש, 12 ft'],
+    ['שלום: 12 ft', 'םולש: 12 ft'],
+    ['שלום (טוב) עולם', 'םלוע (בוט) םולש'],
+    ['שלום ٤٢ עולם', 'םלוע ٤٢ םולש'],
+    ['a (אב) b', 'a (בא) b'],
+    ['Heron Lane', 'Heron Lane'],
+  ])('%s stands as %s from left to right', (line, stands) => {
+    expect(visualOrder(line)).toBe(stands)
+  })
+
+  test('have the widths of the font that draws every script, read from its file', () => {
+    const file = createRequire(import.meta.url).resolve('@fontsource/unifontex/package.json')
+    const packed = readFileSync(join(dirname(file), 'files', 'unifontex-latin-400-normal.woff'))
+    const inFile = widthsIn(unwrapped(packed))
+    let seen = 0
+    for (let code = 0; code < 0x10000; code += 1) {
+      const ours = anyWidth(code)
+      if (ours === null) continue
+      seen += 1
+      // 1,024 units an em
+      const theirs = Math.round(((inFile.get(code) ?? Number.NaN) * 1000) / 1024)
+      if (theirs !== ours && isLeftOver(code)) expect(theirs, `U+${code.toString(16)}`).toBe(ours)
+    }
+    expect(seen).toBeGreaterThan(50_000)
+  })
+})
+
+const isLeftOver = (code: number) => fontRuns(String.fromCharCode(code))[0]?.face === 'any'
+
+/** The tables that `widthsIn` reads out of a WOFF 1.0 file, at their places in an OpenType file. */
+function unwrapped(packed: Buffer): Buffer {
+  const count = packed.readUInt16BE(12)
+  const head = Buffer.alloc(12 + 16 * count)
+  head.writeUInt16BE(count, 4)
+  let offset = head.length
+  const tables = Array.from({ length: count }, (_, i) => {
+    const at = 44 + i * 20
+    const stored = packed.subarray(
+      packed.readUInt32BE(at + 4),
+      packed.readUInt32BE(at + 4) + packed.readUInt32BE(at + 8),
+    )
+    const table = stored.length < packed.readUInt32BE(at + 12) ? inflateSync(stored) : stored
+    packed.copy(head, 12 + 16 * i, at, at + 4)
+    head.writeUInt32BE(offset, 12 + 16 * i + 8)
+    offset += table.length
+    return table
+  })
+  return Buffer.concat([head, ...tables])
+}

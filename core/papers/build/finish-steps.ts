@@ -51,9 +51,7 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
         ]
       : []),
     {
-      text: job.scope.guard.included
-        ? 'Set the guard’s posts and rails as their maker or the drawing says.'
-        : 'No guard is in this job.',
+      text: guardWords(estimate),
       notes: guard,
       cautions: [
         'Where the drop is more than 30 in no one goes on the deck without a guard or a temporary rail.',
@@ -64,6 +62,14 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
       text: `Clear up: nails off the ground with a magnet, offcuts to the rack or away; treated wood is not burnt. Check the first weeks: screws proud of the wood, water lying, a post off plumb. Top of decking ${printLength(job.size.height)}.`,
     },
   ]
+}
+
+/** A guard that is laid out has a drawing; one that stands in the price as a sum comes from its maker. */
+function guardWords({ guard, job }: PaperSource['estimate']): string {
+  if (guard !== null) return 'Set the guard’s posts, rails and balusters as on their own drawing.'
+  return job.scope.guard.included
+    ? 'Set the guard’s posts and rails as their maker says.'
+    : 'No guard is in this job.'
 }
 
 /** Courses, and beside them what frames or parts them. */

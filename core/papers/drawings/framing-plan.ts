@@ -56,8 +56,21 @@ export function deckingPlan(design: Design, plans: readonly { readonly plan: Cut
     ),
     ...jointStrokes(design.frame, plans, 'decking'),
     ...partNumbers(design),
+    ...courses.map(courseMark),
   ]
   return drawingOf('decking-plan', 'Decking plan', primitives, MARGIN)
+}
+
+/** A board's mark: past the end from which it is measured, or on its middle where it lies at an angle. */
+function courseMark({ id, mark, box, plan, line }: Member): Primitive {
+  if (plan !== undefined && line !== undefined) {
+    const [from, to] = line
+    return text(id, 'marks', (from.x + to.x) / 2, (from.y + to.y) / 2, mark)
+  }
+  const [y, x] = [(box.y0 + box.y1) / 2, (box.x0 + box.x1) / 2]
+  return box.x1 - box.x0 >= box.y1 - box.y0
+    ? { ...text(id, 'marks', box.x0 - inches(3), y, mark), anchor: 'end' }
+    : text(id, 'marks', x, box.y0 - inches(4), mark)
 }
 
 /** Numbers of the parts that may be laid each its own way, where there are several. */

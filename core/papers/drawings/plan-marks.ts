@@ -11,8 +11,9 @@ const INSIDE = inches(6)
 const OFF_JOISTS = inches(5)
 /** and so much off the posts, whose numbers stand beside them */
 const OFF_POSTS = inches(24)
-/** Where along a board its mark is tried, best first. */
+/** Where along a board its mark is tried, best first; joists have theirs in the middle, and so end joists do not. */
 const SHARES = [0.5, 0.46, 0.54, 0.42, 0.58, 0.38, 0.62]
+const END_JOIST_SHARES = [0.3, 0.25, 0.7, 0.35]
 
 /** Marks on the plan: of the joists on their middle, of the boards round them beside them, of the beams. */
 export function planMarks(design: Design): readonly Primitive[] {
@@ -47,12 +48,14 @@ function boardMarks({ frame, layout }: Design, joists: readonly Member[]): reado
     const [from, to] = middleLine(member)
     const length = Math.hypot(to.x - from.x, to.y - from.y)
     const square = { x: -(to.y - from.y) / length, y: (to.x - from.x) / length }
-    const spots = SHARES.flatMap((share) =>
-      [INSIDE, -INSIDE].map((side) => ({
-        x: from.x + share * (to.x - from.x) + side * square.x,
-        y: from.y + share * (to.y - from.y) + side * square.y,
-      })),
-    ).filter((spot) => outlines.some((outline) => isInside(outline, spot)))
+    const spots = (member.role === 'end joist' ? END_JOIST_SHARES : SHARES)
+      .flatMap((share) =>
+        [INSIDE, -INSIDE].map((side) => ({
+          x: from.x + share * (to.x - from.x) + side * square.x,
+          y: from.y + share * (to.y - from.y) + side * square.y,
+        })),
+      )
+      .filter((spot) => outlines.some((outline) => isInside(outline, spot)))
     const isClear = (spot: { readonly x: number; readonly y: number }): boolean =>
       frame.posts.every(({ x, y }) => Math.hypot(x - spot.x, y - spot.y) > OFF_POSTS) &&
       joists.every(({ box }) => {

@@ -1,5 +1,6 @@
 import type { Design } from '../../estimate-types.ts'
 import type { Member } from '../../frame/index.ts'
+import { groundAt } from '../../layout/index.ts'
 import { type StairPlan, spotAt } from '../../stairs/index.ts'
 import { inches } from '../../units/index.ts'
 import type { Layer, Primitive } from '../types.ts'
@@ -36,17 +37,47 @@ export function uprightGuard({ guard, job }: Design, is: View): readonly Primiti
   return [...posts, ...rails]
 }
 
-/** Treads, landing and its posts as they are seen, and the line of the nosings down each flight. */
-export function uprightStairs({ stairs }: Design, is: View): readonly Primitive[] {
-  return stairs.flatMap((one) => standingStairs(one, is))
+/** Treads, landing with its frame, posts and footings as they are seen, and the line of the nosings down each flight. */
+export function uprightStairs({ stairs, job }: Design, is: View): readonly Primitive[] {
+  return stairs.flatMap((one) => {
+    // in a section they would stand before what is cut, unless they go away from the house
+    if (is === 'section' && one.edge.side !== 'front') return []
+    return [...standingStairs(one, is), ...stairFootings(one, job, is)]
+  })
 }
 
+/** Concrete in the ground under the stairs. */
+function stairFootings({ footings }: StairPlan, job: Design['job'], is: View): readonly Primitive[] {
+  return footings.flatMap((footing) => {
+    const { id, x, y, depth, tube, tubeLength, base, baseThickness } = footing
+    const bottom = groundAt(job, x, y) - depth
+    const foot = base > 0 ? baseThickness : 0
+    const part = (across: number, z: number, high: number): Primitive => ({
+      kind: 'rect',
+      id,
+      layer: 'footings',
+      x: (is === 'front' ? x : y) - across / 2,
+      y: up(z + high),
+      w: across,
+      h: high,
+      weight: 'fine',
+      stroke: 'hidden',
+      fill: 'none',
+    })
+    return [part(tube, bottom + foot, tubeLength), ...(foot > 0 ? [part(base, bottom, foot)] : [])]
+  })
+}
+
+const SHOWN: ReadonlySet<Member['role']> = new Set([
+  'tread',
+  'landing decking',
+  'landing joist',
+  'landing beam',
+  'landing post',
+])
+
 function standingStairs(stairs: StairPlan, is: View): readonly Primitive[] {
-  // in a section they would stand before what is cut, unless they go away from the house
-  if (is === 'section' && stairs.edge.side !== 'front') return []
-  const shown = stairs.members.filter(
-    ({ role }) => role === 'tread' || role === 'landing decking' || role === 'landing post',
-  )
+  const shown = stairs.members.filter(({ role }) => SHOWN.has(role))
   const lines = stairs.flights.map(({ number, head, down, run, topLevel, bottomLevel }): Primitive => {
     const [x1, x2] = is === 'front' ? [head.x, head.x + down.x * run] : [head.y, head.y + down.y * run]
     return {

@@ -50,7 +50,7 @@ export function AnswerField({ path, answer, fault, onAnswer }: AnswerProps) {
       text={text}
       onText={onAnswer}
       onCommit={() => undefined}
-      onGiveUp={() => onAnswer('')}
+      onGiveUp={() => undefined}
       {...(spec.kind === 'text' ? {} : { onNudge: nudge })}
       wide={spec.kind === 'text'}
     />

@@ -32,6 +32,18 @@ describe('the decking plan', () => {
     expect(rows.get('Laid')).toBe(`${STRAIGHT}, in a border of one course, breakers at 15'-0"`)
   })
 
+  it('names every board as the cutting sheet does, so that each can be found', () => {
+    for (const file of ['l-shape.json', 'diagonal.json', 'picture-frame.json']) {
+      const source = sourceOf(deck(file))
+      const drawing = deckingSheet(source).blocks.find((block) => block.kind === 'drawing')
+      const said = drawing?.kind === 'drawing' ? drawing.drawing.primitives : []
+      const texts = new Map(said.flatMap((p) => (p.kind === 'text' ? [[p.id, p.text]] : [])))
+      const boards = source.estimate.frame.members.filter(({ role }) => role === 'decking')
+      expect(boards.length).toBeGreaterThan(10)
+      for (const { id, mark } of boards) expect(texts.get(id), `${file} ${id}`).toBe(mark)
+    }
+  })
+
   it('tells parts apart that are laid each its own way', () => {
     expect(layWords(sourceOf(deck('parts-differ.json')).estimate)).toBe(
       `part 1: ${STRAIGHT}; part 2: 45° off square, leaning right`,

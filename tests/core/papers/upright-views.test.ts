@@ -74,6 +74,41 @@ describe('a stringer', () => {
   })
 })
 
+test('a landing is seen with its frame, and its posts stand on their footings', () => {
+  const high: StatedJob = {
+    ...workedJob(),
+    site: { frostDepth: '36 in' },
+    size: { width: '18 ft', depth: '12 ft', height: '9 ft' },
+    stairs: { kind: 'landing' },
+  }
+  const made = paperSource(high)
+  const [landing] = made.estimate.stairs
+  const side = makeSheets(made, ['section'])
+    .flatMap(({ blocks }) => blocks.flatMap((b) => (b.kind === 'drawing' ? [b.drawing] : [])))
+    .find(({ id }) => id === 'deck-side')
+  const drawn = new Map(side?.primitives.flatMap((p) => (p.kind === 'rect' ? [[p.id, p]] : [])) ?? [])
+  const posts = landing?.members.filter(({ role }) => role === 'landing post') ?? []
+  expect(posts.length).toBeGreaterThan(0)
+  for (const { id } of landing?.members.filter(({ role }) => /^landing (beam|joist)$/.test(role)) ?? [])
+    expect(drawn.has(id), id).toBe(true)
+  for (const post of posts) {
+    const footing = landing?.footings.find(({ y }) => y > post.box.y0 && y < post.box.y1)
+    const base = drawn.get(footing?.id ?? '')
+    // on level ground, the datum: the lowest of the concrete lies at the footing's depth
+    expect((base?.y ?? 0) + (base?.h ?? 0)).toBe(footing?.depth)
+  }
+})
+
+test('the build steps speak of a guard where one is laid out, and say that there is none where none is', () => {
+  const said = (of: typeof source) =>
+    makeSheets(of, ['steps']).flatMap(({ blocks }) =>
+      blocks.flatMap((b) => (b.kind === 'steps' ? b.items.map(({ text }) => text) : [])),
+    )
+  expect(said(source)).not.toContain('No guard is in this job.')
+  expect(said(source)).toContain('Set the guard’s posts, rails and balusters as on their own drawing.')
+  expect(said(paperSource(smallJob()))).toContain('No guard is in this job.')
+})
+
 describe('a job without stairs and guard', () => {
   test('has no sheet for them', () => {
     expect(makeSheets(paperSource(smallJob()), ['stairs'])).toEqual([])

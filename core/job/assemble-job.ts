@@ -155,6 +155,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>, given: R
       dailySetUp: value('pricing.dailySetUp') === true,
       lines: text('pricing.lines'),
       options: text('pricing.options'),
+      budget: money('pricing.budget'),
       book: text('pricing.book'),
     },
     scope: {

@@ -277,6 +277,8 @@ export interface Job {
     readonly lines: string
     /** what the customer may choose otherwise, as typed: see optionList */
     readonly options: string
+    /** what may be spent; 0: nothing stated */
+    readonly budget: Cents
     /** file of the price book, from the job file's folder; '' for none. Only the command line opens it. */
     readonly book: string
   }

@@ -30,9 +30,9 @@ export interface SizeGridActions {
   takeSize(row: Pick<CompareRow, 'width' | 'depth'>): void
 }
 
-/** Everything but the size, as text. */
+/** Everything that a size's price hangs on but the size, as text. */
 export function gridKey(statement: JobStatement): string {
-  return JSON.stringify(clearField(clearField(statement, 'size.width'), 'size.depth'))
+  return JSON.stringify(['size.width', 'size.depth', 'pricing.budget'].reduce(clearField, statement))
 }
 
 /** A grid around a size: its own width and depth are among the steps, and no side leaves what a deck can be. */

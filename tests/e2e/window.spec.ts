@@ -309,4 +309,12 @@ test('sizes are compared on both sides, and a chosen one becomes the deck’s, w
   await expect(width).toHaveValue('22\'-6"')
   await page.keyboard.press('Control+z')
   await expect(width).toHaveValue('23\'-6"')
+  // the smallest of the sizes is 19'-6" by 9'-6": a dollar pays for none, a million for the largest
+  const budget = page.getByRole('textbox', { name: 'Budget' })
+  await budget.fill('$1')
+  await budget.press('Enter')
+  await expect(page.getByText(/^It pays for none of these sizes\./)).toBeVisible()
+  await budget.fill('$1,000,000')
+  await budget.press('Enter')
+  await expect(page.getByText(/^The largest of these sizes that it pays for:/)).toBeVisible()
 })

@@ -118,6 +118,18 @@ export const PRICING_FIELDS: readonly FieldSpec[] = [
     basis: 'none, until you offer one',
   },
   {
+    path: 'pricing.budget',
+    label: 'Budget',
+    section: 'pricing',
+    kind: 'money',
+    min: 0,
+    max: 100_000_000,
+    boundsReason: 'more is no deck of a house',
+    default: '$0',
+    help: 'What may be spent on the whole deck. Beside the sizes compared, the largest one it pays for is named. It changes no figure.',
+    basis: 'none, until you state it',
+  },
+  {
     path: 'pricing.book',
     label: 'Price book file',
     section: 'pricing',

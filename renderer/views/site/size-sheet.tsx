@@ -7,6 +7,7 @@ import { gridKey } from '../../state/size-grid-actions.ts'
 import { Working } from '../working/working.tsx'
 import { SizeGridTable } from './size-grid-table.tsx'
 import { jumpsOf } from './size-shades.ts'
+import { WithinBudget } from './within-budget.tsx'
 import './size-sheet.css'
 
 const STEPS: readonly { readonly step: Ticks; readonly name: string }[] = [
@@ -67,6 +68,7 @@ export function SizeSheet({ job }: { readonly job: Job }) {
         size={job.size}
         onTake={session.takeSize}
       />
+      {ofThis && <WithinBudget job={job} rows={sizes.rows} onTake={session.takeSize} />}
       <p className="soft">
         The fainter the colour, the cheaper per square foot. <span aria-hidden="true">●</span> every board of
         the frame comes whole from stock · <span aria-hidden="true">▲</span> a check fails as the frame

@@ -69,7 +69,7 @@ function courseMark({ id, mark, box, plan, line }: Member): Primitive {
   }
   const [y, x] = [(box.y0 + box.y1) / 2, (box.x0 + box.x1) / 2]
   return box.x1 - box.x0 >= box.y1 - box.y0
-    ? { ...text(id, 'marks', box.x0 - inches(3), y, mark), anchor: 'end' }
+    ? { kind: 'text', id, layer: 'marks', x: box.x0 - inches(3), y, text: mark, anchor: 'end', size: 'small' }
     : text(id, 'marks', x, box.y0 - inches(4), mark)
 }
 

@@ -8,6 +8,7 @@ export { type ClassToCut, type CutJobs, cutJobs, type Needs } from './cut-jobs.t
 export { type JointCost, jointCost } from './joint-cost.ts'
 export { hoursOf } from './lines/labour-lines.ts'
 export type { PlannedClass } from './lines/lumber-lines.ts'
+export { cannotHold } from './lines/stated-lines.ts'
 export type { OffcutsOnHand } from './offcut-stock.ts'
 export { labelOfLine, overrideWords } from './override-words.ts'
 export { type Priceable, priceJob } from './price-job.ts'

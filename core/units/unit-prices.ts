@@ -22,8 +22,9 @@ export function parseUnitPrice(text: string): Result<UnitPrice, TextFault> {
     : fail({ message: 'there are more than four decimals', fix })
 }
 
-/** Dollars and cents, with 1/100 cents only where there are any: `$23.49`, `$0.1026`. */
+/** Dollars and cents, with 1/100 cents only where there are any: `$23.49`, `$1,150.00`, `$0.1026`. */
 export function printUnitPrice(price: UnitPrice): string {
   const places = `${price % 10_000}`.padStart(4, '0')
-  return `$${Math.floor(price / 10_000)}.${places.endsWith('00') ? places.slice(0, 2) : places}`
+  const dollars = `${Math.floor(price / 10_000)}`.replace(/\B(?=(?:\d{3})+$)/g, ',')
+  return `$${dollars}.${places.endsWith('00') ? places.slice(0, 2) : places}`
 }

@@ -27,7 +27,12 @@ export function withStatedLines(
     stated.delete(each.id)
     const wrong = cannotHold(each, one)
     if (wrong === null) return overridden(each, one)
-    idle.push({ line: each.id, label: each.label, ...wrong })
+    idle.push({
+      line: each.id,
+      label: each.label,
+      message: `${each.label}: ${wrong.message}, so the computed line counts.`,
+      fix: wrong.fix,
+    })
     return each
   })
   const ids = computed.map(({ id }) => id)
@@ -54,21 +59,19 @@ function overridden(computed: Line, { thousandths, price }: StatedLine): Line {
   }
 }
 
-function cannotHold(computed: Line, stated: StatedLine): Pick<IdleLine, 'message' | 'fix'> | null {
-  const { label, unit } = computed
-  const thousandths = stated.thousandths ?? computed.thousandths
-  if (WHOLE.has(unit) && thousandths % 1000 !== 0) {
-    return {
-      message: `${label}: ${thousandths / 1000} ${unit} cannot be had; the computed line counts.`,
-      fix: 'State a whole number.',
-    }
+/** Why a line cannot be what is stated of it, and what it could be; null where it can. */
+export function cannotHold(
+  { unit, thousandths, price }: Pick<Line, 'unit' | 'thousandths' | 'price'>,
+  stated: Pick<StatedLine, 'thousandths' | 'price'>,
+): Pick<IdleLine, 'message' | 'fix'> | null {
+  const quantity = stated.thousandths ?? thousandths
+  if (WHOLE.has(unit) && quantity % 1000 !== 0)
+    return { message: `${quantity / 1000} ${unit} cannot be had`, fix: 'State a whole number.' }
+  if (isWithin(quantity, stated.price ?? price)) return null
+  return {
+    message: `this comes to more than ${printMoney(GREATEST_SUM)}`,
+    fix: 'State a smaller quantity or price.',
   }
-  return isWithin(thousandths, stated.price ?? computed.price)
-    ? null
-    : {
-        message: `${label}: what is stated comes to more than ${printMoney(GREATEST_SUM)}; the computed line counts.`,
-        fix: 'State a smaller quantity or price.',
-      }
 }
 
 function notThere(id: string, ids: readonly string[], book: PriceBook): IdleLine {

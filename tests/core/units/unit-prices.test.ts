@@ -30,6 +30,7 @@ test.each([
   [23_900, '$2.39'],
   [1026, '$0.1026'],
   [1020, '$0.1020'],
+  [11_500_000, '$1,150.00'],
   [0, '$0.00'],
 ])('%d hundredths of a cent are printed %s', (price, text) => {
   expect(printUnitPrice(unitPrice(price))).toBe(text)

@@ -1,18 +1,18 @@
 import type { Ticks } from '../units/index.ts'
+import type { lumberGrades, lumberSpecies, lumberTreatments } from './lumber-classes.ts'
 import type { lumberSizes } from './ps20/lumber-sizes.ts'
 
 /** A nominal size of lumber. */
 export type LumberSize = (typeof lumberSizes)[number]
 
-/** Species as the NDS Supplement names them: SP Southern Pine, DFL Douglas fir-larch, HF hem-fir, SPF spruce-pine-fir, RW redwood, WC western cedars. */
-export type Species = 'SP' | 'DFL' | 'HF' | 'SPF' | 'RW' | 'WC'
+export type Species = (typeof lumberSpecies)[number]
 
 /** Species groups of the IRC's deck tables. */
 export type SpeciesGroup = 'SP' | 'DF_HF_SPF' | 'RW_WC_PP_RP'
 
-export type Grade = 'No.2'
+export type Grade = (typeof lumberGrades)[number]
 
-export type Treatment = 'treated' | 'untreated'
+export type Treatment = (typeof lumberTreatments)[number]
 
 export type SoilClass = 'unknown' | 'clay or silt' | 'sand' | 'sandy gravel or gravel' | 'rock'
 

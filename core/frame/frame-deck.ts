@@ -33,7 +33,7 @@ import { type PostOnBeam, postMember, withLength } from './posts.ts'
 import { beamRun, ledgerRun, linesAlong, rimRun } from './runs.ts'
 import { diagonal } from './set-out.ts'
 import type { Beam, DeckedZone, Frame, FrameRun, JoistGroup, Member, Post } from './types.ts'
-import { underFaults, withUnderCause, withUnderJoists } from './under-joists.ts'
+import { underFaults, withUnderJoists } from './under-joists.ts'
 
 /** Puts wood on a layout: every member, post, footing, connector and run, or the named faults that forbid it. */
 export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Fault[]> {
@@ -187,6 +187,7 @@ function frameZones(
       room,
       joistPlaces(job, view, extent, d.joist.thickness, openings),
       linesUnder(job, view, laying),
+      openings,
       { spacing: job.frame.joists.spacing, gap: laying.gap },
     )
     const ledgers = frameLedgers(job, d, view, boardNames)
@@ -201,7 +202,7 @@ function frameZones(
     ])
     const zoned = { view, supports: zone.supports }
     const places = jointedPlaces(job, room, whole, (place) => middleBeamsOf(job, zoned, place, ids))
-    const joists = withUnderCause(frameJoists(job, d, zoned, places, ids, joistNames))
+    const joists = frameJoists(job, d, zoned, places, ids, joistNames)
     const joistsAt = (edge: ViewEdge) => meeting(joists, edge).map(({ member }) => member.id)
     const rims = frameRims(job, d, view, joistsAt, boardNames)
     const decked: Decked = { field: fieldOf(job, view, laying, level), openings, joists }

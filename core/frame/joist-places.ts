@@ -179,7 +179,7 @@ function trimmers(shape: JoistRoom, { x0, x1, y0, y1 }: ViewOpening): readonly E
 }
 
 /** A joist that an opening cuts in two, each part ending at a header. */
-function partedBy(
+export function partedBy(
   place: JoistPlace,
   openings: readonly ViewOpening[],
   thickness: number,

@@ -80,7 +80,7 @@ export function frameJoists(
         ripTo: null,
         ...boardOf(zone.view, place, d),
         bearings: supports.map(({ id }) => id),
-        cause: place.end ? endCause(job, place, boards) : innerCause(job, place, boards),
+        cause: causeOf(job, place, boards),
       },
     }
   })
@@ -256,6 +256,20 @@ function loaded(view: ZoneView, place: JoistPlace): { readonly from: number; rea
   }
   const [first, last] = place.joints.map((joint) => (joint?.kind === 'hung' ? null : joint))
   return { from: first?.at ?? outer(place.startsAt, low), to: last?.at ?? outer(place.endsAt, high) }
+}
+
+function causeOf(job: Job, place: JoistPlace, boards: ReadonlyMap<number, string>): Cause {
+  const cause = place.end ? endCause(job, place, boards) : innerCause(job, place, boards)
+  return place.under === undefined ? cause : underCause(place.under, cause)
+}
+
+/** The chain that *why* walks for a joist which only the decking asks for. */
+function underCause(under: NonNullable<JoistPlace['under']>, { ids }: Cause): Cause {
+  return {
+    fields: [`decking.${under === 'border' ? 'border' : 'breakers'}`, 'decking.gap', 'size.depth'],
+    ids,
+    rule: `It stands under the gap at which boards of the decking end at a ${under} (common practice, no source)`,
+  }
 }
 
 function innerCause(job: Job, place: JoistPlace, boards: ReadonlyMap<number, string>): Cause {

@@ -6,9 +6,11 @@ import {
   inOrder,
   type JoistPlace,
   type JoistRoom,
+  partedBy,
   partsAt,
   placeBeside,
   sideLines,
+  type ViewOpening,
 } from './joist-places.ts'
 import type { PlacedJoist } from './joists.ts'
 import type { UnderLine } from './laying.ts'
@@ -16,19 +18,22 @@ import { isBeside, type JoistLine, lineOf, sharedBearing } from './shared-bearin
 
 /**
  * Joists with those that the decking asks for. One of the layout that would stand within 3 in of an added one gives way
- * to it; where that leaves a bay wider than the spacing, one stands 3 in beside it (common practice, no source).
+ * to it; where that leaves a bay wider than the spacing, one stands 3 in beside it (common practice, no source). An
+ * opening cuts them as it cuts those of the layout.
  */
 export function withUnderJoists(
   room: JoistRoom,
   places: readonly JoistPlace[],
   lines: readonly UnderLine[],
+  openings: readonly ViewOpening[],
   { spacing, gap }: { readonly spacing: Ticks; readonly gap: Ticks },
 ): readonly JoistPlace[] {
   if (lines.length === 0) return places
   const isFixed = ({ end, trimmer }: JoistPlace) => end || trimmer
   const fixed = [...sideLines(room), ...places.filter(isFixed).map(lineOf)]
   const wanted = lines.flatMap((line) => placesOf(room, line))
-  const added = sharedBearing(room, fixed, wanted, gap)
+  const cut = (place: JoistPlace) => partedBy(place, openings, room.thickness)
+  const added = sharedBearing(room, fixed, wanted, gap).flatMap(cut)
   const near = (place: JoistPlace) =>
     !isFixed(place) && added.some((other) => isBeside(lineOf(place), lineOf(other), CLOSING_BAY))
   const kept = [...places.filter((place) => !near(place)), ...added]
@@ -36,7 +41,7 @@ export function withUnderJoists(
   for (const gone of places.filter(near)) {
     const around = [...fixed, ...[...kept, ...closing].map(lineOf)]
     const closed = closingJoist(room, lineOf(gone), around, spacing)
-    if (closed !== null) closing.push(closed)
+    if (closed !== null) closing.push(...cut(closed))
   }
   return [...kept, ...closing].sort(inOrder)
 }
@@ -64,18 +69,6 @@ export function underFaults(
         : 'lay the breaker further from what stands beside it',
     },
   ]
-}
-
-/** The chain that *why* walks for a joist which only the decking asks for. */
-export function withUnderCause(joists: readonly PlacedJoist[]): readonly PlacedJoist[] {
-  return joists.map((joist) => {
-    const { under } = joist.place
-    if (under === undefined) return joist
-    const { cause } = joist.member
-    const fields = [`decking.${under === 'border' ? 'border' : 'breakers'}`, 'decking.gap', 'size.depth']
-    const rule = `It stands under the gap at which boards of the decking end at a ${under} (common practice, no source)`
-    return { ...joist, member: { ...joist.member, cause: { ...cause, fields, rule } } }
-  })
 }
 
 /** One along each part of its line that has room. */

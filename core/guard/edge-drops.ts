@@ -4,6 +4,7 @@ import type { Job } from '../job/index.ts'
 import { groundAt, type Level } from '../layout/index.ts'
 import { type DeckEdge, spotAt } from '../stairs/index.ts'
 import { inches } from '../units/index.ts'
+import { besideHigher } from './beside-higher.ts'
 import type { GuardedEdge } from './types.ts'
 
 const REACH = inches(IRC_LIMITS.guardReach.value)
@@ -40,17 +41,16 @@ function surfaceAt(job: Job, levels: readonly Level[], x: number, y: number): nu
   return over.length === 0 ? groundAt(job, x, y) : Math.max(...over)
 }
 
-/** Whether a level as high or higher lies along the whole of an edge: one cannot fall there. */
+/** Whether a level as high or higher lies along the whole of an edge, but for what no one falls through. */
 function isUnderLevel(edge: DeckEdge, levels: readonly Level[]): boolean {
-  if (levels.length < 2) return false
-  return steps(STEP / 8, edge.length - STEP / 8).every((along) => {
-    const spot = spotAt(edge, along, BEYOND)
-    return levels.some(({ deckTop, outline }) => deckTop >= edge.top && isInside(outline, spot))
-  })
+  let reached = 0
+  for (const { from, to } of besideHigher(edge, levels))
+    if (from <= reached + GAP) reached = Math.max(reached, to)
+  return reached >= edge.length - GAP
 }
 
-/** Levels this near each other leave no gap to fall through: common practice, no source. */
-const BEYOND = inches(3)
+/** Between two levels, or beside one: a ball of 4 in does not pass (IRC 2021 R312.1.3). */
+const GAP = inches(3)
 
 function steps(from: number, to: number): readonly number[] {
   const count = Math.max(1, Math.ceil((to - from) / STEP))

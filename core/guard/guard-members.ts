@@ -1,9 +1,10 @@
 import { type LumberSize, sectionOf } from '../data/index.ts'
-import type { Cause, Member, ProductClass, Role } from '../frame/index.ts'
+import type { Cause, Frame, Member, ProductClass, Role } from '../frame/index.ts'
 import { type FieldPath, furtherStairs, type Job } from '../job/index.ts'
 import { type StairPlan, spotAt } from '../stairs/index.ts'
 import { feet, inches, type Ticks, ticks } from '../units/index.ts'
 import type { GuardStretch, StairGuard } from './types.ts'
+import { underBorderAt } from './under-border.ts'
 
 /** A cap comes in pieces no longer than this, each ending over a post: common practice, no source. */
 const LONGEST_CAP = feet(16)
@@ -24,6 +25,7 @@ export function guardMembers(
   stretches: readonly GuardStretch[],
   beside: readonly StairGuard[],
   stairs: readonly StairPlan[],
+  frame: Frame,
 ): readonly Member[] {
   return [
     ...stretches.flatMap((stretch) => [
@@ -31,6 +33,7 @@ export function guardMembers(
       ...rails(job, stretch),
       ...caps(job, stretch),
       ...blocks(job, stretch),
+      ...borderBlocks(job, stretch, frame),
     ]),
     ...beside.flatMap((one, side) => {
       const plan = stairs.find(({ flights }) => flights.some(({ number }) => number === one.flight))
@@ -147,6 +150,33 @@ function blocks(job: Job, { edge, posts: placed }: GuardStretch): readonly Membe
       }),
     ),
   )
+}
+
+/** Blocks on both sides of each post that stands in what lies under a border's inner edge, which is cut there. */
+function borderBlocks(job: Job, { edge, posts: placed }: GuardStretch, frame: Frame): readonly Member[] {
+  const { size, spacing } = job.frame.joists
+  const half = sectionOf(job.guard.postSize).thickness / 2
+  return placed.flatMap(({ id, at }) => {
+    const cut = underBorderAt(frame, spotAt(edge, at, -(inches(1.5) + half)), half)
+    if (cut.length === 0) return []
+    return [-1, 1].map((side, i) =>
+      stick(job, {
+        id: `guard-border-blocking-${id.split('-')[2]}-${i + 1}`,
+        mark: `GK${id.split('-')[2]}`,
+        role: 'guard blocking',
+        size,
+        length: ticks(spacing - sectionOf(size).thickness),
+        around: spotAt(edge, at + side * (half + inches(0.75)), -inches(4)),
+        half: 0,
+        top: edge.top - sectionOf(job.decking.size).thickness,
+        cause: {
+          fields: ['decking.border', 'guard.where', 'guard.postSpacing'],
+          ids: [id, ...cut],
+          rule: 'One block on each side of a post that stands where a border’s inner edge is carried: it carries what is cut there (common practice, no source)',
+        },
+      }),
+    )
+  })
 }
 
 function stairLumber(job: Job, guard: StairGuard, side: number, askedBy: FieldPath): readonly Member[] {

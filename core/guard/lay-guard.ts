@@ -51,7 +51,7 @@ export function layGuard(
     edges: open,
     stretches,
     stairs: beside,
-    members: distinctMarks(guardMembers(job, stretches, beside, stairs)),
+    members: distinctMarks(guardMembers(job, stretches, beside, stairs, frame)),
     baluster: balusterOf(job, [...level, ...beside.flatMap(({ bays }) => bays)]),
     panels: guard.infill === 'panels' ? [...panelsOf(level, false), ...panelsOf(sloped, true)] : [],
     deckPosts: stretches.reduce((sum, { posts }) => sum + posts.length, 0),

@@ -1,11 +1,11 @@
 import { sectionOf } from '../data/index.ts'
 import type { Frame } from '../frame/index.ts'
-import { type PlanePoint, partsInside } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Level } from '../layout/index.ts'
-import { type DeckEdge, type StairPlan, spotAt } from '../stairs/index.ts'
+import type { DeckEdge, StairPlan } from '../stairs/index.ts'
 import { inches, ticks } from '../units/index.ts'
 import { fillBay } from './bays.ts'
+import { alongEdge, besideHigher, type EdgePart } from './beside-higher.ts'
 import { joistsInto } from './joists-into.ts'
 import type { GuardPost, GuardStretch } from './types.ts'
 
@@ -57,9 +57,6 @@ export function layStretches(
   })
 }
 
-/** Levels this near each other leave no gap to fall through: common practice, no source. */
-const BESIDE_LEVEL = inches(3)
-
 interface Span {
   readonly from: number
   readonly to: number
@@ -72,7 +69,7 @@ function waysOff(
   edge: DeckEdge,
   stairs: readonly StairPlan[],
   levels: readonly Level[],
-): readonly { readonly from: number; readonly to: number }[] {
+): readonly EdgePart[] {
   const flights = stairs
     .filter((one) => one.edge.id === edge.id)
     .map(({ place, width }) => ({ from: place, to: place + width }))
@@ -85,29 +82,8 @@ function waysOff(
   return [...flights, ...boxes, ...besideHigher(edge, levels)].toSorted((a, b) => a.from - b.from)
 }
 
-/** Parts of an edge along which a level stands that is as high or higher. */
-function besideHigher(
-  edge: DeckEdge,
-  levels: readonly Level[],
-): readonly { readonly from: number; readonly to: number }[] {
-  if (levels.length < 2) return []
-  const outside = { from: spotAt(edge, 0, BESIDE_LEVEL), to: spotAt(edge, edge.length, BESIDE_LEVEL) }
-  return levels
-    .filter(({ deckTop }) => deckTop >= edge.top)
-    .flatMap(({ outline }) => partsInside(outline, outside))
-    .map(({ from, to }) => ({ from: alongEdge(edge, from), to: alongEdge(edge, to) }))
-}
-
-/** How far along an edge a point lies. */
-function alongEdge({ near, along }: DeckEdge, { x, y }: PlanePoint): number {
-  return (x - near.x) * along.x + (y - near.y) * along.y
-}
-
 /** What is left of an edge beside the ways off it. */
-function openedAt(
-  ways: readonly { readonly from: number; readonly to: number }[],
-  whole: Span,
-): readonly Span[] {
+function openedAt(ways: readonly EdgePart[], whole: Span): readonly Span[] {
   if (ways.length === 0) return [whole]
   const spans: Span[] = []
   let from = whole.from

@@ -1,3 +1,4 @@
+import { lumberGrades, lumberSpecies, lumberTreatments } from '../../data/index.ts'
 import { feet, inches } from '../../units/index.ts'
 import type { FieldSpec } from '../types.ts'
 import { beamFields } from './beam-fields.ts'
@@ -10,7 +11,7 @@ export const FRAME_FIELDS: readonly FieldSpec[] = [
     label: 'Species',
     section: 'frame',
     kind: 'choice',
-    choices: ['SP', 'DFL', 'HF', 'SPF', 'RW', 'WC'],
+    choices: lumberSpecies,
     choiceLabels: [
       'Southern Pine',
       'Douglas fir-larch',
@@ -28,7 +29,7 @@ export const FRAME_FIELDS: readonly FieldSpec[] = [
     label: 'Grade',
     section: 'frame',
     kind: 'choice',
-    choices: ['No.2'],
+    choices: lumberGrades,
     default: 'No.2',
     help: 'The grade on the stamp. The code’s deck tables are for No.2.',
     basis: 'IRC 2021, Tables R507.5 and R507.6: the grade they are made for',
@@ -38,7 +39,7 @@ export const FRAME_FIELDS: readonly FieldSpec[] = [
     label: 'Treatment',
     section: 'frame',
     kind: 'choice',
-    choices: ['treated', 'untreated'],
+    choices: lumberTreatments,
     default: 'treated',
     help: 'Wood out of doors is preservative-treated, or of a naturally durable species.',
     basis: 'IRC 2021, R317.1',

@@ -102,7 +102,7 @@ export const SHAPE_FIELDS: readonly FieldSpec[] = [
     lists: 'levels',
     max: 2000,
     default: '',
-    help: "Platforms beside the deck at other heights, two at most, each as height: corners, with | between them: 21 in: 0, 14'; 12', 14'; 12', 20'; 0, 20'. The height is that of the top of the decking above the ground at the deck's left corner at the wall. Each stands on beams of its own.",
+    help: "Platforms beside the deck at other heights, two at most, each as height: corners, with | between them: 21 in: 0, 14'; 12', 14'; 12', 20'; 0, 20'. The height is that of the top of the decking above the ground at the deck's left corner at the wall. Each stands on beams of its own: their tops lie at different heights, and no table has a beam that carries one level on its top and another at its side.",
     basis: 'one level',
   },
   {
@@ -113,7 +113,7 @@ export const SHAPE_FIELDS: readonly FieldSpec[] = [
     choices: ['box', 'none'],
     choiceLabels: ['box steps', 'none of ours'],
     default: 'box',
-    help: 'Where a level runs beside another two or three risers below it, boxes framed of ripped boards stand one on the other against the higher one. One riser needs none; four need stairs with a handrail.',
+    help: 'Where a level runs beside another two or three risers below it, boxes framed of ripped boards stand one on the other against the higher one. One riser needs none; four need stairs with a handrail, which come down to a lower level where they leave the edge beside it.',
     basis: 'common practice, no source; risers by IRC 2021, R311.7.5.1',
   },
   {

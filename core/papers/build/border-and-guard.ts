@@ -6,5 +6,5 @@ import type { Job } from '../../job/index.ts'
  */
 export function borderAndGuard({ decking, guard }: Job): string | null {
   if (decking.border === 0 || guard.where === 'none') return null
-  return 'Guard posts stand where the joists and blocks under the border’s inner edge lie: cut those at each post, and carry their cut ends and the boards there by blocks on both sides of the post. The order counts them whole.'
+  return 'Guard posts stand where the joists and blocks under the border’s inner edge lie: cut those at each post, and carry their cut ends and the boards there by a block on each side of the post. The order counts them whole, and the blocks; the border’s boards are notched round the posts.'
 }

@@ -1,4 +1,13 @@
-import { type Grade, type LumberSize, lumberSizes, type Species, type Treatment } from '../../data/index.ts'
+import {
+  type Grade,
+  type LumberSize,
+  lumberGrades,
+  lumberSizes,
+  lumberSpecies,
+  lumberTreatments,
+  type Species,
+  type Treatment,
+} from '../../data/index.ts'
 import type { JointKind } from '../../frame/index.ts'
 import { type Cents, cents, feet, type Ticks, ticks, type UnitPrice } from '../../units/index.ts'
 import {
@@ -18,9 +27,6 @@ import {
 /** The one version of price book files there is so far. */
 export const BOOK_VERSION = 1
 
-const species: readonly Species[] = ['SP', 'DFL', 'HF', 'SPF', 'RW', 'WC']
-const grades: readonly Grade[] = ['No.2']
-const treatments: readonly Treatment[] = ['treated', 'untreated']
 const jointKinds: readonly JointKind[] = ['beam ply', 'rim', 'ledger', 'decking']
 
 interface StockEntry {
@@ -97,9 +103,9 @@ const stockEntry = object<StockEntry>({
 
 const lumberEntry = object<LumberEntry>({
   size: choice(lumberSizes),
-  species: choice(species),
-  grade: choice(grades),
-  treatment: choice(treatments),
+  species: choice(lumberSpecies),
+  grade: choice(lumberGrades),
+  treatment: choice(lumberTreatments),
   useClass: optional(text, ''),
   code: named,
   substitutes: optional<readonly string[]>(list(named), []),

@@ -125,6 +125,24 @@ describe('posts and infill', () => {
   })
 })
 
+describe('within a border', () => {
+  it('each post that stands in the joist under its inner edge has a block on either side', () => {
+    const decked = (border: number) => designOf({ guard: GUARD, decking: { border } })
+    const [plain, framed] = [decked(0), decked(1)]
+    // the joist lies 3-13/16 to 5-5/16 in inside either side, posts of 3-1/2 in stand 1-1/2 in inside; none lies along
+    // the front, where the border's boards rest on the joists
+    const sides = framed.guard?.stretches.filter(({ edge }) => edge.side === 'left' || edge.side === 'right')
+    const posts = (sides ?? []).reduce((sum, stretch) => sum + stretch.posts.length, 0)
+    expect(posts).toBeGreaterThan(3)
+    const added = framed.guard?.members.filter(({ id }) => id.startsWith('guard-border-blocking')) ?? []
+    expect(added).toHaveLength(2 * posts)
+    expect(plain.guard?.members.some(({ id }) => id.startsWith('guard-border-blocking'))).toBe(false)
+    const cut = framed.takeoff.pieces.filter(({ memberId }) => memberId.startsWith('guard-border-blocking'))
+    expect(cut).toHaveLength(2 * posts)
+    for (const { cause } of added) expect(cause.ids.some((id) => id.startsWith('joist-'))).toBe(true)
+  })
+})
+
 describe('at stairs', () => {
   const stairs = { kind: 'straight', width: '48 in' }
 

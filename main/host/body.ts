@@ -1,7 +1,7 @@
 import type { IncomingMessage } from 'node:http'
 
-/** The largest request: a job statement is a few kilobytes; a price book with thousands of lines stays under this. */
-export const largestBody = 4_000_000
+/** The largest request, bytes: that of a file of everything, with the papers of quotes; any other is far smaller. */
+export const largestBody = 60_000_000
 
 /** The request's text, or null where it is larger than allowed (reading stops there). Rejects where it is cut off. */
 export async function readBody(request: IncomingMessage): Promise<string | null> {

@@ -31,7 +31,7 @@ export interface Store {
   readonly quotes: QuoteRepository
   readonly sawDays: SawDayRepository
   readonly settings: Settings
-  /** Jobs and offcuts of a file, all or none, beside what is here. */
+  /** Jobs, offcuts, quotes and marks at the saw of a file, all or none, beside what is here. */
   takeEverything(arrival: Arrival): Arrived
   /** a copy of the program that had this store open was killed or crashed */
   readonly crashed: boolean
@@ -84,15 +84,16 @@ function storeOn(db: Database, options: StoreOptions, backup: string | null): St
   })
   const jobs = jobRepository(db)
   const offcuts = offcutRepository(db)
+  const sawDays = sawDayRepository(db)
   return {
     jobs,
     offcuts,
     priceBook: priceBookRepository(db),
     quotes: quoteRepository(db),
-    sawDays: sawDayRepository(db),
+    sawDays,
     settings: settings(db),
     crashed,
-    takeEverything: takeEverything(db, { jobs, offcuts }, options.newId),
+    takeEverything: takeEverything(db, { jobs, offcuts, sawDays }, options.newId),
     backup,
     backUp: (day) => {
       try {

@@ -48,18 +48,7 @@ export function quoteRepository(db: Database): QuoteRepository {
   const add = db.transaction((quote: KeptQuote): boolean => {
     const free = next(quote.jobId)
     if (free.number !== quote.number || free.revision !== quote.revision) return false
-    db.prepare(
-      'INSERT INTO quotes (job_id, number, revision, dated, sent_at, price, made_from, pdf) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
-    ).run(
-      quote.jobId,
-      quote.number,
-      quote.revision,
-      quote.date,
-      quote.sentAt,
-      quote.price,
-      quote.madeFrom,
-      Buffer.from(quote.pdf),
-    )
+    insertQuote(db, quote)
     return true
   })
   return {
@@ -75,6 +64,22 @@ export function quoteRepository(db: Database): QuoteRepository {
     },
     add: (quote) => add.immediate(quote),
   }
+}
+
+/** Writes a quote under the number that it has; a bug where that number is taken. */
+export function insertQuote(db: Database, quote: KeptQuote): void {
+  db.prepare(
+    'INSERT INTO quotes (job_id, number, revision, dated, sent_at, price, made_from, pdf) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
+  ).run(
+    quote.jobId,
+    quote.number,
+    quote.revision,
+    quote.date,
+    quote.sentAt,
+    quote.price,
+    quote.madeFrom,
+    Buffer.from(quote.pdf),
+  )
 }
 
 function summaryOf({ number, revision, dated, sent_at, price }: Row): SentQuote {

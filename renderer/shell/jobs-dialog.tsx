@@ -11,7 +11,7 @@ import { saveText } from '../views/save-blob.ts'
 import { JOB_FILES, saveJobFile, takeJobFile } from './job-files.ts'
 import './jobs-dialog.css'
 
-const LONGEST = 3_500_000
+const LONGEST = 50_000_000
 
 /** Every job: found by name, opened, copied, taken off the list and brought back; earlier states; all as one file. */
 export function JobsDialog({
@@ -231,7 +231,10 @@ function AsOneFile() {
       >
         Take in such a file
       </ChooseFile>
-      <p className="soft">Every job, the rack and your own prices. What is here is never overwritten.</p>
+      <p className="soft">
+        Every job with its sent quotes and the marks at the saw, the rack, your firm and your own prices. What
+        is here is never overwritten.
+      </p>
       {fault !== null && (
         <p className="field-fault" role="alert">
           <span aria-hidden="true">▲</span> {fault}

@@ -86,8 +86,12 @@ export function shelfActions(
             : taken.prices === 'own kept'
               ? '; your own prices stay'
               : ''
+        const left =
+          taken.quotesLeftOut === 0
+            ? ''
+            : ` ${plural(taken.quotesLeftOut, 'quote')} stayed out: ${taken.quotesLeftOut === 1 ? 'its number is' : 'their numbers are'} taken here.`
         say(
-          `Taken in: ${plural(taken.jobs, 'job')}, ${plural(taken.offcuts, 'offcut')}${prices}. ${taken.alreadyHere} were here already.`,
+          `Taken in: ${plural(taken.jobs, 'job')}, ${plural(taken.quotes, 'quote')}, ${plural(taken.offcuts, 'offcut')}${prices}. ${taken.alreadyHere} were here already.${left}`,
         )
         await jobs.listJobs()
         return null

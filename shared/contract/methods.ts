@@ -1,4 +1,4 @@
-import type { CompareRow, SizeGrid } from '../../core/compare/index.ts'
+import type { CompareRow, PriceDifference, SizeGrid } from '../../core/compare/index.ts'
 import type { CutListAnswer, CutListRequest, Meaning } from '../../core/cut-list/index.ts'
 import type { DayState, JointReason, WorkProgress } from '../../core/cutting/index.ts'
 import type { EstimateResult } from '../../core/estimate-types.ts'
@@ -50,7 +50,13 @@ export interface JobVersionSummary {
 export interface TakenIn {
   readonly jobs: number
   readonly offcuts: number
-  /** jobs and offcuts that were here already, word for word */
+  /** quotes that were sent, each with its paper */
+  readonly quotes: number
+  /** products of which boards are marked as sawn */
+  readonly days: number
+  /** quotes whose number another quote has here: a number that went out is never changed */
+  readonly quotesLeftOut: number
+  /** what was here already, word for word, and marks at the saw that are kept as they are here */
   readonly alreadyHere: number
   readonly prices: 'taken' | 'own kept' | 'none in the file'
 }
@@ -93,6 +99,15 @@ export interface SentQuote {
   readonly sentAt: string
   /** what the customer pays, tax on the price included */
   readonly price: Cents
+}
+
+/** The price as it stands against the quote that was sent last, line by line. */
+export interface SinceQuote extends PriceDifference {
+  readonly from: SentQuote
+  /** what the customer would pay now, tax on the price included */
+  readonly price: Cents
+  /** by how much this program prices what was sent otherwise than it was priced then; the rest is in lines and sums */
+  readonly countedOtherwise: Cents
 }
 
 /** All that is said about the quotes of a job. */
@@ -284,6 +299,8 @@ export interface Methods {
   'papers.make': [Stated & PaperRequest, { readonly fileName: string; readonly base64: string }]
   /** quotes sent for a job, what is offered in it, what changed since the last one, and what to look at before the next */
   'quotes.read': [Stated & Pick<PaperRequest, 'date'>, QuoteDesk]
+  /** the lines of the price that differ from those of the quote sent last; null where none was sent */
+  'quotes.lines': [Stated, SinceQuote | null]
   /** makes the quote under the next number or revision and keeps it as it is; the PDF is what was kept */
   'quotes.send': [
     Stated & { readonly jobId: string } & Pick<PaperRequest, 'date' | 'page'>,

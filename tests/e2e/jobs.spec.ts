@@ -86,7 +86,9 @@ test('everything is saved as one file and taken in by an empty program; a bad fi
   })
   await expect(dialog.getByRole('alert')).toContainText('Nothing was taken from the file')
   await dialog.getByLabel('File of everything').setInputFiles(path)
-  await expect(page.getByText(/^Taken in: 0 jobs, 0 offcuts.* 1 were here already\.$/)).toBeVisible()
+  await expect(
+    page.getByText(/^Taken in: 0 jobs, 0 quotes, 0 offcuts.* 1 were here already\.$/),
+  ).toBeVisible()
 })
 
 test('one job is saved as a file and opened again as a job of its own; a bad file is told and changes nothing', async ({

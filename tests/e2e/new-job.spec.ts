@@ -1,5 +1,5 @@
 import { expect, test } from './program.ts'
-import { flag, open, settled } from './window.ts'
+import { flag, open } from './window.ts'
 
 test('a new job is made by five questions with the keyboard alone; what is not answered is shown as a default', async ({
   page,
@@ -35,7 +35,6 @@ test('a new job is made by five questions with the keyboard alone; what is not a
   await make.press('Enter')
 
   await expect(page.getByRole('button', { name: /^Job New deck/ })).toBeVisible()
-  await settled(page)
   await expect(flag(page)).toHaveValue(`18'-0"`)
   const bench = page.getByRole('complementary')
   await expect(bench.getByRole('textbox', { name: 'Depth', exact: true })).toHaveAccessibleDescription(

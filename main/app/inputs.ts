@@ -190,6 +190,7 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'papers.preview': paperInput,
   'papers.make': paperInput,
   'quotes.read': quoteInputs.read,
+  'quotes.lines': z.strictObject({ statement: statementInput, jobId: id.optional() }),
   'quotes.send': quoteInputs.send,
   'quotes.paper': quoteInputs.paper,
   'quotes.changeOrder': quoteInputs.changeOrder,

@@ -170,6 +170,7 @@ export function methodTable({
     'papers.preview': { mutating: false, run: papers.preview },
     'papers.make': { mutating: false, run: papers.make },
     'quotes.read': { mutating: false, run: papers.quotes },
+    'quotes.lines': { mutating: false, run: papers.sinceQuote },
     'quotes.send': { mutating: true, run: papers.send },
     'quotes.paper': { mutating: false, run: papers.sentPaper },
     'quotes.changeOrder': { mutating: false, run: papers.changeOrder },

@@ -28,6 +28,7 @@ export interface PaperService {
   readonly preview: (asked: Asked) => Answer<'papers.preview'>
   readonly make: (asked: Asked) => Answer<'papers.make'>
   readonly quotes: (asked: Methods['quotes.read'][0]) => Answer<'quotes.read'>
+  readonly sinceQuote: (asked: Methods['quotes.lines'][0]) => Answer<'quotes.lines'>
   readonly send: (asked: Methods['quotes.send'][0]) => Answer<'quotes.send'>
   readonly sentPaper: (asked: Methods['quotes.paper'][0]) => Methods['quotes.paper'][1]
   readonly changeOrder: (asked: Methods['quotes.changeOrder'][0]) => Answer<'quotes.changeOrder'>
@@ -106,6 +107,10 @@ export function paperService(parts: {
       const { options, change } = source.quote ?? NO_QUOTE
       const sent = asked.jobId === undefined ? [] : store.quotes.list(asked.jobId)
       return { sent, options, change, warnings: quoteWarnings(source) }
+    },
+    sinceQuote: async ({ statement, jobId }) => {
+      const { pricing } = await estimated({ statement, book: prices.book(), rack: rack.onHand(jobId) })
+      return reckoner.sinceLast(jobId, pricing)
     },
     send: async ({ jobId, page, ...asked }) => {
       if (store.jobs.read(jobId) === null)

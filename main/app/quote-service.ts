@@ -1,3 +1,4 @@
+import { priceDifference } from '../../core/compare/index.ts'
 import type { JobStatement } from '../../core/job/index.ts'
 import {
   changeLines,
@@ -6,11 +7,13 @@ import {
   type QuoteChange,
   type QuoteContext,
 } from '../../core/papers/index.ts'
-import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
-import type { Cents } from '../../core/units/index.ts'
+import type { OffcutsOnHand, PriceBook, Pricing } from '../../core/pricing/index.ts'
+import { type Cents, cents } from '../../core/units/index.ts'
+import type { SinceQuote } from '../../shared/contract/index.ts'
 import type { PricedEstimate } from '../exports/workbook/index.ts'
 import type { KeptQuote, Store } from '../store/index.ts'
 import type { Pool } from '../workers/index.ts'
+import { mustBePriced } from './priced.ts'
 import { pricedOptions, pricedOr } from './priced-options.ts'
 
 /** What a quote was made from, kept with it; estimated again it is the quote's own estimate. */
@@ -31,6 +34,8 @@ interface Standing extends Omit<MadeFrom, 'firm'> {
 /** Options and changes of quotes, each worked out by estimating what stands on both sides of it. */
 interface QuoteReckoner {
   readonly contextOf: (standing: Standing, estimate: PricedEstimate) => Promise<QuoteContext>
+  /** the price as it stands against the quote sent last; null where none was sent */
+  readonly sinceLast: (jobId: string | undefined, now: Pricing) => Promise<SinceQuote | null>
   /** a sent revision against the one before it; null for the first */
   readonly changeOf: (jobId: string, revision: number) => Promise<QuoteChange | null>
 }
@@ -81,6 +86,19 @@ export function quoteReckoner(store: Store, pool: Pool): QuoteReckoner {
           estimated({ ...standing, statement: changed }),
         ),
         change: last === null ? null : await difference(last, { ...standing, revision: null, price }),
+      }
+    },
+    sinceLast: async (jobId, now) => {
+      const last = lastOf(jobId)
+      if (last === null) return null
+      const { firm: _sender, ...from } = JSON.parse(last.madeFrom) as MadeFrom
+      const then = mustBePriced(await estimated(from), 'What was sent cannot be priced again').pricing
+      const { number, revision, date, sentAt, price } = last
+      return {
+        ...priceDifference(then, now),
+        from: { number, revision, date, sentAt, price },
+        price: now.totals.priceWithTax,
+        countedOtherwise: cents(then.totals.priceWithTax - price),
       }
     },
     changeOf: async (jobId, revision) => {

@@ -37,6 +37,7 @@ export const CLOSED: SessionState = {
   news: null,
   prices: null,
   priceFileFaults: [],
+  sinceQuote: null,
   tape: EMPTY_TAPE,
   sizeGrid: null,
   tasks: {},

@@ -14,6 +14,7 @@ import type { JointAnswer } from './joint-actions.ts'
 import type { News } from './news.ts'
 import type { PapersState } from './papers-state.ts'
 import type { SawDays } from './saw-day.ts'
+import type { SinceQuoteState } from './since-quote-actions.ts'
 import type { SizeGridState } from './size-grid-actions.ts'
 import type { RunningTasks } from './tasks.ts'
 import type { WishAnswer } from './wish-actions.ts'
@@ -94,6 +95,8 @@ export interface SessionState {
   readonly prices: PricesInUse | null
   /** what is wrong with the price book's file that was given last */
   readonly priceFileFaults: readonly Fault[]
+  /** the price against the quote sent last; null until it was asked for */
+  readonly sinceQuote: SinceQuoteState | null
 
   readonly tape: TapeState
   /** sizes compared on both sides; null until they are asked for */

@@ -21,6 +21,7 @@ import { type SawDayActions, sawDayActions } from './saw-day-actions.ts'
 import type { SessionParts } from './session-parts.ts'
 import type { SessionState } from './session-types.ts'
 import { type ShelfActions, shelfActions } from './shelf-actions.ts'
+import { type SinceQuoteActions, sinceQuoteActions } from './since-quote-actions.ts'
 import { type SizeGridActions, sizeGridActions } from './size-grid-actions.ts'
 import { type SizingActions, sizingActions } from './sizing-actions.ts'
 import { type Stating, stating } from './stating.ts'
@@ -38,6 +39,7 @@ export interface Session
     DrawingActions,
     MoveActions,
     PriceActions,
+    SinceQuoteActions,
     RackActions,
     ShelfActions,
     SawDayActions,
@@ -126,6 +128,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     ...drawingActions(parts),
     ...moves,
     ...prices.actions,
+    ...sinceQuoteActions(parts),
     ...rack,
     ...shelfActions(parts, { jobs: jobs.actions, restate: states.restate }),
     ...days,

@@ -150,7 +150,7 @@ describe('through every door the same answer comes to', () => {
     const [direct] = await through('papers.preview', { ...asked, date: 'tomorrow' })
     expect(direct).not.toHaveProperty('result')
   })
-  test('quotes.send, each door taking the next revision; quotes.read, quotes.paper and quotes.changeOrder', async () => {
+  test('quotes.send, each door taking the next revision; quotes.read, .lines, .paper and .changeOrder', async () => {
     const small = smallJob()
     const made = await clients.direct?.('jobs.create', { statement: small })
     const { id: jobId } = made as { id: string }
@@ -162,6 +162,10 @@ describe('through every door the same answer comes to', () => {
     expect(await same('quotes.read', { statement: small, jobId, date: '2026-03-31' })).toMatchObject({
       sent: [{ revision: 1 }, { revision: 2 }, { revision: 3 }],
       change: { lines: [] },
+    })
+    expect(await same('quotes.lines', { statement: small, jobId })).toMatchObject({
+      from: { revision: 3 },
+      lines: [],
     })
     expect(await same('quotes.paper', { jobId, revision: 2 })).toHaveProperty('base64')
     await clients.direct?.('quotes.send', {

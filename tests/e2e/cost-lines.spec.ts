@@ -113,3 +113,28 @@ test('the lines have one Tab stop, and a block from a spreadsheet is pasted as o
   await expect(page.getByText(/Nothing was pasted\. Row 2/)).toBeVisible()
   await expect(lines(page).getByRole('gridcell', { name: /stated by hand/ })).toHaveCount(0)
 })
+
+test('the price place tells line by line what changed since the quote that was sent last', async ({
+  page,
+  program,
+}) => {
+  await open(page, program.link)
+  await place(page, 'Price').click()
+  const since = page.getByRole('region', { name: 'Since the last quote' })
+  await expect(since).toContainText('No quote of this job was sent yet')
+  await place(page, 'Papers').click()
+  await page.getByLabel('Date on them').fill('2026-03-31')
+  const send = page.getByRole('button', { name: 'Send: number it and keep it as it is' })
+  await Promise.all([page.waitForEvent('download'), send.click()])
+  await place(page, 'Price').click()
+  await expect(since).toContainText('Nothing has changed since')
+  await cell(page, HANGERS).click()
+  await lines(page).getByRole('textbox').fill('27')
+  await page.keyboard.press('Enter')
+  const row = since.getByRole('row', { name: /^Joist hanger for a 2x10/ })
+  await expect(row).toContainText('17 each × $2.39')
+  await expect(row).toContainText('27 each × $2.39')
+  // ten more at $2.39
+  await expect(row).toContainText('+$23.90')
+  await expect(since.getByRole('row', { name: /^What the customer pays/ })).toContainText(/\+\$\d/)
+})

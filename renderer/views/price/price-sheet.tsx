@@ -1,6 +1,7 @@
 import { Message } from '../../parts/message.tsx'
 import { useJob } from '../../state/session-context.ts'
 import { CostLines } from './cost-lines.tsx'
+import { SinceQuotePart } from './since-quote.tsx'
 import { StatedSummary } from './stated-summary.tsx'
 import { TotalsTable } from './totals-table.tsx'
 import { WorkingDays } from './working-days.tsx'
@@ -41,6 +42,7 @@ export function PriceSheet() {
           <StatedSummary pricing={pricing} />
           <CostLines lines={pricing.lines} />
           <TotalsTable totals={pricing.totals} />
+          <SinceQuotePart />
           <WorkingDays steps={pricing.calendar} />
         </>
       )}

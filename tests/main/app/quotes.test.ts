@@ -52,6 +52,7 @@ test('a quote stays as sent after prices and deck have changed, and the change o
     options: [],
     change: null,
   })
+  expect(await services.call('quotes.lines', { statement: BASE, jobId: id })).toBeNull()
 
   const first = await services.call('quotes.send', {
     statement,
@@ -76,6 +77,12 @@ test('a quote stays as sent after prices and deck have changed, and the change o
     decking: { size: '2x6' },
   }
   const desk = await services.call('quotes.read', { statement: wider, jobId: id, date: '2026-12-02' })
+  const since = await services.call('quotes.lines', { statement: wider, jobId: id })
+  if (since === null) throw new Error('one was sent')
+  expect(since).toMatchObject({ from: { revision: 1, price: first.sent.price }, countedOtherwise: 0 })
+  expect(sumCents([...since.lines, ...since.sums].map(({ difference }) => difference))).toBe(
+    since.price - first.sent.price,
+  )
   const { change } = desk
   if (change === null) throw new Error('there is a change')
   expect(change.from).toEqual({ revision: 1, date: '2026-11-25', price: first.sent.price })

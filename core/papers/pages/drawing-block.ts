@@ -7,7 +7,16 @@ import { boxMark, lineMark, textMark } from './marks.ts'
 import { POINTS_PER_TICK, scaleFor, scaleName } from './scales.ts'
 
 const CAPTION = 26
-const TICKS_PER_FOOT = 384
+/** What a bar of a scale counts in: whole feet or metres, ticks long, or a part of one where that is too long. */
+const BARS = {
+  feet: { unit: 384, name: 'ft', counts: [20, 10, 5, 4, 2, 1], part: { share: 0.5, text: '6 in' } },
+  metres: {
+    unit: (1000 / 25.4) * 32,
+    name: 'm',
+    counts: [10, 5, 4, 2, 1],
+    part: { share: 0.1, text: '100 mm' },
+  },
+} as const
 
 /** A drawing at the largest usual scale that its room allows, with the scale's name and a bar to measure a copy by. */
 export function drawingBlock(flow: Flow, block: Extract<Block, { kind: 'drawing' }>): void {
@@ -44,12 +53,13 @@ function caption(flow: Flow, drawing: Drawing, words: string, scale: number | nu
   flow.y += CAPTION
 }
 
-/** A bar of whole feet, at most a quarter of the page long: a print that was made smaller gives itself away. */
+/** A bar at most a quarter of the page long: a print that was made smaller gives itself away. */
 function scaleBar(flow: Flow, y: number, scale: number): void {
-  const foot = TICKS_PER_FOOT * scale
-  const feet = [20, 10, 5, 4, 2, 1].find((n) => n * foot <= flow.width / 4)
-  const parts = feet === undefined ? [{ inches: 6 }] : [{ feet }]
-  const long = feet === undefined ? foot / 2 : feet * foot
+  const { unit, name, counts, part } = BARS[flow.options.metric === true ? 'metres' : 'feet']
+  const one = unit * scale
+  const count = counts.find((n) => n * one <= flow.width / 4)
+  const [long, words] =
+    count === undefined ? [one * part.share, part.text] : [count * one, `${count} ${name}`]
   const right = flow.left + flow.width
   const left = right - long
   flow.add(
@@ -58,9 +68,6 @@ function scaleBar(flow: Flow, y: number, scale: number): void {
     lineMark(left, y - 7, left, y, { width: 0.35 }),
     lineMark(right, y - 7, right, y, { width: 0.35 }),
     textMark(left - 4, y, '0', { size: 7, anchor: 'end' }),
-    textMark(right, y - 9, parts[0] !== undefined && 'feet' in parts[0] ? `${feet} ft` : '6 in', {
-      size: 7,
-      anchor: 'end',
-    }),
+    textMark(right, y - 9, words, { size: 7, anchor: 'end' }),
   )
 }

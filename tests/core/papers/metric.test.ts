@@ -44,6 +44,32 @@ describe('lengths in millimetres', () => {
     }
   })
 
+  test('come with a bar of metres that is as long as the scale beside it says', () => {
+    const source = paperSource(smallJob())
+    const pages = layOutPages(makeSheets(source, ['section', 'details']), aboutOf(source), {
+      paper: 'a4',
+      scale: null,
+      metric: true,
+    })
+    const bars = pages.flatMap(({ marks }) =>
+      marks.flatMap((mark, i) => {
+        const count = mark.kind === 'text' ? /^(\d+) (m|mm)$/.exec(mark.text) : null
+        const [left, right, zero] = [marks[i - 3], marks[i - 2], marks[i - 1]]
+        if (zero?.kind !== 'text' || zero.text !== '0') return []
+        if (count === null || left?.kind !== 'line' || right?.kind !== 'line') return []
+        const caption = marks
+          .slice(0, i)
+          .flatMap((one) => (one.kind === 'text' ? /\b1:(\d+)/.exec(one.text) : null) ?? [])
+          .at(-1)
+        const said = Number(count[1]) * (count[2] === 'm' ? 1000 : 1)
+        // points to millimetres: 72 to the inch of 25.4 mm
+        return [{ drawn: ((right.x1 - left.x1) / 72) * 25.4, said: said / Number(caption) }]
+      }),
+    )
+    expect(bars.length).toBeGreaterThan(3)
+    for (const { drawn, said } of bars) expect(drawn).toBeCloseTo(said, 3)
+  })
+
   test('leave no feet and inches on any sheet, but in what is somebody’s own words', () => {
     const name = 'Deck of 12\'-6" for the Lindqvists'
     const source = paperSource({ ...smallJob(), name })

@@ -19,6 +19,7 @@ import { checkFrostUplift } from './frost-uplift.ts'
 import { checkGuard } from './guard.ts'
 import { checkGuardBuilt } from './guard-build.ts'
 import { checkHangerLoad } from './hanger-load.ts'
+import { checkHips } from './hip.ts'
 import { checkJoistBearing } from './joist-bearing.ts'
 import { checkJoistCantilevers } from './joist-cantilever.ts'
 import { checkJoistJoints } from './joist-joints.ts'
@@ -70,6 +71,7 @@ export function checkFrame(
     ...perGroup(checkConcentratedLoad),
     ...perGroup(checkHangerLoad),
     ...checkSlantingRims(context),
+    ...checkHips(context),
     ...checkOpenings(context),
     ...checkLevels(context, stairs),
     ...checkLedgerBand(context),

@@ -7,7 +7,16 @@ import { judge } from './judge.ts'
 import type { Check } from './types.ts'
 
 /** What rests on the joists and beams; ledger, beams and posts carry themselves elsewhere. */
-const CARRIED: readonly Role[] = ['joist', 'end joist', 'rim', 'header', 'blocking', 'decking', 'fascia']
+const CARRIED: readonly Role[] = [
+  'joist',
+  'end joist',
+  'rim',
+  'header',
+  'hip',
+  'blocking',
+  'decking',
+  'fascia',
+]
 
 /**
  * Weight of the deck's own lumber, dried in use, against the dead load that the job states. What it weighs fresh from

@@ -3,6 +3,7 @@ import { CONCRETE_WEIGHT, footingDiameter, soilPressure } from '../rules/index.t
 import { ceilTicks, TICKS_PER_INCH, type Ticks, ticks, toInches } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { length, over } from './finding.ts'
+import { hipAreas } from './hip-areas.ts'
 import { reactionOn } from './load-path.ts'
 import type { BeamFacts } from './measures.ts'
 import type { Bearing } from './soil.ts'
@@ -31,11 +32,18 @@ export function loadedFootings(context: CheckContext): readonly LoadedFooting[] 
           footing,
           facts,
           area: facts.areas[i] ?? 0,
-          reaction: reactionOn(context.path, post.id),
+          reaction: withHip(context, post.id, reactionOn(context.path, post.id)),
         },
       ]
     }),
   )
+}
+
+/** With what a hip brings to its post, lb. */
+function withHip({ frame, load, job }: CheckContext, postId: string, reaction: number | null): number | null {
+  if (reaction === null) return null
+  const areas = frame.hips.filter((hip) => hip.postId === postId).map((hip) => hipAreas(hip).post)
+  return areas.reduce((sum, area) => sum + area * (load + job.site.deadLoad), reaction)
 }
 
 /** Widest part of a footing: its base, or its tube where it has none. */

@@ -4,6 +4,7 @@ import type { Job } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
 import { governingLoad, spanTableLoad, squareFeet, tributaryLengths } from '../rules/index.ts'
 import { type Psf, type Ticks, ticks } from '../units/index.ts'
+import { hipAreas } from './hip-areas.ts'
 import { type JoistMeasures, measureJoists } from './joist-measures.ts'
 
 /** A clear span of the joists between two supports, face to face, as IRC 2021 R507.6 measures it. */
@@ -72,7 +73,7 @@ export function measure(job: Job, layout: Layout, frame: Frame): Measures {
     noTables:
       deadLoad > limit ? `the tables include ${limit} psf of dead load; this deck states ${deadLoad}` : null,
     groups,
-    beams: withSharedPosts(frame.beams.map((beam) => beamFacts(beam, frame, groups))),
+    beams: withHips(withSharedPosts(frame.beams.map((beam) => beamFacts(beam, frame, groups))), frame),
   }
 }
 
@@ -145,4 +146,14 @@ function withSharedPosts(facts: readonly BeamFacts[]): readonly BeamFacts[] {
   const areaOf = (id: string) =>
     facts.reduce((sum, one) => sum + (one.areas[one.posts.findIndex((post) => post.id === id)] ?? 0), 0)
   return facts.map((one) => ({ ...one, areas: one.posts.map(({ id }) => areaOf(id)) }))
+}
+
+/** A post under a hip bears what the hip brings beside what its beams bring. */
+function withHips(facts: readonly BeamFacts[], { hips }: Frame): readonly BeamFacts[] {
+  const brought = (id: string) =>
+    hips.filter(({ postId }) => postId === id).reduce((sum, hip) => sum + hipAreas(hip).post, 0)
+  return facts.map((one) => ({
+    ...one,
+    areas: one.areas.map((area, i) => area + brought(one.posts[i]?.id ?? '')),
+  }))
 }

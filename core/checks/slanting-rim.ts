@@ -1,6 +1,12 @@
+import type { Member } from '../frame/index.ts'
 import type { CheckContext } from './context.ts'
 import { judge } from './judge.ts'
 import type { Check } from './types.ts'
+
+/** Whether a board lies neither along the house nor square to it. */
+function leans({ line }: Member): boolean {
+  return line !== undefined && line[0].x !== line[1].x && line[0].y !== line[1].y
+}
 
 /**
  * Rims that carry joists: those along an edge that leans more along the joists than across them, from which the joists
@@ -32,7 +38,7 @@ export function checkSlantingRims(context: CheckContext): readonly Check[] {
         calculated: null,
         good: () => '',
         bad: '',
-        uncovered: `No table covers rim ${member.mark}, which leans along the joists and carries the ends of ${hung.length}`,
+        uncovered: `No table covers rim ${member.mark}, which ${leans(member) ? 'leans along the joists' : 'runs past the last beam to a hip'} and carries the ends of ${hung.length}`,
         remedy: '',
         caution: 'Skewed hangers at its joists; posts under it where a designer asks for them.',
       }),

@@ -48,7 +48,8 @@ function atHangers(job: Job, joists: readonly PlacedJoist[], beams: readonly Bea
   ]
   const ends = joists.flatMap(({ member, place, supports }) =>
     ([0, 1] as const).flatMap((end) =>
-      hangsAt(place, end) && supports.some(({ seat }) => seat === 'hung')
+      (hangsAt(place, end) || hangsFromRim(place, end, supports)) &&
+      supports.some(({ seat }) => seat === 'hung')
         ? [{ member, angled: place.laps[end] || (place.end && atFlush(place, end)) }]
         : [],
     ),
@@ -79,6 +80,17 @@ function hangsAt(place: JoistPlace, end: 0 | 1): boolean {
   const edge = end === 0 ? place.startsAt : place.endsAt
   return (
     edge?.board === 'ledger' || edge?.steep === true || place.headers[end] !== null || atFlush(place, end)
+  )
+}
+
+/** Whether a joist that hangs from a hip reaches no beam and hangs from the rim as well. */
+function hangsFromRim(place: JoistPlace, end: 0 | 1, supports: PlacedJoist['supports']): boolean {
+  const edge = end === 0 ? place.startsAt : place.endsAt
+  return (
+    edge?.board === 'rim' &&
+    !edge.steep &&
+    (end === 0 ? supports[0] : supports.at(-1))?.kind === 'header' &&
+    place.headers[end] === null
   )
 }
 

@@ -51,7 +51,7 @@ interface FieldOfZone {
 /**
  * The field of a zone's decking, across its joists or at an angle, numbered from where the joists start. Each course is
  * what its strip covers of the field: past a rim or an end joist by the overhang on open sides, or as far as a border,
- * short of a wall by its gap, up to a seam, and on both sides of a breaker.
+ * short of a wall by its gap, up to a seam, mitred over a hip, and on both sides of a breaker.
  */
 export function frameDecking(
   job: Job,
@@ -107,9 +107,9 @@ export function fieldOf(job: Job, view: ZoneView, laying: Laying, level: Level):
 
 /** What decking covers of a zone, in its view. */
 function coverOf(job: Job, view: ZoneView): Polygon {
-  const { overhang, wallGap } = job.decking
+  const { overhang, wallGap, gap } = job.decking
   const widths = view.edges.map(({ edge }) =>
-    edge.kind === 'wall' ? wallGap : edge.kind === 'open' ? -overhang : 0,
+    edge.kind === 'wall' ? wallGap : edge.kind === 'open' ? -overhang : edge.seam === 'hip' ? gap / 2 : 0,
   )
   return insetBy(view.polygon, widths).polygon
 }

@@ -11,7 +11,7 @@ export const HOUSE_WALL = 'house-wall'
 
 /** A ledger, or the plies of a rim, along one edge of a zone. */
 export interface EdgeBoard {
-  readonly kind: 'ledger' | 'rim'
+  readonly kind: 'ledger' | 'rim' | 'hip'
   /** ledger, rim-front, rim-rear, rim-front-b */
   readonly id: string
   /** front and rear rims are called so; others are numbered */
@@ -126,6 +126,43 @@ export function frameRims(
       }
     })
     return { kind: 'rim', id, key, mark, edge, plies }
+  })
+}
+
+/** This part's ply of each hip at its edge; the other part's stands face to face with it. */
+export function frameHips(
+  job: Job,
+  d: Dimensions,
+  view: ZoneView,
+  bearings: readonly string[],
+): readonly EdgeBoard[] {
+  return along(view, 'hip').map(({ edge, index }, i) => {
+    const key = `${view.zone.id.replace('zone-', '')}${i === 0 ? '' : letter(i + 1)}`
+    const id = `hip-${key}`
+    const mark = `HP${key}`
+    return {
+      kind: 'hip',
+      id,
+      key,
+      mark,
+      edge,
+      plies: [
+        {
+          id,
+          mark,
+          role: 'hip',
+          product: productOf(job, d.joist.size),
+          ripTo: null,
+          ...board(view, index, [0, edge.width], d),
+          bearings,
+          cause: {
+            fields: ['shape.seams', 'shape.zones', 'frame.joists.size', ...shapeFields(job)],
+            ids: bearings,
+            rule: 'From the inside corner to the outside corner, one ply of each part; its ends are bevelled to fit (common practice, no source)',
+          },
+        },
+      ],
+    }
   })
 }
 

@@ -10,7 +10,7 @@ import { borderOf, deckBlocks, fasciaOf } from './deck-surface.ts'
 import { type Course, type Decked, fieldOf, frameDecking } from './decking.ts'
 import { deckingRuns } from './decking-runs.ts'
 import type { Dimensions } from './dimensions.ts'
-import { BoardNames, type EdgeBoard, frameLedgers, frameRims } from './edge-boards.ts'
+import { BoardNames, type EdgeBoard, frameHips, frameLedgers, frameRims } from './edge-boards.ts'
 import {
   footingFaults,
   jointFaults,
@@ -20,6 +20,7 @@ import {
 } from './field-faults.ts'
 import { footingUnder } from './footings.ts'
 import { frameHeaders } from './headers.ts'
+import { hipConnectors, hipsOf } from './hips.ts'
 import { joistGroups } from './joist-groups.ts'
 import { joistPlaces, joistRoom, type ViewOpening } from './joist-places.ts'
 import { jointedPlaces } from './joist-runs.ts'
@@ -94,6 +95,10 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
     layout.levels,
     courses.map(({ member }) => member),
   )
+  const hips = hipsOf(
+    zones.flatMap((zone) => zone.hips),
+    posts,
+  )
   const { width, depth } = job.size
   return ok({
     members: [
@@ -101,6 +106,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
       ...joists.map(({ member }) => member),
       ...boards.filter(({ kind }) => kind === 'rim').flatMap(({ plies }) => plies),
       ...headers,
+      ...zones.flatMap((zone) => zone.hips.flatMap(({ plies }) => plies)),
       ...carried.flatMap((one) => one.plies),
       ...blocks,
       ...carried.flatMap(({ beam, d, own }) => own.map((post) => postMember(job, d, post, beam))),
@@ -112,7 +118,11 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
     beams,
     posts,
     footings,
-    connectors: [...connectorsOf(job, joists, beams, posts, headers), ...braceBolts(braces)],
+    connectors: [
+      ...connectorsOf(job, joists, beams, posts, headers),
+      ...hipConnectors(job, hips),
+      ...braceBolts(braces),
+    ],
     runs: [
       ...zones.flatMap(edgeRuns),
       ...carried.map((one) => beamRun(job, one.beam, one.plies, one.posts)),
@@ -122,6 +132,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
     freeEdges: fascia.flatMap(({ edges }) => edges),
     joistGroups: groupsOf(zones),
     steps: steps.map(({ step }) => step),
+    hips,
     areaSquareFeet: layout.areaSquareFeet,
     joistCentres: centresOf(zones[0]?.joists ?? []),
     layoutNotes: layoutNotes(
@@ -149,6 +160,7 @@ interface FramedZone {
   readonly view: ZoneView
   readonly joists: readonly PlacedJoist[]
   readonly boards: readonly EdgeBoard[]
+  readonly hips: readonly EdgeBoard[]
   readonly openings: readonly ViewOpening[]
   readonly headers: readonly Member[]
   readonly level: number
@@ -193,9 +205,11 @@ function frameZones(
     const ledgers = frameLedgers(job, d, view, boardNames)
     // a rim names the joists that end at it, and they name it as what their length ends at
     const rimIds = frameRims(job, d, view, () => [], boardNames.copy())
+    const hips = frameHips(job, d, view, underHip(zone))
     const ids = new Map([
       ...ledgers.map(({ edge, id }) => [edge.index, id] as const),
       ...rimIds.map(({ edge, plies }) => [edge.index, plies[0]?.id ?? ''] as const),
+      ...hips.map(({ edge, id }) => [edge.index, id] as const),
       ...zone.supports
         .filter(({ flush, edge }) => flush && edge >= 0)
         .map(({ edge, id }) => [edge, id] as const),
@@ -215,6 +229,7 @@ function frameZones(
       view,
       joists,
       boards: [...ledgers, ...rims],
+      hips,
       openings,
       headers: frameHeaders(job, d, view, openings, joists),
       level: zone.level,
@@ -224,6 +239,12 @@ function frameZones(
       short: decking.short,
     }
   })
+}
+
+/** What carries a part's ply of a hip: the beam that is mitred under it, and the ledger at the inside corner. */
+function underHip({ supports }: LaidZone['zone']): readonly string[] {
+  const mitred = supports.filter(({ cuts }) => cuts.some((cut) => cut !== null && cut.meets !== null))
+  return [...supports.filter(({ kind }) => kind === 'ledger'), ...mitred].map(({ id }) => id)
 }
 
 /** Openings whose trimmers or headers would lie where an end joist goes on from a step of the outline. */

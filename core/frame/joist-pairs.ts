@@ -8,7 +8,7 @@ const LEAST_PAIR = inches(12)
 
 /** End joists of two zones that stand face to face along a seam, nailed together as plies are. */
 export function joistPairs(job: Job, joists: readonly PlacedJoist[]): readonly Connector[] {
-  if (job.shape.seams === 'single') return []
+  if (job.shape.seams !== 'doubled') return []
   const ends = joists.filter(({ member }) => member.role === 'end joist')
   return ends.flatMap((one, i) =>
     ends.slice(i + 1).flatMap((other): readonly Connector[] => {

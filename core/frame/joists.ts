@@ -3,6 +3,7 @@ import { type FieldPath, isRectangle, type Job } from '../job/index.ts'
 import { beamThickness, type SupportLine, type ViewEdge, type ZoneView } from '../layout/index.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
 import { type Placed, placedBoard } from './footprint.ts'
+import { hungAtCorner } from './hung-at-corner.ts'
 import { extentOf, firstOf, type JoistJoint, type JoistPlace } from './joist-places.ts'
 import type { MiddleBeam } from './joist-runs.ts'
 import type { Cause, JoistSupport, Member } from './types.ts'
@@ -191,9 +192,10 @@ function supportsOf(
     const seat = joint?.kind === 'butted' || endsAgainst(place, at) ? 'half' : 'whole'
     return [{ id: line.id, kind: 'beam', at, half, skew, seat }]
   })
-  return [...found, ...headersOf(view, place, boards)]
+  const all = [...found, ...headersOf(view, place, boards)]
     .sort((a, b) => a.at - b.at)
     .filter((one, i, sorted) => i === 0 || one.kind !== 'beam' || one.at - (sorted[i - 1]?.at ?? 0) > 1)
+  return hungAtCorner(place, all, boards)
 }
 
 /** A flush beam at which a joist starts or ends: at its edge, or in the middle, where the joist is cut. */

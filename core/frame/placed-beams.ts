@@ -38,15 +38,23 @@ export function placeAllPosts(
   const lines = layout.zones.flatMap(({ level, supports }) => supports.map((line) => ({ line, level })))
   for (const { line, level } of lines) {
     if (line.beam === null || placed.some((one) => one.line.id === line.id)) continue
-    const meets = line.cuts[0]?.meets ?? null
-    const before = placed.find((one) => one.line.id === meets)
-    const joint = before?.posts.at(-1)?.post ?? null
+    const joints = [jointAt(line, 0, placed), jointAt(line, 1, placed)] as const
     const others = placed.flatMap((one) => one.own)
     const d = levels(level)
-    const posts = placePosts(job, d, line, line.beam, nextNumber, joint, others)
-    const own = posts.map(({ post }) => post).filter((post) => post !== joint)
+    const posts = placePosts(job, d, line, line.beam, nextNumber, joints, others)
+    const own = posts.map(({ post }) => post).filter((post) => !joints.includes(post))
     nextNumber += own.length
     placed.push({ line, level, d, spec: line.beam, posts, own })
   }
   return placed
+}
+
+/** The post of a beam placed before on which this one's end stands too, at the mitre of the two. */
+function jointAt(line: SupportLine, end: 0 | 1, placed: readonly PlacedBeam[]): PlacedPost | null {
+  const before = placed.find((one) => one.line.id === line.cuts[end]?.meets)
+  if (before === undefined) return null
+  const place = end === 0 ? line.line.from : line.line.to
+  const off = ({ x, y }: PlacedPost) => Math.hypot(x - place.x, y - place.y)
+  const nearest = before.posts.map(({ post }) => post).toSorted((a, b) => off(a) - off(b))
+  return nearest[0] ?? null
 }

@@ -103,7 +103,7 @@ function insetOf(job: Job, spec: BeamSpec, length: number, footing: number): num
 }
 
 /**
- * Posts of one beam, from left to right; at the mitre with the beam before it stands on that one's last post.
+ * Posts of one beam, from left to right; at the mitre with a beam before it stands on that one's post.
  * Length = height − decking − joist − beam − (ground there + projection) − stand-off, rounded up to a tick; it may
  * come out at nothing or less, which the caller reports.
  */
@@ -113,7 +113,7 @@ export function placePosts(
   line: SupportLine,
   beam: 'front' | 'rear',
   firstNumber: number,
-  joint: PlacedPost | null,
+  joints: readonly [PlacedPost | null, PlacedPost | null],
   others: readonly PlacedPost[],
 ): readonly PostOnBeam<PlacedPost>[] {
   const spec = job.frame.beams[beam]
@@ -122,14 +122,15 @@ export function placePosts(
   const { from, to } = line.line
   const whole = Math.hypot(to.x - from.x, to.y - from.y)
   const way = { x: (to.x - from.x) / whole, y: (to.y - from.y) / whole }
-  const own = joint === null ? 0 : 1
+  const own = joints[0] === null ? 0 : 1
   return postPlaces(
     job,
     line,
     spec,
-    others.filter((post) => post !== joint),
-  ).map((place, i) => {
-    if (i === 0 && joint !== null) return { post: joint, at: place }
+    others.filter((post) => !joints.includes(post)),
+  ).map((place, i, places) => {
+    const joint = i === 0 ? joints[0] : i === places.length - 1 ? joints[1] : null
+    if (joint !== null) return { post: joint, at: place }
     const number = firstNumber + i - own
     const at = ticks(place + (moved.get(number) ?? 0))
     const x = ticks(Math.round(from.x + way.x * at))

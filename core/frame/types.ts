@@ -23,6 +23,7 @@ export type Role =
   | 'end joist'
   | 'rim'
   | 'header'
+  | 'hip'
   | 'beam ply'
   | 'blocking'
   | 'knee brace'
@@ -303,6 +304,19 @@ export interface LevelStep {
   readonly memberIds: readonly string[]
 }
 
+/** A doubled joist from an inside corner of the deck over a post to the outside corner, which joists of two parts hang from. */
+export interface Hip {
+  readonly id: string
+  readonly memberIds: readonly string[]
+  readonly inside: PlanPoint
+  readonly outside: PlanPoint
+  /** where the beams of both parts meet under it */
+  readonly postId: string
+  /** from the inside corner to the post, and from there to the outside corner */
+  readonly span: Ticks
+  readonly overhang: Ticks
+}
+
 export interface Frame {
   readonly members: readonly Member[]
   readonly beams: readonly Beam[]
@@ -315,6 +329,7 @@ export interface Frame {
   readonly joistGroups: readonly JoistGroup[]
   /** box steps between levels */
   readonly steps: readonly LevelStep[]
+  readonly hips: readonly Hip[]
   readonly areaSquareFeet: number
   /** joist centres from the left end, end joists included */
   readonly joistCentres: readonly Ticks[]

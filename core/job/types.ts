@@ -107,7 +107,7 @@ export interface Job {
     readonly joists: 'away' | 'along'
     readonly zones: string
     /** end joists where two zones run side by side: one, or one of each zone */
-    readonly seams: 'single' | 'doubled'
+    readonly seams: 'single' | 'doubled' | 'hip'
     readonly openings: string
     readonly setbacks: string
     readonly middleBeams: string

@@ -3,6 +3,7 @@ import { type Fault, isRectangle, type Job, middleBeamList } from '../job/index.
 import { fail, ok, type Result, TICKS_PER_FOOT } from '../units/index.ts'
 import { layoutFaults } from './field-faults.ts'
 import { flushFaults } from './flush-faults.ts'
+import { hipFaults, withMitres } from './hip-beams.ts'
 import { furtherLevels, levelFaults, levelZone } from './levels.ts'
 import { openingFaults, openingsOf, zoneOf } from './openings.ts'
 import { outlineOf } from './outline.ts'
@@ -41,12 +42,13 @@ export function layOut(job: Job): Result<Layout, readonly Fault[]> {
     ),
   ]
   if (misfits.length > 0) return fail(misfits)
-  const supported = parts.map((zone) => ({ ...zone, supports: supportLines(job, zone, names) }))
+  const supported = withMitres(parts.map((zone) => ({ ...zone, supports: supportLines(job, zone, names) })))
   const openings = openingsOf(job)
   const misplaced = [
     ...openingFaults(openings, supported),
     ...middleBeamFaults(job, supported),
     ...flushFaults(job, supported),
+    ...(job.shape.seams === 'hip' ? hipFaults(supported) : []),
   ]
   if (misplaced.length > 0) return fail(misplaced)
   const zones = supported.map((zone) => ({

@@ -1,5 +1,13 @@
 import { sectionOf } from '../data/index.ts'
-import { bandAlong, lengthOf, partsInside, type Segment } from '../geometry/index.ts'
+import {
+  bandAlong,
+  edgeAt,
+  lengthOf,
+  type PlanePoint,
+  partsInside,
+  type Segment,
+  turn,
+} from '../geometry/index.ts'
 import { edgeLengthList, isRectangle, type Job, middleBeamList } from '../job/index.ts'
 import { feet, type Ticks, ticks } from '../units/index.ts'
 import { type BeamLine, beamLines } from './beam-lines.ts'
@@ -100,8 +108,10 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
       key,
       flush: false,
       cuts: [
-        asCut(view, found.cuts[0] && turned(found.cuts[0]), meets[0]),
-        asCut(view, found.cuts[1] && turned(found.cuts[1]), meets[1]),
+        asCut(view, found.cuts[0] && turned(found.cuts[0]), meets[0]) ??
+          cutAtHip(view, turned(found.line).from),
+        asCut(view, found.cuts[1] && turned(found.cuts[1]), meets[1]) ??
+          cutAtHip(view, turned(found.line).to),
       ],
       edge: view.edges[indexOf(found.edge)]?.index ?? 0,
     }
@@ -205,6 +215,21 @@ function asCut(view: ZoneView, cut: Segment | null, meets: string | null): Suppo
         cut: { from: view.turned(cut.from), to: view.turned(cut.to) },
         meets: meets === null ? null : `beam-${meets}`,
       }
+}
+
+/** The mitre of a beam that ends at a hip: along the hip; whom it meets there the parts together say. */
+function cutAtHip(view: ZoneView, end: PlanePoint): SupportLine['cuts'][number] {
+  const at = view.edges.findIndex(
+    ({ board }, i) => board === 'hip' && Math.abs(offLine(edgeAt(view.polygon, i), end)) <= 1,
+  )
+  if (at < 0) return null
+  const { from, to } = edgeAt(view.polygon, at)
+  return { cut: { from: view.turned(from), to: view.turned(to) }, meets: null }
+}
+
+/** How far a point lies from a line. */
+function offLine({ from, to }: Segment, point: PlanePoint): number {
+  return turn(from, to, point) / lengthOf({ from, to })
 }
 
 function leftToRight(line: Segment): Segment {

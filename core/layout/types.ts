@@ -22,7 +22,14 @@ export interface ZoneEdge {
   /** of the outline's edge that it lies on; null on a seam */
   readonly number: number | null
   /** on a seam: what carries joists that end there, or which of two zones has the end joist */
-  readonly seam: 'own beam' | 'shared beam' | 'other zone’s beam' | 'end joist' | 'other zone’s joist' | null
+  readonly seam:
+    | 'own beam'
+    | 'shared beam'
+    | 'other zone’s beam'
+    | 'end joist'
+    | 'other zone’s joist'
+    | 'hip'
+    | null
 }
 
 /** A line that carries joists: a ledger, a beam's centre line. */

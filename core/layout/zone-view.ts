@@ -13,8 +13,8 @@ export interface ViewEdge {
   /** index of the edge in the zone */
   readonly index: number
   readonly role: 'head' | 'foot' | 'side'
-  readonly board: 'ledger' | 'rim' | 'flush beam' | 'end joist' | 'none'
-  /** an open edge that leans more along the joists than across them: they hang from its rim */
+  readonly board: 'ledger' | 'rim' | 'flush beam' | 'end joist' | 'hip' | 'none'
+  /** an open edge that leans more along the joists than across them, or a hip: they hang from its board */
   readonly steep: boolean
   /** thickness of the board along it, all plies */
   readonly width: Ticks
@@ -57,7 +57,7 @@ function viewEdge(job: Job, edge: ZoneEdge, index: number, { from, to }: Segment
   const { thickness } = sectionOf(job.frame.joists.size)
   const board = boardAt(job, edge, role)
   const width = widthOf(job, board, role) ?? thickness
-  const steep = board === 'rim' && isSteep({ from, to })
+  const steep = board === 'hip' || (board === 'rim' && isSteep({ from, to }))
   return { edge, index, role, board, steep, width: ticks(width) }
 }
 
@@ -81,6 +81,7 @@ export function beamAt(role: ViewEdge['role']): 'front' | 'rear' {
 }
 
 function boardAt({ frame }: Job, { kind, seam }: ZoneEdge, role: ViewEdge['role']): ViewEdge['board'] {
+  if (seam === 'hip') return 'hip'
   if (kind === 'seam') return role === 'side' && seam !== 'other zone’s joist' ? 'end joist' : 'none'
   if (role === 'side') return 'end joist'
   if (kind === 'wall') return 'ledger'
@@ -93,6 +94,7 @@ const RANK: { readonly [board in ViewEdge['board']]: number } = {
   'flush beam': 3,
   'end joist': 2,
   ledger: 1,
+  hip: 0.5,
   none: 0,
 }
 

@@ -9,6 +9,7 @@ import {
 } from '../geometry/index.ts'
 import { type Job, type JoistDirection, zoneList } from '../job/index.ts'
 import { ticks } from '../units/index.ts'
+import { withHip } from './hip.ts'
 import type { Outline } from './outline.ts'
 import type { OutlineEdge, Point, Zone, ZoneEdge } from './types.ts'
 
@@ -41,7 +42,8 @@ export function zonesOf(job: Job, outline: Outline): readonly Part[] {
   }
   const all = [...whole(rest).map((polygon) => ({ polygon, joists: job.shape.joists })), ...parts]
   const places = [...outline.corners, ...all.flatMap(({ polygon }) => polygon)]
-  const cornered = all.map(({ polygon, joists }) => ({ joists, polygon: withCorners(polygon, places) }))
+  const square = all.map(({ polygon, joists }) => ({ joists, polygon: withCorners(polygon, places) }))
+  const cornered = job.shape.seams === 'hip' ? withHip(square, outline.corners) : square
   return cornered.map(({ polygon, joists }, i) => ({
     id: `zone-${i + 1}`,
     level: 1,
@@ -131,6 +133,7 @@ function seamOf(
   zones: readonly { readonly joists: JoistDirection }[],
   { from, to }: { readonly from: Point; readonly to: Point },
 ): ZoneEdge['seam'] {
+  if (from.x !== to.x && from.y !== to.y) return 'hip'
   const beside = (zone: number) => (zones[zone]?.joists === 'away' ? from.x === to.x : from.y === to.y)
   if (beside(own))
     return !beside(other) || own < other || shape.seams === 'doubled' ? 'end joist' : 'other zone’s joist'

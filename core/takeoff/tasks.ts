@@ -132,7 +132,7 @@ function frameTasks(frame: Frame): readonly TaskShare[] {
   })
   const { posts } = frame
   const ledger = ofRoles(frame, ['ledger'])
-  const joists = ofRoles(frame, ['joist', 'end joist', 'header'])
+  const joists = ofRoles(frame, ['joist', 'end joist', 'header', 'hip'])
   const plies = ofRoles(frame, ['beam ply'])
   const rims = ofRoles(frame, ['rim'])
   const blocks = ofRoles(frame, ['blocking'])

@@ -104,7 +104,7 @@ export function finishGoods(job: Job, frame: Frame, surfaces: Surfaces): readonl
 
 /** Feet of joists, rims and plies, whose upper edges are taped. */
 export function tapeFeet({ members }: Frame): number {
-  const roles = ['joist', 'end joist', 'rim', 'beam ply', 'header']
+  const roles = ['joist', 'end joist', 'rim', 'beam ply', 'header', 'hip']
   return toFeet(
     members.filter(({ role }) => roles.includes(role)).reduce((sum, { length }) => sum + length, 0),
   )

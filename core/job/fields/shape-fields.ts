@@ -52,13 +52,13 @@ export const SHAPE_FIELDS: readonly FieldSpec[] = [
   },
   {
     path: 'shape.seams',
-    label: 'Joist where parts run side by side',
+    label: 'Where parts meet',
     section: 'shape',
     kind: 'choice',
-    choices: ['single', 'doubled'],
-    choiceLabels: ['one end joist', 'doubled, one of each part'],
+    choices: ['single', 'doubled', 'hip'],
+    choiceLabels: ['one end joist side by side', 'end joists doubled side by side', 'a hip at the corner'],
     default: 'single',
-    help: 'Two parts whose joists run the same way meet along a joist. Doubled, it gives the ends of both parts’ boards 1-1/2 in to bear on.',
+    help: 'Two parts whose joists run the same way meet along a joist. Doubled, it gives the ends of both parts’ boards 1-1/2 in to bear on. A hip is a doubled joist from the inside corner to the outside corner of a deck round a corner; the joists of both parts hang from it, cut at 45°, and so end their boards.',
     basis: COMMON,
   },
   {

@@ -41,7 +41,7 @@ function beamMarks({ frame, job }: Design): readonly Primitive[] {
 function boardMarks({ frame, layout }: Design, joists: readonly Member[]): readonly Primitive[] {
   const outlines = layout.levels.map(({ outline }) => outline)
   const boards = frame.members.filter(
-    ({ role }) => role === 'ledger' || role === 'rim' || role === 'end joist',
+    ({ role }) => role === 'ledger' || role === 'rim' || role === 'hip' || role === 'end joist',
   )
   const firsts = new Map(boards.toReversed().map((member) => [member.mark.replace(/-\d+$/, ''), member]))
   return [...firsts].reverse().map(([mark, member]) => {

@@ -17,25 +17,27 @@ interface Slanting {
   readonly label: string
   readonly line: readonly [PlanPoint, PlanPoint]
   readonly plies: readonly Member[]
+  /** ids of the joists that meet it, where others come as near: a hip's other ply has its own; null for all */
+  readonly hung: ReadonlySet<string> | null
   /** places of posts along it from its left end, with their numbers */
   readonly posts: readonly CarrierLine[]
 }
 
-/** Ledgers, rims and beams at an angle, with the joists that meet them measured along their own middle lines. */
+/** Ledgers, rims, hips and beams at an angle, with the joists that meet them measured along their own middle lines. */
 export function slantingCarriers(
   frame: Frame,
   joints: readonly { readonly memberId: string; readonly at: Ticks }[],
   from: Carrier['from'],
 ): readonly Carrier[] {
   const joists = frame.members.filter(({ role }) => role === 'joist' || role === 'end joist')
-  return slantingOf(frame).flatMap(({ id, mark, label, line, plies, posts }) => {
+  return slantingOf(frame).flatMap(({ id, mark, label, line, plies, posts, hung }) => {
     const length = Math.hypot(line[1].x - line[0].x, line[1].y - line[0].y)
     const place = (low: number, high: number): Ticks =>
       ticks(Math.max(0, Math.round(from === 'left' ? low : length - high)))
     const marks = joists
       .flatMap((joist): readonly CarrierMark[] => {
         const across = crossing(joist, line)
-        if (across === null) return []
+        if (across === null || hung?.has(joist.id) === false) return []
         const { low, high } = across
         const wide = ticks(Math.round((high - low) * length))
         return [{ memberId: joist.id, mark: joist.mark, at: place(low * length, high * length), wide }]
@@ -65,8 +67,13 @@ export function slantingCarriers(
 function slantingOf({ members, beams, posts }: Frame): readonly Slanting[] {
   const edges = members.flatMap((member): readonly Slanting[] => {
     const { id, mark, role, line } = member
-    if ((role !== 'ledger' && role !== 'rim') || line === undefined || !isSlanting(member)) return []
-    return [{ id, mark, label: `${role} ${mark}`, line, plies: [member], posts: [] }]
+    if ((role !== 'ledger' && role !== 'rim' && role !== 'hip') || line === undefined || !isSlanting(member))
+      return []
+    const hung =
+      role === 'hip'
+        ? new Set(members.filter(({ bearings }) => bearings.includes(id)).map((one) => one.id))
+        : null
+    return [{ id, mark, label: `${role} ${mark}`, line, plies: [member], posts: [], hung }]
   })
   const carried = beams
     .filter((beam) => isSlanting(beam))
@@ -78,6 +85,7 @@ function slantingOf({ members, beams, posts }: Frame): readonly Slanting[] {
         label: `beam ${mark}`,
         line,
         plies: members.filter((member) => plyIds.includes(member.id)),
+        hung: null,
         posts: postsAt.map((at, i) => ({ id: postIds[i] ?? '', label: `post ${numbers[i] ?? ''}`, at })),
       }
     })

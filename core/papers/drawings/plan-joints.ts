@@ -46,7 +46,9 @@ function onLine(id: string, [from, to]: NonNullable<Member['line']>, at: number,
   }
 }
 
-function depthOf({ box, role, product }: Member): number {
-  const { thickness } = sectionOf(product.size)
-  return role === 'decking' ? Math.min(box.x1 - box.x0, box.y1 - box.y0) : thickness
+/** How wide a member is from above: its box tells that only where it does not lie at an angle. */
+function depthOf({ box, role, product, plan, ripTo }: Member): number {
+  const { thickness, depth } = sectionOf(product.size)
+  if (role !== 'decking') return thickness
+  return plan === undefined ? Math.min(box.x1 - box.x0, box.y1 - box.y0) : (ripTo ?? depth)
 }

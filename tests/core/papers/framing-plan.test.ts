@@ -101,6 +101,19 @@ describe('joints and boards', () => {
     }
   })
 
+  it('stroke a board at an angle no farther than it is wide', () => {
+    const joint = { at: feet(4), memberId: '' }
+    const diagonal = designOf({ ...workedJob(), decking: { angle: 30 } })
+    const boards = diagonal.frame.members.filter(
+      ({ role, plan: shape, length }) => role === 'decking' && shape && length > feet(8),
+    )
+    expect(boards.length).toBeGreaterThan(5)
+    const joints = boards.map(({ id }) => ({ ...joint, memberId: id }))
+    const plans = [{ plan: { joints } }] as unknown as Parameters<typeof deckingPlan>[1]
+    for (const stroke of of(deckingPlan(diagonal, plans), 'joint'))
+      expect(stroke.kind === 'joint' && stroke.half * 2).toBe(inches(5.5))
+  })
+
   it('draw every board of a plan with every piece at its place', () => {
     const first = estimate.plans[0]
     if (first === undefined) throw new Error('no plan')

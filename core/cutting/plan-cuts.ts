@@ -71,16 +71,20 @@ function finished(job: CutJob, plan: CutPlan): CutPlan {
   return sayingWhatRunsWild(job, byPlace(job, plan))
 }
 
-/** Tells of plans that keep all rules, as they would be if the search ended there. */
+/** Tells of plans that keep all rules and are no worse than those told before, as they would be if the search ended there. */
 function telling(
   problem: Problem,
   work: Work,
   engine: LpEngine,
   tell: (plan: CutPlan) => void,
 ): NonNullable<SearchOptions['onBest']> {
+  let told = Number.POSITIVE_INFINITY
   return (best, dual, least) => {
+    // where a rule parts the search, each part begins with poorer plans again
+    if (best.cost > told) return
     const judged = judge(problem, best, problem.job.maxLengths ?? Number.POSITIVE_INFINITY)
     if (!('paths' in judged)) return
+    told = best.cost
     const bound = Math.max(least, dual.cents)
     const proven = best.cost <= bound
     const plan = assemble(problem, best, judged.paths, dual, {

@@ -53,7 +53,7 @@ function offcutWords(
 ): void {
   const end = cuts.at(-1)?.to ?? 0
   if (offcut === 0) return
-  const words = `left ${flow.print(offcut)}, ${fate}`
+  const words = `${flow.print(offcut)} over: ${fate}`
   const wide = widthOf(words, FIGURE)
   const [a, b] = [x(end), x(length)]
   if (wide + 6 < b - a) {

@@ -77,7 +77,7 @@ function productBlocks(planned: Planned, keepFrom: number): readonly Block[] {
 function stockName({ onHand }: Planned, { stockId, length }: SetUp): string {
   return onHand.includes(stockId)
     ? `offcut on hand, ${printLength(length)}`
-    : `${toFeet(length)} ft (${stockId})`
+    : `${toFeet(length)} ft, yard code ${stockId}`
 }
 
 function fateOf(offcut: number, keepFrom: number): string {

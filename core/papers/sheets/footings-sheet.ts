@@ -40,7 +40,7 @@ export function footingsSheet({ estimate }: PaperSource): Sheet {
       {
         kind: 'text',
         tone: 'soft',
-        text: `Heights count from the ground at the wall's left end; plus is up. Frost depth ${printInches(job.site.frostDepth)}, ${job.site.frostSource === '' ? 'source not stated' : `as told by ${job.site.frostSource}`}; soil: ${job.site.soil}, ${job.site.soilBearing} psf as stated. Depth is to the bottom of everything, base included.`,
+        text: `Heights count from the ground at the wall's left end; plus is up. Frost depth ${printInches(job.site.frostDepth)}, ${job.site.frostSource === '' ? 'source not stated' : `as told by ${job.site.frostSource}`}; soil: ${job.site.soil}, ${job.site.soilBearing} psf as stated. Depth is to the bottom of everything, base included. Bags hold 0.6 cu ft and are counted without waste; the order has it.`,
       },
       { kind: 'heading', text: 'Cautions' },
       ...soilCautions(job).map((text) => ({ kind: 'caution', text }) as const),

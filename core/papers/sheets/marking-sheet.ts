@@ -49,7 +49,7 @@ export function markingSheet({ estimate }: PaperSource): Sheet {
             ],
           },
           {
-            text: `Check before nailing: hold rim and ledger together; the lines must meet.`,
+            text: 'Check before nailing: hold rim and ledger together as they will stand, not end to end flush, for the ledger may begin farther in; the lines must meet.',
             notes: all.map((carrier) => lastLine(carrier)),
           },
         ],

@@ -4,6 +4,9 @@ import type { PaperSource } from '../source.ts'
 import { hardwareTable } from '../tables/hardware-table.ts'
 import { orderTable } from '../tables/order-table.ts'
 
+/** To be filled in by hand. */
+const BLANK = '_'.repeat(40)
+
 /** What the yard is asked for: lumber by product and length, then goods, weight, longest piece, how to load it. */
 export function orderSheet(source: PaperSource): Sheet {
   const { estimate, book } = source
@@ -27,6 +30,8 @@ export function orderSheet(source: PaperSource): Sheet {
             'Prices',
             `your list ${book.name} of ${book.date}${book.invented ? '; invented for a demonstration' : ''}. Please confirm, and say until when they hold.`,
           ],
+          ['Deliver to', BLANK],
+          ['On, and who to call', BLANK],
           ['Longest piece', `${toFeet(longestOf(source))} ft`],
           [
             'Weight of the lumber',
@@ -64,7 +69,8 @@ export function orderMessage({ estimate, book }: PaperSource): string {
   return [
     `Order for ${job.name}; list ${book.name} of ${book.date}`,
     ...rows.map(
-      ({ count, product, length, use, code }) => `${count} pcs ${product}, ${length}, ${use} (${code})`,
+      ({ count, product, length, use, code }) =>
+        `${count} ${count === '1' ? 'pc' : 'pcs'} ${[product, length, use].filter((words) => words !== '').join(', ')} (${code})`,
     ),
     ...goods.map(({ bought, unit, label, code }) => `${bought} ${unit} ${label} (${code})`),
   ].join('\n')

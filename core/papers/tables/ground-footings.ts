@@ -1,3 +1,4 @@
+import { BAG_YIELD_THOUSANDTHS } from '../../data/index.ts'
 import type { Design } from '../../estimate-types.ts'
 import { footingSchedule } from '../../ground/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
@@ -22,6 +23,7 @@ export function footingScheduleTable(design: Design): PaperTable {
       ['base', 'Base', 'right'],
       ['top', 'Top of concrete', 'right'],
       ['concrete', 'Concrete', 'right'],
+      ...(design.job.ground.concrete === 'bags' ? ([['bags', '80 lb bags', 'right']] as const) : []),
       ['load', 'Load', 'right'],
       ['worst', 'Greatest reaction', 'right'],
       ['pressure', 'Soil pressure', 'right'],
@@ -42,6 +44,7 @@ export function footingScheduleTable(design: Design): PaperTable {
         base: row.base === 0 ? 'none' : `${printInches(row.base)} × ${printInches(row.baseThickness)}`,
         top: level(row.topOfConcrete),
         concrete: `${row.cubicFeet.toFixed(2)} cu ft`,
+        bags: bags(row.cubicFeet),
         load: `${whole(row.load)} lb`,
         worst: row.worst === null ? '' : `${whole(row.worst)} lb`,
         pressure: `${whole(row.pressure)} psf`,
@@ -50,6 +53,11 @@ export function footingScheduleTable(design: Design): PaperTable {
       }
     }),
   )
+}
+
+/** Bags for one hole without waste, rounded up to a tenth: what is left of one goes into the next hole. */
+function bags(cubicFeet: number): string {
+  return (Math.ceil((cubicFeet * 10_000) / BAG_YIELD_THOUSANDTHS - 1e-9) / 10).toFixed(1)
 }
 
 /** A height against the datum, to the nearest 1/32 in, with its sign. */

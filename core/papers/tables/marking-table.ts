@@ -5,14 +5,19 @@ import type { PaperTable } from '../types.ts'
 /** One row for each joist with its line on every carrier that it meets, from the carrier's own hooked end. */
 export function markingTable(carriers: readonly Carrier[]): PaperTable {
   const members = new Map<string, { readonly mark: string; readonly at: Map<string, Ticks> }>()
+  let order: readonly string[] = []
   for (const carrier of carriers) {
     for (const { memberId, mark, at } of carrier.marks) {
       const row = members.get(memberId) ?? { mark, at: new Map<string, Ticks>() }
       row.at.set(carrier.id, at)
       members.set(memberId, row)
     }
+    order = merged(
+      order,
+      carrier.marks.map(({ memberId }) => memberId),
+    )
   }
-  const rows = [...members.values()].sort((a, b) => Math.min(...a.at.values()) - Math.min(...b.at.values()))
+  const rows = order.flatMap((id) => members.get(id) ?? [])
   return {
     id: 'marking',
     title: 'Every line by its figure',
@@ -29,6 +34,19 @@ export function markingTable(carriers: readonly Carrier[]): PaperTable {
       ...Object.fromEntries([...at].map(([id, length]) => [id, printLength(length)])),
     })),
   }
+}
+
+/** Two orders as one: what only the second has stands after what it follows there, or before what it goes before. */
+function merged(first: readonly string[], second: readonly string[]): readonly string[] {
+  const both = [...first]
+  second.forEach((id, i) => {
+    if (both.includes(id)) return
+    const before = both.indexOf(second[i - 1] ?? '')
+    const next = second.slice(i + 1).find((later) => both.includes(later))
+    const at = before >= 0 ? before + 1 : next === undefined ? both.length : both.indexOf(next)
+    both.splice(at, 0, id)
+  })
+  return both
 }
 
 /** Posts and joints along each carrier: bare lines, with no X beside them. */

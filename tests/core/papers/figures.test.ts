@@ -103,7 +103,9 @@ describe('every figure on the papers', () => {
     const block = sheets.find(({ id }) => id === 'order')?.blocks.at(-1)
     const message = block?.kind === 'text' ? block.text : ''
     for (const row of order?.rows ?? [])
-      expect(message).toContain(`${row.count} pcs ${row.product}, ${row.length}`)
+      expect(message).toContain(
+        `${row.count} ${row.count === '1' ? 'pc' : 'pcs'} ${row.product}, ${row.length}`,
+      )
   })
 
   test('of the footing layout is the frame’s, hole by hole', () => {

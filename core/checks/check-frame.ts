@@ -96,6 +96,16 @@ export function checkFrame(
   ]
 }
 
+/** Names of span checks of beams that lie as no table covers them, whatever their size: slanting, or with joists from both sides. */
+export function spansBesideTables(job: Job, layout: Layout, frame: Frame): ReadonlySet<string> {
+  const { beams } = contextOf(job, layout, frame)
+  return new Set(
+    beams.flatMap(({ slanting, bothSides, beam }) =>
+      slanting || bothSides ? [`beam-span-${beam.key}`] : [],
+    ),
+  )
+}
+
 /** The beams' spans alone, of a frame whose beams are taken to be of other sizes. */
 export function checkSpansOfBeams(job: Job, layout: Layout, frame: Frame): readonly Check[] {
   return checkBeamSpans(contextOf(job, layout, frame))

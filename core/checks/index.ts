@@ -1,3 +1,3 @@
-export { checkFrame, checkSpansOfBeams } from './check-frame.ts'
+export { checkFrame, checkSpansOfBeams, spansBesideTables } from './check-frame.ts'
 export { type FootingLoad, footingLoads } from './footing-loads.ts'
 export type * from './types.ts'

@@ -66,12 +66,14 @@ function postPlaces(
         ) >= footing,
     )
   const clear = (end: 0 | 1) => {
-    const steps = Array.from({ length: 2 * Math.ceil(footing / STEP) }, (_, i) => i * STEP)
+    const steps = 2 * Math.ceil(footing / STEP)
+    const fits = (way: number) => way >= half && way < length / 3 && isFree(end === 0 ? way : length - way)
+    const at = (way: number) => ticks(end === 0 ? way : length - way)
     // towards the beam's end first, where it overhangs less
-    const ways = [...steps.map((step) => inset - step), ...steps.map((step) => inset + step)]
-    const found =
-      ways.find((way) => way >= half && way < length / 3 && isFree(end === 0 ? way : length - way)) ?? inset
-    return ticks(end === 0 ? found : length - found)
+    for (const towards of [-STEP, STEP])
+      for (let step = 0; step < steps; step += 1)
+        if (fits(inset + step * towards)) return at(inset + step * towards)
+    return at(inset)
   }
   const first = (line.cuts[0]?.meets ?? null) === null ? clear(0) : ticks(0)
   const last = (line.cuts[1]?.meets ?? null) === null ? clear(1) : length

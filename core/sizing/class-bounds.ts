@@ -10,6 +10,7 @@ import {
 import type { Design } from '../estimate-types.ts'
 import { cutJobs, type PriceBook, type PriceFault, productKey } from '../pricing/index.ts'
 import { cents, type Result } from '../units/index.ts'
+import { EFFORT, type Effort } from './effort.ts'
 import type { PlacedChoice } from './known-failures.ts'
 import { type LeastCents, leastLumber, type Shares, sharesOf } from './least-cost.ts'
 import { partOf } from './part-of.ts'
@@ -26,9 +27,22 @@ export interface BoundedClass {
   readonly least: LeastCents
 }
 
+/** What a plan costs, tax on boards counted. */
+interface PlannedCost {
+  readonly cost: LeastCents
+  /** the same where the plan is proven, or will not be sought further: less where a cheaper order may exist */
+  readonly atLeast: LeastCents
+  /** kept where its search ended before its proof */
+  readonly unproven: CutPlan | null
+}
+
+/** Steps of one plan's search: what is not proven by then seldom is soon. */
+const MOST_STEPS = 120
+
 /**
  * What lumber costs at least, tax on boards counted, product by product: its lengths at their least price, then by the
- * relaxation of its plan, then by the plan itself. What is known of one cutting job is known of every like one.
+ * relaxation of its plan, then by the plan itself, whose search ends after some steps. What is known of one cutting job is
+ * known of every like one.
  */
 export class ClassBounds {
   readonly #book: PriceBook
@@ -36,13 +50,15 @@ export class ClassBounds {
   readonly #plans: Plans
   readonly #stop: Watch['stop']
   readonly #relaxed = new Map<string, LeastCents>()
-  readonly #planned = new Map<string, LeastCents>()
+  readonly #planned = new Map<string, PlannedCost>()
+  readonly #effort: Effort
   readonly #byPart = new Map<string, LeastCents>()
 
-  constructor(book: PriceBook, engine: LpEngine, plans: Plans, stop: Watch['stop']) {
+  constructor(book: PriceBook, engine: LpEngine, plans: Plans, effort: Effort, stop: Watch['stop']) {
     this.#book = book
     this.#engine = engine
     this.#plans = plans
+    this.#effort = effort
     this.#stop = stop
   }
 
@@ -64,9 +80,16 @@ export class ClassBounds {
     }
   }
 
-  /** What is known so far. */
-  of({ content, least }: BoundedClass): LeastCents {
-    return Math.max(least, this.#planned.get(content) ?? this.#relaxed.get(content) ?? 0)
+  /** What is known so far. @param settled contents whose plan counts as it is, though a cheaper one may exist */
+  of({ content, least }: BoundedClass, settled: ReadonlySet<string>): LeastCents {
+    const planned = this.#planned.get(content)
+    const known = settled.has(content) ? planned?.cost : planned?.atLeast
+    return Math.max(least, known ?? this.#relaxed.get(content) ?? 0)
+  }
+
+  /** The plan of a class whose search ended before its proof. */
+  unproven({ content }: BoundedClass): CutPlan | null {
+    return this.#planned.get(content)?.unproven ?? null
   }
 
   /** By how much the lumber of a choice costs more than its lengths at their least price, as far as like parts are known. */
@@ -81,21 +104,41 @@ export class ClassBounds {
     const unknown = classes.find(({ content }) => !this.#relaxed.has(content) && !this.#planned.has(content))
     if (unknown !== undefined) {
       const cost = leastPlanCost(taxed(unknown.cutJob, shares), this.#engine)
-      this.#keep(this.#relaxed, unknown, cost ?? Number.POSITIVE_INFINITY)
+      this.#effort.add(EFFORT.planStep)
+      this.#relaxed.set(unknown.content, cost ?? Number.POSITIVE_INFINITY)
+      this.#keepPart(unknown, cost ?? Number.POSITIVE_INFINITY)
       return true
     }
     const open = classes.find(({ content }) => !this.#planned.has(content))
     if (open === undefined) return false
-    const planned = planOnce(open.cutJob, this.#engine, { known: this.#plans, stop: this.#stop })
-    const cost = planned.ok
-      ? planned.value.stockCost * (1 + shares.tax) + planned.value.jointCost
-      : Number.POSITIVE_INFINITY
-    this.#keep(this.#planned, open, cost)
+    const planned = this.#plan(open, shares)
+    this.#planned.set(open.content, planned)
+    this.#keepPart(open, planned.atLeast)
     return true
   }
 
-  #keep(known: Map<string, LeastCents>, one: BoundedClass, cost: LeastCents): void {
-    known.set(one.content, cost)
+  #plan({ cutJob, content }: BoundedClass, { tax }: Shares): PlannedCost {
+    const most = Math.min(MOST_STEPS, Math.floor(this.#effort.left / EFFORT.planStep))
+    let steps = 0
+    const stop = () => {
+      steps += 1
+      return steps > most || this.#stop?.() === true
+    }
+    const options = { known: this.#plans, ...(most === 0 ? { quick: true } : { stop }) }
+    const planned = planOnce(cutJob, this.#engine, options)
+    this.#effort.add(steps * EFFORT.planStep)
+    if (!planned.ok)
+      return { cost: Number.POSITIVE_INFINITY, atLeast: Number.POSITIVE_INFINITY, unproven: null }
+    const plan = planned.value
+    const cost = plan.stockCost * (1 + tax) + plan.jointCost
+    // what the whole search of an estimate ends with counts as it is, proven or not
+    const last = plan.status === 'proven optimal' || (plan.status === 'feasible' && most > 0)
+    return last
+      ? { cost, atLeast: cost, unproven: null }
+      : { cost, atLeast: Math.min(cost, this.#relaxed.get(content) ?? 0), unproven: plan }
+  }
+
+  #keepPart(one: BoundedClass, cost: LeastCents): void {
     if (one.part === null) return
     const beyond = Math.max(0, cost - one.least)
     this.#byPart.set(one.part, Math.max(beyond, this.#byPart.get(one.part) ?? 0))

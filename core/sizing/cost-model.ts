@@ -7,9 +7,12 @@ import { isModelled, type PriceBook, scopeTopics } from '../pricing/index.ts'
 import { feet, ticks } from '../units/index.ts'
 import { type ApartCosts, apartCosts, barePosts, type Framed } from './apart-costs.ts'
 import { withChoice } from './choice.ts'
+import type { Effort } from './effort.ts'
+import { isFlush } from './is-flush.ts'
 import { type LeastCents, leastCost, sharesOf } from './least-cost.ts'
 import { memo } from './memo.ts'
 import { type SidePosts, Skeletons } from './skeleton.ts'
+import { standByNumber } from './stand-by-number.ts'
 import { startOf } from './start-choice.ts'
 import type { BeamChoice, Catalogue, Choice, JoistChoice } from './types.ts'
 
@@ -59,6 +62,7 @@ export function costModel(
   job: Job,
   book: PriceBook,
   catalogue: Catalogue,
+  effort: Effort,
   known: Shared | null = null,
 ): CostModel | null {
   const start = startOf(job, catalogue)
@@ -67,18 +71,18 @@ export function costModel(
   const { apart, parts } = costs
   return {
     ...parts,
-    posts: ({ count, reach, shortest }, beam, joist, postSize) => {
+    posts: ({ count, underJoists, reach, shortest }, beam, joist, postSize) => {
       const each = apart.post(postSize)
       if (each === null) return null
-      const above = sectionOf(joist).depth + sectionOf(beam.size).depth
-      if (shortest - above <= 0) return null
-      return count * each.fixed + each.perTick * (reach - count * above)
+      const [joists, plies] = [sectionOf(joist).depth, sectionOf(beam.size).depth]
+      if (shortest.dropped - joists - plies <= 0 || shortest.flush - plies <= 0) return null
+      return count * each.fixed + each.perTick * (reach - underJoists * joists - count * plies)
     },
     footing: apart.footing,
-    skeletons: new Skeletons(job, catalogue),
+    skeletons: new Skeletons(job, catalogue, effort),
     shared: {
       apart,
-      parts: isRectangle(job) && job.shape.openings.trim() === '' ? parts : null,
+      parts: standByNumber(job) && job.shape.openings.trim() === '' ? parts : null,
     },
   }
 }
@@ -123,7 +127,11 @@ function partsOf(job: Job, book: PriceBook, start: Choice, first: Framed, apart:
   const thinWhole = thin === null ? null : bare(thin)
   const beam = memo(
     ({ side, size, plies }: { side: Side; size: LumberSize; plies: number }) => `${side} ${size} ${plies}`,
-    ({ side, size, plies }) => beyondStart({ ...start, [side]: { size, plies, posts: 2 } }),
+    ({ side, size, plies }) => {
+      const choice = { ...start, [side]: { size, plies, posts: 2 } }
+      const cost = beyondStart(choice)
+      return cost === null || !isFlush(job, side) ? cost : cost - longerJoists(choice)
+    },
   )
   return {
     base: whole + stated(job) - first.frame.footings.length * apart.footing(start.footing),
@@ -136,6 +144,27 @@ function partsOf(job: Job, book: PriceBook, start: Choice, first: Framed, apart:
       },
     ),
     beam: (side, { size, plies }) => beam({ side, size, plies }),
+  }
+
+  /**
+   * Joists hung from a thinner flush beam are longer: by how much at most that makes the start's joists dearer. Others
+   * may cost less for the same length, so none of it counts.
+   */
+  function longerJoists(choice: Choice): LeastCents {
+    const made = raised(job, choice)
+    return made === null ? 0 : Math.max(0, joistsOf(made) - joistsOf(first))
+  }
+
+  function joistsOf({ frame }: Framed): LeastCents {
+    const members = frame.members.filter(({ role }) => role.includes('joist'))
+    return leastCost(job, book, {
+      ...barePosts(frame),
+      members,
+      beams: [],
+      runs: [],
+      connectors: [],
+      footings: first.frame.footings,
+    })
   }
 
   /** Joists lapped over thin plies are shorter: by how much less they might cost than over the start's. */

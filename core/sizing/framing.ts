@@ -1,4 +1,4 @@
-import { type Check, checkFrame, checkSpansOfBeams } from '../checks/index.ts'
+import { type Check, checkFrame, checkSpansOfBeams, spansBesideTables } from '../checks/index.ts'
 import { sectionOf } from '../data/index.ts'
 import type { Design } from '../estimate-types.ts'
 import { footingUnder, frameDeck } from '../frame/index.ts'
@@ -8,6 +8,7 @@ import { layOut } from '../layout/index.ts'
 import { takeOff } from '../takeoff/index.ts'
 import { beamKey, setbacksKey } from './catalogue.ts'
 import { withChoice } from './choice.ts'
+import { EFFORT, type Effort } from './effort.ts'
 import { type KnownFailures, type PlacedChoice, standsInTheWay } from './known-failures.ts'
 import { strongestLike } from './strongest-like.ts'
 import type { Catalogue, Choice } from './types.ts'
@@ -19,6 +20,7 @@ export class Framing {
   readonly #job: Job
   readonly #catalogue: Catalogue
   readonly #failures: KnownFailures
+  readonly #effort: Effort
   /** decks framed so far, on some footings each */
   readonly #framed = new Map<string, FramedDesign>()
   readonly #probed = new Set<string>()
@@ -26,10 +28,11 @@ export class Framing {
   #checks = 0
 
   /** @param failures what is seen to fail is put there */
-  constructor(job: Job, catalogue: Catalogue, failures: KnownFailures) {
+  constructor(job: Job, catalogue: Catalogue, failures: KnownFailures, effort: Effort) {
     this.#job = job
     this.#catalogue = catalogue
     this.#failures = failures
+    this.#effort = effort
   }
 
   /** Ways framed and checked so far. */
@@ -45,6 +48,7 @@ export class Framing {
   /** The design where every check that sizes can mend passes; else what fails is remembered. */
   check(placed: PlacedChoice): Design | null {
     this.#checks += 1
+    this.#effort.add(EFFORT.check)
     const { choice } = placed
     const job = withChoice(this.#job, choice)
     const layout = layOut(job)
@@ -54,10 +58,12 @@ export class Framing {
       for (const fault of faults) this.#failures.addFault(fault, placed)
       return null
     }
+    this.#effort.add(frame.value.members.length * EFFORT.member)
     const additions = layAdditions(job, layout.value, frame.value)
     if (!additions.ok) return null
     const checks = checkFrame(job, layout.value, frame.value, additions.value)
     const failing = checks.filter(standsInTheWay)
+    this.#askTables(placed, failing, { job, layout: layout.value, frame: frame.value })
     for (const check of failing) this.#failures.addCheck(check, placed)
     const design = { job, given: [], layout: layout.value, frame: frame.value, ...additions.value, checks }
     this.#framed.set(frameKey(placed), design)
@@ -69,6 +75,20 @@ export class Framing {
       return null
     }
     return { ...design, takeoff: takeOff(job, frame.value, additions.value) }
+  }
+
+  /** Where a table never covers a beam that lies so, no size passes there. */
+  #askTables(
+    { choice: { setbacks } }: PlacedChoice,
+    failing: readonly Check[],
+    { job, layout, frame }: Pick<FramedDesign, 'job' | 'layout' | 'frame'>,
+  ): void {
+    const open = failing.filter(
+      ({ id, status }) => status === 'calculated only' && id.startsWith('beam-span-'),
+    )
+    if (open.length === 0 || this.#failures.isHopeless(setbacks)) return
+    const never = spansBesideTables(job, layout, frame)
+    if (open.some(({ id }) => never.has(id))) this.#failures.addHopeless(setbacks)
   }
 
   /** The design of a frame that is known, on these footings, which nothing has checked; null where the frame is not known. */

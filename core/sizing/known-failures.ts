@@ -1,7 +1,9 @@
 import type { Check } from '../checks/index.ts'
 import { type Fault, SIZED_FIELDS } from '../job/index.ts'
 import { type Ticks, ticks } from '../units/index.ts'
-import { beamKey, footingKey, setbacksKey, widthOf } from './catalogue.ts'
+import { setbacksKey, widthOf } from './catalogue.ts'
+import { BEAMS, PartNumbers } from './part-numbers.ts'
+import { type Key, SeenKeys } from './seen-keys.ts'
 import type { Choice } from './types.ts'
 import { WeakParts } from './weak-parts.ts'
 
@@ -27,11 +29,21 @@ export interface PlacedChoice {
  * not known here is remembered for the whole choice alone.
  */
 export class KnownFailures {
-  readonly #seen = new Set<string>()
+  readonly #seen = new SeenKeys<Family>()
   /** by where posts stand: a footing no wider than this fails */
-  readonly #tooNarrow = new Map<string, Ticks>()
-  readonly #families = new Set<Family>()
+  readonly #tooNarrow = new Map<number, Ticks>()
   readonly #weak = new WeakParts()
+  readonly #numbers = new PartNumbers()
+  readonly #hopeless = new Set<string>()
+
+  /** Whether no sizes pass with the beams there. */
+  isHopeless(setbacks: Choice['setbacks']): boolean {
+    return this.#hopeless.has(setbacksKey(setbacks))
+  }
+
+  addHopeless(setbacks: Choice['setbacks']): void {
+    this.#hopeless.add(setbacksKey(setbacks))
+  }
 
   /** Whether the joists fail on whatever posts. */
   hasJoists(placed: PlacedChoice): boolean {
@@ -41,9 +53,9 @@ export class KnownFailures {
   /** Whether a frame fails on whatever footing. */
   hasFrame(placed: PlacedChoice): boolean {
     return (
+      this.#has(placed, OF_FRAMES) ||
       this.#weak.hasJoists(placed.choice) ||
-      (placed.skeleton === null && this.#weak.hasBeams(placed.choice)) ||
-      this.#has(placed, OF_FRAMES)
+      (placed.skeleton === null && this.#weak.hasBeams(placed.choice))
     )
   }
 
@@ -53,33 +65,88 @@ export class KnownFailures {
   }
 
   #has(placed: PlacedChoice, among: readonly Family[]): boolean {
-    return among.some((family) => this.#families.has(family) && this.#seen.has(keyOf(family, placed)))
+    return among.some(
+      (family) => this.#seen.holds(family) && this.#seen.has(family, this.#keyOf(family, placed)),
+    )
   }
 
   addCheck(check: Check, placed: PlacedChoice): void {
     const family = familyOf(check.id)
-    this.#add(family, placed)
+    this.#seen.add(family, this.#keyOf(family, placed))
     if (check.status !== 'fails') return
     if (placed.skeleton === null) this.#weak.add(check.id, placed.choice)
     if (family !== 'footing-size') return
-    const posts = postsKey(placed)
+    const posts = this.#postsKey(placed)
     const width = widthOf(placed.choice.footing)
     this.#tooNarrow.set(posts, ticks(Math.max(width, this.#tooNarrow.get(posts) ?? 0)))
   }
 
   addFault(fault: Fault, placed: PlacedChoice): void {
     const height = fault.path === 'size.height' || fault.path === 'shape.levels'
-    this.#add(height ? 'height' : 'whole', placed)
-  }
-
-  #add(family: Family, placed: PlacedChoice): void {
-    this.#families.add(family)
-    this.#seen.add(keyOf(family, placed))
+    const family = height ? 'height' : 'whole'
+    this.#seen.add(family, this.#keyOf(family, placed))
   }
 
   #failsByWidth(placed: PlacedChoice): boolean {
-    return widthOf(placed.choice.footing) <= (this.#tooNarrow.get(postsKey(placed)) ?? -1)
+    if (this.#tooNarrow.size === 0) return false
+    return widthOf(placed.choice.footing) <= (this.#tooNarrow.get(this.#postsKey(placed)) ?? -1)
   }
+
+  /**
+   * The parts that checks of a family read. Plies count wherever joists are measured between the faces of beams. On other
+   * outlines than a rectangle the places of posts count, and which joist is a beam's longest hangs on their spacing.
+   */
+  #keyOf(family: Family, { choice, skeleton }: PlacedChoice): Key {
+    const { setbacks, joist, front, rear, postSize, footing } = choice
+    const n = this.#numbers
+    const own = n.beam(family.startsWith('rear') ? rear : front)
+    const plies = 8 * front.plies + (rear?.plies ?? 0)
+    const at = placeKey(n.setbacks(setbacks), skeleton)
+    const spacing = skeleton === null ? 0 : n.spacing(joist.spacing)
+    const spaced = (own * 64 + plies) * 64 + spacing
+    switch (family) {
+      case 'decking':
+        return [0, joist.spacing]
+      case 'joists':
+        return [0, n.joist(joist)]
+      case 'joists and beams':
+        return [placeKey(n.setbacks(setbacks), null), n.joist(joist) * 64 + plies]
+      case 'front beam':
+      case 'rear beam':
+        return [at, spaced]
+      case 'front bearing':
+      case 'rear bearing':
+        return [at, spaced * 16 + n.size(postSize)]
+      case 'front posts':
+      case 'rear posts': {
+        const beams = skeleton === null ? own : n.beam(front) * BEAMS + n.beam(rear)
+        return [at, ((beams * 64 + plies) * 1024 + n.joist(joist)) * 16 + n.size(postSize)]
+      }
+      case 'footing-size':
+      case 'footing-thickness':
+        return [this.#postsKey({ choice, skeleton }), n.footing(footing)]
+      case 'height':
+        return [at, ((n.beam(front) * BEAMS + n.beam(rear)) * 64 + spacing) * 64 + n.size(joist.size)]
+      case 'whole':
+        return [
+          this.#postsKey({ choice, skeleton: null }) * 16 + n.size(postSize),
+          ((n.beam(front) * BEAMS + n.beam(rear)) * 1024 + n.joist(joist)) * 65_536 + n.footing(footing),
+        ]
+    }
+  }
+
+  /** What the loads on posts hang on. */
+  #postsKey({ choice: { setbacks, front, rear, joist }, skeleton }: PlacedChoice): number {
+    const at = placeKey(this.#numbers.setbacks(setbacks), skeleton)
+    return skeleton === null
+      ? (at * 128 + front.posts) * 128 + (rear?.posts ?? 0)
+      : at * 64 + this.#numbers.spacing(joist.spacing)
+  }
+}
+
+/** Where beams lie and posts stand, as one number: fewer than a million skeletons. */
+function placeKey(setbacks: number, skeleton: number | null): number {
+  return setbacks * 2 ** 20 + (skeleton === null ? 0 : skeleton + 1)
 }
 
 type Side = 'front' | 'rear'
@@ -123,57 +190,4 @@ function familyOf(id: string): Family {
   const side = key === 'rear' ? 'rear' : 'front'
   if (what === 'beam-bearing') return `${side} bearing`
   return what === 'post-height' ? `${side} posts` : `${side} beam`
-}
-
-/**
- * The parts that checks of a family read. Plies count wherever joists are measured between the faces of beams. On other
- * outlines than a rectangle the places of posts count, and which joist is a beam's longest hangs on their spacing.
- */
-function keyOf(family: Family, { choice, skeleton }: PlacedChoice): string {
-  const { joist, front, rear, postSize, footing } = choice
-  const plies = `${front.plies} ${rear?.plies ?? 0}`
-  const own = family.startsWith('rear') ? rear : front
-  const placed = skeleton === null ? '' : ` posts ${skeleton} joists ${joist.spacing}`
-  const beam = `${setbacksKey(choice.setbacks)} ${beamKey(own)}, ${plies}${placed}`
-  const parts = () => {
-    switch (family) {
-      case 'decking':
-        return `${joist.spacing}`
-      case 'joists':
-        return `${joist.size} ${joist.spacing}`
-      case 'joists and beams':
-        return `${setbacksKey(choice.setbacks)} ${joist.size} ${joist.spacing} ${plies}`
-      case 'front beam':
-      case 'rear beam':
-        return beam
-      case 'front bearing':
-      case 'rear bearing':
-        return `${beam} ${postSize}`
-      case 'front posts':
-      case 'rear posts':
-        return `${beam} ${postSize} ${joist.size} ${skeleton === null ? '' : `${beamKey(front)} ${beamKey(rear)}`}`
-      case 'footing-size':
-      case 'footing-thickness':
-        return `${postsKey({ choice, skeleton })} ${footingKey(footing)}`
-      case 'height':
-        return `${setbacksKey(choice.setbacks)} ${joist.size} ${beamKey(front)} ${beamKey(rear)}${placed}`
-      case 'whole':
-        return choiceKey(choice)
-    }
-  }
-  return `${family}: ${parts()}`
-}
-
-function choiceKey(choice: Choice): string {
-  const { joist, front, rear, postSize, footing } = choice
-  return `${setbacksKey(choice.setbacks)}; ${joist.size} ${joist.spacing}; ${beamKey(front)}; ${beamKey(rear)}; ${postSize}; ${footingKey(footing)}`
-}
-
-/** What the loads on posts hang on. */
-function postsKey({ choice, skeleton }: PlacedChoice): string {
-  const { front, rear, joist } = choice
-  const at = setbacksKey(choice.setbacks)
-  return skeleton === null
-    ? `${at} ${front.posts} ${rear?.posts ?? 0}`
-    : `${at} posts ${skeleton} joists ${joist.spacing}`
 }

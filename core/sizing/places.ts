@@ -1,10 +1,12 @@
-import { isRectangle, type Job } from '../job/index.ts'
+import type { Job } from '../job/index.ts'
 import type { PriceBook } from '../pricing/index.ts'
 import { footingKey, setbacksKey, tubeTakesPost } from './catalogue.ts'
 import { withSetbacks } from './choice.ts'
 import { type CostModel, costModel } from './cost-model.ts'
+import type { Effort } from './effort.ts'
 import type { PlacedChoice } from './known-failures.ts'
 import type { Skeleton } from './skeleton.ts'
+import { standByNumber } from './stand-by-number.ts'
 import type { Catalogue, Choice, FootingChoice, Setbacks } from './types.ts'
 
 /** Every place in which the beams of a catalogue may lie, what decks cost there, and the footings that their posts fit on. */
@@ -14,9 +16,9 @@ export class Places {
   readonly #models: ReadonlyMap<string, CostModel>
   readonly #footings: ReadonlyMap<string, readonly FootingChoice[]>
 
-  constructor(job: Job, book: PriceBook, catalogue: Catalogue) {
-    this.plain = isRectangle(job)
-    this.#models = modelsOf(job, book, catalogue)
+  constructor(job: Job, book: PriceBook, catalogue: Catalogue, effort: Effort) {
+    this.plain = standByNumber(job)
+    this.#models = modelsOf(job, book, catalogue, effort)
     const [model] = this.#models.values()
     const { frame, ground } = job
     const takes = (footing: FootingChoice, post: Choice['postSize']) =>
@@ -56,11 +58,16 @@ export class Places {
 }
 
 /** Cost models by where the beams lie; those that cannot be framed are left out. */
-function modelsOf(job: Job, book: PriceBook, catalogue: Catalogue): ReadonlyMap<string, CostModel> {
+function modelsOf(
+  job: Job,
+  book: PriceBook,
+  catalogue: Catalogue,
+  effort: Effort,
+): ReadonlyMap<string, CostModel> {
   const models = new Map<string, CostModel>()
   let shared: CostModel['shared'] | null = null
   for (const setbacks of catalogue.setbacks) {
-    const model: CostModel | null = costModel(withSetbacks(job, setbacks), book, catalogue, shared)
+    const model: CostModel | null = costModel(withSetbacks(job, setbacks), book, catalogue, effort, shared)
     if (model === null) continue
     shared = model.shared
     models.set(setbacksKey(setbacks), model)

@@ -1,21 +1,22 @@
 import type { Check } from '../checks/index.ts'
-import type { LpEngine, Watch } from '../cutting/index.ts'
+import type { Watch } from '../cutting/index.ts'
 import type { Design } from '../estimate-types.ts'
 import type { Job } from '../job/index.ts'
 import type { PriceBook } from '../pricing/index.ts'
 import type { Cents } from '../units/index.ts'
 import { waysOf } from './catalogue.ts'
 import { choiceOf } from './choice.ts'
-import type { Plans } from './class-bounds.ts'
+import { descend } from './descend.ts'
+import { EFFORT, type Effort } from './effort.ts'
 import { Framing } from './framing.ts'
 import { Heap } from './heap.ts'
-import { KnownFailures } from './known-failures.ts'
+import { KnownFailures, type PlacedChoice } from './known-failures.ts'
 import type { LeastCents } from './least-cost.ts'
 import { leastOfWay, type OpenFrame, openFrame } from './open-frame.ts'
 import { Places } from './places.ts'
 import { type Series, seriesOf } from './series.ts'
-import type { Catalogue, Choice, SizingLimits, SizingWork } from './types.ts'
-import { type CountedWay, WayCosts } from './way-costs.ts'
+import type { Catalogue, Choice, SizingWork } from './types.ts'
+import type { CountedWay, WayCosts } from './way-costs.ts'
 
 /** A way that passes, with its cost by the whole estimate. */
 export interface Found {
@@ -34,12 +35,20 @@ export interface SearchResult {
 export interface SearchInput {
   readonly job: Job
   readonly book: PriceBook
-  readonly engine: LpEngine
   readonly catalogue: Catalogue
-  readonly limits: SizingLimits
-  readonly plans: Plans
+  readonly costs: WayCosts
+  readonly effort: Effort
   readonly watch: Watch
 }
+
+/** The best way so far, with the contents of its cutting jobs. */
+interface Best extends Found {
+  readonly way: CountedWay
+  readonly contents: ReadonlySet<string>
+}
+
+/** No cutting jobs. */
+const NOTHING: ReadonlySet<string> = new Set()
 
 /** What waits in the heap, its bound growing with what is known of it. */
 type Waiting =
@@ -54,8 +63,8 @@ type Waiting =
 
 /**
  * Best first, ways of the catalogue by a bound below their cost. What is seen to fail rules out its like; of what passes
- * as much is planned as it takes to tell it from the others, until no way that is left can cost less. The least cost is
- * proven, as far as the limits of work go.
+ * as much is planned as it takes to tell it from the others, until no way that is left can cost less. Where the work
+ * allowed ends before that, sizes that pass are looked for on a short way, and nothing is proven.
  */
 export function searchSizes(input: SearchInput): SearchResult {
   return new Search(input).run()
@@ -68,53 +77,106 @@ class Search {
   readonly #failures = new KnownFailures()
   readonly #framing: Framing
   readonly #costs: WayCosts
-  #best: Found | null = null
-  #looked = 0
+  #best: Best | null = null
+  /** plans that are not proven might have told two ways apart otherwise */
+  #doubtful = false
 
   constructor(input: SearchInput) {
-    const { job, book, engine, plans, watch, catalogue } = input
+    const { job, book, catalogue, effort } = input
     this.#input = input
-    this.#places = new Places(job, book, catalogue)
-    this.#framing = new Framing(job, catalogue, this.#failures)
-    this.#costs = new WayCosts(job, book, engine, plans, watch.stop)
+    this.#places = new Places(job, book, catalogue, effort)
+    this.#framing = new Framing(job, catalogue, this.#failures, effort)
+    this.#costs = input.costs
   }
 
   run(): SearchResult {
     const { job, catalogue } = this.#input
     this.#tryStated()
-    for (const series of seriesOf(job, catalogue, this.#places)) this.#pushFrames(series, 0, 0)
+    const hopeful = this.#hopeful()
+    for (const series of seriesOf(job, hopeful, this.#places)) this.#pushFrames(series, 0, 0)
     let proven = true
-    for (let next = this.#heap.pop(); next !== null; next = this.#heap.pop()) {
+    if (this.#input.effort.boundsAreDone && hopeful.setbacks.length > 0) {
+      proven = false
+      this.#settle(null)
+    }
+    for (let next = proven ? this.#heap.pop() : null; next !== null; next = this.#heap.pop()) {
       if (this.#best !== null && next.bound >= this.#best.cost) break
-      this.#looked += 1
+      this.#input.effort.add(EFFORT.look)
       if (this.#isSpent()) {
         proven = false
+        this.#settle(next.entry)
         break
       }
       this.#take(next.entry, next.bound)
       if (next.entry.kind === 'counted') this.#tell(next.bound)
     }
     const { checks, nearest } = this.#framing
-    const work = { ways: waysOf(catalogue), checked: checks, priced: this.#costs.priced, proven }
+    const work = {
+      ways: waysOf(catalogue),
+      checked: checks,
+      priced: this.#costs.priced,
+      proven: proven && !this.#doubtful,
+    }
     return { best: this.#best, nearest, work }
   }
 
+  /** The catalogue without places of beams where a table covers none of their sizes. */
+  #hopeful(): Catalogue {
+    const { job, catalogue } = this.#input
+    const stated = choiceOf(job)
+    if (!this.#failures.isHopeless(stated.setbacks)) return catalogue
+    for (const setbacks of catalogue.setbacks) {
+      if (this.#failures.isHopeless(setbacks)) continue
+      const placed = this.#places.placed({ ...stated, setbacks })
+      if (placed !== null) this.#framing.check(placed)
+    }
+    return { ...catalogue, setbacks: catalogue.setbacks.filter((one) => !this.#failures.isHopeless(one)) }
+  }
+
   #isSpent(): boolean {
-    const { limits, watch } = this.#input
-    return (
-      this.#looked > limits.looked ||
-      this.#framing.checks >= limits.checked ||
-      this.#costs.priced >= limits.priced ||
-      watch.stop?.() === true
+    const { effort, watch } = this.#input
+    return effort.left === 0 || watch.stop?.() === true
+  }
+
+  /** Where the work allowed is done: the cheapest way that is known to pass, and those that lie near it. */
+  #settle(last: Waiting | null): void {
+    const { job, catalogue, watch } = this.#input
+    if (watch.stop?.() === true) return
+    let passing: CountedWay | null = null
+    for (let entry: Waiting | null = last; entry !== null; entry = this.#heap.pop()?.entry ?? null) {
+      if (entry.kind !== 'counted' || !entry.checked) continue
+      passing = entry.way
+      break
+    }
+    const from = passing ?? this.#best?.way ?? null
+    const found = descend(
+      { job, catalogue, places: this.#places, framing: this.#framing, failures: this.#failures },
+      from,
     )
+    for (const placed of [found, passing?.placed ?? null]) this.#tryWhole(placed)
+  }
+
+  /** Checks a way and takes it where it passes and costs less than the best. */
+  #tryWhole(placed: PlacedChoice | null): void {
+    const design = placed === null ? null : this.#framing.check(placed)
+    const way = placed === null || design === null ? null : this.#costs.counted(placed, design)
+    const cost = way === null ? null : this.#costs.planned(way)
+    if (way === null || cost === null || (this.#best !== null && cost >= this.#best.cost)) return
+    this.#takeBest(way, way.design, cost)
+  }
+
+  #takeBest(way: CountedWay, design: Design, cost: Cents): Best {
+    const contents = new Set(way.classes.map(({ content }) => content))
+    this.#best = { choice: way.placed.choice, design, cost, way, contents }
+    return this.#best
   }
 
   /** No way that is left can cost less than the bound of the one just taken. */
   #tell(bound: number): void {
     this.#input.watch.onProgress?.({
       subject: 'Sizes that pass',
-      part: this.#costs.priced,
-      parts: this.#input.limits.priced,
+      part: this.#input.effort.spent,
+      parts: this.#input.effort.limit,
       bound: Math.floor(bound),
       best: this.#best?.cost ?? null,
       lengthUnit: null,
@@ -123,15 +185,12 @@ class Search {
 
   /** The job as it stands is the first to beat, where it passes. */
   #tryStated(): void {
-    const placed = this.#places.placed(choiceOf(this.#input.job))
-    const design = placed === null ? null : this.#framing.check(placed)
-    const cost = design === null ? null : this.#costs.whole(design)
-    if (placed !== null && design !== null && cost !== null)
-      this.#best = { choice: placed.choice, design, cost }
+    this.#tryWhole(this.#places.placed(choiceOf(this.#input.job)))
   }
 
   /** The next pair of beams that is not known to fail with these joists and posts. */
   #pushFrames(series: Series, i: number, from: number): void {
+    if (this.#failures.isHopeless(series.setbacks)) return
     for (let j = from; ; j += 1) {
       const [front, rear] = [series.front[i], series.rear[j]]
       if (front === undefined || rear === undefined) return
@@ -230,15 +289,29 @@ class Search {
   #takeCounted({ way, checked }: Extract<Waiting, { kind: 'counted' }>, bound: LeastCents): void {
     const { placed, design } = way
     if (!checked && this.#failures.hasFooting(placed)) return
-    while (this.#costs.learn(way)) {
-      if (this.#costs.atLeast(way) <= bound) continue
-      this.#pushCounted(way, checked, bound)
+    const best = this.#best
+    const settled = best?.contents ?? NOTHING
+    for (;;) {
+      // boards that the best is cut from as well cost both the same
+      const now = this.#costs.atLeast(way, settled)
+      if (best !== null && now >= best.cost) return
+      if (now > bound) {
+        this.#pushCounted(way, checked, now)
+        return
+      }
+      if (!this.#costs.learn(way)) break
+    }
+    const cost = this.#costs.whole(way)
+    if (cost === null) return
+    if (best !== null && cost >= best.cost) {
+      if (this.#costs.isOpen(way, settled)) this.#doubtful = true
       return
     }
-    const cost = this.#costs.whole(design)
-    if (cost === null || (this.#best !== null && cost >= this.#best.cost)) return
     // framed anew where it was told from another: what is proposed is what the job gives
     const whole = checked ? design : this.#framing.check(placed)
-    if (whole !== null) this.#best = { choice: placed.choice, design: whole, cost }
+    if (whole === null) return
+    const { contents: now } = this.#takeBest(way, whole, cost)
+    if (best !== null && this.#costs.isOpen(best.way, now) && this.#costs.atLeast(best.way, now) < cost)
+      this.#doubtful = true
   }
 }

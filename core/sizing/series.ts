@@ -1,6 +1,8 @@
+import { type LumberSize, sectionOf } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
 import { postTakesBeams } from './catalogue.ts'
 import type { CostModel } from './cost-model.ts'
+import { isFlush } from './is-flush.ts'
 import { type LeastCents, ROUNDINGS } from './least-cost.ts'
 import type { Places } from './places.ts'
 import type { BeamChoice, Catalogue, Choice } from './types.ts'
@@ -60,7 +62,7 @@ interface Under extends Pick<Series, 'model' | 'joist' | 'postSize'> {
   readonly footingCost: LeastCents
 }
 
-/** Null where the beam cannot lie on such posts. */
+/** Null where the beam cannot lie on such posts, or such joists cannot hang from it. */
 function costedBeam(
   job: Job,
   side: Side,
@@ -69,6 +71,7 @@ function costedBeam(
 ): CostedBeam | null {
   if (beam === null) return { beam, plies: 0, cost: 0, fewest: 0 }
   if (!postTakesBeams(job, { front: beam, rear: beam, postSize })) return null
+  if (isFlush(job, side) && depthOf(beam) < depthOf(joist)) return null
   const plies = model.beam(side, beam)
   if (plies === null) return null
   const ways = model.skeletons.sidesOf(side, beam.plies, beam.posts).flatMap((posts) => {
@@ -78,4 +81,8 @@ function costedBeam(
   if (ways.length === 0) return null
   const cost = plies + Math.min(...ways.map((way) => way.cost))
   return { beam, plies, cost, fewest: Math.min(...ways.map(({ count }) => count)) }
+}
+
+function depthOf({ size }: { readonly size: LumberSize }): number {
+  return sectionOf(size).depth
 }

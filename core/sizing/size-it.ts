@@ -1,6 +1,7 @@
 import type { LpEngine } from '../cutting/index.ts'
 import { design } from '../design.ts'
 import { costDesign } from '../estimate.ts'
+import type { Design } from '../estimate-types.ts'
 import {
   clearField,
   type FieldPath,
@@ -13,15 +14,18 @@ import {
   valueAt,
 } from '../job/index.ts'
 import type { PriceBook } from '../pricing/index.ts'
+import type { Cents } from '../units/index.ts'
 import { catalogueOf, waysOf } from './catalogue.ts'
-import { fieldsOf } from './choice.ts'
+import { choiceOf, fieldsOf } from './choice.ts'
 import type { Plans } from './class-bounds.ts'
+import { Effort } from './effort.ts'
 import { isSizable, standsInTheWay } from './known-failures.ts'
 import { reasonsFor } from './reasons.ts'
 import { type Found, searchSizes } from './search.ts'
 import type { SizingChange, SizingLimits, SizingOptions, SizingResult } from './types.ts'
+import { WayCosts } from './way-costs.ts'
 
-const LIMITS: SizingLimits = { looked: 400_000, checked: 1_200, priced: 400 }
+const LIMITS: SizingLimits = { effort: 110_000 }
 
 /**
  * The cheapest joists, beams, posts and footings that pass every check that a size can mend, by a price book's prices
@@ -45,15 +49,9 @@ export function sizeIt(
   if (waysOf(catalogue) === 0)
     return refusal(`The price book "${book.name}" sells nothing that this deck could be framed with.`)
   const plans: Plans = new Map()
-  const found = searchSizes({
-    job,
-    book,
-    engine,
-    catalogue,
-    limits: { ...LIMITS, ...options.limits },
-    plans,
-    watch: options,
-  })
+  const effort = new Effort(options.limits?.effort ?? LIMITS.effort)
+  const costs = new WayCosts(job, book, engine, plans, effort, options.stop)
+  const found = searchSizes({ job, book, catalogue, costs, effort, watch: options })
   const { best, nearest, work } = found
   if (best === null) {
     if (nearest !== null)
@@ -72,9 +70,7 @@ export function sizeIt(
     return {
       changes,
       statement: changes.reduce((sum, { field, value }) => setField(sum, field, value), statement),
-      costBefore: before.ok
-        ? (costDesign(before.value, book, engine, { known: plans }).pricing?.totals.cost ?? null)
-        : null,
+      costBefore: before.ok ? costNow(before.value, now) : null,
       costAfter: cost,
       failingBefore: before.ok ? before.value.checks.filter(standsInTheWay) : [],
       reasons: reasonsFor(now, choice, made, catalogue),
@@ -83,6 +79,12 @@ export function sizeIt(
       ),
       work,
     }
+  }
+
+  /** Of the job as it stands, by plans that are looked for no longer than those of its rivals. */
+  function costNow(made: Design, now: Job): Cents | null {
+    const way = costs.counted({ choice: choiceOf(now), skeleton: null }, made)
+    return way === null ? null : costs.planned(way)
   }
 }
 

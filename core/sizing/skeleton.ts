@@ -1,18 +1,22 @@
-import { sectionOf } from '../data/index.ts'
+import { type LumberSize, sectionOf } from '../data/index.ts'
 import { placeAllPosts } from '../frame/index.ts'
-import { isRectangle, type Job } from '../job/index.ts'
+import type { Job } from '../job/index.ts'
 import { type Layout, layOut } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
 import { widthOf } from './catalogue.ts'
+import { EFFORT, type Effort } from './effort.ts'
+import { standByNumber } from './stand-by-number.ts'
 import type { Catalogue, Choice } from './types.ts'
 
 /** Posts under the beams of one side. */
 export interface SidePosts {
   readonly count: number
-  /** sum over the posts, ticks: length with the depths of joist and beam, before it is rounded up to a tick */
+  /** of them under dropped beams, on which the joists lie */
+  readonly underJoists: number
+  /** sum over the posts, ticks: length with the depths of what lies on it, joist and beam, before it is rounded up to a tick */
   readonly reach: number
-  /** the least of them */
-  readonly shortest: number
+  /** the least of them under dropped beams, and under flush ones; infinite where there are none */
+  readonly shortest: { readonly dropped: number; readonly flush: number }
 }
 
 /** Where posts stand under a choice. */
@@ -28,22 +32,26 @@ type Placing = Pick<Choice, 'front' | 'rear' | 'postSize' | 'footing'>
 const NO_FOOTING = { tube: ticks(0), base: ticks(0), thickness: ticks(0) }
 
 /**
- * Posts of a deck whose beams lie in one place, without framing it. On a rectangle they stand by their number alone; on
- * any other outline an end post also gives way to the footings of other beams, and a beam's thickness moves its mitre.
+ * Posts of a deck whose beams lie in one place, without framing it. On a rectangle with dropped beams they stand by
+ * their number alone; elsewhere an end post also gives way to the footings of other beams, and a beam's thickness moves
+ * its mitre, or a flush beam's middle.
  */
 export class Skeletons {
   readonly #job: Job
   readonly #catalogue: Catalogue
+  readonly #effort: Effort
   readonly #coupled: boolean
   readonly #widest: Ticks
   readonly #layouts = new Map<string, Layout | null>()
-  readonly #made = new Map<string, Skeleton | null>()
+  readonly #made = new Map<number, Skeleton | null>()
   readonly #ids = new Map<string, number>()
+  readonly #sides = new Map<string, readonly SidePosts[]>()
 
-  constructor(job: Job, catalogue: Catalogue) {
+  constructor(job: Job, catalogue: Catalogue, effort: Effort) {
     this.#job = job
+    this.#effort = effort
     this.#catalogue = catalogue
-    this.#coupled = !isRectangle(job)
+    this.#coupled = !standByNumber(job)
     this.#widest = ticks(Math.max(...catalogue.footings.map(widthOf)))
   }
 
@@ -52,31 +60,31 @@ export class Skeletons {
     const all = this.onAll(choice)
     if (all !== 'by footing') return all
     const width = widthOf(choice.footing)
-    return this.#once(`${keyOf(choice)} ${choice.postSize} ${width}`, choice, { ...NO_FOOTING, tube: width })
+    return this.#once(choice, width)
   }
 
   /** The same on all footings, where they move no post. */
   onAll(choice: Omit<Placing, 'footing'>): Skeleton | 'by footing' | null {
-    const key = keyOf(choice)
-    const plain = this.#once(key, choice, NO_FOOTING)
+    const plain = this.#once(choice, ticks(0))
     if (!this.#coupled || plain === null) return plain
-    const widest = this.#once(`${key} ${choice.postSize} widest`, choice, {
-      ...NO_FOOTING,
-      tube: this.#widest,
-    })
+    const widest = this.#once(choice, this.#widest)
     // where the widest footing moves no post, none does
     return widest?.id === plain.id ? plain : 'by footing'
   }
 
-  /** Every way in which the posts of a side may stand under a beam, whatever the other side has and the footings are. */
+  /**
+   * Every way in which the posts of a side may stand under a beam, whatever the other side has and the footings are; none
+   * once bounds have had their share of the work.
+   */
   sidesOf(side: 'front' | 'rear', plies: number, posts: number): readonly SidePosts[] {
     const key = `${side} ${this.#coupled ? plies : 0} ${posts}`
-    const found = this.#sides.get(key) ?? distinct(this.#allSides(side, plies, posts))
-    this.#sides.set(key, found)
-    return found
+    const found = this.#sides.get(key)
+    if (found !== undefined) return found
+    if (this.#effort.boundsAreDone) return []
+    const made = distinct(this.#allSides(side, plies, posts))
+    this.#sides.set(key, made)
+    return made
   }
-
-  readonly #sides = new Map<string, readonly SidePosts[]>()
 
   #allSides(side: 'front' | 'rear', plies: number, posts: number): readonly SidePosts[] {
     const { front, rear, postSizes, footings } = this.#catalogue
@@ -87,21 +95,28 @@ export class Skeletons {
     const [size] = front
     if (size === undefined) return []
     const own = { size: size.size, plies, posts }
+    const made = (beams: Pick<Placing, 'front' | 'rear'>, postSize: LumberSize) => {
+      const all = this.onAll({ ...beams, postSize })
+      const each =
+        all === 'by footing'
+          ? [...widths.values()].map((footing) => this.of({ ...beams, postSize, footing }))
+          : [all]
+      return each.flatMap((one) => one?.[side] ?? [])
+    }
     return (this.#coupled ? [...ofOthers.values()] : [first ?? null]).flatMap((other) =>
       (this.#coupled ? postSizes : postSizes.slice(0, 1)).flatMap((postSize) =>
-        (this.#coupled ? [...widths.values()] : [...widths.values()].slice(0, 1)).flatMap((footing) => {
-          const pair = side === 'front' ? { front: own, rear: other } : { front: other ?? own, rear: own }
-          const made = this.of({ ...pair, postSize, footing })
-          return made === null ? [] : [made[side]]
-        }),
+        made(side === 'front' ? { front: own, rear: other } : { front: other ?? own, rear: own }, postSize),
       ),
     )
   }
 
-  #once(key: string, choice: Omit<Placing, 'footing'>, footing: Choice['footing']): Skeleton | null {
+  /** @param width of the footings; 0 where they are left out of account, and with them the size of posts */
+  #once(choice: Omit<Placing, 'footing'>, width: Ticks): Skeleton | null {
+    const post = this.#catalogue.postSizes.indexOf(choice.postSize) + 1
+    const key = countsKey(choice) * 2 ** 20 + (width === 0 ? 0 : post * 2 ** 14 + width)
     const found = this.#made.get(key)
     if (found !== undefined) return found
-    const made = this.#make(choice, footing)
+    const made = this.#make(choice, { ...NO_FOOTING, tube: width })
     this.#made.set(key, made)
     return made
   }
@@ -122,17 +137,26 @@ export class Skeletons {
     }
     const layout = this.#layout(job)
     if (layout === null) return null
+    this.#effort.add(EFFORT.place)
     const joist = sectionOf(job.frame.joists.size).depth
     const placed = placeAllPosts(job, layout)
     const reaches = (side: 'front' | 'rear') => {
-      const depth = joist + sectionOf(job.frame.beams[side].size).depth
-      const all = placed.flatMap(({ spec, own }) =>
-        spec === side ? own.map(({ exactLength }) => exactLength + depth) : [],
-      )
+      const beam = sectionOf(job.frame.beams[side].size).depth
+      const under = (flush: boolean) =>
+        placed.flatMap(({ spec, line, own }) =>
+          spec === side && line.flush === flush
+            ? own.map(({ exactLength }) => exactLength + beam + (flush ? 0 : joist))
+            : [],
+        )
+      const [dropped, flush] = [under(false), under(true)]
       return {
-        count: all.length,
-        reach: all.reduce((sum, one) => sum + one, 0),
-        shortest: Math.min(Number.POSITIVE_INFINITY, ...all),
+        count: dropped.length + flush.length,
+        underJoists: dropped.length,
+        reach: [...dropped, ...flush].reduce((sum, one) => sum + one, 0),
+        shortest: {
+          dropped: Math.min(Number.POSITIVE_INFINITY, ...dropped),
+          flush: Math.min(Number.POSITIVE_INFINITY, ...flush),
+        },
       }
     }
     const places = placed
@@ -162,10 +186,11 @@ export class Skeletons {
   }
 }
 
-function keyOf({ front, rear }: Omit<Placing, 'footing'>): string {
-  return `${front.plies} ${rear?.plies ?? 0} ${front.posts} ${rear?.posts ?? 0}`
+/** Plies and posts as one number, under 2 to the 20th. */
+function countsKey({ front, rear }: Omit<Placing, 'footing'>): number {
+  return ((front.plies * 8 + (rear?.plies ?? 0)) * 128 + front.posts) * 128 + (rear?.posts ?? 0)
 }
 
 function distinct(sides: readonly SidePosts[]): readonly SidePosts[] {
-  return [...new Map(sides.map((one) => [`${one.count} ${one.reach}`, one])).values()]
+  return [...new Map(sides.map((one) => [`${one.count} ${one.underJoists} ${one.reach}`, one])).values()]
 }

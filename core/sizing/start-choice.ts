@@ -1,18 +1,28 @@
+import { type LumberSize, sectionOf } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
 import { widthOf } from './catalogue.ts'
 import { setbacksIn } from './choice.ts'
+import { isFlush } from './is-flush.ts'
 import { widestOf } from './strongest-like.ts'
 import type { BeamChoice, Catalogue, Choice } from './types.ts'
 
-/** The sizes with which most decks can be framed: two posts of the widest size on the narrowest footing. */
+/**
+ * The sizes with which most decks can be framed: two posts of the widest size on the narrowest footing, and the
+ * shallowest joists between the deepest beams where those are flush.
+ */
 export function startOf(job: Job, catalogue: Catalogue): Choice {
-  const beam = ({ size }: BeamChoice, options: readonly (BeamChoice | null)[]): BeamChoice => ({
-    size,
+  const beam = (
+    side: 'front' | 'rear',
+    first: BeamChoice,
+    options: readonly (BeamChoice | null)[],
+  ): BeamChoice => ({
+    size: isFlush(job, side) ? deepest(options, first) : first.size,
     plies: Math.max(...options.map((one) => one?.plies ?? 0)),
     posts: 2,
   })
   const { joists, front, rear, postSizes, footings } = catalogue
-  const [joist] = joists
+  const flush = isFlush(job, 'front') || isFlush(job, 'rear')
+  const joist = flush ? joists.reduce((a, b) => (depthOf(b) < depthOf(a) ? b : a)) : joists[0]
   const frontFirst = front[0]
   const rearFirst = rear[0]
   const footing = footings.reduce((a, b) => (widthOf(b) < widthOf(a) ? b : a))
@@ -20,9 +30,17 @@ export function startOf(job: Job, catalogue: Catalogue): Choice {
   return {
     setbacks: setbacksIn(job),
     joist,
-    front: beam(frontFirst, front),
-    rear: rearFirst === null || rearFirst === undefined ? null : beam(rearFirst, rear),
+    front: beam('front', frontFirst, front),
+    rear: rearFirst === null || rearFirst === undefined ? null : beam('rear', rearFirst, rear),
     postSize: widestOf(postSizes),
     footing,
   }
+}
+
+function deepest(options: readonly (BeamChoice | null)[], first: BeamChoice): LumberSize {
+  return options.reduce<BeamChoice>((a, b) => (b !== null && depthOf(b) > depthOf(a) ? b : a), first).size
+}
+
+function depthOf({ size }: { readonly size: LumberSize }): number {
+  return sectionOf(size).depth
 }

@@ -89,6 +89,7 @@ export interface Sized {
   readonly statement: JobStatement
   /** null where the job as stated has no price */
   readonly costBefore: Cents | null
+  /** by plans whose search may have ended before that of an estimate: at most so much */
   readonly costAfter: Cents
   /** checks of the job as stated that sizing can mend and that do not pass */
   readonly failingBefore: readonly Check[]
@@ -120,7 +121,6 @@ export interface SizingOptions extends Watch {
 
 /** Work after which the best way so far is told, not proven. */
 export interface SizingLimits {
-  readonly looked: number
-  readonly checked: number
-  readonly priced: number
+  /** steps of 10 microseconds or so */
+  readonly effort: number
 }

@@ -5,6 +5,7 @@ import type { Job } from '../job/index.ts'
 import { type PriceBook, priceJob } from '../pricing/index.ts'
 import type { Cents } from '../units/index.ts'
 import { type BoundedClass, ClassBounds, type Plans } from './class-bounds.ts'
+import { EFFORT, type Effort } from './effort.ts'
 import type { PlacedChoice } from './known-failures.ts'
 import { costOf, type LeastCents, ROUNDINGS, type Shares, sharesOf } from './least-cost.ts'
 import { partOf, sizesOf } from './part-of.ts'
@@ -18,6 +19,9 @@ export interface CountedWay {
   readonly totals: { readonly material: Cents; readonly labour: Cents; readonly other: Cents }
 }
 
+/** The contents of no cutting job. */
+const NONE: ReadonlySet<string> = new Set()
+
 /** What ways cost: goods and hours exact, lumber as far as it is known, the whole where it is asked for. */
 export class WayCosts {
   readonly #job: Job
@@ -25,18 +29,27 @@ export class WayCosts {
   readonly #engine: LpEngine
   readonly #plans: Plans
   readonly #stop: Watch['stop']
+  readonly #effort: Effort
   readonly #shares: Shares
   readonly #bounds: ClassBounds
   #priced = 0
 
-  constructor(job: Job, book: PriceBook, engine: LpEngine, plans: Plans, stop: Watch['stop']) {
+  constructor(
+    job: Job,
+    book: PriceBook,
+    engine: LpEngine,
+    plans: Plans,
+    effort: Effort,
+    stop: Watch['stop'],
+  ) {
     this.#job = job
     this.#book = book
     this.#engine = engine
     this.#plans = plans
     this.#stop = stop
+    this.#effort = effort
     this.#shares = sharesOf(job)
-    this.#bounds = new ClassBounds(book, engine, plans, stop)
+    this.#bounds = new ClassBounds(book, engine, plans, effort, stop)
   }
 
   /** Ways planned and priced in full so far. */
@@ -54,13 +67,18 @@ export class WayCosts {
 
   /** With goods and hours exact; null where something has no price. */
   counted(placed: PlacedChoice, design: Design): CountedWay | null {
+    this.#effort.add(EFFORT.count)
     const priced = priceJob(design, [], this.#book)
     const { classes, faults } = this.#bounds.classesOf(design, placed)
     return priced.ok && faults.length === 0 ? { placed, design, classes, totals: priced.value.totals } : null
   }
 
-  atLeast({ classes, totals: { material, labour, other } }: CountedWay): LeastCents {
-    const lumber = classes.reduce((sum, one) => sum + this.#bounds.of(one), 0)
+  /** @param settled contents of cutting jobs whose plans count as they are: those of the way that it is compared with */
+  atLeast(
+    { classes, totals: { material, labour, other } }: CountedWay,
+    settled: ReadonlySet<string> = NONE,
+  ): LeastCents {
+    const lumber = classes.reduce((sum, one) => sum + this.#bounds.of(one, settled), 0)
     return costOf(this.#shares, material, labour, other + lumber) - ROUNDINGS
   }
 
@@ -69,10 +87,28 @@ export class WayCosts {
     return this.#bounds.learn(classes, this.#shares)
   }
 
-  /** By the whole estimate; null where it has no price. */
-  whole(design: Design): Cents | null {
+  /** Whether a plan of a way is not proven, of which the other way has none like it. */
+  isOpen({ classes }: CountedWay, settled: ReadonlySet<string>): boolean {
+    return classes.some((one) => !settled.has(one.content) && this.#bounds.unproven(one) !== null)
+  }
+
+  /** By the whole estimate, from plans that are all made; null where it has no price. */
+  whole({ classes, design }: CountedWay): Cents | null {
     this.#priced += 1
-    const options = { known: this.#plans, stop: this.#stop }
+    this.#effort.add(EFFORT.count)
+    const plans = new Map(
+      classes.flatMap((one) => {
+        const plan = this.#bounds.unproven(one)
+        return plan === null ? [] : [[one.cutJob.id, plan] as const]
+      }),
+    )
+    const options = { known: this.#plans, plans, stop: this.#stop }
     return costDesign(design, this.#book, this.#engine, options).pricing?.totals.cost ?? null
+  }
+
+  /** The whole of a way of which nothing is planned yet. */
+  planned(way: CountedWay): Cents | null {
+    while (this.learn(way)) if (!Number.isFinite(this.atLeast(way))) return null
+    return this.whole(way)
   }
 }

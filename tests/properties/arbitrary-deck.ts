@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import type { JobStatement } from '../../core/job/index.ts'
+import { type JobStatement, setField } from '../../core/job/index.ts'
 
 const inchesText = (min: number, max: number) => fc.integer({ min, max }).map((n) => `${n} in`)
 const pick = <T>(...from: T[]) => fc.constantFrom(...from)
@@ -57,3 +57,10 @@ export const drawnDeck: fc.Arbitrary<JobStatement> = fc
       builder: pick('contractor', 'owner'),
     })
   })
+
+/** The same with the front beam among the joists, in the rim's place. */
+export const flushDeck: fc.Arbitrary<JobStatement> = drawnDeck.map((statement) => setFlush(statement))
+
+function setFlush(statement: JobStatement): JobStatement {
+  return setField(statement, 'frame.beams.front.set', 'flush')
+}

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { design, designJob } from '../../core/design.ts'
 import { costDesign, type EstimateOptions } from '../../core/estimate.ts'
-import { readJob, SIZED_FIELDS } from '../../core/job/index.ts'
+import { type JobStatement, readJob, SIZED_FIELDS } from '../../core/job/index.ts'
 import { SAMPLE_BOOK } from '../../core/pricing/index.ts'
 import {
   type Catalogue,
@@ -13,7 +13,7 @@ import {
   withChoice,
 } from '../../core/sizing/index.ts'
 import { engine } from '../fixtures/engine.ts'
-import { drawnDeck } from './arbitrary-deck.ts'
+import { drawnDeck, flushDeck } from './arbitrary-deck.ts'
 
 /** Five decks in the gate and 200 in a round of the soak, of 5,000 runs; searched by brute force 2 and 30. */
 const runs = Number(process.env.FC_RUNS ?? 100)
@@ -22,7 +22,7 @@ const BRUTE_RUNS = Math.max(2, Math.round(runs * 0.006))
 const UNHURRIED = 3_600_000
 
 describe('sizing', () => {
-  it('proposes frames that pass whatever a size can mend, at the cost that the estimate finds', {
+  it('proposes frames that pass whatever a size can mend, at the cost that an estimate finds', {
     timeout: UNHURRIED,
   }, () => {
     let proposed = 0
@@ -43,7 +43,10 @@ describe('sizing', () => {
         const open = made.value.checks.filter(({ status }) => status !== 'passes' && status !== 'near')
         expect(open.filter(({ fields }) => fields.some((field) => SIZED_FIELDS.has(field)))).toEqual([])
         expect(open.map(({ id }) => id)).toEqual(sized.remaining.map(({ id }) => id))
-        expect(costDesign(made.value, SAMPLE_BOOK, engine).pricing?.totals.cost).toBe(sized.costAfter)
+        // no dearer than by first plans; what a longer search of them finds is little
+        const first = costDesign(made.value, SAMPLE_BOOK, engine, { quick: true }).pricing?.totals.cost
+        expect(sized.costAfter).toBeLessThanOrEqual(first ?? 0)
+        expect(sized.costAfter).toBeGreaterThan(0.97 * (first ?? 0))
         if (sized.failingBefore.length === 0 && sized.costBefore !== null)
           expect(sized.costAfter).toBeLessThanOrEqual(sized.costBefore)
       }),
@@ -53,31 +56,48 @@ describe('sizing', () => {
   })
 
   it('finds nothing dearer than a search of every way of a small catalogue', { timeout: UNHURRIED }, () => {
-    const seeds = fc.array(fc.nat(), { minLength: 14, maxLength: 14 })
-    fc.assert(
-      fc.property(drawnDeck, seeds, (statement, seed) => {
-        const narrow = (catalogue: Catalogue) => smallPart(catalogue, seed)
-        const read = readJob(statement)
-        if (!read.ok) throw new Error(JSON.stringify(read.error))
-        let ways: readonly Choice[] = []
-        const result = sizeIt(statement, SAMPLE_BOOK, engine, {
-          narrow: (catalogue) => {
-            const small = narrow(catalogue)
-            ways = waysIn(small)
-            return small
-          },
-        })
-        expect(ways.length).toBeLessThanOrEqual(60)
-        const least = leastByBruteForce(read.value.job, [...ways, choiceOf(read.value.job)])
-        expect(result.ok ? result.sized.costAfter : null).toBe(least)
-        if (result.ok) expect(result.sized.work.proven).toBe(true)
-      }),
-      { numRuns: BRUTE_RUNS },
-    )
+    findsTheLeast(drawnDeck, BRUTE_RUNS)
+  })
+
+  it('finds nothing dearer either where the front beam is flush', { timeout: UNHURRIED }, () => {
+    findsTheLeast(flushDeck, Math.ceil(BRUTE_RUNS / 2))
   })
 })
 
+function findsTheLeast(decks: typeof drawnDeck, numRuns: number): void {
+  const seeds = fc.array(fc.nat(), { minLength: 14, maxLength: 14 })
+  fc.assert(
+    fc.property(decks, seeds, (statement, seed) => {
+      const narrow = (catalogue: Catalogue) => smallPart(catalogue, seed)
+      const read = readJob(statement)
+      if (!read.ok) throw new Error(JSON.stringify(read.error))
+      let ways: readonly Choice[] = []
+      const result = sizeIt(statement, SAMPLE_BOOK, engine, {
+        narrow: (catalogue) => {
+          const small = narrow(catalogue)
+          ways = waysIn(small)
+          return small
+        },
+      })
+      expect(ways.length).toBeLessThanOrEqual(60)
+      const least = leastByBruteForce(read.value.job, [...ways, choiceOf(read.value.job)])
+      const cost = result.ok ? costOf(result.sized.statement) : null
+      // where plans could not be told apart the proof is not claimed, and what is left is little
+      if (!result.ok || least === null || result.sized.work.proven) expect(cost).toBe(least)
+      else expect(cost).toBeLessThanOrEqual(1.01 * least)
+    }),
+    { numRuns },
+  )
+}
+
 type Job = Parameters<typeof withChoice>[0]
+
+/** By the whole estimate, its plans sought to the end. */
+function costOf(statement: JobStatement): number | null {
+  const made = design(statement)
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  return costDesign(made.value, SAMPLE_BOOK, engine).pricing?.totals.cost ?? null
+}
 
 function leastByBruteForce(job: Job, ways: readonly Choice[]): number | null {
   const stated = choiceOf(job)

@@ -1,0 +1,9 @@
+import { type Job, middleBeamList } from '../job/index.ts'
+
+/** Whether joists hang from a beam that goes by a side's fields; those of the front are the middle beams' too. */
+export function isFlush({ frame, shape }: Job, side: 'front' | 'rear'): boolean {
+  return (
+    frame.beams[side].set === 'flush' ||
+    (side === 'front' && middleBeamList(shape.middleBeams).some(({ set }) => set === 'flush'))
+  )
+}

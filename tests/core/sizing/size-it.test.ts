@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest'
+import { design } from '../../../core/estimate.ts'
+import { DEMO_JOB, type JobStatement, setField } from '../../../core/job/index.ts'
+import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
+import { type SizingOptions, sizeIt } from '../../../core/sizing/index.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
+import { engine } from '../../fixtures/engine.ts'
+
+function sized(statement: JobStatement, options: SizingOptions = {}) {
+  const result = sizeIt(statement, SAMPLE_BOOK, engine, options)
+  if (!result.ok) throw new Error(result.message)
+  return result.sized
+}
+
+function deckOf(file: string): JobStatement {
+  const deck = CATALOGUE.find((one) => one.file === file)
+  if (deck === undefined) throw new Error(`no ${file}`)
+  return deck.job
+}
+
+function openChecks(statement: JobStatement): readonly string[] {
+  const made = design(statement)
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  return made.value.checks
+    .filter(({ status }) => status !== 'passes' && status !== 'near')
+    .map(({ id }) => id)
+}
+
+describe('sizing with little work', () => {
+  const small = { limits: { effort: 3_000 } }
+
+  it('proposes sizes that pass for a job that does not, and claims no proof', () => {
+    const failing = setField(DEMO_JOB, 'frame.joists.size', '2x6')
+    expect(openChecks(failing)).toContain('joist-span')
+    const { work, statement } = sized(failing, small)
+    expect(work.proven).toBe(false)
+    expect(openChecks(statement)).toEqual([])
+  })
+})
+
+describe('sizing with a flush beam', () => {
+  it('tries joists deeper than the shallowest beam', () => {
+    const { statement, costAfter } = sized(deckOf('flush-front.json'))
+    const made = design(statement)
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    // 2x6 joists need far more of them: $4,358.17 with these, the cheapest that were once found
+    expect(made.value.job.frame.joists.size).not.toBe('2x6')
+    expect(costAfter).toBeLessThan(435_817)
+  })
+})
+
+describe('sizing where no table covers a beam, whatever its size', () => {
+  it.each(['octagon-free.json', 'deep-lapped.json'])('says at once of %s that no size passes', (file) => {
+    const result = sizeIt(deckOf(file), SAMPLE_BOOK, engine)
+    expect(result).toMatchObject({ ok: false, message: 'No size of the catalogue passes every check.' })
+    if (result.ok) return
+    expect(result.checks.map(({ status }) => status)).toContain('calculated only')
+  })
+})

@@ -11,7 +11,16 @@ const PAST = 5
 const OFF = 4
 
 /** A dimension line with architectural ticks, its text above it or, on an upright one, to its left and turned. */
-export function Dimension({ p, fit }: { readonly p: DimensionPrimitive; readonly fit: Fit }) {
+export function Dimension({
+  p,
+  fit,
+  isFirst,
+}: {
+  readonly p: DimensionPrimitive
+  readonly fit: Fit
+  /** no other goes before it on its line */
+  readonly isFirst: boolean
+}) {
   const upright = Math.abs(p.x2 - p.x1) < Math.abs(p.y2 - p.y1)
   const dx = upright ? p.offset : 0
   const dy = upright ? 0 : p.offset
@@ -20,7 +29,7 @@ export function Dimension({ p, fit }: { readonly p: DimensionPrimitive; readonly
   const bx = toX(fit, p.x2 + dx)
   const by = toY(fit, p.y2 + dy)
   const way = Math.sign(p.offset) || 1
-  const level = placeOfText(p.text, [ax, bx], p.x1 <= 0)
+  const level = placeOfText(p.text, [ax, bx], isFirst)
   return (
     <g className="dimension">
       {p.offset !== 0 && (

@@ -12,10 +12,13 @@ export function PrimitiveShape({
   p,
   fit,
   emphasis,
+  isFirst = true,
 }: {
   readonly p: Primitive
   readonly fit: Fit
   readonly emphasis: Emphasis
+  /** of a dimension: no other goes before it on its line */
+  readonly isFirst?: boolean
 }) {
   const said = emphasis === 'none' ? '' : ` is-${emphasis}`
   switch (p.kind) {
@@ -73,7 +76,7 @@ export function PrimitiveShape({
         </text>
       )
     case 'dimension':
-      return <Dimension p={p} fit={fit} />
+      return <Dimension p={p} fit={fit} isFirst={isFirst} />
     case 'joint': {
       const reach = p.half * fit.scale + JOINT_REACH
       const x = toX(fit, p.x)

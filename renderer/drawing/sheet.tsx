@@ -1,5 +1,6 @@
 import { memo, type ReactNode, useMemo } from 'react'
 import type { Drawing, Layer, Primitive } from '../../core/papers/index.ts'
+import { continued } from './dimension-text.ts'
 import { type Fit, toX, toY } from './fit.ts'
 import { cornersOn, type Emphasis, PrimitiveShape } from './primitive.tsx'
 import { uncrowded } from './uncrowded.ts'
@@ -47,6 +48,7 @@ export function Sheet(props: SheetProps) {
       ),
     [drawing, layers, isSolid, fit.scale],
   )
+  const after = useMemo(() => continued(drawing.primitives), [drawing])
   return (
     <div className="sheet">
       <svg
@@ -72,7 +74,15 @@ export function Sheet(props: SheetProps) {
         {shown.map((p, index) => {
           const emphasis =
             p.id === props.selected ? 'selected' : p.id === props.hovered ? 'hovered' : props.emphasisOf(p.id)
-          return <Shape key={`${p.kind}:${p.id}:${index}`} p={p} fit={fit} emphasis={emphasis} />
+          return (
+            <Shape
+              key={`${p.kind}:${p.id}:${index}`}
+              p={p}
+              fit={fit}
+              emphasis={emphasis}
+              isFirst={!after.has(p.id)}
+            />
+          )
         })}
         {props.overlay?.(fit)}
         {shown.map((p, index) =>

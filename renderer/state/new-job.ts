@@ -13,7 +13,7 @@ import { faultSentence, readText, statedForm } from './field-value.ts'
 /** What is asked before a new job is made, by question; everything else starts at its default. */
 export const ASKED = {
   size: ['size.width', 'size.depth', 'size.height'],
-  holding: ['site.attachment'],
+  holding: ['site.attachment', 'stairs.kind', 'guard.where'],
   builder: ['builder'],
   site: ['site.frostDepth', 'site.soil', 'site.snowLoad'],
 } as const satisfies { readonly [question: string]: readonly FieldPath[] }
@@ -28,8 +28,11 @@ export interface AnswerFaults {
   readonly [path: FieldPath]: string
 }
 
+/** What a job is called that nobody has named. */
+export const UNNAMED = 'New deck'
+
 /** The statement of a job that nobody has said anything of yet. */
-export const UNANSWERED: JobStatement = { version: JOB_VERSION, name: 'New deck' }
+export const UNANSWERED: JobStatement = { version: JOB_VERSION, name: UNNAMED }
 
 /** The answers with one more, or without it where its text is empty: no text is no answer. */
 export function answered(answers: Answers, path: FieldPath, text: string): Answers {

@@ -38,13 +38,14 @@ export function chainBeside(beam: Beam, { footings }: Design['frame']): readonly
   return chain(id, stops, isLevel, isLevel ? from.y : from.x, way * (widest / 2 + OFF_FOOTINGS))
 }
 
-/** How far a beam lies behind the side that it follows, between two of its posts and clear of the joists. */
+/** How far a beam lies behind the side that it follows, between its first two posts and clear of the joists. */
 export function placeBehind({ edge: { from } }: Side, beam: Beam, { members }: Design['frame']): Primitive {
   const [first] = beam.line
   const isLevel = beam.line[0].y === beam.line[1].y
   const posts = postPlaces(beam)
-  const bay = posts.length > 2 ? 1 : 0
-  const middle = ((posts[bay] ?? 0) + (posts[bay + 1] ?? posts[bay] ?? 0)) / 2
+  // clear of the beam's mark, which stands nearer its first post, and of the rim's in the middle
+  const [start = 0, second = start] = posts
+  const middle = start + 0.65 * (second - start)
   const joists = members.filter(({ role }) => role === 'joist' || role === 'end joist')
   const isClear = (at: number): boolean =>
     joists.every(({ box }) => {

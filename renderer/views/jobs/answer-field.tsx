@@ -7,6 +7,8 @@ export interface AnswerProps {
   readonly path: string
   /** undefined while it is not answered: the default stands there, shown as such */
   readonly answer: string | undefined
+  /** what stands there instead of the field's default */
+  readonly instead?: string
   readonly fault: string | null
   /** an empty text takes the answer back */
   onAnswer(text: string): void
@@ -18,9 +20,9 @@ export function answerId(path: string): string {
 }
 
 /** One answer: a length or load to type, or one of a few to choose. */
-export function AnswerField({ path, answer, fault, onAnswer }: AnswerProps) {
+export function AnswerField({ path, answer, instead, fault, onAnswer }: AnswerProps) {
   const spec = fieldAt(path)
-  const text = answer ?? fieldText(spec, defaultOf(spec))
+  const text = answer ?? instead ?? fieldText(spec, defaultOf(spec))
   const shared = {
     id: answerId(path),
     label: spec.label,

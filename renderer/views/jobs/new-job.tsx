@@ -1,7 +1,14 @@
 import { Modal } from '@mantine/core'
 import { type FormEvent, useState } from 'react'
 import { Message } from '../../parts/message.tsx'
-import { type AnswerFaults, type Answers, ASKED, answered, jobOfAnswers } from '../../state/new-job.ts'
+import {
+  type AnswerFaults,
+  type Answers,
+  ASKED,
+  answered,
+  jobOfAnswers,
+  UNNAMED,
+} from '../../state/new-job.ts'
 import { plural } from '../../state/print.ts'
 import { useSession } from '../../state/session-context.ts'
 import { PriceBookPart } from '../price/price-book.tsx'
@@ -57,7 +64,7 @@ export function NewJob({ opened, onClose }: { readonly opened: boolean; onClose(
           Answer what you know. What you leave stays at its default, shown dashed here and in the window, and
           can be changed at any time.
         </p>
-        <AnswerField {...fieldOf('name')} />
+        <AnswerField {...fieldOf('name')} instead={UNNAMED} />
         <fieldset>
           <legend>1. How large is the deck?</legend>
           {ASKED.size.map((path) => (
@@ -65,7 +72,7 @@ export function NewJob({ opened, onClose }: { readonly opened: boolean; onClose(
           ))}
         </fieldset>
         <fieldset>
-          <legend>2. Does the house hold it, or does it stand free?</legend>
+          <legend>2. Does the house hold it, and has it stairs and a guard?</legend>
           {ASKED.holding.map((path) => (
             <AnswerField key={path} {...fieldOf(path)} />
           ))}

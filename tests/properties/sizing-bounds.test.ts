@@ -7,6 +7,7 @@ import { SAMPLE_BOOK } from '../../core/pricing/index.ts'
 import { catalogueOf } from '../../core/sizing/catalogue.ts'
 import { withChoice, withSetbacks } from '../../core/sizing/choice.ts'
 import { type CostModel, costModel } from '../../core/sizing/cost-model.ts'
+import { Effort } from '../../core/sizing/effort.ts'
 import { KnownFailures, standsInTheWay } from '../../core/sizing/known-failures.ts'
 import { standByNumber } from '../../core/sizing/stand-by-number.ts'
 import type { Choice } from '../../core/sizing/types.ts'
@@ -15,6 +16,7 @@ import { engine } from '../fixtures/engine.ts'
 import { drawnDeck, flushDeck } from './arbitrary-deck.ts'
 
 const UNHURRIED = 3_600_000
+const UNLIMITED = 1e12
 const runs = Number(process.env.FC_RUNS ?? 12)
 
 /** Decks of every outline of the catalogue, and rectangles drawn at random, with dropped beams and a flush one. */
@@ -54,7 +56,7 @@ function modelsOf(job: Job) {
     const key = `${setbacks.front} ${setbacks.rear}`
     const found = made.get(key)
     if (found !== undefined) return found
-    const model = costModel(withSetbacks(job, setbacks), SAMPLE_BOOK, catalogue)
+    const model = costModel(withSetbacks(job, setbacks), SAMPLE_BOOK, catalogue, new Effort(UNLIMITED))
     made.set(key, model)
     return model
   }

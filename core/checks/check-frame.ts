@@ -96,14 +96,16 @@ export function checkFrame(
   ]
 }
 
-/** Names of span checks of beams that lie as no table covers them, whatever their size: slanting, or with joists from both sides. */
+/**
+ * Names of span checks of beams that lie as no table covers them, whatever their size: slanting ones, and middle ones,
+ * whose joists come from both sides. Whether joists of another part reach over a beam hangs on its plies.
+ */
 export function spansBesideTables(job: Job, layout: Layout, frame: Frame): ReadonlySet<string> {
   const { beams } = contextOf(job, layout, frame)
-  return new Set(
-    beams.flatMap(({ slanting, bothSides, beam }) =>
-      slanting || bothSides ? [`beam-span-${beam.key}`] : [],
-    ),
+  const never = beams.filter(
+    ({ slanting, bothSides, beam }) => slanting || (bothSides && beam.key.startsWith('middle')),
   )
+  return new Set(never.map(({ beam }) => `beam-span-${beam.key}`))
 }
 
 /** The beams' spans alone, of a frame whose beams are taken to be of other sizes. */

@@ -53,39 +53,78 @@ function passing({ places, framing, failures }: Descent, choice: Choice): Placed
   return framing.check(placed) === null ? null : placed
 }
 
-/** The strongest sizes on few posts, then on more. */
+/** Strong sizes, each start far from the last. */
 function firstPassing(descent: Descent): PlacedChoice | null {
   const { catalogue, framing, places } = descent
+  const all = starts(catalogue, places)
+  const step = strideOf(all.length)
   const most = framing.checks + MOST_STARTS
-  for (const choice of starts(catalogue, places)) {
-    if (framing.checks >= most) return null
-    const placed = passing(descent, choice)
+  for (let k = 0; k < all.length && framing.checks < most; k += 1) {
+    const choice = all[(k * step) % all.length]
+    const placed = choice === undefined ? null : passing(descent, choice)
     if (placed !== null) return placed
   }
   return null
 }
 
-function* starts(catalogue: Catalogue, places: Places): Iterable<Choice> {
-  const { front, rear, joists, setbacks, postSizes } = catalogue
-  const postSize = widestOf(postSizes)
-  const footings = places.footingsUnder(postSize)
-  const counts = [...new Set(front.map(({ posts }) => posts))].sort((a, b) => a - b)
-  const deepFirst = [...new Map(joists.map((joist) => [joist.size, joist])).values()].reverse()
-  for (const joist of deepFirst) {
-    // the widest run into each other where beams meet
-    for (const share of [0.5, 0.25, 1]) {
-      const footing = footings[Math.max(0, Math.ceil(footings.length * share) - 1)]
-      if (footing === undefined) return
-      for (const posts of counts)
-        for (const at of setbacks) {
-          const frontLike = front.find((one) => one.posts === posts)
-          const rearLike = rear.find((one) => one === null || one.posts === posts) ?? rear[0]
-          if (frontLike === undefined || rearLike === undefined) continue
-          const like = { setbacks: at, joist, front: frontLike, rear: rearLike, postSize, footing }
-          yield { ...strongestLike(like, catalogue), footing }
-        }
-    }
-  }
+/** By so many a walk comes to each of them once, and soon has been everywhere: nearly the golden section of them. */
+function strideOf(count: number): number {
+  let step = Math.max(1, Math.round(count * 0.618))
+  while (greatestCommonDivisor(step, count) > 1) step += 1
+  return step
+}
+
+function greatestCommonDivisor(a: number, b: number): number {
+  return b === 0 ? a : greatestCommonDivisor(b, a % b)
+}
+
+/** Shares of the list of footings: the widest run into each other where beams meet. */
+const FOOTINGS = [0.5, 0.25, 1]
+
+/** The strongest beams of each number of plies and posts under joists of each depth, on the widest posts and the last listed. */
+function starts(catalogue: Catalogue, places: Places): readonly Choice[] {
+  const { joists, setbacks, postSizes } = catalogue
+  const depths = [...new Map(joists.map((joist) => [joist.size, joist])).values()]
+  const pairs = pairsOf(catalogue)
+  return [...new Set([widestOf(postSizes), ...postSizes])].slice(0, 2).flatMap((postSize) =>
+    footingsOf(postSize, places).flatMap((footing) =>
+      depths.flatMap((joist) =>
+        pairs.flatMap(({ front, rear, alike }) =>
+          setbacks.map((at): Choice => {
+            const choice = { setbacks: at, joist, front, rear, postSize, footing }
+            return { ...strongestLike(choice, alike), postSize, footing }
+          }),
+        ),
+      ),
+    ),
+  )
+}
+
+function footingsOf(postSize: Choice['postSize'], places: Places): readonly Choice['footing'][] {
+  const all = places.footingsUnder(postSize)
+  return FOOTINGS.flatMap((share) => all[Math.max(0, Math.ceil(all.length * share) - 1)] ?? [])
+}
+
+interface Pair extends Pick<Choice, 'front' | 'rear'> {
+  /** beams of as many plies */
+  readonly alike: Catalogue
+}
+
+/** Beams on as many posts on both sides, of any plies on either. */
+function pairsOf(catalogue: Catalogue): readonly Pair[] {
+  const fronts = [...new Map(catalogue.front.map((one) => [`${one.plies} ${one.posts}`, one])).values()]
+  const rears = [...new Map(catalogue.rear.map((one) => [one?.plies, one])).values()]
+  return fronts.flatMap((front) =>
+    rears.map((one): Pair => {
+      const alike = {
+        ...catalogue,
+        front: catalogue.front.filter(({ plies }) => plies === front.plies),
+        rear: catalogue.rear.filter((other) => other?.plies === one?.plies),
+      }
+      const rear = alike.rear.find((other) => other?.posts === front.posts) ?? one
+      return { front, rear, alike }
+    }),
+  )
 }
 
 type Part = (choice: Choice, catalogue: Catalogue, places: Places) => readonly Choice[]

@@ -66,6 +66,8 @@ describe('decking rows, example TK-04', () => {
     // the first and the last are ripped alike, so that 49 are whole: one row and one gap less than 50
     const whole = (rows[49]?.box.y1 ?? 0) - (rows[1]?.box.y0 ?? 0)
     expect(whole).toBe(inches(287.25 - 5.75))
+    const pitch = (rows[2]?.box.y0 ?? 0) - (rows[1]?.box.y0 ?? 0)
+    expect(inches(288) / pitch).toBeCloseTo(50.09, 2)
   })
 
   // ehow.co.uk article 6520272, printed 3.8 from a rounded figure
@@ -89,6 +91,8 @@ describe('a form tube of 10 in, example CN-04', () => {
     })
     expect(takeoff.volumes.concrete * 1.1).toBeCloseTo(14.399, 3)
     expect(takeoff.volumes.bags).toBe(24)
+    // the program buys bags of 80 lb alone; of its volume 60 lb ones, 0.45 cu ft each, would be 32
+    expect(Math.ceil((takeoff.volumes.concrete * 1.1) / 0.45)).toBe(32)
     expect((takeoff.volumes.concreteEach[0]?.cubicFeet ?? 0) * 0.75).toBeCloseTo(1.6362, 4)
   })
 })

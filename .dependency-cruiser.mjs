@@ -94,9 +94,9 @@ export default {
     ),
     rule(
       'core-has-one-package',
-      'core/job may import jsonc-parser, core/geometry clipper2-ts; nothing else of core imports a package.',
+      'core/job may import jsonc-parser, core/geometry clipper2-ts, core/papers bidi-js; nothing else of core imports a package.',
       { path: '^core/' },
-      { path: 'node_modules/', pathNot: 'node_modules/(jsonc-parser|clipper2-ts)/' },
+      { path: 'node_modules/', pathNot: 'node_modules/(jsonc-parser|clipper2-ts|bidi-js)/' },
     ),
     rule(
       'core-reads-json-in-job-only',
@@ -109,6 +109,12 @@ export default {
       'Polygons are clipped in core/geometry.',
       { path: '^core/', pathNot: '^core/geometry/' },
       { path: 'node_modules/clipper2-ts/' },
+    ),
+    rule(
+      'core-turns-writing-in-papers-only',
+      'Lines that are written from the right are turned in core/papers.',
+      { path: '^core/', pathNot: '^core/papers/' },
+      { path: 'node_modules/bidi-js/' },
     ),
     rule(
       'shared-sees-core',

@@ -12,7 +12,7 @@ const FIRST_FIELDS: readonly FieldSpec[] = [
     kind: 'choice',
     choices: ['none', 'straight', 'full width', 'landing', 'landing left', 'landing right'],
     choiceLabels: [
-      'none counted here',
+      'none',
       'straight',
       'straight, as wide as the edge',
       'with a landing, straight on',
@@ -200,6 +200,8 @@ export const STAIR_FIELDS: readonly FieldSpec[] = STAIR_BRANCHES.flatMap(({ bran
       ...(field.path === 'stairs.kind'
         ? { help: `${field.help} They leave the deck at an edge of their own, or elsewhere along the same.` }
         : {}),
+      // out of the way of the first, which leave the front
+      ...(field.path === 'stairs.side' ? { default: branch === 'stairs.second' ? 'right' : 'left' } : {}),
     }
   }),
 )

@@ -1,4 +1,5 @@
-import { memo, useDeferredValue, useEffect, useRef } from 'react'
+import { memo, useDeferredValue, useEffect, useMemo, useRef } from 'react'
+import { readJob } from '../../../core/job/index.ts'
 import { Message } from '../../parts/message.tsx'
 import { faultSentence } from '../../state/field-value.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
@@ -24,14 +25,22 @@ export function Bench() {
   const why = useJob((state) => state.why)
   // fields may come after the drawing: while something is drawn, the drawing goes first
   const job = useDeferredValue(useJob((state) => state.design?.job ?? null))
+  // what is stated counts for which fields are shown, though no deck can be built of it yet
+  const present = useDeferredValue(useJob((state) => state.history.present))
+  const stated = useMemo(() => {
+    const read = readJob(present)
+    return read.ok ? read.value.job : null
+  }, [present])
   const faults = useJob((state) => state.faults)
   const failure = useJob((state) => state.designFailure)
   const sought = useJob((state) => state.sought)
   const bench = useRef<HTMLElement>(null)
 
+  const shown = why === null ? place : `${place} ${JSON.stringify(why)}`
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is shown decides, nothing else of it is read.
   useEffect(() => {
     bench.current?.scrollTo(0, 0)
-  }, [])
+  }, [shown])
 
   useEffect(() => {
     if (sought === null) return
@@ -68,7 +77,7 @@ export function Bench() {
       ) : (
         <>
           {place === 'site' && <OwnSite job={job} />}
-          {place === 'frame' && <OwnFrame job={job} />}
+          {place === 'frame' && <OwnFrame job={stated ?? job} />}
           {place === 'ground' && <GroundBench job={job} />}
           {place === 'boards' && <BoardsBench job={job} />}
           {place === 'price' && <PriceBench job={job} />}

@@ -5,7 +5,7 @@ import { isModelled } from '../../../core/pricing/scope.ts'
 import { inches } from '../../../core/units/index.ts'
 
 const DECK = { version: 1, size: { width: '16 ft', depth: '12 ft', height: '44 in' } } as const
-const FRONT = { kind: 'straight', width: '48 in', run: '10 1/2 in' }
+const FRONT = { kind: 'straight', side: 'front', width: '48 in', run: '10 1/2 in' }
 const LEFT = { kind: 'straight', side: 'left', width: '36 in', stringers: 'closed', treads: '2x6' }
 const NONE = { kind: 'none' }
 

@@ -11,6 +11,7 @@ import { hoursWorked } from './lines/hours-worked.ts'
 import { jointLines } from './lines/joint-lines.ts'
 import { labourLines } from './lines/labour-lines.ts'
 import { lumberLines, type PlannedClass } from './lines/lumber-lines.ts'
+import { withSources } from './lines/priced-by.ts'
 import { spareLines } from './lines/spare-lines.ts'
 import { withStatedLines } from './lines/stated-lines.ts'
 import { leaveOut } from './scope.ts'
@@ -49,7 +50,7 @@ export function priceJob(
     ...labour.lines,
     ...allowanceLines(job),
   ]
-  const { lines, idle } = withStatedLines(job, computed, book)
+  const { lines, idle } = withStatedLines(job, withSources(computed, book), book)
   const sum = lines.reduce((whole, { amount }) => whole + amount, 0)
   if (sum > GREATEST_SUM) return fail([tooMuch(sum)])
   return ok({

@@ -2,7 +2,15 @@ import type { Cause, JointKind, ProductClass } from '../frame/index.ts'
 import type { Cents, Share, Ticks, UnitPrice } from '../units/index.ts'
 import type { CalendarStep } from './calendar.ts'
 
-export interface StockPrice {
+/** Of which day a price is, and whose. */
+export interface PriceSource {
+  /** ISO date */
+  readonly date: string
+  readonly supplier: string
+}
+
+/** One length on sale; day and supplier of its price where they are not the book's. */
+export interface StockPrice extends Partial<PriceSource> {
   readonly length: Ticks
   readonly price: Cents
   /** the yard's own code for this length */
@@ -21,7 +29,8 @@ export interface LumberProduct {
   readonly stock: readonly StockPrice[]
 }
 
-export interface GoodPrice {
+/** One good; day and supplier of its price where they are not the book's. */
+export interface GoodPrice extends Partial<PriceSource> {
   readonly sku: string
   readonly label: string
   /** sold by */
@@ -107,6 +116,8 @@ export interface Line {
   readonly cause: Cause
   /** absent where all of it is computed */
   readonly overridden?: Overridden
+  /** day and supplier of the price, where they are not the book's */
+  readonly source?: PriceSource
 }
 
 /** Something stated by hand for a line that does not count: the line is gone, or cannot hold it. */

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { LONGEST_LIST, MEANINGS } from '../../core/cut-list/index.ts'
 import { SIZED_FIELDS } from '../../core/job/index.ts'
+import { LONGEST_PRICE_LIST, PRICE_MEANINGS } from '../../core/price-list/index.ts'
 import { MAX_TICKS, TICKS_PER_FOOT, TICKS_PER_INCH, ticks } from '../../core/units/index.ts'
 import type { MethodName, Methods } from '../../shared/contract/index.ts'
 import { STEPS_KEPT } from '../store/index.ts'
@@ -109,6 +110,16 @@ export const keptList = z.strictObject({
   endTrim: z.string().max(100),
 })
 
+/** Columns of a price list that are looked at. */
+const MOST_COLUMNS = 200
+const priceListInput = z.strictObject({
+  text: z.string().max(LONGEST_PRICE_LIST),
+  columns: z.array(z.enum(PRICE_MEANINGS)).max(MOST_COLUMNS).nullable(),
+  date: z.string().max(10),
+  supplier: z.string().max(200),
+  leaveOutUnknown: z.boolean(),
+})
+
 /** What each method takes. Everything that comes through a door is judged by this before a handler sees it. */
 export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = {
   'app.info': nothing,
@@ -132,6 +143,9 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'everything.import': z.strictObject({ text: z.string().max(LONGEST_EVERYTHING) }),
   'prices.current': nothing,
   'prices.import': z.strictObject({ text: z.string().max(LONGEST_PRICES) }),
+  'prices.readList': priceListInput,
+  'prices.takeList': priceListInput,
+  'prices.takeBack': nothing,
   'prices.useSample': nothing,
   'prices.export': nothing,
   'estimate.run': z.strictObject({ edit, statement: statementInput, jobId: id.optional(), task }),

@@ -70,6 +70,9 @@ export function methodTable({
     'everything.import': { mutating: true, run: everything.take },
     'prices.current': { mutating: false, run: prices.inUse },
     'prices.import': { mutating: true, run: prices.take },
+    'prices.readList': { mutating: false, run: prices.readList },
+    'prices.takeList': { mutating: true, run: prices.takeList },
+    'prices.takeBack': { mutating: true, run: prices.takeBack },
     'prices.useSample': { mutating: true, run: prices.useSample },
     'prices.export': { mutating: false, run: prices.file },
     'estimate.run': {

@@ -1,8 +1,10 @@
+import { takePriceList } from '../../core/price-list/index.ts'
 import {
   bookAge,
   OLD_AFTER_DAYS,
   type PriceBook,
   SAMPLE_BOOK,
+  stalePrices,
   writePriceBook,
 } from '../../core/pricing/index.ts'
 import type { Methods, PricesInUse } from '../../shared/contract/index.ts'
@@ -16,7 +18,13 @@ export interface Prices {
   readonly inUse: () => PricesInUse
   /** All of it or nothing: a faulty file changes nothing. */
   readonly take: (input: Methods['prices.import'][0]) => Methods['prices.import'][1]
+  /** What a list of prices would change; nothing is changed. */
+  readonly readList: (input: Methods['prices.readList'][0]) => Methods['prices.readList'][1]
+  /** All of a list or nothing. */
+  readonly takeList: (input: Methods['prices.takeList'][0]) => Methods['prices.takeList'][1]
   readonly useSample: () => PricesInUse
+  /** The prices as they were before the last change of them. */
+  readonly takeBack: () => PricesInUse
   readonly file: () => Methods['prices.export'][1]
 }
 
@@ -31,8 +39,16 @@ const SAMPLE: Held = { book: SAMPLE_BOOK, importedAt: null, text: null }
 export function priceService(store: Store, now: () => Date, emit: Emit): Prices {
   let held = heldIn(store)
   const inUse = (): PricesInUse => {
-    const age = bookAge(held.book.date, now().toISOString().slice(0, 10))
-    return { book: held.book, importedAt: held.importedAt, age, isOld: age > OLD_AFTER_DAYS }
+    const today = now().toISOString().slice(0, 10)
+    const age = bookAge(held.book.date, today)
+    return {
+      book: held.book,
+      importedAt: held.importedAt,
+      age,
+      isOld: age > OLD_AFTER_DAYS,
+      stale: stalePrices(held.book, today),
+      lastChange: store.priceBook.lastChange(),
+    }
   }
   const change = (to: Held): PricesInUse => {
     held = to
@@ -46,18 +62,42 @@ export function priceService(store: Store, now: () => Date, emit: Emit): Prices 
       const read = readPriceText(text)
       if (!read.ok) return { ok: false, faults: read.error }
       const importedAt = now().toISOString()
-      store.priceBook.write({ text, importedAt })
+      store.priceBook.write({ text, importedAt }, `Price book ${read.value.name}`)
       return { ok: true, prices: change({ book: read.value, importedAt, text }) }
     },
+    readList: (request) => {
+      const taken = takePriceList(held.book, request)
+      if (!taken.ok) return { ok: false, faults: taken.error }
+      const { book: _book, ...told } = taken.value
+      return { ok: true, ...told }
+    },
+    takeList: (request) => {
+      const taken = takePriceList(held.book, request)
+      if (!taken.ok) return { ok: false, faults: taken.error }
+      const { book, changes } = taken.value
+      const text = bookText(book)
+      const importedAt = now().toISOString()
+      const from = request.supplier.trim() === '' ? '' : ` from ${request.supplier.trim()}`
+      store.priceBook.write({ text, importedAt }, `${changes.length} prices${from}`)
+      return { ok: true, prices: change({ book, importedAt, text }), changed: changes.length }
+    },
     useSample: () => {
-      store.priceBook.clear()
+      if (held.text !== null) store.priceBook.clear('Sample prices')
       return change(SAMPLE)
+    },
+    takeBack: () => {
+      store.priceBook.takeBack()
+      return change(heldIn(store))
     },
     file: () => ({
       fileName: `prices ${held.book.date}.json`,
-      text: held.text ?? `${JSON.stringify(writePriceBook(held.book), null, 2)}\n`,
+      text: held.text ?? bookText(held.book),
     }),
   }
+}
+
+function bookText(book: PriceBook): string {
+  return `${JSON.stringify(writePriceBook(book), null, 2)}\n`
 }
 
 /** A stored book was read once; one that this program no longer reads is not passed over in silence. */

@@ -14,6 +14,7 @@ import type { PageOptions, SheetId } from '../../core/papers/index.ts'
 import { fail, inches, ok, parseLength, type Result, type Ticks, ticks } from '../../core/units/index.ts'
 import type { PaperFormat } from '../app/paper-formats.ts'
 import { type PaperOption, readPaperOptions } from './paper-arguments.ts'
+import { type PriceListCommand, type PriceListOption, readPriceListOptions } from './price-list-arguments.ts'
 import { suggestion } from './suggestion.ts'
 
 /** What a command line asks for. */
@@ -86,6 +87,7 @@ export type Command =
       /** what is done about it, and the file for the job made so */
       readonly choose: { readonly way: FoundWay; readonly write: string } | null
     }
+  | PriceListCommand
   | { readonly kind: 'check'; readonly job: string; readonly json: boolean }
   | { readonly kind: 'new'; readonly file: string }
   | { readonly kind: 'help' }
@@ -109,6 +111,7 @@ type Option =
   | 'found'
   | 'choose'
   | PaperOption
+  | PriceListOption
 
 const OPTIONS: { readonly [command: string]: readonly Option[] } = {
   estimate: ['prices', 'json', 'joints', 'xlsx'],
@@ -118,14 +121,15 @@ const OPTIONS: { readonly [command: string]: readonly Option[] } = {
   size: ['hold', 'write', 'prices', 'json'],
   papers: ['to', 'only', 'paper', 'scale', 'units', 'as', 'date', 'revision', 'firm', 'prices'],
   ground: ['found', 'choose', 'write', 'prices', 'json'],
+  prices: ['date', 'supplier', 'columns', 'known', 'prices', 'write', 'json'],
   check: ['json'],
   new: [],
 }
 
 /** What the file of a command is called in its usage. */
-const FILES: { readonly [command: string]: string } = { new: 'FILE', cut: 'LIST.csv' }
+const FILES: { readonly [command: string]: string } = { new: 'FILE', cut: 'LIST.csv', prices: 'LIST.csv' }
 
-const SWITCHES: readonly Option[] = ['json', 'joints']
+const SWITCHES: readonly Option[] = ['json', 'joints', 'known']
 
 /** Most widths that one comparison is asked for. */
 const MOST_WIDTHS = 1000
@@ -181,6 +185,8 @@ function commandOf(name: string, file: string, values: ReadonlyMap<Option, strin
       return readGround(file, values)
     case 'papers':
       return readPaperOptions(file, values)
+    case 'prices':
+      return readPriceListOptions(file, values)
     case 'new':
       return ok({ kind: 'new', file })
     case 'cut': {

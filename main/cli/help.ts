@@ -51,6 +51,13 @@ export const HELP = `Kerfwright: estimates and cut plans for residential deck fr
       or back, and rock or pipe where its place is barred; each way to go on is checked, cut and priced. --choose keep,
       "move along the beam", "drill the anchor anew", "shift the base" or "dig again" with --write makes a new job file.
 
+  kerfwright prices LIST.csv [--date YYYY-MM-DD] [--supplier TEXT] [--columns LIST] [--known] [--prices FILE]
+                             [--write FILE] [--json]
+      A yard's list of prices put into a price book: what each row changes, or everything that is wrong with the list
+      and nothing. The first row heads the columns: code, item, length, price, unit, date, supplier; --columns says it
+      instead, from the left. Rows are found by the yard's code or by name. --known leaves out what the price book does
+      not know; --write makes a new price book file. Each price keeps the day and the supplier that it is of.
+
   kerfwright check JOB.json [--json]
       The structural checks alone.
 

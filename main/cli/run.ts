@@ -46,6 +46,10 @@ export async function run(words: readonly string[], version: string, output: Out
       const { runSize } = await import('./commands/size.ts')
       return runSize(command, output)
     }
+    case 'prices': {
+      const { runPrices } = await import('./commands/prices.ts')
+      return runPrices(command, output)
+    }
     case 'papers': {
       const { runPapers } = await import('./commands/papers.ts')
       return runPapers(command, output)

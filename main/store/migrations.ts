@@ -137,4 +137,18 @@ export const MIGRATIONS: readonly Migration[] = [
       `)
     },
   },
+  {
+    // the price books that were in use before, the newest last; one without a text was the sample
+    version: 9,
+    update: (db) => {
+      db.exec(`
+        CREATE TABLE price_books_before (
+          place INTEGER PRIMARY KEY,
+          label TEXT NOT NULL,
+          text TEXT,
+          imported_at TEXT
+        ) STRICT;
+      `)
+    },
+  },
 ]

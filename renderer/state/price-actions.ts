@@ -1,17 +1,26 @@
+import type { PriceListFault, PriceListRequest } from '../../core/price-list/index.ts'
+import type { Methods } from '../../shared/contract/index.ts'
 import { sentenceOf } from '../client/call-error.ts'
+import { plural } from './print.ts'
 import type { SessionParts } from './session-parts.ts'
 
 export interface PriceActions {
   /** has every estimate use the prices of this file; with any fault in it nothing changes and all are told */
   takePrices(text: string): Promise<void>
   backToSamplePrices(): Promise<void>
+  /** what a list of prices would change; null where it could not be asked (and that was said) */
+  readPriceList(request: PriceListRequest): Promise<Methods['prices.readList'][1] | null>
+  /** takes all prices of a list; its faults where there are any, and nothing is changed then */
+  takePriceList(request: PriceListRequest): Promise<readonly PriceListFault[] | null>
+  /** the prices as they were before their last change */
+  takePricesBack(): Promise<void>
   /** the prices in use as a file, or null where that failed (and was said) */
   priceFile(): Promise<{ readonly fileName: string; readonly text: string } | null>
 }
 
 /** The price book of every estimate; `recompute` is called where it became another. */
 export function priceActions(
-  { client, set, say }: SessionParts,
+  { client, get, set, say }: SessionParts,
   recompute: () => void,
 ): { readonly actions: PriceActions; read(changed: boolean): Promise<void>; dispose(): void } {
   async function read(changed: boolean) {
@@ -41,6 +50,36 @@ export function priceActions(
           await client.call('prices.useSample', {})
           set({ priceFileFaults: [] })
           say('The sample prices are used again')
+        } catch (error) {
+          say(sentenceOf(error))
+        }
+      },
+      async readPriceList(request) {
+        try {
+          return await client.call('prices.readList', request)
+        } catch (error) {
+          say(sentenceOf(error))
+          return null
+        }
+      },
+      async takePriceList(request) {
+        try {
+          const taken = await client.call('prices.takeList', request)
+          if (!taken.ok) return taken.faults
+          set({ priceFileFaults: [] })
+          say(`${plural(taken.changed, 'price')} taken`)
+          return []
+        } catch (error) {
+          say(sentenceOf(error))
+          return null
+        }
+      },
+      async takePricesBack() {
+        const change = get().prices?.lastChange
+        try {
+          await client.call('prices.takeBack', {})
+          set({ priceFileFaults: [] })
+          say(`Taken back: ${change ?? 'the last change of prices'}`)
         } catch (error) {
           say(sentenceOf(error))
         }

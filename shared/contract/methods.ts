@@ -7,7 +7,8 @@ import type { GroundResult } from '../../core/ground/index.ts'
 import type { Fault, FieldPath, Found, JobStatement } from '../../core/job/index.ts'
 import type { Firm, Page, PageOptions, PricedOption, QuoteChange, SheetId } from '../../core/papers/index.ts'
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
-import type { PriceBook } from '../../core/pricing/index.ts'
+import type { PriceListFault, PriceListRequest, PriceListTaken } from '../../core/price-list/index.ts'
+import type { PriceBook, StalePrices } from '../../core/pricing/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
 import type { Cents, Ticks } from '../../core/units/index.ts'
 import type { WishPrice } from '../../core/wish-price.ts'
@@ -87,6 +88,10 @@ export interface PricesInUse {
   readonly age: number
   /** old enough that the yard should be asked again */
   readonly isOld: boolean
+  /** the same of each price by its own date */
+  readonly stale: StalePrices
+  /** the last change of the prices, which can be taken back; null: none */
+  readonly lastChange: string | null
 }
 
 /** A quote that was sent, by its number and revision. */
@@ -213,6 +218,24 @@ export interface Methods {
       | { readonly ok: false; readonly faults: readonly Fault[] }
     ),
   ]
+  /** what a list of prices would change in the prices in use, or all that is wrong with it; nothing is changed */
+  'prices.readList': [
+    PriceListRequest,
+    (
+      | ({ readonly ok: true } & Omit<PriceListTaken, 'book'>)
+      | { readonly ok: false; readonly faults: readonly PriceListFault[] }
+    ),
+  ]
+  /** takes all prices of a list or none */
+  'prices.takeList': [
+    PriceListRequest,
+    (
+      | { readonly ok: true; readonly prices: PricesInUse; readonly changed: number }
+      | { readonly ok: false; readonly faults: readonly PriceListFault[] }
+    ),
+  ]
+  /** the prices as they were before they were last changed */
+  'prices.takeBack': [Record<string, never>, PricesInUse]
   'prices.useSample': [Record<string, never>, PricesInUse]
   /** the prices in use as a file to edit */
   'prices.export': [Record<string, never>, { readonly fileName: string; readonly text: string }]

@@ -120,6 +120,28 @@ describe('through every door the same answer comes to', () => {
     })
     expect(await same('prices.useSample', {})).toMatchObject({ importedAt: null })
   })
+  test('prices.readList, prices.takeList and prices.takeBack of what was taken', async () => {
+    const list = {
+      text: 'code,price\n51010,2.50',
+      columns: null,
+      date: '2026-03-01',
+      supplier: 'Yard B',
+      leaveOutUnknown: false,
+    }
+    expect(await same('prices.readList', list)).toMatchObject({
+      ok: true,
+      changes: [{ row: 2, before: 23_900, after: 25_000, date: '2026-03-01', supplier: 'Yard B' }],
+    })
+    expect(await same('prices.readList', { ...list, text: 'code,price\nx,y' })).toMatchObject({ ok: false })
+    const taken = await through('prices.takeList', list)
+    for (const one of taken) expect(one).toMatchObject({ result: { ok: true, changed: 1 } })
+    answered.add('prices.takeList')
+    const back = await through('prices.takeBack', {})
+    for (const one of back.slice(0, 2))
+      expect(one).toMatchObject({ result: { lastChange: '1 prices from Yard B' } })
+    expect(back[2]).toMatchObject({ result: { importedAt: null } })
+    answered.add('prices.takeBack')
+  })
   test('estimate.run, number by number', async () => {
     expect(await same('estimate.run', { edit: 7, statement })).toMatchObject({
       edit: 7,

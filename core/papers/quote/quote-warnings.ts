@@ -25,16 +25,21 @@ export function quoteWarnings(source: PaperSource): readonly string[] {
   ]
 }
 
-function validity({ book, date, firm }: PaperSource): readonly string[] {
+function validity({ book, date, firm, estimate }: PaperSource): readonly string[] {
   if (book.invented) return [`The prices are invented (${book.name}): take your yard’s own before you quote.`]
   if (date === '') return []
   const age = bookAge(book.date, date)
   if (age < 0)
     return [`The prices are of ${book.date}, after the quote’s own date, ${date}: one of the two is wrong.`]
-  const last = age + firm.validDays
+  // prices taken one by one may be older than their book
+  const oldest = estimate.pricing.lines.reduce(
+    (least, { source }) => (source !== undefined && source.date < least ? source.date : least),
+    book.date,
+  )
+  const last = bookAge(oldest, date) + firm.validDays
   if (last <= OLD_AFTER_DAYS) return []
   return [
-    `The prices are of ${book.date}. When the quote runs out, after ${firm.validDays} days, they are ${last} days old: ask the yard until when they hold.`,
+    `${oldest === book.date ? 'The prices are' : 'Some prices are'} of ${oldest}. When the quote runs out, after ${firm.validDays} days, they are ${last} days old: ask the yard until when they hold.`,
   ]
 }
 

@@ -1,4 +1,5 @@
 import type { Fault } from '../../job/index.ts'
+import { isDate } from '../is-date.ts'
 import { productKey } from '../product-name.ts'
 import { BOOK_VERSION, type BookFile } from './file-form.ts'
 import { wrong } from './readers.ts'
@@ -16,6 +17,15 @@ export function crossChecks(book: BookFile, faults: Fault[]): void {
   if (!isDate(book.date)) {
     wrong(faults, 'date', 'is not a date', 'write the day the prices were given, such as "2026-11-01"')
   }
+  const dated = [
+    ...book.lumber.flatMap(({ stock }, i) =>
+      stock.map(({ date }, at) => ({ date, path: `lumber[${i}].stock[${at}].date` })),
+    ),
+    ...book.goods.map(({ date }, i) => ({ date, path: `goods[${i}].date` })),
+  ]
+  for (const { date, path } of dated)
+    if (date !== null && !isDate(date))
+      wrong(faults, path, 'is not a date', 'write the day the price was given, such as "2026-11-01"')
   once(faults, 'lumber', book.lumber.map(productKey), 'list each product once, with all its lengths')
   book.lumber.forEach((entry, i) => {
     once(
@@ -52,14 +62,4 @@ function once(faults: Fault[], path: string, keys: readonly string[], fix: strin
   const twice = new Set<string>()
   for (const key of keys) (seen.has(key) ? twice : seen).add(key)
   for (const key of twice) wrong(faults, path, `has "${key}" more than once`, fix)
-}
-
-/** A day of the calendar written as 2026-11-01. */
-function isDate(written: string): boolean {
-  const parts = /^(\d{4})-(\d{2})-(\d{2})$/u.exec(written)
-  if (parts === null) return false
-  const [year, month, day] = [Number(parts[1]), Number(parts[2]), Number(parts[3])]
-  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0
-  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1]
-  return days !== undefined && day >= 1 && day <= days
 }

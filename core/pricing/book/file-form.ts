@@ -36,6 +36,8 @@ interface StockEntry {
   readonly supply: number | null
   readonly pack: number | null
   readonly minimum: number | null
+  readonly date: string | null
+  readonly supplier: string | null
 }
 
 interface LumberEntry {
@@ -57,6 +59,8 @@ interface GoodEntry {
   readonly price: UnitPrice
   readonly pack: number
   readonly note: string
+  readonly date: string | null
+  readonly supplier: string | null
 }
 
 interface RateEntry {
@@ -99,6 +103,8 @@ const stockEntry = object<StockEntry>({
   supply: optional<number | null>(decimal(0, 0, 100_000), null),
   pack: optional<number | null>(count, null),
   minimum: optional<number | null>(count, null),
+  date: optional<string | null>(named, null),
+  supplier: optional<string | null>(text, null),
 })
 
 const lumberEntry = object<LumberEntry>({
@@ -120,6 +126,8 @@ const goodEntry = object<GoodEntry>({
   price: pricePerUnit,
   pack: optional(decimal(3, 0.001, 100_000), 1000),
   note: optional(text, ''),
+  date: optional<string | null>(named, null),
+  supplier: optional<string | null>(text, null),
 })
 
 const rateEntry = object<RateEntry>({

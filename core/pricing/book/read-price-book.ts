@@ -13,7 +13,7 @@ export function readPriceBook(value: unknown): Result<PriceBook, readonly Fault[
 }
 
 function bookOf(file: BookFile): PriceBook {
-  const { labour, lumber, ...rest } = file
+  const { labour, lumber, goods, ...rest } = file
   return {
     ...rest,
     lumber: lumber.map(({ size, species, grade, treatment, stock, ...entry }) => ({
@@ -21,6 +21,7 @@ function bookOf(file: BookFile): PriceBook {
       product: { size, species, grade, treatment },
       stock: stock.map(stockOf),
     })),
+    goods: goods.map(({ date, supplier, ...good }) => ({ ...good, ...ownSource({ date, supplier }) })),
     labourRate: labour.rate,
     crewSize: labour.crew,
   }
@@ -33,6 +34,8 @@ function stockOf({
   supply,
   pack,
   minimum,
+  date,
+  supplier,
 }: BookFile['lumber'][number]['stock'][number]): StockPrice {
   return {
     length,
@@ -41,5 +44,10 @@ function stockOf({
     ...(supply === null ? {} : { supply }),
     ...(pack === null ? {} : { pack }),
     ...(minimum === null ? {} : { minimum }),
+    ...ownSource({ date, supplier }),
   }
+}
+
+function ownSource({ date, supplier }: { readonly date: string | null; readonly supplier: string | null }) {
+  return { ...(date === null ? {} : { date }), ...(supplier === null ? {} : { supplier }) }
 }

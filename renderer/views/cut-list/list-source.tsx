@@ -1,7 +1,5 @@
 import { useDeferredValue, useId, useMemo, useState } from 'react'
 import {
-  columnLetters,
-  faultWords,
   LONGEST_LIST,
   MEANINGS,
   type Meaning,
@@ -10,6 +8,8 @@ import {
   type Source,
 } from '../../../core/cut-list/index.ts'
 import { ChooseFile } from '../../parts/choose-file.tsx'
+import { ColumnsPreview } from '../columns-preview.tsx'
+import { ListFaults } from '../list-faults.tsx'
 import { readFileText, type TextWanted } from '../read-file-text.ts'
 import { previewOf } from './preview.ts'
 
@@ -18,9 +18,6 @@ const WANTED: TextWanted = {
   longest: LONGEST_LIST,
   make: 'Save it from the spreadsheet as CSV (UTF-8), or paste the cells.',
 }
-
-/** Faults told one by one; a list of another kind than it seems has one in every row. */
-const TOLD = 12
 
 /** A list as text, pasted or from a file: its first rows with what each column holds, and what is wrong with it. */
 export function ListSource({
@@ -96,16 +93,7 @@ export function ListSource({
           <span aria-hidden="true">▲</span> {failure}
         </p>
       )}
-      {all.length > 0 && (
-        <ul id={`${id}-faults`} className="list-faults" role="status">
-          {all.slice(0, TOLD).map((fault) => (
-            <li key={`${fault.row} ${fault.column} ${fault.message}`}>
-              <span aria-hidden="true">▲</span> {faultWords(fault)}.
-            </li>
-          ))}
-          {all.length > TOLD && <li>And {all.length - TOLD} more.</li>}
-        </ul>
-      )}
+      {all.length > 0 && <ListFaults id={`${id}-faults`} faults={all} />}
       <Preview text={settled} columns={columns} faults={all} onColumns={onColumns} />
     </section>
   )
@@ -126,67 +114,20 @@ function Preview({
   if (preview === null) return null
   const { rows, found, more } = preview
   const meanings = found.map((meaning, index) => columns?.[index] ?? (columns === null ? meaning : 'nothing'))
-  const wrong = new Set(faults.map(({ row, column }) => `${row}:${column}`))
   return (
-    <div className="scroll-x">
-      <table className="table list-preview">
-        <caption className="soft">
-          {preview.blocks
-            ? 'Pieces and stock have headings of their own.'
-            : 'What each column holds; change it where it was taken wrongly.'}
-          {columns !== null && (
-            <button type="button" className="link" onClick={() => onColumns(null)}>
-              As found
-            </button>
-          )}
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">Row</th>
-            {meanings.map((meaning, index) => {
-              const letters = columnLetters(index + 1)
-              return (
-                <th scope="col" key={letters}>
-                  <span>{letters}</span>
-                  {!preview.blocks && (
-                    <select
-                      aria-label={`Column ${letters} holds`}
-                      value={meaning}
-                      onChange={(event) =>
-                        onColumns(
-                          meanings.map((each, at) => (at === index ? (event.target.value as Meaning) : each)),
-                        )
-                      }
-                    >
-                      {MEANINGS.map((each) => (
-                        <option key={each} value={each}>
-                          {each}
-                        </option>
-                      ))}
-                    </select>
-                  )}
-                </th>
-              )
-            })}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <tr key={row.number}>
-              <th scope="row">{row.number}</th>
-              {found.map((_, index) => (
-                <td
-                  key={columnLetters(index + 1)}
-                  className={wrong.has(`${row.number}:${index + 1}`) ? 'is-wrong' : undefined}
-                >
-                  {row.cells[index] ?? ''}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-      {more > 0 && <p className="soft">and {more} more rows</p>}
-    </div>
+    <ColumnsPreview
+      rows={rows}
+      columns={meanings}
+      meanings={MEANINGS}
+      caption={
+        preview.blocks
+          ? 'Pieces and stock have headings of their own.'
+          : 'What each column holds; change it where it was taken wrongly.'
+      }
+      told={preview.blocks ? null : columns !== null}
+      more={more}
+      wrong={new Set(faults.map(({ row, column }) => `${row}:${column}`))}
+      onColumns={onColumns}
+    />
   )
 }

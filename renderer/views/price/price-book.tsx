@@ -6,6 +6,8 @@ import { useJob, useSession } from '../../state/session-context.ts'
 import { FileFaults } from '../file-faults.tsx'
 import { readFileText } from '../read-file-text.ts'
 import { saveText } from '../save-blob.ts'
+import { PriceListButton } from './price-list-button.tsx'
+import { sourceWords } from './source-words.ts'
 import './price-book.css'
 
 const LONGEST = 2_000_000
@@ -47,10 +49,11 @@ export function PriceBookPart() {
             <dt>Prices of</dt>
             <dd>{prices.book.date}</dd>
           </dl>
-          {prices.isOld && (
+          {prices.stale.count > 0 && (
             <Message tone="near">
-              These prices are older than 60 days ({plural(prices.age, 'day')}): ask the yard again before you
-              quote.
+              {plural(prices.stale.count, 'price', 'prices')} of {prices.stale.of}{' '}
+              {prices.stale.count === 1 ? 'is' : 'are'} older than 60 days, the oldest{' '}
+              {sourceWords(prices.stale.oldest)}: ask the yard again before you quote.
             </Message>
           )}
           {prices.book.invented && (
@@ -64,6 +67,7 @@ export function PriceBookPart() {
         <button type="button" className="button" onClick={() => void save()}>
           Save as a file to edit
         </button>
+        <PriceListButton />
         <ChooseFile
           name="File of a price book"
           accept=".json,.jsonc,.txt,application/json"
@@ -74,6 +78,11 @@ export function PriceBookPart() {
         {prices !== null && prices.importedAt !== null && (
           <button type="button" className="button" onClick={() => void session.backToSamplePrices()}>
             Use the sample prices
+          </button>
+        )}
+        {prices !== null && prices.lastChange !== null && (
+          <button type="button" className="button" onClick={() => void session.takePricesBack()}>
+            Take back “{prices.lastChange}”
           </button>
         )}
       </div>

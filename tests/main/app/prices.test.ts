@@ -112,3 +112,58 @@ test('an estimate and a comparison made after a change use the new prices', asyn
   expect(after.cost).toBeGreaterThan(before.cost)
   await real.close()
 }, 60_000)
+
+describe('a list of prices', () => {
+  const list = {
+    text: 'code,price\n51010,2.50\n30210-16,24.99',
+    columns: null,
+    date: '2026-01-02',
+    supplier: 'Yard of the north',
+    leaveOutUnknown: false,
+  }
+  const hanger = async () =>
+    (await services.call('prices.current', {})).book.goods.find(({ code }) => code === '51010')
+
+  test('is shown before anything is changed, is taken whole, and is taken back', async () => {
+    const before = await services.call('prices.current', {})
+    expect(await services.call('prices.readList', list)).toMatchObject({ ok: true, changes: [{}, {}] })
+    expect(await services.call('prices.current', {})).toEqual(before)
+    const taken = await services.call('prices.takeList', list)
+    expect(taken).toMatchObject({
+      ok: true,
+      changed: 2,
+      prices: {
+        // the book is young, two of its prices are not
+        isOld: false,
+        stale: { count: 2, oldest: { date: '2026-01-02', supplier: 'Yard of the north' } },
+        lastChange: '2 prices from Yard of the north',
+      },
+    })
+    expect(await hanger()).toMatchObject({ price: 25_000, date: '2026-01-02' })
+    expect(await services.call('prices.takeBack', {})).toEqual(before)
+    expect(await services.call('prices.takeBack', {})).toEqual(before)
+  })
+
+  test('with one fault in it changes nothing', async () => {
+    const faulty = { ...list, text: `${list.text}\n51008,free` }
+    expect(await services.call('prices.takeList', faulty)).toMatchObject({
+      ok: false,
+      faults: [{ row: 4, column: 2 }],
+    })
+    expect((await services.call('prices.current', {})).importedAt).toBeNull()
+  })
+
+  test('stays taken after the program was closed, and can still be taken back, step by step', async () => {
+    await services.close()
+    const folder = temporaryFolder()
+    services = await openServices({ folder, keep: true })
+    await services.call('prices.takeList', list)
+    await services.call('prices.takeList', { ...list, text: 'code,price\n51010,3', supplier: '' })
+    await services.close()
+    services = await openServices({ folder })
+    expect(await hanger()).toMatchObject({ price: 30_000 })
+    expect((await services.call('prices.takeBack', {})).lastChange).toBe('2 prices from Yard of the north')
+    expect(await hanger()).toMatchObject({ price: 25_000 })
+    expect((await services.call('prices.takeBack', {})).importedAt).toBeNull()
+  })
+})

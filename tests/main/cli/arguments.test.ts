@@ -54,11 +54,11 @@ describe('a command line', () => {
     [['estimat', 'a.json'], 'There is no command "estimat"; did you mean estimate?'],
     [
       ['frobnicate'],
-      'There is no command "frobnicate"; there are estimate, compare, cut, rest, size, papers, ground, check, new.',
+      'There is no command "frobnicate"; there are estimate, compare, cut, rest, size, papers, ground, prices, check, new.',
     ],
     [
       ['__proto__'],
-      'There is no command "__proto__"; there are estimate, compare, cut, rest, size, papers, ground, check, new.',
+      'There is no command "__proto__"; there are estimate, compare, cut, rest, size, papers, ground, prices, check, new.',
     ],
     [['estimate'], '"estimate" needs a file: kerfwright estimate JOB.json.'],
     [['check', 'a', 'b'], '"check" takes one file, and here are 2: a, b.'],

@@ -169,6 +169,29 @@ describe('bringing a store up to date', () => {
     store.close()
   })
 
+  test('from version 8 to 9 keeps the price book, and no change of it can be taken back yet', () => {
+    const file = at('price-books.db')
+    mustOpen(file, MIGRATIONS.slice(0, 8)).close()
+    const old = new Sqlite(file)
+    old.prepare('INSERT INTO price_book VALUES (1, ?, ?)').run('{ "name": "½" }', '2026-11-01T10:00:00Z')
+    old.close()
+    const store = mustOpen(file, MIGRATIONS.slice(0, 9))
+    expect(store.priceBook.read()).toEqual({ text: '{ "name": "½" }', importedAt: '2026-11-01T10:00:00Z' })
+    expect(store.priceBook.lastChange()).toBeNull()
+    store.priceBook.takeBack()
+    expect(store.priceBook.read()?.text).toBe('{ "name": "½" }')
+    for (let n = 1; n <= 25; n += 1)
+      store.priceBook.write({ text: `${n}`, importedAt: 'later' }, `change ${n}`)
+    // the last twenty can be taken back
+    for (let n = 25; n > 5; n -= 1) {
+      expect(store.priceBook.lastChange()).toBe(`change ${n}`)
+      store.priceBook.takeBack()
+      expect(store.priceBook.read()?.text).toBe(`${n - 1}`)
+    }
+    expect(store.priceBook.lastChange()).toBeNull()
+    store.close()
+  })
+
   test('makes a copy of the store before the first step, readable as the version it was', () => {
     const file = storeOfThisVersion('copied.db')
     const store = mustOpen(file, [...MIGRATIONS, ADDS_PLACE])

@@ -1,11 +1,18 @@
 import { expect, test, vi } from 'vitest'
 import { DEMO_JOB } from '../../../core/job/index.ts'
-import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
+import { SAMPLE_BOOK, stalePrices } from '../../../core/pricing/index.ts'
 import { CallError } from '../../../renderer/client/call-error.ts'
 import { createSession } from '../../../renderer/state/session.ts'
 import type { Client, EventName, Events, Methods } from '../../../shared/contract/index.ts'
 
-const sample = { book: SAMPLE_BOOK, importedAt: null, age: 24, isOld: false }
+const sample = {
+  book: SAMPLE_BOOK,
+  importedAt: null,
+  age: 24,
+  isOld: false,
+  stale: stalePrices(SAMPLE_BOOK, '2026-11-25'),
+  lastChange: null,
+}
 const stored = { id: 'a', name: 'Heron Lane', savedAt: '2026-11-25T10:42:00Z', revision: 1, recovered: false }
 
 /** A machine that keeps one job and prices, and makes no estimates; what it was asked is written down. */

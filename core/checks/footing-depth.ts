@@ -9,13 +9,15 @@ import { feetInches } from './words.ts'
 /** Depth of the footings: at or under the local frost depth, 12 in at least. IRC 2021 R507.3.2, R403.1.4. */
 export function checkFootingDepth(context: CheckContext): Check {
   const { job, frame } = context
-  const { frostDepth, frostSource } = job.site
+  const { frostDepth, frostStated, frostSource } = job.site
   const least = inches(IRC_LIMITS.footingDepth.value)
   const needed = ticks(Math.max(least, frostDepth))
   const shallowest = ticks(Math.min(...frame.footings.map((footing) => footing.depth)))
   const source = frostSource === '' ? 'source not stated' : frostSource
   const prescriptive = byLimit(IRC_LIMITS.footingDepth, length(needed), length(shallowest), [
-    `Frost depth ${feetInches(frostDepth)} (${source}); never less than ${feetInches(least)}`,
+    frostStated
+      ? `Frost depth ${feetInches(frostDepth)} (${source}); never less than ${feetInches(least)}`
+      : `Frost depth not known: taken as ${feetInches(frostDepth)}, as in a very cold place; never less than ${feetInches(least)}`,
     `Bottom of the shallowest footing under the ground at its post: ${feetInches(shallowest)}`,
   ])
   return judge(job, {
@@ -29,7 +31,11 @@ export function checkFootingDepth(context: CheckContext): Check {
     bad: `Footings reach ${feetInches(shallowest)} down; ${feetInches(needed)} is needed.`,
     uncovered: 'No rule covers the depth of the footings',
     remedy: `Dig to ${feetInches(needed)}.`,
-    caution: frostSource === '' ? 'Ask the building department for the frost depth.' : '',
+    caution: frostStated
+      ? frostSource === ''
+        ? 'Ask the building department for the frost depth.'
+        : ''
+      : 'Ask the building department for the frost depth and state it: where it is less, holes are less deep.',
   })
 }
 

@@ -19,7 +19,7 @@ const HEAVY: { readonly [what in Exclude<Job['site']['onDeck'], 'none'>]: string
  */
 export function checkLoads(context: CheckContext): Check {
   const { job } = context
-  const { liveLoad, snowLoad, snowSource, onDeck, windExposure, windSource } = job.site
+  const { liveLoad, snowLoad, snowStated, snowSource, onDeck, windExposure, windSource } = job.site
   const told = (source: string) => (source === '' ? 'nobody named' : source)
   const wind =
     windExposure === 'unknown'
@@ -31,7 +31,9 @@ export function checkLoads(context: CheckContext): Check {
     { value: context.load, unit: 'psf' },
     [
       `Live load ${liveLoad} psf`,
-      `Ground snow load ${snowLoad} psf, told by ${told(snowSource)}`,
+      snowStated
+        ? `Ground snow load ${snowLoad} psf, told by ${told(snowSource)}`
+        : `Ground snow load not known: taken as ${snowLoad} psf, the most that the deck tables cover`,
       `The larger of the two, never their sum: ${context.load} psf`,
       wind,
       onDeck === 'none'
@@ -47,7 +49,9 @@ export function checkLoads(context: CheckContext): Check {
     prescriptive: onDeck === 'none' ? { ...found, ratio: null } : null,
     calculated: null,
     good: () =>
-      `The deck is reckoned with ${context.load} psf of ${snowLoad > liveLoad ? 'ground snow' : 'live load'}.`,
+      snowLoad > liveLoad
+        ? `The deck is reckoned with ${context.load} psf of ground snow${snowStated ? '' : ', because the ground snow load is not known'}.`
+        : `The deck is reckoned with ${context.load} psf of live load.`,
     bad: '',
     uncovered: onDeck === 'none' ? '' : HEAVY[onDeck],
     ...(onDeck === 'unknown'
@@ -57,6 +61,12 @@ export function checkLoads(context: CheckContext): Check {
         }
       : {}),
     remedy: '',
-    caution: snowSource === '' ? 'Ask the building department for the ground snow load.' : '',
+    caution: snowCaution(job),
   })
+}
+
+function snowCaution({ site: { liveLoad, snowLoad, snowStated, snowSource } }: Job): string {
+  const ask = 'Ask the building department for the ground snow load'
+  if (snowStated) return snowSource === '' ? `${ask}.` : ''
+  return `${ask} and state it: with ${liveLoad} psf or less the deck is reckoned with ${liveLoad} psf in place of ${Math.max(liveLoad, snowLoad)} psf.`
 }

@@ -14,6 +14,8 @@ export const DEMO_JOB: JobStatement = {
     frostDepth: '36 in',
     frostSource: 'invented for the demonstration',
     soil: 'clay or silt',
+    snowLoad: 0,
+    snowSource: 'invented for the demonstration',
   },
   frame: {
     joists: { size: '2x10', spacing: '16 in' },

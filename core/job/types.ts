@@ -120,10 +120,14 @@ export interface Job {
     readonly attachment: 'ledger' | 'freestanding'
     readonly ground: Ground
     readonly frostDepth: Ticks
+    /** whether the job says it; where not, the depth is that of a very cold place */
+    readonly frostStated: boolean
     readonly frostSource: string
     readonly soil: SoilClass
     readonly soilBearing: Psf
     readonly snowLoad: Psf
+    /** whether the job says it; where not, the load is the most that the deck tables cover */
+    readonly snowStated: boolean
     readonly liveLoad: Psf
     readonly deadLoad: Psf
     readonly ledgerFastener: 'lag' | 'bolt'

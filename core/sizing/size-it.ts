@@ -55,7 +55,9 @@ export function sizeIt(
   const { best, nearest, work } = found
   if (best === null) {
     if (nearest !== null)
-      return refusal(nothingPasses(work.proven, options.stop?.() === true, held), { checks: nearest.checks })
+      return refusal(nothingPasses(job, work.proven, options.stop?.() === true, held), {
+        checks: nearest.checks,
+      })
     const now = design(counted)
     if (!now.ok) return refusal('It cannot be framed in any size.', { faults: now.error })
     const { priceFaults, infeasible } = costDesign(now.value, book, engine, { known: plans })
@@ -110,11 +112,14 @@ function changesTo(now: Job, then: Job, paths: readonly FieldPath[]): readonly S
   })
 }
 
-function nothingPasses(proven: boolean, stopped: boolean, held: readonly FieldPath[]): string {
+function nothingPasses(job: Job, proven: boolean, stopped: boolean, held: readonly FieldPath[]): string {
   if (stopped) return 'Stopped before a size was found that passes every check.'
   const all = proven
     ? 'No size of the catalogue passes every check.'
     : 'The work allowed is done, and no size that was tried passes every check.'
+  const { snowStated, snowLoad } = job.site
+  if (!snowStated)
+    return `${all} The ground snow load is not stated, and ${snowLoad} psf count until it is: ask for it, state it, and size again.`
   return held.length === 0 ? all : `${all} Let go of a held field, or change the deck.`
 }
 

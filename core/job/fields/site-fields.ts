@@ -3,6 +3,12 @@ import type { FieldSpec } from '../types.ts'
 import { GROUND_LEVEL_FIELDS } from './ground-level-fields.ts'
 import { LOAD_FIELDS } from './load-fields.ts'
 
+/** Ground snow, psf, of a place of which nobody has said: the last page of IRC 2021 Tables R507.3.1 to R507.6. */
+const MOST_TABLED_SNOW = 70
+
+/** Frost depth of a place of which nobody has said: about the deepest that building departments of the 48 states ask. */
+const DEEP_FROST = '60 in'
+
 const LOCAL = 'to be confirmed locally: the building department knows it'
 
 export const SITE_FIELDS: readonly FieldSpec[] = [
@@ -26,9 +32,9 @@ export const SITE_FIELDS: readonly FieldSpec[] = [
     min: 0,
     max: feet(10),
     boundsReason: 'deeper frost is ground for a local engineer',
-    default: '36 in',
-    help: 'How deep the ground freezes. Footings go at least this deep, and never less than 12 in.',
-    basis: `no source; ${LOCAL} (IRC 2021, R301.2 leaves frost depth to it; clause from memory)`,
+    default: DEEP_FROST,
+    help: 'How deep the ground freezes; 0 where it does not. Footings go at least this deep, and never less than 12 in. Until you state it they are dug as deep as in a very cold place.',
+    basis: `not known: as deep as in northern Minnesota (from memory, no source); ${LOCAL} (IRC 2021, R301.2 leaves frost depth to it; clause from memory)`,
   },
   {
     path: 'site.frostSource',
@@ -71,9 +77,9 @@ export const SITE_FIELDS: readonly FieldSpec[] = [
     min: 0,
     max: 200,
     boundsReason: 'more snow than that needs an engineer',
-    default: 0,
-    help: 'Local ground snow load in pounds per square foot. Where it is above the live load it decides.',
-    basis: LOCAL,
+    default: MOST_TABLED_SNOW,
+    help: 'Local ground snow load in pounds per square foot; 0 where no snow lies. Where it is above the live load it decides. Until you state it the deck is reckoned for the most snow that the deck tables cover.',
+    basis: `not known: the most that the deck tables of IRC 2021, R507 cover; ${LOCAL}`,
   },
   {
     path: 'site.liveLoad',

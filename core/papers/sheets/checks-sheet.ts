@@ -65,11 +65,18 @@ function basis({ estimate }: PaperSource): readonly (readonly [string, string])[
     ],
     ['Lumber', `${job.frame.species} ${job.frame.grade}, ${job.frame.treatment}: ${said('frame.species')}`],
     ['Live load, dead load', `${site.liveLoad} psf, ${site.deadLoad} psf: ${said('site.liveLoad')}`],
-    ['Ground snow', `${site.snowLoad} psf: ${said('site.snowLoad')}`],
+    [
+      'Ground snow',
+      site.snowStated
+        ? `${site.snowLoad} psf: ${said('site.snowLoad')}`
+        : `not known: taken as ${site.snowLoad} psf, the most that the deck tables cover; to be asked for locally`,
+    ],
     ['Soil', `${site.soil}, bearing ${site.soilBearing} psf: ${said('site.soilBearing')}`],
     [
       'Frost depth',
-      `${printInches(site.frostDepth)}: ${said('site.frostDepth')}${site.frostSource === '' ? '' : `, told by ${site.frostSource}`}`,
+      site.frostStated
+        ? `${printInches(site.frostDepth)}: ${said('site.frostDepth')}${site.frostSource === '' ? '' : `, told by ${site.frostSource}`}`
+        : `not known: taken as ${printInches(site.frostDepth)}, as in a very cold place; to be asked for locally`,
     ],
     ...(site.attachment === 'ledger'
       ? [

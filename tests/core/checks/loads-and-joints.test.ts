@@ -27,6 +27,67 @@ describe('what stands on the deck', () => {
   })
 })
 
+describe('ground snow that nobody has stated', () => {
+  const unstated = () => deckWith({ site: { snowLoad: undefined } })
+
+  // IRC 2021 Tables R507.5(1) to (4) and R507.6: pages of 40 psf live, and 50, 60 and 70 psf ground snow
+  it('is a state of its own and counts as 70 psf, the last page of the code’s deck tables', () => {
+    const { job, checks } = unstated()
+    expect(job.site).toMatchObject({ snowLoad: 70, snowStated: false })
+    const beyond = deckWith({ site: { snowLoad: 71 } }).checks
+    expect(checkNamed(checks, 'joist-span').findings[0]?.lookup).toContain('70 psf')
+    expect(checkNamed(beyond, 'joist-span').status).not.toMatch(/passes|near/)
+    const loads = checkNamed(checks, 'loads')
+    expect(loads.message).toBe(
+      'The deck is reckoned with 70 psf of ground snow, because the ground snow load is not known.',
+    )
+    expect(loads.governing?.steps).toContain(
+      'Ground snow load not known: taken as 70 psf, the most that the deck tables cover',
+    )
+  })
+
+  it('says what stating it would change', () => {
+    expect(checkNamed(unstated().checks, 'loads').remedy).toBe(
+      'Ask the building department for the ground snow load and state it: with 40 psf or less the deck is reckoned with 40 psf in place of 70 psf.',
+    )
+    const stated = checkNamed(deckWith({ site: { snowLoad: 0 } }).checks, 'loads')
+    expect(stated.message).toBe('The deck is reckoned with 40 psf of live load.')
+  })
+
+  it('makes no member lighter than any snow that the tables cover', () => {
+    const worst = (
+      checks: readonly { id: string; governing: { ratio: number | null } | null }[],
+      id: string,
+    ) => checks.find((check) => check.id === id)?.governing?.ratio ?? 0
+    const { checks } = unstated()
+    for (const snowLoad of [0, 40, 50, 60, 70]) {
+      const other = deckWith({ site: { snowLoad } }).checks
+      for (const id of ['joist-span', 'beam-span-front', 'footing-size-footing-front-1'])
+        expect(worst(checks, id)).toBeGreaterThanOrEqual(worst(other, id))
+    }
+  })
+})
+
+describe('a frost depth that nobody has stated', () => {
+  const frost = (frostDepth: string | undefined) =>
+    checkNamed(deckWith({ site: { frostDepth } }).checks, 'footing-depth')
+
+  // no table has it: 60 in is what northern Minnesota asks, of the samples of the data pack the deepest, from memory
+  it('is a state of its own and counts as that of a very cold place, 60 in', () => {
+    const unknown = frost(undefined)
+    expect(unknown.governing?.steps[0]).toBe(
+      'Frost depth not known: taken as 5\'-0", as in a very cold place; never less than 1\'-0"',
+    )
+    expect(unknown.remedy).toContain('state it: where it is less, holes are less deep')
+    expect(unknown.governing?.demand).toEqual(frost('60 in').governing?.demand)
+  })
+
+  it('says no more than who told it once it is stated', () => {
+    expect(frost('36 in').governing?.steps[0]).toContain('Frost depth 3\'-0"')
+    expect(frost('36 in').remedy).toBe('Ask the building department for the frost depth.')
+  })
+})
+
 describe('a concentrated load', () => {
   it('is calculated only where one joist carries it, and fails where it does not', () => {
     const light = checkNamed(deckWith({ site: { concentratedLoad: 300 } }).checks, 'concentrated-load')

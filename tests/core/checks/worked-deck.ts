@@ -13,6 +13,7 @@ export const WORKED_DECK = {
     frostDepth: '36 in',
     soil: 'clay or silt',
     soilBearing: 1500,
+    snowLoad: 0,
   },
   frame: {
     species: 'SP',
@@ -25,7 +26,7 @@ export const WORKED_DECK = {
 
 type Change = { readonly [key: string]: unknown }
 
-/** The worked deck with some of its fields stated otherwise. */
+/** The worked deck with some of its fields stated otherwise, or not at all where undefined is given. */
 export function deckWith(change: Change = {}): {
   job: Job
   layout: Layout
@@ -52,6 +53,10 @@ export function checkNamed(checks: readonly Check[], id: string): Check {
 function merge(base: Change, change: Change): Change {
   const merged: { [key: string]: unknown } = { ...base }
   for (const [key, value] of Object.entries(change)) {
+    if (value === undefined) {
+      delete merged[key]
+      continue
+    }
     const old = merged[key]
     merged[key] = isRecord(old) && isRecord(value) ? merge(old, value) : value
   }

@@ -44,7 +44,7 @@ describe('setbacks that are not stated', () => {
         for (const size of ['2x6', '2x8', '2x10', '2x12']) {
           const statement = {
             size: { depth: `${depth} in`, width: '12 ft', height: '60 in' },
-            site: { attachment },
+            site: { attachment, snowLoad: 0 },
             frame: { joists: { size } },
           }
           if (failing(statement) === 0) continue

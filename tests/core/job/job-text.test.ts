@@ -60,12 +60,16 @@ describe('a starting job', () => {
     expect(stated.value.read.given).toEqual(FIELDS.map((field) => field.path))
     const plain = readJob({})
     if (!plain.ok) throw new Error(JSON.stringify(plain.error))
-    const { frame, ...rest } = plain.value.job
+    const { frame, site, ...rest } = plain.value.job
     const beams = {
       front: { ...frame.beams.front, setbackStated: true },
       rear: { ...frame.beams.rear, setbackStated: true },
     }
-    expect(stated.value.read.job).toEqual({ ...rest, frame: { ...frame, beams } })
+    expect(stated.value.read.job).toEqual({
+      ...rest,
+      site: { ...site, snowStated: true, frostStated: true },
+      frame: { ...frame, beams },
+    })
   })
 
   test('says of every field what it is', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { design } from '../../../core/estimate.ts'
-import { DEMO_JOB, type JobStatement, setField } from '../../../core/job/index.ts'
+import { clearField, DEMO_JOB, type JobStatement, setField } from '../../../core/job/index.ts'
 import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { type SizingOptions, sizeIt } from '../../../core/sizing/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
@@ -46,6 +46,16 @@ describe('sizing with a flush beam', () => {
     // 2x6 joists need far more of them: $4,358.17 with these, the cheapest that were once found
     expect(made.value.job.frame.joists.size).not.toBe('2x6')
     expect(costAfter).toBeLessThan(435_817)
+  })
+})
+
+describe('sizing where the ground snow load is not stated', () => {
+  it('says that it is what stands in the way, where nothing passes', () => {
+    const result = sizeIt(clearField(DEMO_JOB, 'site.snowLoad'), SAMPLE_BOOK, engine, {
+      limits: { effort: 1_000 },
+    })
+    expect(result).toMatchObject({ ok: false })
+    if (!result.ok) expect(result.message).toContain('The ground snow load is not stated')
   })
 })
 

@@ -8,7 +8,7 @@ const strong = write(
   'strong.json',
   `{
   "size": { "width": "14 ft", "depth": "11 ft", "height": "30 in" },
-  "site": { "frostSource": "the building department" },
+  "site": { "frostDepth": "36 in", "frostSource": "the building department", "snowLoad": 0 },
   "frame": { "joists": { "size": "2x12", "spacing": "12 in" },
              "beams": { "front": { "size": "2x12", "plies": 3, "setback": "18 in", "posts": 4 } }, "postSize": "8x8" },
   "ground": { "tube": "16 in", "base": "36 in", "baseThickness": "12 in" }

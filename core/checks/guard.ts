@@ -25,7 +25,7 @@ export function checkGuard(context: CheckContext, guard: GuardPlan | null = null
     id: 'guard',
     title: 'Guard',
     subjects: [],
-    fields: ['size.height', 'site.ground', 'scope.guard'],
+    fields: ['size.height', 'site.ground', 'guard.where', 'scope.guard'],
     calculated: null,
     bad: '',
     remedy: '',
@@ -44,7 +44,6 @@ export function checkGuard(context: CheckContext, guard: GuardPlan | null = null
     const bare = guard.edges.filter(({ needed, edge }) => needed && !edges.includes(edge.id))
     return judge(job, {
       ...base,
-      fields: [...base.fields, 'guard.where'],
       prescriptive: bare.length === 0 ? { ...found, ratio: null } : null,
       good: () =>
         `A guard is needed, for the drop is ${told}; it is counted along ${guard.stretches.length} stretches${guard.stairs.length > 0 ? ' and beside the stairs' : ''}.`,

@@ -124,7 +124,7 @@ test('the price place tells line by line what changed since the quote that was s
   await expect(since).toContainText('No quote of this job was sent yet')
   await place(page, 'Papers').click()
   await page.getByLabel('Date on them').fill('2026-03-31')
-  const send = page.getByRole('button', { name: 'Send: number it and keep it as it is' })
+  const send = page.getByRole('button', { name: 'Number this quote and save its PDF' })
   await Promise.all([page.waitForEvent('download'), send.click()])
   await place(page, 'Price').click()
   await expect(since).toContainText('Nothing has changed since')

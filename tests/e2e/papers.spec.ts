@@ -61,7 +61,7 @@ test('a quote with an option is sent, kept, and told apart from what the job bec
   await expect(options.getByText('Thicker boards')).toBeVisible()
   await expect(options.getByText(/^[+-]?\$[\d,.]+$/)).toBeVisible({ timeout: 60_000 })
 
-  const send = page.getByRole('button', { name: 'Send: number it and keep it as it is' })
+  const send = page.getByRole('button', { name: 'Number this quote and save its PDF' })
   await expect(send).toBeDisabled()
   await page.getByLabel('Date on them').fill('2026-03-31')
   const [first] = await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), send.click()])

@@ -37,7 +37,7 @@ try {
       .getByRole('navigation', { name: 'Work places' })
       .getByRole('button')
       .all()) {
-      const place = (await button.textContent()).split('\n')[0]?.trim().toLowerCase() ?? 'place'
+      const place = ((await button.textContent()) ?? 'place').trim().toLowerCase()
       await button.click()
       await page
         .getByRole('contentinfo', { name: 'The estimate' })

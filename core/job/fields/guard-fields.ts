@@ -10,7 +10,7 @@ export const GUARD_FIELDS: readonly FieldSpec[] = [
     section: 'guard',
     kind: 'choice',
     choices: ['none', 'where needed', 'all open edges'],
-    choiceLabels: ['none counted here', 'where the code asks for one', 'along all open edges'],
+    choiceLabels: ['none', 'where the code asks for one', 'along all open edges'],
     default: 'none',
     help: 'The railing. The code asks for one along every edge from which the ground within 36 in lies more than 30 in below.',
     basis: 'none, until you ask for it; IRC 2021, R312.1.1 says where it is needed',

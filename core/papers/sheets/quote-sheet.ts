@@ -72,7 +72,7 @@ function facts(source: PaperSource): readonly (readonly [string, string])[] {
   const { number, revision, change } = quote
   const state =
     number === null || revision === null
-      ? `revision ${source.revision}, a draft: not sent yet`
+      ? `revision ${source.revision}, a draft: not numbered yet`
       : `${number}, revision ${revision}${change === null ? '' : `; it takes the place of revision ${change.from.revision ?? ''} of ${change.from.date}`}`
   return [
     ['Quote', state],

@@ -1,6 +1,8 @@
+import { Fragment } from 'react'
 import { Message } from '../../parts/message.tsx'
 import { bySeverity, markOf } from '../../state/figures.ts'
 import { useJob } from '../../state/session-context.ts'
+import { Remedies } from './remedies.tsx'
 
 const MOST = 2
 
@@ -8,9 +10,15 @@ const MOST = 2
 export function Alerts() {
   const checks = useJob((state) => state.design?.checks) ?? []
   const pressing = bySeverity(checks).filter((check) => check.status !== 'passes')
-  return pressing.slice(0, MOST).map((check) => (
-    <Message key={check.id} tone={markOf(check.status) === 'near' ? 'near' : 'fails'}>
-      {check.message} {check.remedy}
-    </Message>
-  ))
+  return pressing.slice(0, MOST).map((check) => {
+    const tone = markOf(check.status) === 'near' ? 'near' : 'fails'
+    return (
+      <Fragment key={check.id}>
+        <Message tone={tone}>
+          {check.message} {check.remedy}
+        </Message>
+        {tone === 'fails' && <Remedies check={check} />}
+      </Fragment>
+    )
+  })
 }

@@ -24,17 +24,22 @@ function isSetback(path: FieldPath): boolean {
   return path.endsWith('.setback')
 }
 
-/** Finds the cheapest sizes that pass; shows what would change and at what cost before anything does. */
-export function SizingPanel() {
-  const session = useSession()
-  const edit = useJob((state) => state.edit)
-  const free = useJob((state) => state.design?.job.site.attachment === 'freestanding')
-  const failing = useJob(
+/** How many checks fail that another size may mend. */
+export function useMendable(): number {
+  return useJob(
     (state) =>
       state.design?.checks.filter(
         ({ status, fields }) => status === 'fails' && fields.some((field) => SIZED_FIELDS.has(field)),
       ).length ?? 0,
   )
+}
+
+/** Finds the cheapest sizes that pass; shows what would change and at what cost before anything does. */
+export function SizingPanel() {
+  const session = useSession()
+  const edit = useJob((state) => state.edit)
+  const free = useJob((state) => state.design?.job.site.attachment === 'freestanding')
+  const failing = useMendable()
   const [kept, setKept] = useState<readonly string[]>([])
   const [asking, setAsking] = useState(false)
   const [proposal, setProposal] = useState<Proposal | null>(null)

@@ -48,7 +48,7 @@ export function QuoteOptions({ priced }: { readonly priced: readonly PricedOptio
                   <br />
                   <span className="soft">{known?.changes.join('; ') ?? 'working it out'}</span>
                 </span>
-                <span className="figure">{known === undefined ? '…' : priceWords(known)}</span>
+                <span className="quote-amount">{known === undefined ? '…' : priceWords(known)}</span>
                 <span className="quote-files">
                   <button
                     type="button"

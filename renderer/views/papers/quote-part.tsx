@@ -44,12 +44,12 @@ export function QuotePart() {
               {desk.change.lines.map(({ what, amount }) => (
                 <li key={what}>
                   <span>{what}</span>
-                  <span className="figure">{printMoneyChange(amount)}</span>
+                  <span className="quote-amount">{printMoneyChange(amount)}</span>
                 </li>
               ))}
               <li className="quote-sum">
                 <span>Price now</span>
-                <span className="figure">{printMoney(desk.change.to.price)}</span>
+                <span className="quote-amount">{printMoney(desk.change.to.price)}</span>
               </li>
             </ul>
           )}
@@ -61,8 +61,12 @@ export function QuotePart() {
         disabled={busy === 'file' || !isPriced || date === ''}
         onClick={async () => savePdf(session, await session.sendQuote())}
       >
-        {busy === 'file' ? 'Making the PDF' : 'Send: number it and keep it as it is'}
+        {busy === 'file' ? 'Making the PDF' : 'Number this quote and save its PDF'}
       </button>
+      <p className="soft">
+        It is kept below as it leaves you, whatever changes later; the pages at the left are then the next
+        draft. Handing it over is yours: nothing is sent from here.
+      </p>
       {date === '' && <p className="soft">State the date on it first: a quote holds from a day.</p>}
       {desk !== null && desk.sent.length > 0 && (
         <>
@@ -75,7 +79,7 @@ export function QuotePart() {
                   <br />
                   <span className="soft">{day}</span>
                 </span>
-                <span className="figure">{printMoney(price)}</span>
+                <span className="quote-amount">{printMoney(price)}</span>
                 <span className="quote-files">
                   <button
                     type="button"

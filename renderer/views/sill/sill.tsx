@@ -124,7 +124,7 @@ function Figure(props: {
   return (
     <button
       type="button"
-      className="figure"
+      className={`figure figure-${props.why.replaceAll(' ', '-')}`}
       aria-expanded={open}
       title="Why?"
       onClick={() => session.explain(open ? null : props.why)}
@@ -132,11 +132,16 @@ function Figure(props: {
       <span className="figure-label">{props.label}</span>
       <span className="figure-value">
         {props.value}
-        {props.news && <span className={props.good ? 'figure-news good' : 'figure-news'}> {props.news}</span>}
         {props.aside && (
           <span className={props.asideGood ? 'figure-news good' : 'figure-news'}> {props.aside}</span>
         )}
       </span>
+      {props.news && (
+        <span className={props.good ? 'figure-news is-change good' : 'figure-news is-change'}>
+          {' '}
+          {props.news}
+        </span>
+      )}
     </button>
   )
 }

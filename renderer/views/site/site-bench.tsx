@@ -5,6 +5,7 @@ import { Alerts } from '../bench/alerts.tsx'
 import { FieldGroup, without } from '../bench/field-group.tsx'
 import { FoldedGroup } from '../bench/folded-group.tsx'
 import { NearMisses } from '../bench/near-misses.tsx'
+import { SizingPanel, useMendable } from '../frame/sizing-panel.tsx'
 
 /** What the place and the customer set: size, how the deck is held, ground, loads, code. */
 export function SiteBench({ job }: { readonly job: Job }) {
@@ -12,6 +13,7 @@ export function SiteBench({ job }: { readonly job: Job }) {
   const site = relevantFields(job, ['site'])
   // spots are asked for as soon as they are chosen: until there is one, no deck can be drawn
   const spots = useJob((state) => statedValue(state.history.present, 'site.ground.kind') === 'spots')
+  const mendable = useMendable()
   const pick = (...starts: readonly string[]) =>
     site.filter(({ path }) => starts.some((start) => path.startsWith(start)))
   return (
@@ -25,6 +27,7 @@ export function SiteBench({ job }: { readonly job: Job }) {
         <NearMisses />
         <Alerts />
       </FieldGroup>
+      {mendable > 0 && <SizingPanel />}
       <FoldedGroup title="Shape" fields={relevantFields(job, ['shape'])} />
       <FieldGroup title="Site" fields={pick('site.attachment', 'site.frost', 'site.soil')} />
       <p className="caution">

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from 'react'
+import { type CSSProperties, type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from 'react'
 import { bestNeighbours } from '../../../core/compare/index.ts'
 import type { FieldSpec, Job } from '../../../core/job/index.ts'
 import type { PriceBook } from '../../../core/pricing/index.ts'
@@ -125,7 +125,7 @@ export function Tape({
 
   return (
     <section className={fresh ? 'tape' : 'tape is-stale'} aria-label="Width and its price" ref={room}>
-      <p className="tape-title">
+      <p className="tape-title" style={besideFlag(x, wide)}>
         {basis} per square foot along the width
         {tape.running && (
           <span className="tape-state">
@@ -230,4 +230,14 @@ export function Tape({
       ))}
     </section>
   )
+}
+
+/** Half the flag with the width on it, and some air. */
+const HALF_FLAG = 60
+const MARGIN = 46
+
+/** The title stands on the side of the flag that has more room. */
+function besideFlag(x: number, wide: number): CSSProperties {
+  const [side, room] = x < wide / 2 ? (['right', wide - x] as const) : (['left', x] as const)
+  return { [side]: MARGIN, maxWidth: room - HALF_FLAG - MARGIN }
 }

@@ -14,7 +14,7 @@ const rectangles = fc
     (one): JobStatement => ({
       version: 1,
       size: { width: `${one.width} in`, depth: `${one.depth} in`, height: '60 in' },
-      site: { attachment: one.attachment },
+      site: { attachment: one.attachment, snowLoad: 0 },
     }),
   )
 
@@ -40,7 +40,7 @@ const outlines = fc
       version: 1,
       size: { height: '60 in' },
       shape: { outline },
-      site: { attachment: one.attachment },
+      site: { attachment: one.attachment, snowLoad: 0 },
     }
   })
 
@@ -58,7 +58,7 @@ const ofCatalogue = fc
       version: 1,
       size: { ...size, height },
       shape: outline,
-      site: { attachment: site?.attachment ?? 'ledger' },
+      site: { attachment: site?.attachment ?? 'ledger', snowLoad: 0 },
     }
   })
 

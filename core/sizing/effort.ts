@@ -17,6 +17,7 @@ export const EFFORT = {
 export class Effort {
   readonly limit: number
   #spent = 0
+  #onBounds = 0
 
   constructor(limit: number) {
     this.limit = limit
@@ -32,7 +33,13 @@ export class Effort {
 
   /** Bounds have had their half of it; the rest is for ways. */
   get boundsAreDone(): boolean {
-    return this.#spent * 2 > this.limit
+    return this.#onBounds * 2 > this.limit
+  }
+
+  /** Work on bounds, beside all other. */
+  addToBounds(amount: number): void {
+    this.#onBounds += amount
+    this.#spent += amount
   }
 
   add(amount: number): void {

@@ -25,7 +25,7 @@ import { type Found, searchSizes } from './search.ts'
 import type { SizingChange, SizingLimits, SizingOptions, SizingResult } from './types.ts'
 import { WayCosts } from './way-costs.ts'
 
-const LIMITS: SizingLimits = { effort: 90_000 }
+const LIMITS: SizingLimits = { effort: 130_000 }
 
 /**
  * The cheapest joists, beams, posts and footings that pass every check that a size can mend, by a price book's prices

@@ -137,7 +137,7 @@ export class Skeletons {
     }
     const layout = this.#layout(job)
     if (layout === null) return null
-    this.#effort.add(EFFORT.place)
+    this.#effort.addToBounds(EFFORT.place)
     const joist = sectionOf(job.frame.joists.size).depth
     const placed = placeAllPosts(job, layout)
     const reaches = (side: 'front' | 'rear') => {

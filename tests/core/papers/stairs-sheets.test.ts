@@ -1,0 +1,41 @@
+import { describe, expect, test } from 'vitest'
+import { makeSheets, type Sheet } from '../../../core/papers/index.ts'
+import { paperSource } from '../../fixtures/paper-source.ts'
+import { smallJob } from '../../fixtures/worked-job.ts'
+
+const FIRST = { kind: 'straight', width: '4 ft' }
+const SECOND = { kind: 'straight', side: 'left', width: '3 ft' }
+
+const source = paperSource({
+  ...smallJob(),
+  size: { width: '12 ft', depth: '10 ft', height: '44 in' },
+  stairs: { ...FIRST, second: SECOND },
+})
+const sheet = (id: 'stairs' | 'details' | 'inspections' | 'quote'): Sheet => {
+  const [made] = makeSheets(source, [id])
+  if (made === undefined) throw new Error(`there is no sheet ${id}`)
+  return made
+}
+
+describe('two stairs on paper', () => {
+  test('have a sheet each, with facts, pattern and marks of their own', () => {
+    const { blocks } = sheet('stairs')
+    const headings = blocks.flatMap((block) => (block.kind === 'heading' ? [block.text] : []))
+    expect(headings.filter((text) => text.endsWith('stairs'))).toEqual(['First stairs', 'Second stairs'])
+    expect(headings.filter((text) => text.startsWith('Flight'))).toHaveLength(2)
+    const second = blocks.findIndex((block) => block.kind === 'heading' && block.text === 'Second stairs')
+    expect(blocks[second - 1]?.kind).toBe('page break')
+    const facts = blocks.flatMap((block) => (block.kind === 'facts' ? [block.rows] : []))
+    expect(facts.map((rows) => rows.find(([name]) => name === 'Stairs')?.[1])).toEqual([
+      expect.stringContaining(`4'-0" wide`),
+      expect.stringContaining(`3'-0" wide`),
+    ])
+  })
+
+  test('are both in the details, the inspection cards and the words of the quote', () => {
+    const told = (id: Parameters<typeof sheet>[0]) => JSON.stringify(sheet(id))
+    expect(told('details')).toContain('Foot of the stairs, section along the way down (second stairs)')
+    expect(told('inspections')).toContain('Pad at the foot of the stairs (second stairs)')
+    expect(told('quote').match(/Stairs \d'-0\\" wide/g)).toHaveLength(2)
+  })
+})

@@ -173,10 +173,11 @@ class Search {
 
   /** No way that is left can cost less than the bound of the one just taken. */
   #tell(bound: number): void {
-    this.#input.watch.onProgress?.({
-      subject: 'Sizes that pass',
-      part: this.#input.effort.spent,
-      parts: this.#input.effort.limit,
+    const { effort, watch } = this.#input
+    watch.onProgress?.({
+      subject: 'Sizes that pass, hundredths of the work',
+      part: Math.ceil((100 * effort.spent) / effort.limit),
+      parts: 100,
       bound: Math.floor(bound),
       best: this.#best?.cost ?? null,
       lengthUnit: null,

@@ -27,6 +27,7 @@ import { jointedPlaces } from './joist-runs.ts'
 import { frameJoists, JoistNames, middleBeamsOf, type PlacedJoist } from './joists.ts'
 import { type LaidZone, type Laying, layingOf, linesUnder } from './laying.ts'
 import { frameLevelSteps } from './level-steps.ts'
+import { midSpanBlocks } from './mid-span-blocking.ts'
 import { layoutNotes } from './notes.ts'
 import { patternFaults } from './pattern-faults.ts'
 import { type LevelDimensions, levelDimensions, type PlacedBeam, placeAllPosts } from './placed-beams.ts'
@@ -81,7 +82,9 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
   const courses = [...zones.flatMap((zone) => zone.courses), ...borderOf(job, levels, layout, zones)]
   const fascia = fasciaOf(job, levels, layout)
   const overBeams = carried.flatMap((one) => one.blocking.blocks)
-  const blocks = [...overBeams, ...deckBlocks(job, levels, zones, overBeams)]
+  const inSpans = midSpanBlocks(job, levels, zones, overBeams)
+  const standing = [...overBeams, ...inSpans]
+  const blocks = [...standing, ...deckBlocks(job, levels, zones, standing)]
   const headers = zones.flatMap((zone) => zone.headers)
   const footings = posts.map((post) => footingUnder(job, post))
   const braces = frameBraces(

@@ -160,7 +160,7 @@ export interface Job {
     readonly rimPlies: number
     readonly beams: { readonly front: BeamSpec; readonly rear: BeamSpec }
     readonly postSize: LumberSize
-    readonly blocking: 'over beams' | 'none'
+    readonly blocking: 'over beams' | 'over beams and mid-span' | 'none'
     /** what holds a freestanding deck upright sideways */
     readonly bracing: 'none stated' | 'knee braces' | 'designed'
     readonly stagger: Stagger

@@ -134,9 +134,9 @@ export const FRAME_FIELDS: readonly FieldSpec[] = [
     label: 'Blocking',
     section: 'frame',
     kind: 'choice',
-    choices: ['over beams', 'none'],
+    choices: ['over beams', 'over beams and mid-span', 'none'],
     default: 'over beams',
-    help: 'Short pieces between the joists over each beam keep them upright.',
+    help: 'Short pieces between the joists over each beam keep them upright. A row in the middle of each span of 6 ft or more makes the deck stiffer to walk on.',
     basis: COMMON,
   },
   {

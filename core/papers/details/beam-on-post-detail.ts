@@ -129,7 +129,7 @@ export function beamOnPostDetail({ job, frame, checks }: Estimate): Detail | nul
               to: [half + inches(9), joistTop - inches(4)] as const,
               text: flush
                 ? `Joists ${job.frame.joists.size} hang from the beam’s faces, tops flush, each in a hanger with every hole filled.`
-                : `Joists ${job.frame.joists.size} at ${printInches(job.frame.joists.spacing)} o.c. on the beam, an uplift tie at each (dashed)${job.frame.blocking === 'over beams' ? '; blocking between them' : ''}.`,
+                : `Joists ${job.frame.joists.size} at ${printInches(job.frame.joists.spacing)} o.c. on the beam, an uplift tie at each (dashed)${job.frame.blocking !== 'none' ? '; blocking between them' : ''}.`,
             },
           ]),
     ],

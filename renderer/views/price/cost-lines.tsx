@@ -6,7 +6,7 @@ import { capital } from '../../state/things.ts'
 import { WhyButton } from '../sill/why-button.tsx'
 import { FigureCell } from './figure-cell.tsx'
 import { type LineFigure, printFigure } from './line-values.ts'
-import { sourceWords } from './source-words.ts'
+import { isOldOn, sourceWords, thisDay } from './source-words.ts'
 import { useBlocks } from './use-blocks.ts'
 import { type StatedLines, useStatedLines } from './use-stated-lines.ts'
 import './cost-lines.css'
@@ -136,7 +136,12 @@ function LineRow({
     <tr>
       <td {...grid.cell(id, 0)}>
         {label.replace(/ ft$/, '\u00a0ft')} {code !== '' && <span className="soft price-code">{code}</span>}
-        {source !== undefined && <span className="soft price-source">{sourceWords(source)}</span>}
+        {source !== undefined && (
+          <span className="soft price-source">
+            {isOldOn(thisDay(), source) && '◐ old, '}
+            {sourceWords(source)}
+          </span>
+        )}
       </td>
       {figure('thousandths', QUANTITY)}
       {figure('price', QUANTITY + 1)}

@@ -6,6 +6,7 @@ import { useJob, useSession } from '../../state/session-context.ts'
 import { FileFaults } from '../file-faults.tsx'
 import { readFileText } from '../read-file-text.ts'
 import { saveText } from '../save-blob.ts'
+import { BookContents } from './book-contents.tsx'
 import { PriceListButton } from './price-list-button.tsx'
 import { sourceWords } from './source-words.ts'
 import './price-book.css'
@@ -67,6 +68,7 @@ export function PriceBookPart() {
         <button type="button" className="button" onClick={() => void save()}>
           Save as a file to edit
         </button>
+        {prices !== null && <BookContents book={prices.book} />}
         <PriceListButton />
         <ChooseFile
           name="File of a price book"

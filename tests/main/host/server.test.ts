@@ -192,7 +192,7 @@ describe('a call', () => {
   test('of a stated size over the limit is refused unread', async () => {
     const answer = await door.raw(
       `POST /rpc HTTP/1.1\r\nHost: 127.0.0.1:${door.port}\r\nOrigin: ${origin}\r\nCookie: ${door.cookie}\r\n` +
-        'Content-Type: application/json\r\nContent-Length: 4000001\r\n\r\n',
+        'Content-Type: application/json\r\nContent-Length: 60000001\r\n\r\n',
     )
     expect(answer).toMatch(/^HTTP\/1\.1 413 /)
   })
@@ -200,7 +200,7 @@ describe('a call', () => {
     const chunk = `${(1_000_000).toString(16)}\r\n${'x'.repeat(1_000_000)}\r\n`
     const answer = await door.raw(
       `POST /rpc HTTP/1.1\r\nHost: 127.0.0.1:${door.port}\r\nOrigin: ${origin}\r\nCookie: ${door.cookie}\r\n` +
-        `Content-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\n${chunk.repeat(5)}0\r\n\r\n`,
+        `Content-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\n${chunk.repeat(61)}0\r\n\r\n`,
     )
     expect(answer).toMatch(/^HTTP\/1\.1 413 /)
   })

@@ -1,4 +1,4 @@
-import { memo } from 'react'
+import { memo, useState } from 'react'
 import type { Check, Finding, Quantity } from '../../../core/checks/index.ts'
 import { printLength, ticks } from '../../../core/units/index.ts'
 import { Bar } from '../../parts/bar.tsx'
@@ -23,6 +23,8 @@ export const CheckItem = memo(function CheckItem({
   readonly told?: boolean
 }) {
   const session = useSession()
+  // figures and steps of every check are thousands of words: they are made when they are asked for
+  const [open, setOpen] = useState(false)
   const marks = marksOf(check.subjects, things)
   const mark = markOf(check.status)
   const ratio = check.governing?.ratio ?? null
@@ -42,7 +44,7 @@ export const CheckItem = memo(function CheckItem({
       onFocus={() => session.lightUp(check.subjects)}
       onBlur={() => session.lightUp([])}
     >
-      <details>
+      <details onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>
           <MarkSign mark={mark} />
           <span className="check-title">
@@ -58,9 +60,10 @@ export const CheckItem = memo(function CheckItem({
         <p>
           <WhyButton id={check.id} of={check.title} />
         </p>
-        {check.findings.map((finding) => (
-          <FindingText key={`${finding.method} ${finding.clause}`} finding={finding} />
-        ))}
+        {open &&
+          check.findings.map((finding) => (
+            <FindingText key={`${finding.method} ${finding.clause}`} finding={finding} />
+          ))}
       </details>
       {mark !== 'passes' && told && said}
     </li>

@@ -54,7 +54,7 @@ function checkOne(context: CheckContext, { footing, area, facts }: LoadedFooting
       guideFootingThickness(ticks(Math.max(0, ...facts.spans)), facts.joistSpan, bearing.psf),
       (found) => atLeast(found, thickness, [found.sentence, 'The guide stands a 6x6 post on the footing']),
     ),
-    good: () => `Footing ${footing.number} is ${feetInches(thickness)} thick; ${least} is needed.`,
+    good: () => `Footing ${footing.number} is ${feetInches(thickness)} thick; ${least} is enough.`,
     bad: `Footing ${footing.number} is ${feetInches(thickness)} thick; ${least} is needed.`,
     uncovered: `No table row covers the thickness of a footing under ${squareFeetText(area)} at ${context.load} psf`,
     remedy: `Make the base at least ${least} thick.`,

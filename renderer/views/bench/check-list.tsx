@@ -20,8 +20,14 @@ export const CheckList = memo(function CheckList({
   const sorted = bySeverity(checks)
   const open = fold ? sorted.filter((check) => markOf(check.status) !== 'passes') : sorted
   const folded = fold ? sorted.filter((check) => markOf(check.status) === 'passes') : []
+  const near = open.some((check) => markOf(check.status) === 'near')
   return (
     <>
+      {fold && near && (
+        <p className="soft">
+          <span aria-hidden="true">◐</span> passes, close to its limit or with something to watch.
+        </p>
+      )}
       {open.length > 0 && (
         <ul className="checks">
           {open.map((check, index) => (
@@ -32,7 +38,7 @@ export const CheckList = memo(function CheckList({
       {fold && open.length === 0 && <p className="soft">Nothing fails, and nothing is near its limit.</p>}
       {folded.length > 0 && (
         <details className="checks-folded">
-          <summary>{folded.length} that pass</summary>
+          <summary>{folded.length} that pass with room to spare</summary>
           <ul className="checks">
             {folded.map((check) => (
               <CheckItem key={check.id} check={check} things={things} />

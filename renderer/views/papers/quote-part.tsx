@@ -2,6 +2,7 @@ import { useEffect } from 'react'
 import { printMoney, printMoneyChange } from '../../../core/units/index.ts'
 import { Message } from '../../parts/message.tsx'
 import { useJob, useSession } from '../../state/session-context.ts'
+import { today } from '../today.ts'
 import { QuoteOptions } from './quote-options.tsx'
 import { savePdf } from './save-workbook.ts'
 import './quote-part.css'
@@ -67,7 +68,14 @@ export function QuotePart() {
         It is kept below as it leaves you, whatever changes later; the pages at the left are then the next
         draft. Handing it over is yours: nothing is sent from here.
       </p>
-      {date === '' && <p className="soft">State the date on it first: a quote holds from a day.</p>}
+      {date === '' && (
+        <p className="soft">
+          State the date on it first: a quote holds from a day.{' '}
+          <button type="button" className="link" onClick={() => session.choosePapers({ date: today() })}>
+            Today’s
+          </button>
+        </p>
+      )}
       {desk !== null && desk.sent.length > 0 && (
         <>
           <h3>Sent</h3>

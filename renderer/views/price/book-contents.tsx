@@ -1,8 +1,9 @@
 import { Modal } from '@mantine/core'
 import { useMemo, useState } from 'react'
 import type { PriceBook } from '../../../core/pricing/index.ts'
+import { today } from '../today.ts'
 import { bookGroups, rowsWith } from './book-rows.ts'
-import { isOldOn, sourceWords, thisDay } from './source-words.ts'
+import { isOldOn, sourceWords } from './source-words.ts'
 import './price-list-import.css'
 
 /** Opens everything that stands in the price book. */
@@ -32,7 +33,7 @@ function Contents({ book }: { readonly book: PriceBook }) {
   const [sought, setSought] = useState('')
   const groups = useMemo(() => bookGroups(book), [book])
   const found = rowsWith(groups, sought)
-  const today = thisDay()
+  const day = today()
   return (
     <>
       <div className="price-list-says">
@@ -70,7 +71,7 @@ function Contents({ book }: { readonly book: PriceBook }) {
                     <td>
                       {source !== null && (
                         <>
-                          {isOldOn(today, source) && <span title="Older than 60 days">◐ old, </span>}
+                          {isOldOn(day, source) && <span title="Older than 60 days">◐ old, </span>}
                           {sourceWords(source)}
                         </>
                       )}

@@ -4,9 +4,10 @@ import { printMoney, sumCents } from '../../../core/units/index.ts'
 import { type Grid, useGrid } from '../../parts/use-grid.ts'
 import { capital } from '../../state/things.ts'
 import { WhyButton } from '../sill/why-button.tsx'
+import { today } from '../today.ts'
 import { FigureCell } from './figure-cell.tsx'
 import { type LineFigure, printFigure } from './line-values.ts'
-import { isOldOn, sourceWords, thisDay } from './source-words.ts'
+import { isOldOn, sourceWords } from './source-words.ts'
 import { useBlocks } from './use-blocks.ts'
 import { type StatedLines, useStatedLines } from './use-stated-lines.ts'
 import './cost-lines.css'
@@ -138,7 +139,7 @@ function LineRow({
         {label.replace(/ ft$/, '\u00a0ft')} {code !== '' && <span className="soft price-code">{code}</span>}
         {source !== undefined && (
           <span className="soft price-source">
-            {isOldOn(thisDay(), source) && '◐ old, '}
+            {isOldOn(today(), source) && '◐ old, '}
             {sourceWords(source)}
           </span>
         )}

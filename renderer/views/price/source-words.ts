@@ -9,8 +9,3 @@ export function sourceWords({ date, supplier }: PriceSource): string {
 export function isOldOn(today: string, { date }: PriceSource): boolean {
   return bookAge(date, today) > OLD_AFTER_DAYS
 }
-
-/** The day by this machine's clock, as price books write it. */
-export function thisDay(): string {
-  return new Date().toISOString().slice(0, 10)
-}

@@ -71,7 +71,7 @@ export function Sill() {
       />
       <Figure
         why="joints"
-        label="Joints"
+        label="Joints in all"
         value={figures ? `${figures.joints}` : nothing}
         news={news && news.joints !== 0 ? printDifference(news.joints, String) : null}
       />

@@ -13,7 +13,7 @@ export function strongestLike(
   const spacings = joists.filter(({ size }) => size === joist.size).map(({ spacing }) => spacing)
   return {
     setbacks,
-    joist: { size: joist.size, spacing: ticks(Math.min(...spacings)) },
+    joist: { size: joist.size, spacing: ticks(Math.min(joist.spacing, ...spacings)) },
     front: strongest(front, fronts),
     rear: rear && strongest(rear, rears),
     postSize: widestOf(postSizes),

@@ -52,7 +52,8 @@ describe('sizing', () => {
       }),
       { numRuns: SIZED_RUNS },
     )
-    expect(proposed).toBeGreaterThan(SIZED_RUNS / 2)
+    // decks drawn small, and free-standing ones, often have none: a floor that a search that finds nothing falls through
+    expect(proposed).toBeGreaterThan(SIZED_RUNS / 5)
   })
 
   it('finds nothing dearer than a search of every way of a small catalogue', { timeout: UNHURRIED }, () => {

@@ -21,9 +21,14 @@ export function strongestLike(
   }
 }
 
-/** The first of the widest posts. */
+/** The first of the posts with the greatest section: a 4x6 takes three plies, a 4x4 as thick does not. */
 export function widestOf(postSizes: Catalogue['postSizes']): Choice['postSize'] {
-  return postSizes.reduce((a, b) => (sectionOf(b).thickness > sectionOf(a).thickness ? b : a))
+  return postSizes.reduce((a, b) => (areaOf(b) > areaOf(a) ? b : a))
+}
+
+function areaOf(size: Choice['postSize']): number {
+  const { thickness, depth } = sectionOf(size)
+  return thickness * depth
 }
 
 function strongest(beam: BeamChoice, all: readonly (BeamChoice | null)[]): BeamChoice {

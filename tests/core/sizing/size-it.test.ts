@@ -49,6 +49,24 @@ describe('sizing with a flush beam', () => {
   })
 })
 
+describe('sizing where 4x6 posts are the widest sold', () => {
+  it('finds three plies on them', () => {
+    const small: JobStatement = {
+      size: { width: '104 in', depth: '147 in', height: '40 in' },
+      site: { frostDepth: '0 in', snowLoad: 0, soil: 'clay or silt' },
+      frame: { joists: { size: '2x8', spacing: '12 in' }, beams: { front: { setback: '9 in', posts: 2 } } },
+    }
+    const { statement } = sized(small, {
+      narrow: (all) => ({
+        ...all,
+        front: all.front.filter(({ size, plies, posts }) => size === '2x10' && plies === 3 && posts === 2),
+        postSizes: ['4x4', '4x6'],
+      }),
+    })
+    expect(statement).toMatchObject({ frame: { postSize: '4x6', beams: { front: { plies: 3 } } } })
+  })
+})
+
 describe('sizing where the ground snow load is not stated', () => {
   it('says that it is what stands in the way, where nothing passes', () => {
     const result = sizeIt(clearField(DEMO_JOB, 'site.snowLoad'), SAMPLE_BOOK, engine, {

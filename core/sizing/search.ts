@@ -47,6 +47,9 @@ interface Best extends Found {
   readonly contents: ReadonlySet<string>
 }
 
+/** Of a way whose posts stand as those of none in the catalogue. */
+const UNKNOWN = -1
+
 /** No cutting jobs. */
 const NOTHING: ReadonlySet<string> = new Set()
 
@@ -186,7 +189,9 @@ class Search {
 
   /** The job as it stands is the first to beat, where it passes. */
   #tryStated(): void {
-    this.#tryWhole(this.#places.placed(choiceOf(this.#input.job)))
+    const choice = choiceOf(this.#input.job)
+    // a narrowed catalogue may not know where its posts stand
+    this.#tryWhole(this.#places.placed(choice) ?? { choice, skeleton: UNKNOWN })
   }
 
   /** The next pair of beams that is not known to fail with these joists and posts. */

@@ -38,7 +38,7 @@ function squareOf({ layout }: Design): LayoutCheck {
     measures: diagonal(right - left, front - rear),
     tolerance: LAYOUT_TOLERANCE,
     otherwise:
-      'The longer one leads to the corners that must come in: shift the front string along, never the wall.',
+      'The longer one ends at the front corner that must come in: move the outer ends of both side strings alike, away from it; never the wall.',
   }
 }
 

@@ -48,6 +48,24 @@ export function footingsSheet({ estimate }: PaperSource): Sheet {
   }
 }
 
+/** Where a string along the wall and one square to it meet over a hole, by their names and its number. */
+function crossings(
+  rows: readonly { readonly name: string; readonly holes: readonly number[] }[],
+  lines: typeof rows,
+): string {
+  const met = rows.flatMap((row) =>
+    row.holes.flatMap((hole) =>
+      lines
+        .filter(({ holes }) => holes.includes(hole))
+        .map((line) => ({ hole, words: `${row.name} × ${line.name} (hole ${hole})` })),
+    ),
+  )
+  return met
+    .sort((a, b) => a.hole - b.hole)
+    .map(({ words }) => words)
+    .join(', ')
+}
+
 function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
   const { job } = estimate
   const { strings } = layoutStrings(estimate)
@@ -82,7 +100,7 @@ function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
     { text: `Along ${wall} stretch ${offsets(rows)}, measured square from ${wall} at both ends.` },
     { text: `Square to it stretch ${offsets(lines)}, each measured from the left corner on one tape.` },
     {
-      text: 'Under each crossing of a capital and a small letter hangs a hole: hold a plumb line to the crossing, drive a pin, write its number on it.',
+      text: `These crossings hang over a hole: ${crossings(rows, lines)}. Hold a plumb line to each, drive a pin, write its number on it. No other crossing has one.`,
       notes: [
         'Both diagonals of each hole stand in the table of hole centres, measured level: within 1/4 in.',
       ],

@@ -29,6 +29,7 @@ describe('opening a store', () => {
       'jobs_cut',
       'offcuts',
       'price_book',
+      'price_books_before',
       'quotes',
       'saw_days',
       'sessions',

@@ -31,7 +31,8 @@ export function frameBlocking(
   // hangers hold the joists upright at a flush beam
   if (job.frame.blocking === 'none' || line.flush) return { blocks: [], leftOut: [] }
   const seen = { from: view.turned(line.line.from), to: view.turned(line.line.to) }
-  const over = joists.filter(({ supports }) => supports.some(({ id }) => id === line.id))
+  const borne = joists.filter(({ supports }) => supports.some(({ id }) => id === line.id))
+  const over = [...besideFirst(job, joists, borne), ...borne, ...besideLast(job, joists, borne)]
   const blocks: Member[] = []
   const leftOut: { bay: number; clear: Ticks }[] = []
   let bay = 0
@@ -77,6 +78,28 @@ export function frameBlocking(
   return { blocks, leftOut }
 }
 
+/** The joist before the first that a beam carries, where one stands within a bay of it: the beam ends at its face. */
+function besideFirst(
+  job: Job,
+  joists: readonly PlacedJoist[],
+  borne: readonly PlacedJoist[],
+): readonly PlacedJoist[] {
+  const [first] = borne
+  const before = first && joists.findLast(({ place }) => place.centre < first.place.centre)
+  return before && first.place.centre - before.place.centre <= job.frame.joists.spacing ? [before] : []
+}
+
+/** The joist after the last that a beam carries, likewise. */
+function besideLast(
+  job: Job,
+  joists: readonly PlacedJoist[],
+  borne: readonly PlacedJoist[],
+): readonly PlacedJoist[] {
+  const last = borne.at(-1)
+  const after = last && joists.find(({ place }) => place.centre > last.place.centre)
+  return after && after.place.centre - last.place.centre <= job.frame.joists.spacing ? [after] : []
+}
+
 /** K1 over the front beam, KR1 over the rear one, KM1 over a middle one, KB1 over front-b. */
 function markOf(key: string): string {
   const [side, letter = ''] = key.split('-')
@@ -84,8 +107,8 @@ function markOf(key: string): string {
 }
 
 /**
- * Where a bay's block lies over its beam; null where a rim or a ledger lies there, which holds the joists upright
- * itself and leaves a block no room.
+ * Where a bay's block lies over its beam; null where the beam does not reach, or where a rim or a ledger lies there,
+ * which holds the joists upright itself and leaves a block no room.
  */
 function blockMiddle(
   d: Dimensions,
@@ -93,6 +116,8 @@ function blockMiddle(
   joists: readonly [PlacedJoist, PlacedJoist],
   x: number,
 ): number | null {
+  // no block hangs beside the beam
+  if (x < Math.min(line.from.x, line.to.x) || x > Math.max(line.from.x, line.to.x)) return null
   const middle = heightAt(line, x)
   const half = d.joist.thickness / 2
   const clear = joists.every(({ place }) => {

@@ -1,0 +1,18 @@
+import { readFileSync } from 'node:fs'
+import { expect, it } from 'vitest'
+import { design } from '../../../core/design.ts'
+import { inches } from '../../../core/units/index.ts'
+
+const file = new URL('../../fixtures/catalogue/l-shape.json', import.meta.url)
+const { job } = JSON.parse(readFileSync(file, 'utf8'))
+
+it('blocks stand in the bay between a wing’s first joist and the joist at whose face its beam ends', () => {
+  const made = design(job)
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  const { members } = made.value.frame
+  // by hand, from the marks on the ledger: end joist 3 reaches to 14'-0", joist 11 begins at 14'-7 1/4"
+  const block = members.find(({ id }) => id === 'blocking-front-b-1')
+  expect(block?.length).toBe(inches(7.25))
+  expect(block?.bearings).toEqual(['end-joist-3', 'joist-11'])
+  expect(members.filter(({ id }) => id.startsWith('blocking-front-b-'))).toHaveLength(8)
+})

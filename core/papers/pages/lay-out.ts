@@ -3,7 +3,7 @@ import type { Page } from '../page-types.ts'
 import type { About, Block, PageOptions, Sheet } from '../sheet-types.ts'
 import { drawingBlock } from './drawing-block.ts'
 import { Flow } from './flow.ts'
-import { setUpBlock } from './set-up-block.ts'
+import { setUpBlock, setUpRoom } from './set-up-block.ts'
 import { stripBlock } from './strip-block.ts'
 import { tableBlock } from './table-block.ts'
 import {
@@ -29,7 +29,9 @@ export function layOutPages(sheets: readonly Sheet[], about: About, options: Pag
     sheet.blocks.forEach((block, i) => {
       const next = sheet.blocks[i + 1]
       if (next?.kind === 'signatures' && HEADING.has(block.kind)) flow.need(signedRoom(next.lines))
-      place(flow, block)
+      if (block.kind === 'heading' && next?.kind === 'set-up')
+        heading(flow, block.text, setUpRoom(flow, next))
+      else place(flow, block)
     })
     return flow
   })

@@ -11,12 +11,18 @@ const FIGURE = 7.5
 const SIZE = 8.5
 const STEP = 13
 
+/** Room for the board, the figures under it and its first three boxes, points. */
+export function setUpRoom(flow: Flow, block: SetUpBlock): number {
+  const rows = figureRows(flow, block, (flow.width - 2) / block.longest)
+  return 16 + BAR + 12 + rows.length * 9 + STEP * Math.min(3, block.boards.length)
+}
+
 /** One setting of the saw: the board with its pieces and the tape's figures under it, and a box for each board. */
 export function setUpBlock(flow: Flow, block: SetUpBlock): void {
   const { cuts, boards } = block
   const scale = (flow.width - 2) / block.longest
   const rows = figureRows(flow, block, scale)
-  flow.need(16 + BAR + 12 + rows.length * 9 + STEP * Math.min(3, boards.length))
+  flow.need(setUpRoom(flow, block))
   flow.add(textMark(flow.left, flow.y + 11, block.title, { size: 9.5, weight: 'bold' }))
   flow.y += 16
   const top = flow.y

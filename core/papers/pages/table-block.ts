@@ -8,8 +8,8 @@ import { heading } from './text-blocks.ts'
 
 const PAD = 3
 const TICK = 18
-/** room for the columns' names and three rows, points */
-const FIRST_ROWS = 56
+/** the line that says that there is nothing, points */
+const EMPTY = 22
 
 type Lines = readonly (readonly string[])[]
 type Weight = 'regular' | 'bold'
@@ -17,21 +17,21 @@ type Weight = 'regular' | 'bold'
 /** A table with its headings repeated on every page that it reaches; a row that is longer than a page is carried on. */
 export function tableBlock(flow: Flow, block: Extract<Block, { kind: 'table' }>): void {
   const { table, strong = [], empty } = block
+  const textsOf = (row: (typeof table.rows)[number]) => table.columns.map(({ key }) => row[key] ?? '')
+  const writer = new RowWriter(flow, block)
+  const [first] = table.rows
   // a table's name stands over its first rows
-  if (table.title !== '') heading(flow, table.title, table.rows.length === 0 ? 22 : FIRST_ROWS)
-  if (table.rows.length === 0) {
-    flow.need(22)
+  if (table.title !== '')
+    heading(flow, table.title, first === undefined ? EMPTY : writer.start(textsOf(first)))
+  if (first === undefined) {
+    flow.need(EMPTY)
     flow.add(textMark(flow.left, flow.y + 11, plainText(empty), { size: 8.5, tone: 'soft' }))
-    flow.y += 22
+    flow.y += EMPTY
     return
   }
-  const writer = new RowWriter(flow, block)
-  writer.begin()
+  writer.begin(textsOf(first))
   table.rows.forEach((row, index) => {
-    writer.row(
-      table.columns.map(({ key }) => row[key] ?? ''),
-      strong.includes(index) ? 'bold' : 'regular',
-    )
+    writer.row(textsOf(row), strong.includes(index) ? 'bold' : 'regular')
   })
   flow.y += 8
 }
@@ -57,8 +57,14 @@ class RowWriter {
     )
   }
 
-  begin(): void {
-    this.#flow.need(this.#heightOf(this.#head) + 3 * this.#columns.step)
+  /** Room that the columns' names and the first row take, points; three lines of a row at least, half a page at most. */
+  start(first: readonly string[]): number {
+    const row = Math.max(3 * this.#columns.step, this.#heightOf(this.#wrap(first, 'bold')))
+    return this.#heightOf(this.#head) + Math.min(row, this.#flow.whole / 2)
+  }
+
+  begin(first: readonly string[]): void {
+    this.#flow.need(this.start(first))
     this.#writeHead()
   }
 

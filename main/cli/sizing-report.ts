@@ -37,7 +37,7 @@ function costLines({ costBefore, costAfter, failingBefore, work }: Sized): strin
     ? `Nothing that passes is cheaper: ${work.ways} ways, all but ${work.priced} ruled out by checks or by their least cost.`
     : `The work allowed is done after ${work.priced} ways priced in full; a cheaper one may be left.`
   const lines = wrap(proof, WIDTH).map((line) => `  ${line}\n`)
-  return `Cost\n  ${before} → ${printMoney(costAfter)}${change}\n${failing}${lines.join('')}`
+  return `Cost\n  ${before} → ${printMoney(costAfter)}${change}\n  The estimate, worked to its end, may come out a little lower.\n${failing}${lines.join('')}`
 }
 
 function moneyChange(change: number): string {

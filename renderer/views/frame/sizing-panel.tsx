@@ -179,5 +179,5 @@ function costText({ costBefore, costAfter, failingBefore }: Sized): string {
   const by =
     change === 0 ? 'no change' : `${printMoney(cents(Math.abs(change)))} ${change < 0 ? 'less' : 'more'}`
   const failing = failingBefore.length === 0 ? '' : ' It does not pass as it is now.'
-  return `Cost ${printMoney(costBefore)} → ${printMoney(costAfter)}, ${by}.${failing}`
+  return `Cost ${printMoney(costBefore)} → ${printMoney(costAfter)}, ${by}.${failing} The estimate, worked to its end, may come out a little lower.`
 }

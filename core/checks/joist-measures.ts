@@ -24,8 +24,9 @@ export function measureJoists(group: JoistGroup, frame: Frame): JoistMeasures {
   const supports = lines[0]?.supports ?? []
   const at = (i: number) => lines.map((line) => line.supports[i]?.at ?? 0)
   const gap = (i: number) => Math.max(...at(i + 1).map((far, k) => far - (at(i)[k] ?? far)))
-  const start = Math.max(...lines.map((line) => (line.supports[0]?.at ?? line.from) - line.from))
-  const end = Math.max(...lines.map((line) => line.to - (line.supports.at(-1)?.at ?? line.to)))
+  // beside an angled edge a joist may begin a part of a tick within its first support, for its ends are rounded
+  const start = Math.max(0, ...lines.map((line) => (line.supports[0]?.at ?? line.from) - line.from))
+  const end = Math.max(0, ...lines.map((line) => line.to - (line.supports.at(-1)?.at ?? line.to)))
   const gaps = supports.slice(1).map((_, i) => gap(i))
   const places: number[] = []
   for (const [i] of supports.entries())

@@ -129,10 +129,14 @@ function inPieces(
   [odd, even]: readonly [JoistPlace, JoistPlace],
   beams: readonly MiddleBeam[],
 ): readonly JoistPlace[] {
-  const joints = beams.map(({ id, at, half, flush }) => {
-    const own = flush ? 'hung' : kind
-    return { beamId: id, kind: own, at, past: pastCentre(own, half) }
-  })
+  const { low, high } = extentOf(odd.part)
+  const joints = beams
+    .map(({ id, at, half, flush }) => {
+      const own = flush ? ('hung' as const) : kind
+      return { beamId: id, kind: own, at, past: pastCentre(own, half) }
+    })
+    // where the joist ends at the beam there is nothing beyond it to join
+    .filter(({ at, past }) => at - past < high && at + past > low)
   let before: JoistPlace | null = null
   return [...joints, null].map((next, i): JoistPlace => {
     const laps = joints.slice(0, i).filter((joint) => joint.kind === 'lapped').length

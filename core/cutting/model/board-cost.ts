@@ -44,6 +44,17 @@ export function patternOf(
   return { stock, items, counts, used, cost }
 }
 
+/** The pattern of a board of the first stock that holds these pieces, each named as often as it is there. */
+export function patternFrom(problem: Problem, parts: readonly number[]): Pattern {
+  const items = [...new Set(parts)].sort((a, b) => a - b)
+  return patternOf(
+    problem,
+    0,
+    items,
+    items.map((item) => parts.filter((part) => part === item).length),
+  )
+}
+
 export function patternKey(pattern: Pattern): string {
   return `${pattern.stock}:${pattern.items.join(',')}:${pattern.counts.join(',')}`
 }

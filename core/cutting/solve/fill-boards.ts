@@ -1,7 +1,7 @@
 import { patternOf } from '../model/board-cost.ts'
 import type { Costs } from '../model/costs.ts'
 import type { Problem } from '../model/problem.ts'
-import { type Boards, type Solution, solutionOf } from './solution.ts'
+import { type Boards, leftAfter, type Solution, solutionOf } from './solution.ts'
 
 /** Steps of the search for one board's fullest filling. */
 const MOST_STEPS = 3_000
@@ -11,12 +11,10 @@ const MOST_STEPS = 3_000
  * best. Close to the least number of boards where no board need have much left.
  */
 export function fillBoards(problem: Problem, costs: Costs, fixed: readonly Boards[] = []): Solution | null {
-  const left = problem.items.map((item) => item.demand)
-  for (const { pattern, count } of fixed) {
-    pattern.items.forEach((item, k) => {
-      left[item] = (left[item] ?? 0) - count * (pattern.counts[k] ?? 0)
-    })
-  }
+  const left = leftAfter(
+    problem.items.map((item) => item.demand),
+    fixed,
+  )
   const boards: Boards[] = [...fixed]
   for (let widest = 0; widest < left.length; ) {
     if ((left[widest] ?? 0) <= 0) {

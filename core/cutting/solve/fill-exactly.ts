@@ -1,7 +1,7 @@
-import { patternOf } from '../model/board-cost.ts'
+import { patternFrom } from '../model/board-cost.ts'
 import type { Costs } from '../model/costs.ts'
 import type { Problem } from '../model/problem.ts'
-import { type Boards, type Solution, solutionOf } from './solution.ts'
+import { type Boards, leftAfter, type Solution, solutionOf } from './solution.ts'
 
 /** Pieces taken in hand before the search gives up; three times as many found no more and cost a third more. */
 const MOST_STEPS = 30_000
@@ -21,14 +21,11 @@ export function fillExactly(
 ): Solution | null {
   const { capacity, items } = problem
   const widths = items.map((item) => item.width)
-  const left = items.map((item) => item.demand)
-  let boardsLeft = most
-  for (const { pattern, count } of fixed) {
-    boardsLeft -= count
-    pattern.items.forEach((item, k) => {
-      left[item] = (left[item] ?? 0) - count * (pattern.counts[k] ?? 0)
-    })
-  }
+  const left = leftAfter(
+    items.map((item) => item.demand),
+    fixed,
+  )
+  const boardsLeft = fixed.reduce((rest, { count }) => rest - count, most)
   const open = left.map((_, item) => item).filter((item) => (left[item] ?? 0) > 0)
   const pieces = open.reduce((sum, item) => sum + (left[item] ?? 0), 0)
   const spare =
@@ -66,17 +63,6 @@ export function fillExactly(
     return room <= over && nextBoard(widest, over - room)
   }
   if (!nextBoard(0, spare)) return null
-  const made = boards.map((parts) => {
-    const kinds = [...new Set(parts)].sort((a, b) => a - b)
-    return {
-      pattern: patternOf(
-        problem,
-        0,
-        kinds,
-        kinds.map((kind) => parts.filter((part) => part === kind).length),
-      ),
-      count: 1,
-    }
-  })
+  const made = boards.map((parts) => ({ pattern: patternFrom(problem, parts), count: 1 }))
   return solutionOf(problem, costs, [...fixed, ...made], [])
 }

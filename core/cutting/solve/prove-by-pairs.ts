@@ -1,6 +1,6 @@
 import type { DualBound } from '../bound/dual-bound.ts'
 import type { LpEngine } from '../lp-port.ts'
-import { patternOf } from '../model/board-cost.ts'
+import { patternFrom } from '../model/board-cost.ts'
 import type { Costs } from '../model/costs.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
 import type { Fill, PairNode } from './pair-node.ts'
@@ -94,14 +94,4 @@ function nearest(patterns: readonly Pattern[], dual: DualBound, most: number): F
     .sort((a, b) => b.worth - a.worth || a.at - b.at)
     .slice(0, most)
     .map(({ pattern }) => ({ pieces: pattern.items, counts: pattern.counts }))
-}
-
-function patternFrom(problem: Problem, parts: readonly number[]): Pattern {
-  const items = [...new Set(parts)].sort((a, b) => a - b)
-  return patternOf(
-    problem,
-    0,
-    items,
-    items.map((item) => parts.filter((part) => part === item).length),
-  )
 }

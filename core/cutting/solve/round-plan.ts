@@ -1,7 +1,7 @@
 import { type Costs, costIn } from '../model/costs.ts'
 import type { Problem, RunModel } from '../model/problem.ts'
 import type { MasterColumn } from './master.ts'
-import { type Boards, boardsUsed, demandOf, type Solution, solutionOf } from './solution.ts'
+import { type Boards, boardsUsed, demandOf, leftAfter, type Solution, solutionOf } from './solution.ts'
 import { pack } from './start.ts'
 
 /**
@@ -30,12 +30,7 @@ export function roundPlan(
   })
   const whole = problem.runs.map((run, r) => wholeFlow(run, flows[r] ?? []))
   const demand = demandOf(problem, whole)
-  const left = [...demand]
-  for (const { pattern, count } of boards) {
-    pattern.items.forEach((item, k) => {
-      left[item] = (left[item] ?? 0) - count * (pattern.counts[k] ?? 0)
-    })
-  }
+  const left = leftAfter(demand, boards)
   let best: Solution | null = null
   const byCount = problem.stocks.some((stock) => stock.counts !== null)
   let least = Number.POSITIVE_INFINITY

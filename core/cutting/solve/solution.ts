@@ -26,6 +26,17 @@ export function demandOf(problem: Problem, flows: readonly (readonly number[])[]
   return demand
 }
 
+/** Pieces of each item that are still wanted once these boards are cut. */
+export function leftAfter(demand: readonly number[], boards: readonly Boards[]): number[] {
+  const left = [...demand]
+  for (const { pattern, count } of boards) {
+    pattern.items.forEach((item, k) => {
+      left[item] = (left[item] ?? 0) - count * (pattern.counts[k] ?? 0)
+    })
+  }
+  return left
+}
+
 export function boardsUsed(problem: Problem, boards: readonly Boards[]): number[] {
   const used = problem.stocks.map(() => 0)
   for (const { pattern, count } of boards) used[pattern.stock] = (used[pattern.stock] ?? 0) + count

@@ -32,7 +32,11 @@ export function frameBlocking(
   if (job.frame.blocking === 'none' || line.flush) return { blocks: [], leftOut: [] }
   const seen = { from: view.turned(line.line.from), to: view.turned(line.line.to) }
   const borne = joists.filter(({ supports }) => supports.some(({ id }) => id === line.id))
-  const over = [...besideFirst(job, joists, borne), ...borne, ...besideLast(job, joists, borne)]
+  const over = [
+    ...beside(job, borne[0], (centre) => joists.findLast(({ place }) => place.centre < centre)),
+    ...borne,
+    ...beside(job, borne.at(-1), (centre) => joists.find(({ place }) => place.centre > centre)),
+  ]
   const blocks: Member[] = []
   const leftOut: { bay: number; clear: Ticks }[] = []
   let bay = 0
@@ -78,26 +82,17 @@ export function frameBlocking(
   return { blocks, leftOut }
 }
 
-/** The joist before the first that a beam carries, where one stands within a bay of it: the beam ends at its face. */
-function besideFirst(
+/** The joist on one side of those that a beam carries, where one stands within a bay of it: the beam ends at its face. */
+function beside(
   job: Job,
-  joists: readonly PlacedJoist[],
-  borne: readonly PlacedJoist[],
+  borne: PlacedJoist | undefined,
+  next: (centre: number) => PlacedJoist | undefined,
 ): readonly PlacedJoist[] {
-  const [first] = borne
-  const before = first && joists.findLast(({ place }) => place.centre < first.place.centre)
-  return before && first.place.centre - before.place.centre <= job.frame.joists.spacing ? [before] : []
-}
-
-/** The joist after the last that a beam carries, likewise. */
-function besideLast(
-  job: Job,
-  joists: readonly PlacedJoist[],
-  borne: readonly PlacedJoist[],
-): readonly PlacedJoist[] {
-  const last = borne.at(-1)
-  const after = last && joists.find(({ place }) => place.centre > last.place.centre)
-  return after && after.place.centre - last.place.centre <= job.frame.joists.spacing ? [after] : []
+  if (borne === undefined) return []
+  const { centre } = borne.place
+  const found = next(centre)
+  const near = found !== undefined && Math.abs(found.place.centre - centre) <= job.frame.joists.spacing
+  return near ? [found] : []
 }
 
 /** K1 over the front beam, KR1 over the rear one, KM1 over a middle one, KB1 over front-b. */

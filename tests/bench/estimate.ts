@@ -1,13 +1,13 @@
 import { checkFrame } from '../../core/checks/index.ts'
 import { compareWidths } from '../../core/compare/index.ts'
-import { auditPlan, planCuts } from '../../core/cutting/index.ts'
-import { design, estimate } from '../../core/estimate.ts'
+import { estimate } from '../../core/estimate.ts'
 import { DEMO_JOB } from '../../core/job/index.ts'
-import { cutJobs, SAMPLE_BOOK } from '../../core/pricing/index.ts'
+import { SAMPLE_BOOK } from '../../core/pricing/index.ts'
 import { sizeIt } from '../../core/sizing/index.ts'
 import { feet, inches } from '../../core/units/index.ts'
 import { loadHighs } from '../../main/workers/lp/highs.ts'
 import { calibrate, medianTime, type Time } from './calibration.ts'
+import { designed, firstPlans } from './deck.ts'
 
 /** Widths that the tape shows: 18 to 28 ft by 3 in. */
 const TAPE = { from: feet(18), to: feet(28), step: inches(3) }
@@ -25,32 +25,26 @@ function print(what: string, time: Time, target: number | null): void {
   process.stdout.write(`${what.padEnd(36)}${says}${worked}${ratio}${aim}\n`)
 }
 
-function designed() {
-  const made = design(DEMO_JOB)
-  if (!made.ok) throw new Error(JSON.stringify(made.error))
-  return made.value
-}
-
-function firstPlans(): void {
-  for (const { cutJob } of cutJobs(designed(), SAMPLE_BOOK).classes) {
-    const plan = planCuts(cutJob, engine, { quick: true })
-    if (!plan.ok || auditPlan(cutJob, plan.value).length > 0)
-      throw new Error(`no sound plan of ${cutJob.label}`)
-  }
-}
-
 process.stdout.write(
   `Demo job, ${engine.name}. Medians: clock, processor, processor ÷ calibration loop of ${unit.processor.toFixed(1)} ms\n`,
 )
 estimate(DEMO_JOB, SAMPLE_BOOK, engine)
-print('job to takeoff', medianTime(25, designed), 20)
-const { job, layout, frame } = designed()
+print(
+  'job to takeoff',
+  medianTime(25, () => designed(DEMO_JOB)),
+  20,
+)
+const { job, layout, frame } = designed(DEMO_JOB)
 print(
   'checks of the deck',
   medianTime(25, () => checkFrame(job, layout, frame)),
   10,
 )
-print('first audited plans, all products', medianTime(9, firstPlans), 60)
+print(
+  'first audited plans, all products',
+  medianTime(9, () => firstPlans(DEMO_JOB, engine)),
+  60,
+)
 print(
   'whole estimate with its proof',
   medianTime(9, () => estimate(DEMO_JOB, SAMPLE_BOOK, engine)),

@@ -27,10 +27,11 @@ export function Bench() {
   const job = useDeferredValue(useJob((state) => state.design?.job ?? null))
   // what is stated counts for which fields are shown, though no deck can be built of it yet
   const present = useDeferredValue(useJob((state) => state.history.present))
+  const isFrame = place === 'frame'
   const stated = useMemo(() => {
-    const read = readJob(present)
-    return read.ok ? read.value.job : null
-  }, [present])
+    const read = isFrame ? readJob(present) : null
+    return read?.ok ? read.value.job : null
+  }, [present, isFrame])
   const faults = useJob((state) => state.faults)
   const failure = useJob((state) => state.designFailure)
   const sought = useJob((state) => state.sought)
@@ -77,7 +78,7 @@ export function Bench() {
       ) : (
         <>
           {place === 'site' && <OwnSite job={job} />}
-          {place === 'frame' && <OwnFrame job={stated ?? job} />}
+          {isFrame && <OwnFrame job={stated ?? job} />}
           {place === 'ground' && <GroundBench job={job} />}
           {place === 'boards' && <BoardsBench job={job} />}
           {place === 'price' && <PriceBench job={job} />}

@@ -1,37 +1,16 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import {
-  auditPlan,
-  type CutJob,
-  type CutPlan,
-  type LpEngine,
-  type Objective,
-  planCuts,
-} from '../../../core/cutting/index.ts'
-import { type Cents, feet, inches } from '../../../core/units/index.ts'
+import { auditPlan, type CutJob, type CutPlan, type LpEngine, planCuts } from '../../../core/cutting/index.ts'
+import { type Cents, feet } from '../../../core/units/index.ts'
 import { loadHighs } from '../../../main/workers/lp/index.ts'
-import { jobOf, pointAt, runOf, stockOf } from './jobs.ts'
+import { jobOf, stockOf } from './jobs.ts'
+import { auditedPlan, jointedBeam as job } from './jointed-beam.ts'
 
 let engine: LpEngine
 beforeAll(async () => {
   engine = await loadHighs()
 })
 
-function plan(job: CutJob): CutPlan {
-  const result = planCuts(job, engine)
-  if (!result.ok) throw new Error(result.error.message)
-  expect(auditPlan(job, result.value)).toEqual([])
-  return result.value
-}
-
-const points = [6, 11, 16].map((at) => pointAt(feet(at), { cost: 300 as Cents }))
-const job = (objectives: Objective[], more: Partial<CutJob> = {}): CutJob =>
-  jobOf({
-    stock: stockOf({ 6: 1190, 12: 2288, 16: 3074, 24: 6390 }),
-    runs: [runOf('beam', 2, feet(22), points)],
-    pieces: [1, 2, 3].map((k) => ({ id: `b${k}`, mark: `B${k}`, length: inches(14.5) })),
-    objectives,
-    ...more,
-  })
+const plan = (of: CutJob): CutPlan => auditedPlan(of, engine)
 
 describe('objectives', () => {
   it('joint a beam where that is cheapest, by default', () => {

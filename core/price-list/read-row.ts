@@ -1,8 +1,9 @@
 import type { SheetRow } from '../cut-list/index.ts'
 import { excerpt, nearestName } from '../job/index.ts'
-import { type GoodPrice, isDate, type LumberProduct, productName } from '../pricing/index.ts'
+import { type GoodPrice, type LumberProduct, productName } from '../pricing/index.ts'
 import {
   fail,
+  isDate,
   ok,
   parseLength,
   parseUnitPrice,

@@ -1,6 +1,6 @@
 import { readDelimited } from '../cut-list/index.ts'
-import { isDate, type PriceBook } from '../pricing/index.ts'
-import { fail, ok, type Result } from '../units/index.ts'
+import type { PriceBook } from '../pricing/index.ts'
+import { fail, isDate, ok, type Result } from '../units/index.ts'
 import { changedBook } from './changed-book.ts'
 import { findPriceColumns } from './find-columns.ts'
 import { knownItems } from './known-items.ts'

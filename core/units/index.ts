@@ -1,5 +1,6 @@
 export type { Brand } from './brand.ts'
 export { lengthFromInches } from './grid.ts'
+export { isDate } from './is-date.ts'
 export { type Psf, psf } from './loads.ts'
 export {
   type Cents,

@@ -1,5 +1,5 @@
 import { PAPERS, type PageOptions, SHEET_IDS, type SheetId, USUAL_SHEETS } from '../../core/papers/index.ts'
-import { fail, ok, type Result } from '../../core/units/index.ts'
+import { fail, isDate, ok, type Result } from '../../core/units/index.ts'
 import { PAPER_FORMATS, type PaperFormat, USUAL_FORMATS } from '../app/paper-formats.ts'
 import type { Command } from './arguments.ts'
 import { suggestion } from './suggestion.ts'
@@ -77,13 +77,4 @@ function readList<T extends string>(
     chosen.push(name)
   }
   return ok(chosen)
-}
-
-/** A day of the calendar, without a clock. */
-function isDate(text: string): boolean {
-  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text)?.map(Number) ?? []
-  if (year === undefined || month === undefined || day === undefined) return false
-  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0
-  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]
-  return day >= 1 && day <= (days[month - 1] ?? 0)
 }

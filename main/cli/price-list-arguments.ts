@@ -1,6 +1,5 @@
 import { PRICE_MEANINGS, type PriceListRequest, type PriceMeaning } from '../../core/price-list/index.ts'
-import { isDate } from '../../core/pricing/index.ts'
-import { fail, ok, type Result } from '../../core/units/index.ts'
+import { fail, isDate, ok, type Result } from '../../core/units/index.ts'
 import { suggestion } from './suggestion.ts'
 
 export type PriceListOption = 'prices' | 'date' | 'supplier' | 'columns' | 'known' | 'write' | 'json'

@@ -1,5 +1,5 @@
 import type { Fault } from '../../job/index.ts'
-import { isDate } from '../is-date.ts'
+import { isDate } from '../../units/index.ts'
 import { productKey } from '../product-name.ts'
 import { BOOK_VERSION, type BookFile } from './file-form.ts'
 import { wrong } from './readers.ts'

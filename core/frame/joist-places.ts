@@ -1,4 +1,4 @@
-import { insetBy, type Stretch, type StripPart, stripParts } from '../geometry/index.ts'
+import { insetBy, type Stretch, type StripPart, stretchesAt, stripParts } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import { isBlunt, type ViewEdge, type ZoneView } from '../layout/index.ts'
 import { inches } from '../units/index.ts'
@@ -308,17 +308,13 @@ export function partsAt({ inner, thickness }: JoistRoom, centre: number): readon
   return stripParts(inner.polygon, centre - thickness / 2, centre + thickness / 2)
 }
 
-function placeOf({ view, inner }: JoistRoom, centre: number, part: StripPart, end: boolean): JoistPlace {
-  const edgeOf = (index: number) => {
-    const own = inner.edgeOf[index]
-    return own === null || own === undefined ? null : (view.edges[own] ?? null)
-  }
+function placeOf(room: JoistRoom, centre: number, part: StripPart, end: boolean): JoistPlace {
   return {
     centre,
     end,
     part,
-    startsAt: edgeOf(part.left.lowEdge) ?? edgeOf(part.right.lowEdge),
-    endsAt: edgeOf(part.left.highEdge) ?? edgeOf(part.right.highEdge),
+    startsAt: edgeMet(room, centre, part, 'lowEdge'),
+    endsAt: edgeMet(room, centre, part, 'highEdge'),
     trimmer: false,
     headers: [null, null],
     laps: [false, false],
@@ -326,6 +322,24 @@ function placeOf({ view, inner }: JoistRoom, centre: number, part: StripPart, en
     run: 1,
     continues: null,
   }
+}
+
+/** Where a joist's end spans a corner, the edge at its middle; where the corner lies right there, that which it hangs from. */
+function edgeMet(
+  { view, inner }: JoistRoom,
+  centre: number,
+  { left, right }: StripPart,
+  end: 'lowEdge' | 'highEdge',
+): ViewEdge | null {
+  const edgeOf = (stretch: Stretch) => view.edges[inner.edgeOf[stretch[end]] ?? -1] ?? null
+  const sides = [edgeOf(left), edgeOf(right)].filter((edge) => edge !== null)
+  if (sides.length < 2 || sides[0] === sides[1]) return sides[0] ?? null
+  const reach = extentOf({ left, right })
+  const middle = ([-1, 1] as const).flatMap((side) =>
+    stretchesAt(inner.polygon, centre, side).filter((stretch) => overlaps(stretch, reach)),
+  )
+  const met = middle.map(edgeOf).filter((edge) => edge !== null)
+  return met.find(({ board, steep }) => board === 'ledger' || steep) ?? met[0] ?? sides[0] ?? null
 }
 
 /** From its lowest point to its highest. */

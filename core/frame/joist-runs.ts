@@ -1,3 +1,4 @@
+import { isInside } from '../geometry/index.ts'
 import type { Job, JoistOverMiddle } from '../job/index.ts'
 import { inches } from '../units/index.ts'
 import {
@@ -172,8 +173,9 @@ function asJoint(joint: JoistJoint | null): JoistJoint | null {
 }
 
 /**
- * Joists that stand 3 in from a straight line beside which lapped ones have moved away, so far that the bay between
- * would be wider than the spacing.
+ * Joists that stand 3 in from a line beside which lapped ones have moved away, so far that the bay between would be
+ * wider than the spacing, if only for a part of its length: beside a line that stays straight, or one that a further lap
+ * has moved back.
  */
 function closing(
   { frame }: Job,
@@ -181,37 +183,59 @@ function closing(
   pieces: readonly JoistPlace[],
   way: number,
 ): readonly JoistPlace[] {
-  const sides = sideLines(room)
+  const lines = [
+    ...pieces.map((piece) => ({ centre: piece.centre, ...carriedReach(piece) })),
+    ...sideLines(room),
+  ]
   return pieces.flatMap((piece): readonly JoistPlace[] => {
     const lapped = piece.joints.some((joint) => joint?.kind === 'lapped')
     if (!lapped || firstOf(piece).centre === piece.centre) return []
-    const reach = extentOf(piece.part)
-    const own = carriedReach(piece)
-    const lines = [...pieces.map((other) => ({ centre: other.centre, ...carriedReach(other) })), ...sides]
-    const before = lines
-      .filter(({ low, high }) => low < own.high && own.low < high)
-      .map(({ centre }) => (piece.centre - centre) * way)
-      .filter((off) => off > 0)
-    const bay = Math.min(...before)
-    if (!Number.isFinite(bay) || bay <= frame.joists.spacing) return []
-    const moved = placeBeside(room, piece.centre - way * (bay - CLOSING_BAY), reach)
-    if (moved === null) return []
-    const part = {
-      left: limited(moved.part.left, piece.part.left, piece.joints),
-      right: limited(moved.part.right, piece.part.right, piece.joints),
-    }
     const [first, last] = piece.joints
-    return [
-      {
-        ...moved,
-        part,
-        startsAt: first === null ? moved.startsAt : null,
-        endsAt: last === null ? moved.endsAt : null,
-        joints: piece.joints,
-        run: piece.run,
-      },
-    ]
+    return baysBefore(room, lines, piece, way)
+      .filter((bay) => bay > frame.joists.spacing)
+      .flatMap((bay): readonly JoistPlace[] => {
+        const moved = placeBeside(room, piece.centre - way * (bay - CLOSING_BAY), extentOf(piece.part))
+        if (moved === null) return []
+        const part = {
+          left: limited(moved.part.left, piece.part.left, piece.joints),
+          right: limited(moved.part.right, piece.part.right, piece.joints),
+        }
+        return [
+          {
+            ...moved,
+            part,
+            startsAt: first === null ? moved.startsAt : null,
+            endsAt: last === null ? moved.endsAt : null,
+            joints: piece.joints,
+            run: piece.run,
+          },
+        ]
+      })
   })
+}
+
+/** Widths of the bays that a piece ends, as the tape goes, along its length, each once. */
+function baysBefore(
+  { view }: JoistRoom,
+  lines: readonly { readonly centre: number; readonly low: number; readonly high: number }[],
+  piece: JoistPlace,
+  way: number,
+): readonly number[] {
+  const own = carriedReach(piece)
+  const before = lines.filter(
+    ({ centre, low, high }) => (piece.centre - centre) * way > 0 && low < own.high && own.low < high,
+  )
+  const within = before.flatMap(({ low, high }) => [low, high]).filter((y) => y > own.low && y < own.high)
+  const stops = [...new Set([own.low, ...within, own.high])].sort((a, b) => a - b)
+  const bays = stops.slice(1).flatMap((high, i) => {
+    const y = ((stops[i] ?? high) + high) / 2
+    const beside = before.filter((line) => line.low < y && y < line.high)
+    const bay = Math.min(...beside.map(({ centre }) => (piece.centre - centre) * way))
+    // beyond a notch another part of the zone begins
+    const isDeck = (off: number) => isInside(view.polygon, { x: piece.centre - way * off, y })
+    return beside.length > 0 && isDeck(bay / 2) && isDeck(bay - CLOSING_BAY) ? [bay] : []
+  })
+  return [...new Set(bays)]
 }
 
 /** From where a joist carries the deck to where it ceases to, which at a joint is the beam's centre line. */

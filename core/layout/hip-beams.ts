@@ -1,3 +1,4 @@
+import { turn } from '../geometry/index.ts'
 import type { Fault } from '../job/index.ts'
 import type { SupportLine, Zone } from './types.ts'
 
@@ -39,16 +40,26 @@ export function hipFaults(zones: readonly Supported[]): readonly Fault[] {
   )
 }
 
-/** The beam of another part that ends at the same place. */
-function partnerOf(line: SupportLine, end: 0 | 1, all: readonly SupportLine[]): SupportLine | undefined {
-  const place = end === 0 ? line.line.from : line.line.to
-  return all.find(
-    (other) =>
-      other !== line &&
+/** The beam that ends at the same place on the other side of the cut: of two on one side neither ends at the other. */
+function partnerOf(
+  { line, cuts }: SupportLine,
+  end: 0 | 1,
+  all: readonly SupportLine[],
+): SupportLine | undefined {
+  const ends = [line.from, line.to] as const
+  const [place, away] = [ends[end], ends[1 - end]]
+  const cut = cuts[end]?.cut
+  if (cut === undefined || away === undefined) return undefined
+  const side = turn(cut.from, cut.to, away)
+  return all.find((other) => {
+    const [from, to] = [other.line.from, other.line.to]
+    return (
       other.kind === 'beam' &&
       ([0, 1] as const).some((far) => {
-        const there = far === 0 ? other.line.from : other.line.to
-        return other.cuts[far] !== null && Math.hypot(there.x - place.x, there.y - place.y) <= 1
-      }),
-  )
+        const [there, beyond] = far === 0 ? [from, to] : [to, from]
+        const near = Math.hypot(there.x - place.x, there.y - place.y) <= 1
+        return other.cuts[far] !== null && near && turn(cut.from, cut.to, beyond) * side < 0
+      })
+    )
+  })
 }

@@ -1,3 +1,5 @@
+import { spawnSync } from 'node:child_process'
+import { fileURLToPath } from 'node:url'
 import { runTool } from '../gate/run-tool.ts'
 
 /** Everything that is timed, one after the other: the core, whole processes, the window in a browser. */
@@ -8,5 +10,11 @@ await import('./largest.ts')
 await import('./process.ts')
 await import('./window.ts')
 await import('./dragging-frames.ts')
-await import('./papers.ts')
+papersAlone()
 await import('./stopping.ts')
+
+/** In a process of its own, with the young heap that the command line has: its memory is what a set of papers takes. */
+function papersAlone(): void {
+  const file = fileURLToPath(new URL('papers.ts', import.meta.url))
+  spawnSync(process.execPath, ['--max-semi-space-size=8', file], { stdio: 'inherit' })
+}

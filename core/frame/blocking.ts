@@ -48,7 +48,9 @@ export function frameBlocking(
     // two trimmers, or joists that lap or butt over the beam, leave no bay between them
     if (clear <= 0) continue
     bay += 1
-    const middle = blockMiddle(d, seen, [left, right], x0 + clear / 2)
+    const middle = atMitre(line, seen, x0 + clear / 2)
+      ? null
+      : blockMiddle(d, seen, [left, right], x0 + clear / 2)
     if (middle === null) continue
     if (clear < LEAST_CLEAR) {
       leftOut.push({ bay, clear })
@@ -99,6 +101,11 @@ function beside(
 function markOf(key: string): string {
   const [side, letter = ''] = key.split('-')
   return `${side === 'front' ? 'K' : side === 'rear' ? 'KR' : 'KM'}${letter.toUpperCase()}`
+}
+
+/** Whether a bay's middle is where a beam begins at the end of another, over which the block lies. */
+function atMitre({ cuts }: SupportLine, { from }: Segment, x: number): boolean {
+  return x === from.x && (cuts[0]?.meets ?? null) !== null
 }
 
 /**

@@ -170,7 +170,7 @@ export function jointFaults(
   ]
 }
 
-/** Whether two beams that do not meet at a mitre lie over each other by more than a tick. */
+/** Whether two beams that do not meet at a mitre lie over each other by more than rounding leaves. */
 function collide(
   a: { readonly line: SupportLine; readonly thickness: number },
   b: { readonly line: SupportLine; readonly thickness: number },
@@ -182,7 +182,7 @@ function collide(
     const near = movedLeft(line, -thickness / 2)
     return [near.from, near.to, far.to, far.from]
   }
-  return convexOverlap(shape(a), shape(b), 1)
+  return convexOverlap(shape(a), shape(b), 0.5)
 }
 
 /** Footings that cannot be cast as stated. */

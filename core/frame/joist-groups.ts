@@ -1,4 +1,4 @@
-import { isInside, type Polygon } from '../geometry/index.ts'
+import type { Polygon } from '../geometry/index.ts'
 import type { PlacedJoist } from './joists.ts'
 import type { JoistGroup, JoistLine } from './types.ts'
 
@@ -54,31 +54,52 @@ function linesOf(
   })
 }
 
-/** Half of the bay on either side, where another joist stands beside it; at a side as far as the outer face. */
+/** Half of the bay on either side: to the next joist with deck between, or to the edge of a notch before it. */
 function carriedWidth(joist: PlacedJoist, all: readonly PlacedJoist[], polygon: Polygon): number {
+  return carriedTo(joist, all, polygon, -1) + carriedTo(joist, all, polygon, 1)
+}
+
+function carriedTo(joist: PlacedJoist, all: readonly PlacedJoist[], polygon: Polygon, way: 1 | -1): number {
   const { centre } = joist.place
-  const beside = all.filter(
-    (other) =>
-      other !== joist &&
-      other.from < joist.to &&
-      joist.from < other.to &&
-      (!joist.place.end || deckBetween(joist, other, polygon)),
-  )
-  const left = Math.max(...beside.filter((one) => one.place.centre < centre).map((one) => one.place.centre))
-  const right = Math.min(...beside.filter((one) => one.place.centre > centre).map((one) => one.place.centre))
-  const half = 24
-  return (
-    (Number.isFinite(left) ? (centre - left) / 2 : half) +
-    (Number.isFinite(right) ? (right - centre) / 2 : half)
-  )
+  const off = (other: PlacedJoist) => (other.place.centre - centre) * way
+  const beside = all
+    .filter((other) => off(other) > 0 && other.from < joist.to && joist.from < other.to)
+    .sort((a, b) => off(a) - off(b))
+  const [nearest] = beside
+  if (nearest === undefined) return HALF_JOIST
+  const reaches = (other: PlacedJoist) => {
+    const low = Math.max(joist.from, other.from)
+    const high = Math.min(joist.to, other.to)
+    return heightsBetween(polygon, low, high).map((y) => deckBeside(polygon, centre, y, way))
+  }
+  const bay = beside.find((other) => reaches(other).some((reach) => reach >= off(other)))
+  if (bay !== undefined) return off(bay) / 2
+  // across a notch there is no bay: the board along it carries the other half
+  return Math.max(HALF_JOIST, Math.min(off(nearest), Math.max(...reaches(nearest))) / 2)
 }
 
-/** Whether the zone has deck between an end joist and another; beyond its side another zone may lie. */
-function deckBetween(joist: PlacedJoist, other: PlacedJoist, polygon: Polygon): boolean {
-  const middle = (Math.max(joist.from, other.from) + Math.min(joist.to, other.to)) / 2
-  const aside = Math.sign(other.place.centre - joist.place.centre) * BESIDE
-  return isInside(polygon, { x: joist.place.centre + aside, y: middle })
+/** Heights just inside of those between which the deck's edges run straight. */
+function heightsBetween(polygon: Polygon, low: number, high: number): readonly number[] {
+  const within = polygon.map(({ y }) => y).filter((y) => y > low && y < high)
+  const stops = [...new Set([low, ...within, high])].sort((a, b) => a - b)
+  return stops.slice(1).flatMap((to, i) => {
+    const from = stops[i] ?? to
+    const inside = Math.min(1, (to - from) / 4)
+    return [from + inside, to - inside]
+  })
 }
 
-/** Past an end joist's outer face, ticks. */
-const BESIDE = 32
+/** How far the deck goes from a place to one side. */
+function deckBeside(polygon: Polygon, x: number, y: number, way: 1 | -1): number {
+  const offs = polygon.flatMap((from, i) => {
+    const to = polygon[(i + 1) % polygon.length] ?? from
+    if (from.y > y === to.y > y) return []
+    const off = (from.x + ((to.x - from.x) * (y - from.y)) / (to.y - from.y) - x) * way
+    return off > 0 ? [off] : []
+  })
+  // with an even number of edges beyond it the place itself lies outside
+  return offs.length % 2 === 0 ? 0 : Math.min(...offs)
+}
+
+/** What an outer joist carries beside its middle. */
+const HALF_JOIST = 24

@@ -140,8 +140,10 @@ function inPieces(
     .filter(({ at, past }) => at - past < high && at + past > low)
   let before: JoistPlace | null = null
   return [...joints, null].map((next, i): JoistPlace => {
-    const laps = joints.slice(0, i).filter((joint) => joint.kind === 'lapped').length
-    const source = laps % 2 === 0 ? odd : even
+    const behind = joints.slice(0, i)
+    // beyond a flush beam joists hang where the tape says again
+    const laps = behind.slice(behind.findLastIndex((joint) => joint.kind === 'hung') + 1)
+    const source = laps.length % 2 === 0 ? odd : even
     before = { ...between(source, joints[i - 1] ?? null, next), run: i + 1, continues: before }
     return before
   })
@@ -190,28 +192,33 @@ function closing(
   return pieces.flatMap((piece): readonly JoistPlace[] => {
     const lapped = piece.joints.some((joint) => joint?.kind === 'lapped')
     if (!lapped || firstOf(piece).centre === piece.centre) return []
-    const [first, last] = piece.joints
     return baysBefore(room, lines, piece, way)
       .filter((bay) => bay > frame.joists.spacing)
       .flatMap((bay): readonly JoistPlace[] => {
         const moved = placeBeside(room, piece.centre - way * (bay - CLOSING_BAY), extentOf(piece.part))
-        if (moved === null) return []
-        const part = {
-          left: limited(moved.part.left, piece.part.left, piece.joints),
-          right: limited(moved.part.right, piece.part.right, piece.joints),
-        }
-        return [
-          {
-            ...moved,
-            part,
-            startsAt: first === null ? moved.startsAt : null,
-            endsAt: last === null ? moved.endsAt : null,
-            joints: piece.joints,
-            run: piece.run,
-          },
-        ]
+        return moved === null ? [] : [jointedAs(piece, moved)]
       })
   })
+}
+
+/** A joist with the joints of the one that it stands beside, but where its own line ends before it comes to the beam. */
+function jointedAs({ part: beside, joints, run }: JoistPlace, whole: JoistPlace): JoistPlace {
+  const { left, right } = whole.part
+  const first = Math.max(left.low, right.low) <= beside.left.low ? joints[0] : null
+  const last = Math.min(left.high, right.high) >= beside.left.high ? joints[1] : null
+  const cut = (own: typeof left, other: typeof left) => ({
+    ...own,
+    low: first === null ? own.low : other.low,
+    high: last === null ? own.high : other.high,
+  })
+  return {
+    ...whole,
+    part: { left: cut(left, beside.left), right: cut(right, beside.right) },
+    startsAt: first === null ? whole.startsAt : null,
+    endsAt: last === null ? whole.endsAt : null,
+    joints: [first, last],
+    run,
+  }
 }
 
 /** Widths of the bays that a piece ends, as the tape goes, along its length, each once. */
@@ -245,13 +252,4 @@ function carriedReach({ part, joints: [first, last] }: JoistPlace): {
 } {
   const { low, high } = extentOf(part)
   return { low: first?.at ?? low, high: last?.at ?? high }
-}
-
-/** A stretch that ends where another does at its joints. */
-function limited(
-  own: JoistPlace['part']['left'],
-  other: JoistPlace['part']['left'],
-  [first, last]: JoistPlace['joints'],
-): JoistPlace['part']['left'] {
-  return { ...own, low: first === null ? own.low : other.low, high: last === null ? own.high : other.high }
 }

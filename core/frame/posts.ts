@@ -1,5 +1,5 @@
 import { sectionOf } from '../data/index.ts'
-import { type BeamSpec, isRectangle, type Job, postList } from '../job/index.ts'
+import { type BeamSpec, beamExtent, beamExtentField, isRectangle, type Job, postList } from '../job/index.ts'
 import { groundAt, postFootprint, type SupportLine } from '../layout/index.ts'
 import { ceilTicks, inches, type Ticks, ticks } from '../units/index.ts'
 import { beamPlaceField, lineLength } from './beams.ts'
@@ -77,7 +77,7 @@ function postPlaces(
   }
   const first = (line.cuts[0]?.meets ?? null) === null ? clear(0) : ticks(0)
   const last = (line.cuts[1]?.meets ?? null) === null ? clear(1) : length
-  const stated = Math.max(1, job.size.width - 2 * spec.inset)
+  const stated = Math.max(1, beamExtent(job) - 2 * spec.inset)
   const gaps = Math.max(1, Math.ceil(((last - first) * (spec.posts - 1)) / stated))
   return centresBetween(
     first,
@@ -96,7 +96,7 @@ function gapsBeside(overhang: number, between: number): number {
  * its footings apart, to 1/16 in.
  */
 function insetOf(job: Job, spec: BeamSpec, length: number, footing: number): number {
-  const stated = Math.max(1, job.size.width - 2 * spec.inset)
+  const stated = Math.max(1, beamExtent(job) - 2 * spec.inset)
   const gaps = Math.max(1, Math.ceil(((length - 2 * spec.inset) * (spec.posts - 1)) / stated))
   const usual = Math.min(spec.inset, 2 * Math.floor(length / (8 * gaps + 4)))
   if (length - 2 * usual >= footing) return usual
@@ -152,7 +152,7 @@ export function placePosts(
         cause: {
           fields: [
             'size.height',
-            'size.width',
+            beamExtentField(job.shape),
             `frame.beams.${beam}.posts`,
             `frame.beams.${beam}.inset`,
             beamPlaceField(line),

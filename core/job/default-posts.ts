@@ -1,4 +1,5 @@
 import { feet, inches, TICKS_PER_INCH, type Ticks, ticks } from '../units/index.ts'
+import { beamExtentField } from './beam-extent.ts'
 import type { FieldValue } from './field-value.ts'
 import type { FieldPath } from './types.ts'
 
@@ -20,6 +21,7 @@ export function defaultPosts(
   values: ReadonlyMap<FieldPath, FieldValue>,
   given: ReadonlySet<FieldPath>,
 ): ReadonlyMap<FieldPath, number> {
+  const extent = beamExtentField({ joists: values.get('shape.joists') === 'along' ? 'along' : 'away' })
   const found = new Map<FieldPath, number>()
   for (const side of ['front', 'rear'] as const) {
     const [postsAt, insetAt] = [pathOf(side, 'posts'), pathOf(side, 'inset')]
@@ -31,7 +33,7 @@ export function defaultPosts(
   return found
 
   function postsFor(inset: number): number {
-    const between = number('size.width') - 2 * inset
+    const between = number(extent) - 2 * inset
     const footing = Math.max(number('ground.tube'), number('ground.base'))
     const least = Math.max(4 * inset, footing)
     const wanted = Math.max(USUAL.posts, Math.ceil(between / APART) + 1)
@@ -40,7 +42,7 @@ export function defaultPosts(
 
   /** In whole inches: a quarter of the span beside it or less. */
   function insetFor(posts: number): Ticks {
-    const most = number('size.width') / (4 * (posts - 1) + 2) / TICKS_PER_INCH
+    const most = number(extent) / (4 * (posts - 1) + 2) / TICKS_PER_INCH
     const whole = inches(Math.floor(most))
     return ticks(Math.max(LEAST_INSET, Math.min(USUAL.inset, whole)))
   }

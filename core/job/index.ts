@@ -1,3 +1,4 @@
+export { beamExtent, beamExtentField } from './beam-extent.ts'
 export { clearField, setField, statedValue } from './commands.ts'
 export { cornerList, type Place } from './corner-list.ts'
 export { isRectangle } from './cross-faults.ts'

@@ -1,5 +1,5 @@
 import { dressedSizes, type LumberSize } from '../data/index.ts'
-import type { FieldPath, Job } from '../job/index.ts'
+import { beamExtent, type FieldPath, type Job } from '../job/index.ts'
 import { postFootprint } from '../layout/index.ts'
 import { type PriceBook, productKey } from '../pricing/index.ts'
 import { feet, inches, TICKS_PER_INCH, type Ticks, ticks, toInches } from '../units/index.ts'
@@ -49,7 +49,7 @@ export function catalogueOf(job: Job, book: PriceBook, held: readonly FieldPath[
   )
   const beams = (side: 'front' | 'rear', own: BeamChoice): readonly BeamChoice[] => {
     const at = `frame.beams.${side}`
-    const between = job.size.width - 2 * job.frame.beams[side].inset
+    const between = beamExtent(job) - 2 * job.frame.beams[side].inset
     const most = Math.max(2, Math.floor(between / POSTS_APART) + 1)
     const counts = Array.from({ length: most - 1 }, (_, i) => i + 2)
     return options(`${at}.size`, own.size, JOIST_SIZES.filter(sold)).flatMap((size) =>

@@ -63,7 +63,7 @@ export function beamFields(side: 'front' | 'rear'): readonly FieldSpec[] {
       max: 40,
       boundsReason: 'a beam stands on two posts at least',
       default: 4,
-      help: `How many posts stand under the beam, at equal distances between the two end posts. Left out, it follows the width: 4, fewer under a short beam, and so many under a long one that they stand 8 ft apart at most.${only}`,
+      help: `How many posts stand under the beam, at equal distances between the two end posts. Left out, it follows the beam: 4, fewer under a short beam, and so many under a long one that they stand 8 ft apart at most.${only}`,
       basis: 'a plain starting number, not sized: the checks say whether it is enough',
     },
     {
@@ -75,7 +75,7 @@ export function beamFields(side: 'front' | 'rear'): readonly FieldSpec[] {
       max: feet(6),
       boundsReason: 'an end post stands wholly under the beam',
       default: '12 in',
-      help: `From the end of the beam to the centre of its end post. Left out, it follows the width: 12 in, and less under a short beam.${only}`,
+      help: `From the end of the beam to the centre of its end post. Left out, it follows the beam: 12 in, and less under a short beam.${only}`,
       basis: `${COMMON}; under a short beam what IRC 2021, R507.5 lets it overhang: a quarter of the span beside it`,
     },
   ]

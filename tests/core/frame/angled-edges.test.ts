@@ -85,4 +85,104 @@ describe('a deck with edges at an angle', () => {
     expect(plain.length).toBeGreaterThan(20)
     expect(lengths(freeDeck(mirrored, 'away', 'right', 18))).toEqual(plain)
   })
+
+  it('begins a joist at its own edge where the one beside which it closes a bay is lapped over a beam further in', () => {
+    // joists along the house, the slant from 0, 71 to 25, 96: the joist 81 in out starts past the beam 10 in from the left
+    const made = design({
+      shape: { outline: '0, 0; 120, 0; 120, 96; 25, 96; 0, 71.09375', joists: 'along' },
+      size: { height: '60 in' },
+      frame: {
+        joists: { size: '2x8', spacing: 12, layoutFrom: 'right', longest: 96 },
+        beams: { front: { setback: 10, posts: 2 }, rear: { setback: 10 } },
+      },
+      ground: { base: '16 in' },
+    })
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    for (const { id, plan, box, role } of made.value.frame.members) {
+      if (role !== 'joist') continue
+      const [x, y] =
+        plan === undefined ? [box.x0, box.y1] : [plan[0]?.x ?? 0, Math.max(...plan.map((p) => p.y))]
+      // left of the line from 0, 71.09 to 25, 96 there is no deck
+      const slant = ((y / 32 - 71.09375) * 25) / (96 - 71.09375)
+      expect(Math.max(x, box.x0) / 32, id).toBeGreaterThan(Math.min(slant, 25) - 2)
+    }
+  })
+
+  it('lays joists out by the tape again beyond a flush beam, after a lap before it', () => {
+    const made = design({
+      shape: { outline: '0, 0; 120, 0; 120, 96; 15, 96; 0, 82', joists: 'along', middleBeams: '50 flush' },
+      size: { height: '60 in' },
+      frame: {
+        joists: { size: '2x8', spacing: 12, overMiddle: 'lapped', longest: 96 },
+        beams: { front: { setback: 9, posts: 2, plies: 1 }, rear: { setback: 9 } },
+      },
+      ground: { base: '16 in' },
+    })
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    const beyond = made.value.frame.members
+      .filter(({ role, box }) => role === 'joist' && box.x0 > 50 * 32)
+      .map(({ box }) => (box.y0 + box.y1) / 64)
+    expect(beyond.sort((a, b) => a - b)).toEqual([12, 24, 36, 48, 60, 72, 84])
+  })
+
+  it('gives a joist at a notch no more deck to carry than lies on its side of the notch', () => {
+    // the joist 4 in from the left end stands before a notch that comes to a point at 18, 149, the next one behind it
+    const made = design({
+      shape: { outline: '40, 223; 4, 152; 0, 131; 18, 149; 24, 0; 212, 189', walls: '1' },
+      size: { height: '60 in' },
+      frame: {
+        joists: { size: '2x8', spacing: 16, layoutFrom: 'right', longest: 96 },
+        beams: { front: { setback: 6, posts: 2 }, rear: { setback: 6 } },
+      },
+      ground: { base: '16 in' },
+    })
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    const widths = made.value.frame.joistGroups.flatMap(({ lines }) =>
+      lines.flatMap((line) => line.widths.map((width, i) => [line.memberIds[i], width / 32] as const)),
+    )
+    // left of the notch's point at most half of 18 − 4, and 3/4 in on the other side
+    expect(new Map(widths).get('joist-1')).toBeLessThanOrEqual(7.75)
+    expect(Math.max(...widths.map(([, width]) => width))).toBeLessThanOrEqual(16)
+  })
+
+  it('counts two beams that lie a tick in each other as in one place', () => {
+    // a middle beam 1-1/2 in thick at 128 in, a rear one of 3 in at 130 7/32 in: 2 7/32 in apart for 2 1/4
+    const made = design({
+      shape: {
+        outline: '0, 0; 451, 0; 451, 96; 163, 96; 163, 144; 115.21875, 144; 115.21875, 96; 0, 96',
+        joists: 'along',
+        middleBeams: '128',
+      },
+      size: { height: '60 in' },
+      frame: {
+        joists: { size: '2x8', spacing: 12 },
+        beams: { front: { setback: 15, posts: 2, plies: 1 }, rear: { setback: 15 } },
+      },
+      ground: { base: '16 in' },
+    })
+    expect(made.ok ? [] : made.error.map(({ message }) => message)).toContain(
+      'two beams would lie in one place',
+    )
+  })
+
+  it('stands on posts at the same places when it is turned by 90 degrees', () => {
+    const corners = [
+      [0, 0],
+      [213.3125, 0],
+      [213.3125, 107],
+      [268, 107],
+      [268, 158],
+      [109.6875, 158],
+      [109.6875, 144],
+      [0, 144],
+    ] as const
+    const turned = corners.map(([x, y]) => [y, x] as const)
+    const posts = (made: ReturnType<typeof freeDeck>) =>
+      made.ok ? made.value.frame.posts.map(({ x, y }) => [x, y]) : made.error
+    const plain = posts(freeDeck(corners, 'away', 'left', 18))
+    expect(plain).toHaveLength(12)
+    expect(posts(freeDeck(turned, 'along', 'left', 18))).toEqual(
+      plain.map((place) => ('path' in place ? place : [place[1], place[0]])),
+    )
+  })
 })

@@ -16,3 +16,22 @@ it('blocks stand in the bay between a wing’s first joist and the joist at whos
   expect(block?.bearings).toEqual(['end-joist-3', 'joist-11'])
   expect(members.filter(({ id }) => id.startsWith('blocking-front-b-'))).toHaveLength(8)
 })
+
+it('one block stands in the bay in whose middle two beams meet at an angle', () => {
+  // joists at 84 and 96 in, the beams' joint behind the corner at 90 in
+  const made = design({
+    shape: { outline: '0, 0; 120, 0; 120, 96; 90, 96; 0, 82' },
+    size: { height: '60 in' },
+    frame: {
+      joists: { size: '2x8', spacing: 12 },
+      beams: { front: { setback: 6, posts: 2 } },
+    },
+    ground: { base: '16 in' },
+  })
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  const { members } = made.value.frame
+  const between = members.filter(
+    ({ role, box }) => role === 'blocking' && box.x0 < 90 * 32 && box.x1 > 90 * 32,
+  )
+  expect(between.map(({ bearings }) => bearings)).toEqual([['joist-7', 'joist-8']])
+})

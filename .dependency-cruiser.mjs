@@ -18,6 +18,7 @@ const stages = [
   'cut-list',
   'price-list',
   'compare',
+  'costing',
   'sizing',
   'ground',
   'papers',
@@ -49,7 +50,7 @@ export default {
       'core-estimate-sees-stages-up-to-pricing',
       'The files at the root of core may import the stages up to pricing and each other.',
       { path: '^core/[^/]+[.]ts$' },
-      { path: '^core/(cut-list|price-list|compare|sizing|ground|papers)/' },
+      { path: '^core/(cut-list|price-list|compare|costing|sizing|ground|papers)/' },
     ),
     rule(
       'core-takeoff-and-checks-are-apart',

@@ -1,5 +1,6 @@
 import type { LumberSize } from '../data/index.ts'
 import { type Cents, cents, type Psf, psf, type Share, share, type Ticks, ticks } from '../units/index.ts'
+import type { EntryKind, EntryKinds } from './costing-entries.ts'
 import type { FieldValue, Spot } from './field-value.ts'
 import type { BeamSpec, FieldPath, Ground, Job, ScopeTopic, StairSpec } from './types.ts'
 import { JOB_VERSION } from './upgrade.ts'
@@ -10,6 +11,11 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>, given: R
     version: JOB_VERSION,
     name: text('name'),
     notes: text('notes'),
+    customer: {
+      name: text('customer.name'),
+      address: text('customer.address'),
+      contact: text('customer.contact'),
+    },
     builder: choice('builder'),
     size: { width: length('size.width'), depth: length('size.depth'), height: length('size.height') },
     shape: {
@@ -172,6 +178,16 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>, given: R
       hire: topic('hire'),
       'clean-up': topic('clean-up'),
     },
+    costing: {
+      begun: text('costing.begun'),
+      finished: text('costing.finished'),
+      estimate: entries('costing.estimate'),
+      price: money('costing.price'),
+      hourly: money('costing.hourly'),
+      bought: entries('costing.bought'),
+      worked: entries('costing.worked'),
+      lines: entries('costing.lines'),
+    },
   }
 
   function value(path: FieldPath): FieldValue {
@@ -234,6 +250,10 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>, given: R
       landingDepth: length(`${at}.landingDepth`),
       handrail: choice(`${at}.handrail`),
     }
+  }
+  /** The reader lets only entries of the field's own kind through. */
+  function entries<Entry extends EntryKinds[EntryKind]>(path: FieldPath): readonly Entry[] {
+    return value(path) as readonly Entry[]
   }
   function ground(): Ground {
     if (text('site.ground.kind') === 'spots') {

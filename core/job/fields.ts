@@ -1,3 +1,4 @@
+import { COSTING_FIELDS } from './fields/costing-fields.ts'
 import { CUTTING_FIELDS } from './fields/cutting-fields.ts'
 import { DECKING_FIELDS } from './fields/decking-fields.ts'
 import { FOOTING_FIELDS } from './fields/footing-fields.ts'
@@ -33,6 +34,7 @@ export const FIELDS: readonly FieldSpec[] = [
   ...WISH_FIELDS,
   ...PRICING_FIELDS,
   ...SCOPE_FIELDS,
+  ...COSTING_FIELDS,
 ]
 
 const BY_PATH: ReadonlyMap<FieldPath, FieldSpec> = new Map(FIELDS.map((field) => [field.path, field]))
@@ -48,3 +50,11 @@ export function fieldAt(path: FieldPath): FieldSpec {
   if (field === undefined) throw new RangeError(`the job has no field ${path}`)
   return field
 }
+
+/** Fields that change neither the deck nor its price: names, and what the job really took. */
+export const FIELDS_WITHOUT_PRICE: ReadonlySet<FieldPath> = new Set(
+  FIELDS.filter(
+    ({ path, section }) =>
+      path === 'name' || path === 'notes' || path.startsWith('customer.') || section === 'costing',
+  ).map(({ path }) => path),
+)

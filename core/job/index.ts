@@ -1,6 +1,7 @@
 export { beamExtent, beamExtentField } from './beam-extent.ts'
 export { clearField, setField, statedValue } from './commands.ts'
 export { cornerList, type Place } from './corner-list.ts'
+export type { EntryKind, EntryKinds, HoursWorked, KeptLine, LineState, Purchase } from './costing-entries.ts'
 export { isRectangle } from './cross-faults.ts'
 export { type DeckPart, deckPartList } from './deck-part-list.ts'
 export { greatestSetback } from './default-setbacks.ts'
@@ -8,7 +9,7 @@ export { DEMO_JOB } from './demo-job.ts'
 export { describeChange } from './describe-change.ts'
 export { edgeList } from './edge-list.ts'
 export type { FieldValue, Spot } from './field-value.ts'
-export { FIELDS, fieldAt, findField } from './fields.ts'
+export { FIELDS, FIELDS_WITHOUT_PRICE, fieldAt, findField } from './fields.ts'
 export {
   FOUND_WAYS,
   type Found,
@@ -37,6 +38,7 @@ export { type JobOption, optionList, printOptions, withOption } from './option-l
 export { type PlacedJson, readPlacedJson } from './placed-json.ts'
 export { type PostLength, postList, printPostList } from './post-list.ts'
 export { printBounds, printFieldValue } from './print-field.ts'
+export { readEntries, statedEntries } from './read-entries.ts'
 export { defaultOf, readJob } from './read-job.ts'
 export { readValue } from './read-value.ts'
 export {

@@ -1,6 +1,6 @@
 import { fail, ok, type Result } from '../units/index.ts'
 import { clearField, setField } from './commands.ts'
-import { FIELDS, findField } from './fields.ts'
+import { FIELDS, FIELDS_WITHOUT_PRICE, findField } from './fields.ts'
 import { excerpt } from './json-shape.ts'
 import { nearestName } from './nearest-name.ts'
 import type { Fault, FieldPath, FieldSpec, JobStatement, JsonValue } from './types.ts'
@@ -18,7 +18,11 @@ const MOST = 8
 const LONGEST_NAME = 80
 const SAMPLE = 'Wider boards underfoot: decking.size = 2x6'
 /** Fields that an option may not change: the job's own names, and the options themselves. */
-const NOT_AN_OPTION: ReadonlySet<FieldPath> = new Set(['name', 'notes', 'pricing.options', 'pricing.book'])
+const NOT_AN_OPTION: ReadonlySet<FieldPath> = new Set([
+  ...FIELDS_WITHOUT_PRICE,
+  'pricing.options',
+  'pricing.book',
+])
 const OFFERED: readonly FieldPath[] = FIELDS.map(({ path }) => path).filter(
   (path) => !NOT_AN_OPTION.has(path),
 )

@@ -6,7 +6,10 @@ import type { FieldSpec } from './types.ts'
 export function printFieldValue(field: FieldSpec, value: FieldValue): string {
   if (typeof value === 'number') return printAmount(field, value)
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
-  if (typeof value !== 'string') return value.length === 1 ? '1 spot' : `${value.length} spots`
+  if (typeof value !== 'string') {
+    const [one, several] = field.entries === undefined ? ['spot', 'spots'] : ['entry', 'entries']
+    return value.length === 1 ? `1 ${one}` : `${value.length} ${several}`
+  }
   const choice = field.choices?.indexOf(value) ?? -1
   return field.choiceLabels?.[choice] ?? value
 }

@@ -10,6 +10,7 @@ import {
 import { readCorners } from './corner-list.ts'
 import { readDeckParts } from './deck-part-list.ts'
 import { readEdges } from './edge-list.ts'
+import { day } from './entry-parts.ts'
 import type { FieldValue } from './field-value.ts'
 import { readSettled } from './found-list.ts'
 import { excerpt, kindOf } from './json-shape.ts'
@@ -19,6 +20,7 @@ import { readStatedLines } from './line-list.ts'
 import { readOptions } from './option-list.ts'
 import { readPostList } from './post-list.ts'
 import { printAmount, printBounds } from './print-field.ts'
+import { readEntries } from './read-entries.ts'
 import { readSpots } from './read-spots.ts'
 import { readRectangles, readZones } from './rectangle-list.ts'
 import { readRunNames } from './run-names.ts'
@@ -31,6 +33,7 @@ import type { Fault, FieldSpec, JsonValue } from './types.ts'
  */
 export function readValue(field: FieldSpec, stated: JsonValue): Result<FieldValue, readonly Fault[]> {
   if (field.kind === 'ground') return readSpots(field.path, stated)
+  if (field.entries !== undefined) return readEntries(field.entries, field.path, stated)
   const read = readByKind(field, stated)
   if (!read.ok) return fail([{ path: field.path, ...read.error }])
   const list = field.lists === undefined ? null : LIST_READERS[field.lists](String(read.value))
@@ -60,6 +63,10 @@ const LIST_READERS: {
   'stock lengths': readStockLengths,
   'stock counts': readStockCounts,
   'stated lines': readStatedLines,
+  'a day': (text) => {
+    const read = day(text)
+    return read.ok ? ok([read.value]) : read
+  },
 }
 
 function readByKind(field: FieldSpec, stated: JsonValue): Result<string | number | boolean, Wrong> {
@@ -94,7 +101,8 @@ function readByKind(field: FieldSpec, stated: JsonValue): Result<string | number
     case 'psf':
       return readCount(field, stated)
     case 'ground':
-      throw new Error('spots are read by readSpots')
+    case 'entries':
+      throw new Error('lists are read by their own readers')
   }
 }
 

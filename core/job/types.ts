@@ -1,5 +1,6 @@
 import type { Grade, LumberSize, SoilClass, Species, Treatment } from '../data/index.ts'
 import type { Cents, Psf, Share, Ticks } from '../units/index.ts'
+import type { EntryKind, HoursWorked, KeptLine, LineState, Purchase } from './costing-entries.ts'
 
 /** A job as its file or the window states it: sparse, in the user's own words; what is absent is a default. */
 export type JobStatement = { readonly [key: string]: JsonValue }
@@ -97,6 +98,8 @@ export interface Job {
   readonly version: number
   readonly name: string
   readonly notes: string
+  /** who it is built for; '' where it is not stated */
+  readonly customer: { readonly name: string; readonly address: string; readonly contact: string }
   /** who builds: decides whether wages, overhead and margin are in the price */
   readonly builder: 'contractor' | 'owner'
   readonly size: { readonly width: Ticks; readonly depth: Ticks; readonly height: Ticks }
@@ -290,6 +293,20 @@ export interface Job {
   readonly scope: {
     readonly [topic in ScopeTopic]: { readonly included: boolean; readonly allowance: Cents }
   }
+  /** what the job really took, beside the estimate that it was begun on */
+  readonly costing: {
+    /** ISO dates; '' until then */
+    readonly begun: string
+    readonly finished: string
+    /** the estimate as it stood then; empty: as it is now */
+    readonly estimate: readonly KeptLine[]
+    /** what the customer pays before tax, and what one worker hour costs; 0: as it is now */
+    readonly price: Cents
+    readonly hourly: Cents
+    readonly bought: readonly Purchase[]
+    readonly worked: readonly HoursWorked[]
+    readonly lines: readonly LineState[]
+  }
 }
 
 export interface ReadJob {
@@ -298,7 +315,17 @@ export interface ReadJob {
   readonly given: readonly FieldPath[]
 }
 
-export type FieldKind = 'text' | 'length' | 'money' | 'share' | 'count' | 'psf' | 'choice' | 'ground' | 'flag'
+export type FieldKind =
+  | 'text'
+  | 'length'
+  | 'money'
+  | 'share'
+  | 'count'
+  | 'psf'
+  | 'choice'
+  | 'ground'
+  | 'flag'
+  | 'entries'
 
 /** One field of the job: the single source of its default, its bounds, its form control, its help and its faults. */
 export interface FieldSpec {
@@ -319,7 +346,10 @@ export interface FieldSpec {
     | 'cutting'
     | 'pricing'
     | 'scope'
+    | 'costing'
   readonly kind: FieldKind
+  /** of what kind the entries of a list are */
+  readonly entries?: EntryKind
   /** what a text lists: lengths by post, holes found off, parts of the shape, names of runs, stock lengths or counts by size */
   readonly lists?:
     | 'posts'
@@ -338,6 +368,7 @@ export interface FieldSpec {
     | 'stock lengths'
     | 'stock counts'
     | 'stated lines'
+    | 'a day'
   readonly choices?: readonly string[]
   /** the choices in words, where they are codes of the trade */
   readonly choiceLabels?: readonly string[]

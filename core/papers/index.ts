@@ -31,6 +31,7 @@ export { calendarTable } from './tables/calendar-table.ts'
 export { checksTable } from './tables/checks-table.ts'
 export { compareTable } from './tables/compare-table.ts'
 export { costTable } from './tables/cost-table.ts'
+export { boardsTable, costingTable, purchasesTable, workedTable } from './tables/costing-tables.ts'
 export {
   cutListBoundTable,
   cutListOrderTable,

@@ -2,8 +2,8 @@ import { z } from 'zod'
 import type { JobStatement, JsonValue } from '../../core/job/index.ts'
 
 /** Bounds of a stated job: far above any real one, far below what would hurt the program. */
-const MOST_VALUES = 5000
-const MOST_CHARACTERS = 200_000
+const MOST_VALUES = 40_000
+const MOST_CHARACTERS = 1_000_000
 const DEEPEST = 12
 
 /** A job as the window states it. Only its shape and size are judged here; its fields are the core's matter. */

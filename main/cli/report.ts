@@ -1,14 +1,20 @@
+import { costJob, heldAgainst, isBegun } from '../../core/costing/index.ts'
 import type { JointReason } from '../../core/cutting/index.ts'
 import type { Job, Wish } from '../../core/job/index.ts'
 import {
+  boardsTable,
+  costingTable,
   costTable,
   cuttingTable,
   hardwareTable,
   hoursTable,
   orderTable,
   type PaperTable,
+  purchasesTable,
   summaryTable,
+  workedTable,
 } from '../../core/papers/index.ts'
+import type { PriceBook } from '../../core/pricing/index.ts'
 import { type Cents, cents, printLength, printMoney } from '../../core/units/index.ts'
 import type { WishPrice } from '../../core/wish-price.ts'
 import type { PricedEstimate } from '../app/workbook.ts'
@@ -41,6 +47,7 @@ export function estimateReport(
     checksReport(estimate.checks),
     textTable(hoursTable(estimate)),
     textTable(costTable(estimate)),
+    costingReport(estimate, used.book),
     idleLines(estimate),
     textTable(leftOutTable(estimate)),
     nearMisses(estimate),
@@ -102,6 +109,22 @@ function nearMisses({ nearMisses: missed }: PricedEstimate): string {
   if (missed.length === 0) return ''
   const lines = missed.flatMap(({ message }) => wrap(message, 106))
   return `Just over a stock length\n${lines.map((line) => `  ${line}\n`).join('')}`
+}
+
+/** What the job took so far beside its estimate; nothing where it is not begun. */
+function costingReport(estimate: PricedEstimate, book: PriceBook): string {
+  const { job } = estimate
+  if (!isBegun(job)) return ''
+  const costing = costJob(job, heldAgainst(estimate, book))
+  return [
+    costingTable(costing),
+    boardsTable(costing),
+    purchasesTable(job, costing),
+    workedTable(job, costing),
+  ]
+    .filter(({ rows }) => rows.length > 0)
+    .map((table) => textTable(table))
+    .join('\n')
 }
 
 /** What the job states of lines by hand and counts nowhere. */

@@ -5,6 +5,7 @@ import {
   type JsonValue,
   printFieldValue,
   readValue,
+  type Spot,
 } from '../../core/job/index.ts'
 import { fail, feet, inches, ok, printInches, type Result, ticks } from '../../core/units/index.ts'
 
@@ -52,7 +53,10 @@ export function readText(spec: FieldSpec, text: string): Result<FieldValue, stri
 export function statedForm(spec: FieldSpec, value: FieldValue): JsonValue {
   if (typeof value === 'number' && spec.kind !== 'count' && spec.kind !== 'psf')
     return printQuantity(spec, value)
-  return typeof value === 'object' ? value.map(({ x, y, z }) => ({ x, y, z })) : value
+  if (typeof value !== 'object') return value
+  // entries are stated by the part that lists them
+  if (spec.entries !== undefined) throw new Error(`${spec.path} has no field`)
+  return (value as readonly Spot[]).map(({ x, y, z }) => ({ x, y, z }))
 }
 
 /** One sentence for a fault, ending in what would be right. */

@@ -16,6 +16,7 @@ const PLACE_OF: { readonly [section in FieldSpec['section']]: Place } = {
   cutting: 'boards',
   pricing: 'price',
   scope: 'price',
+  costing: 'price',
 }
 
 /** The work place at which the fields of a section stand. */

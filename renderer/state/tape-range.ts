@@ -1,4 +1,4 @@
-import { clearField, type JobStatement } from '../../core/job/index.ts'
+import { clearField, FIELDS_WITHOUT_PRICE, type JobStatement } from '../../core/job/index.ts'
 import { feet, TICKS_PER_FOOT, type Ticks, ticks } from '../../core/units/index.ts'
 
 export const WIDTH = 'size.width'
@@ -11,7 +11,7 @@ const MARGIN = feet(2)
 
 /** Everything but the width, as text: equal keys mean that the rows of one tape serve the other. */
 export function tapeKey(statement: JobStatement): string {
-  return JSON.stringify(clearField(statement, WIDTH))
+  return JSON.stringify([WIDTH, ...FIELDS_WITHOUT_PRICE].reduce(clearField, statement))
 }
 
 /** Where the tape starts: whole feet, kept where the width still lies well on it, so that it does not slide while dragged. */

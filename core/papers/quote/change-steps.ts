@@ -3,6 +3,7 @@ import {
   defaultOf,
   excerpt,
   FIELDS,
+  FIELDS_WITHOUT_PRICE,
   type FieldSpec,
   type JobStatement,
   type JsonValue,
@@ -23,7 +24,7 @@ const MOST = 12
 /** Sections whose fields are nobody's business but the firm's: their changes stand together, without their figures. */
 const INTERNAL: ReadonlySet<FieldSpec['section']> = new Set(['pricing', 'cutting', 'code', 'job', 'work'])
 /** Fields that change no price. */
-const SILENT: ReadonlySet<string> = new Set(['name', 'notes', 'pricing.options', 'pricing.book'])
+const SILENT: ReadonlySet<string> = new Set([...FIELDS_WITHOUT_PRICE, 'pricing.options', 'pricing.book'])
 
 /** The fields in which two statements differ, one after the other; the last step is the second statement itself. */
 export function changeSteps(before: JobStatement, after: JobStatement): readonly ChangeStep[] {

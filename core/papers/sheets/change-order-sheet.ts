@@ -1,4 +1,5 @@
 import { cents, printMoney, printMoneyChange } from '../../units/index.ts'
+import { customerFacts } from '../quote/customer-facts.ts'
 import { bothSign, letterhead } from '../quote/firm-blocks.ts'
 import { stageAmounts } from '../quote/stage-amounts.ts'
 import type { Sheet } from '../sheet-types.ts'
@@ -30,7 +31,8 @@ export function changeOrderSheet(source: PaperSource): Sheet | null {
       {
         kind: 'facts',
         rows: [
-          ['For', `${estimate.job.name}${number === null ? '' : `, quote ${number}`}`],
+          ['Job', `${estimate.job.name}${number === null ? '' : `, quote ${number}`}`],
+          ...customerFacts(estimate.job),
           ['Changes', stateWords(from)],
           ['Into', stateWords(to)],
         ],

@@ -34,6 +34,9 @@ export function permitGaps({ estimate }: PaperSource): readonly string[] {
     ...(estimate.stairs.length === 0 && job.scope.stairs.included && job.scope.stairs.allowance > 0
       ? ['Missing: the stair’s drawing. It is in the price as a sum, and is not framed here.']
       : []),
+    ...(job.customer.address.trim() === ''
+      ? ['Missing: the address of the site. State it with the job; the sheets have a line to fill.']
+      : []),
     ...(job.site.frostSource === ''
       ? ['Missing: who told the frost depth. Ask the building department.']
       : []),

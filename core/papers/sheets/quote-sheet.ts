@@ -1,5 +1,6 @@
 import { cents, printMoney, printMoneyChange } from '../../units/index.ts'
 import { daysAfter } from '../date.ts'
+import { customerFacts } from '../quote/customer-facts.ts'
 import { bothSign, letterhead } from '../quote/firm-blocks.ts'
 import { scopeWords } from '../quote/scope-words.ts'
 import { stageAmounts } from '../quote/stage-amounts.ts'
@@ -76,7 +77,8 @@ function facts(source: PaperSource): readonly (readonly [string, string])[] {
       : `${number}, revision ${revision}${change === null ? '' : `; it takes the place of revision ${change.from.revision ?? ''} of ${change.from.date}`}`
   return [
     ['Quote', state],
-    ['For', estimate.job.name],
+    ['Job', estimate.job.name],
+    ...customerFacts(estimate.job),
     ['Date', date === '' ? 'not stated' : date],
     ['Holds', until === '' ? `${firm.validDays} days from its date` : `until ${until}`],
   ]

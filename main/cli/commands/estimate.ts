@@ -1,10 +1,19 @@
+import { costJob, heldAgainst, isBegun } from '../../../core/costing/index.ts'
+import type { PriceBook } from '../../../core/pricing/index.ts'
 import { isPriced, needsAttention, reasonsForNoPrice } from '../../app/estimate-outcome.ts'
 import { writeWhole } from '../../app/files.ts'
+import type { PricedEstimate } from '../../app/workbook.ts'
 import type { Command } from '../arguments.ts'
 import { pricesUsed, readJobFile, readPrices } from '../inputs.ts'
 import { type ExitCode, faultLines, type Output } from '../output.ts'
 import { estimateReport } from '../report.ts'
 import { printable } from '../text-table.ts'
+
+/** What the job took so far, where it is begun. */
+function costingOf(estimate: PricedEstimate, book: PriceBook) {
+  const { job } = estimate
+  return isBegun(job) ? { costing: costJob(job, heldAgainst(estimate, book)) } : {}
+}
 
 /** The whole estimate of a job file, as text or JSON, and as a workbook where one is asked for. */
 export async function runEstimate(
@@ -42,7 +51,7 @@ export async function runEstimate(
   }
   output.say(
     json
-      ? `${JSON.stringify({ prices: pricesUsed(used), estimate }, null, 2)}\n`
+      ? `${JSON.stringify({ prices: pricesUsed(used), estimate, ...costingOf(estimate, book) }, null, 2)}\n`
       : estimateReport(
           estimate,
           used,

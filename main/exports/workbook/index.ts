@@ -1,8 +1,10 @@
+import { isBegun } from '../../../core/costing/index.ts'
 import type { TubePlan } from '../../../core/ground/index.ts'
 import type { PriceBook } from '../../../core/pricing/index.ts'
 import { packedAlike } from './same-bytes.ts'
 import { checksSheet } from './sheets/checks-sheet.ts'
 import { costSheet } from './sheets/cost-sheet.ts'
+import { costingSheet } from './sheets/costing-sheet.ts'
 import { cuttingSheet } from './sheets/cutting-sheet.ts'
 import { groundSheet } from './sheets/ground-sheet.ts'
 import { hardwareSheet } from './sheets/hardware-sheet.ts'
@@ -42,6 +44,7 @@ export async function makeWorkbook(
     groundSheet(source, tubes),
     hours.sheet,
     costSheet(source, places),
+    ...(isBegun(estimate.job) ? [costingSheet(source)] : []),
     checksSheet(source),
   ]
   const foot = `${estimate.job.name} · ${book.name}, ${book.date}`

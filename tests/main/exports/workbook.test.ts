@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type PriceBook, SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { unitPrice } from '../../../core/units/index.ts'
 import { makeWorkbook, type PricedEstimate } from '../../../main/exports/workbook/index.ts'
+import { UNDER_WAY } from '../../core/costing/worked-costing.ts'
 import { priced } from './priced.ts'
 import { type Figures, figuresOf, readBook, recalculated } from './recalculate.ts'
 
@@ -46,7 +47,31 @@ const CASES: { readonly [name: string]: () => Promise<readonly [PricedEstimate, 
   ],
   stated: async () => [await priced({ pricing: { lines: STATED } }), SAMPLE_BOOK],
   statedByOwner: async () => [await priced({ builder: 'owner', pricing: { lines: STATED } }), SAMPLE_BOOK],
-  hostile: async () => [await priced({ name: HOSTILE }), SAMPLE_BOOK],
+  hostile: async () => [
+    await priced({
+      name: HOSTILE,
+      costing: { bought: [{ what: HOSTILE, supplier: HOSTILE, receipt: HOSTILE, amount: 1 }] },
+    }),
+    SAMPLE_BOOK,
+  ],
+  // held against an estimate that it keeps
+  underWay: async () => {
+    const { costing, pricing } = UNDER_WAY
+    return [await priced({ pricing: pricing ?? {}, costing: costing ?? {} }), SAMPLE_BOOK]
+  },
+  // held against the present estimate, with a line bought whole and one bought in part
+  asBuilt: async () => [
+    await priced({
+      costing: {
+        bought: [
+          { line: 'good-joist-hanger-2x10', quantity: 17, amount: '$41.15' },
+          { line: 'lumber-30210-16', quantity: 4, amount: '$99.01' },
+        ],
+        worked: [{ line: 'labour-task-joist', hours: 3.125 }],
+      },
+    }),
+    SAMPLE_BOOK,
+  ],
 }
 
 const made: { [name: string]: { estimate: PricedEstimate; file: Uint8Array; stored: Figures } } = {}
@@ -63,6 +88,24 @@ beforeAll(async () => {
     Object.fromEntries(Object.entries(made).map(([name, { file }]) => [name, file])),
   )
 }, 240_000)
+
+describe('the sheet of what was built', () => {
+  test('sums what was bought and worked as the core does, by its own formulas', () => {
+    // worked by hand in the tests of costing
+    const { names } = caseOf('underWay').worked
+    expect(centsOf(names.get('direct_estimated'))).toBe(113_466)
+    expect(centsOf(names.get('direct_actual'))).toBe(84_348)
+    expect(centsOf(names.get('direct_open'))).toBe(36_773)
+    expect(centsOf(names.get('direct_likely'))).toBe(121_121)
+    expect(centsOf(names.get('left_likely'))).toBe(40_973)
+  })
+
+  test('is held against the direct cost of the present estimate where none is kept, and is left out of a job not begun', () => {
+    const { estimate, worked: figures } = caseOf('asBuilt')
+    expect(centsOf(figures.names.get('direct_estimated'))).toBe(estimate.pricing.totals.direct)
+    expect(caseOf('margin').worked.names.has('direct_actual')).toBe(false)
+  })
+})
 
 function caseOf(name: string) {
   const found = made[name]

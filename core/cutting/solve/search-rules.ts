@@ -4,18 +4,27 @@ import type { Problem, RunModel } from '../model/problem.ts'
 import { arrange, type MemberPath, pathsOf } from './arrange.ts'
 import { type Outcome, type SearchOptions, search } from './search.ts'
 import type { Solution } from './solution.ts'
+import { startingPlans } from './start.ts'
 import type { Work } from './work.ts'
 
-/** Most times a plan that breaks a rule the master does not know is cut off. */
-const MOST_CUTS = 120
+/** Smaller problems searched at most, after plans that break a rule the master does not know. */
+const MOST_SEARCHES = 2_000
+/** So many where no proof is sought, or the work allowed is done, before a plan by hand's methods is enough. */
+const HURRIED_SEARCHES = 6
 
 export interface RuledOutcome extends Outcome {
   /** per run, per member */
   readonly paths: readonly (readonly MemberPath[])[]
 }
 
-/** Either members in order, or the smaller problems one of which holds every plan that keeps the rules. */
-type Judgement = { readonly paths: MemberPath[][] } | { readonly children: Problem[] }
+/** Either members in order, or the smaller problems one of which holds every other plan that keeps the rules. */
+type Judgement =
+  | { readonly paths: MemberPath[][] }
+  | {
+      readonly children: Problem[]
+      /** false where the search for an order ended early, so that this plan may keep the rules too */
+      readonly breaks: boolean
+    }
 
 /** Different lengths bought; offcuts on hand do not count. */
 export function lengthsBought(problem: Problem, solution: Solution): number[] {
@@ -34,7 +43,8 @@ export function lengthsBought(problem: Problem, solution: Solution): number[] {
  */
 export function judge(problem: Problem, solution: Solution, maxLengths: number): Judgement {
   const bought = lengthsBought(problem, solution)
-  if (bought.length > maxLengths) return { children: bought.map((length) => withoutLength(problem, length)) }
+  if (bought.length > maxLengths)
+    return { children: bought.map((length) => withoutLength(problem, length)), breaks: true }
   const paths: MemberPath[][] = []
   for (let r = 0; r < problem.runs.length; r++) {
     const run = problem.runs[r] as RunModel
@@ -50,6 +60,7 @@ export function judge(problem: Problem, solution: Solution, maxLengths: number):
         children: flow.flatMap((carried, a) =>
           carried === 0 ? [] : [withArcLimit(problem, r, a, carried - 1)],
         ),
+        breaks: arrangement.kind === 'none',
       }
     }
   }
@@ -90,13 +101,24 @@ function keyOf(problem: Problem): string {
   ])
 }
 
+/** A smaller problem that is not searched yet. */
 interface Open {
   readonly problem: Problem
+  /** of the problem that it is a part of */
   readonly bound: number
-  readonly outcome: Outcome
+  /** of the plan that it does without */
+  readonly cost: number
 }
 
-/** Least cost under all rules: the search, and where its plan breaks a rule, the search of each smaller problem. */
+interface Ruled {
+  readonly solution: Solution
+  readonly paths: MemberPath[][]
+}
+
+/**
+ * Least cost under all rules: the search, and where its plan breaks a rule, the search of each smaller problem. Where no
+ * proof is sought, or the work allowed is done, the first of them that keeps the rules is enough.
+ */
 export function searchRules(
   problem: Problem,
   costs: Costs,
@@ -112,35 +134,44 @@ export function searchRules(
   // a bound of a smaller problem is none of this one
   const { onBest } = options
   const ofChild = { ...options, onBest: onBest && ((plan: Solution) => onBest(plan, root.dual, root.bound)) }
-  let best: { solution: Solution; paths: MemberPath[][] } | null = null
+  const byHand = firstRuled(problem, costs, maxLengths)
+  let best = byHand
   /** least bound of a problem that was left with a gap */
   let loose = Number.POSITIVE_INFINITY
   const seen = new Set<string>()
-  const open: Open[] = [{ problem, bound: root.bound, outcome: root }]
-  for (let cuts = 0; open.length > 0; cuts++) {
-    open.sort((a, b) => b.bound - a.bound || (b.outcome.best?.cost ?? 0) - (a.outcome.best?.cost ?? 0))
-    const node = open.at(-1) as Open
-    if (best !== null && node.bound >= best.solution.cost) break
-    if (cuts >= MOST_CUTS || work.stopped()) break
-    open.pop()
-    const judgement =
-      node.outcome.best === null ? { children: [] } : judge(node.problem, node.outcome.best, maxLengths)
-    const children = 'children' in judgement ? judgement.children : []
+  const open: Open[] = []
+  const part = (
+    { children, breaks }: Exclude<Judgement, Pick<Ruled, 'paths'>>,
+    bound: number,
+    cost: number,
+  ) => {
+    if (!breaks) loose = Math.min(loose, bound)
     for (const child of children) {
       const key = keyOf(child)
       if (seen.has(key)) continue
       seen.add(key)
-      const outcome = search(child, costs, engine, work, ofChild)
-      if (outcome.best === null) continue
-      const bound = Math.max(node.bound, outcome.bound)
-      const ruled = judge(child, outcome.best, maxLengths)
-      if ('children' in ruled) open.push({ problem: child, bound, outcome })
-      else {
-        if (best === null || outcome.best.cost < best.solution.cost)
-          best = { solution: outcome.best, paths: ruled.paths }
-        if (outcome.best.cost > bound) loose = Math.min(loose, bound)
-      }
+      open.push({ problem: child, bound, cost })
     }
+  }
+  part(first, root.bound, root.best.cost)
+  for (let searches = 0; open.length > 0 && searches < MOST_SEARCHES; searches++) {
+    const next = nextOf(open)
+    if (best !== null && next.bound >= best.solution.cost) break
+    const hurried = options.quick || work.spent()
+    if (hurried && best !== null && (best !== byHand || searches >= HURRIED_SEARCHES)) break
+    if (work.stopped()) break
+    open.splice(open.indexOf(next), 1)
+    const outcome = search(next.problem, costs, engine, work, ofChild)
+    if (outcome.best === null) continue
+    const bound = Math.max(next.bound, outcome.bound)
+    const ruled = judge(next.problem, outcome.best, maxLengths)
+    if ('children' in ruled) {
+      part(ruled, bound, outcome.best.cost)
+      continue
+    }
+    if (best === null || outcome.best.cost < best.solution.cost)
+      best = { solution: outcome.best, paths: ruled.paths }
+    if (outcome.best.cost > bound) loose = Math.min(loose, bound)
   }
   if (best === null) return { ...root, best: null, lacking: null, paths: [] }
   const least = open.reduce((bound, node) => Math.min(bound, node.bound), Math.min(loose, best.solution.cost))
@@ -148,4 +179,22 @@ export function searchRules(
   const searched = bound > root.dual.cents ? { nodes: work.nodes, patterns: work.patterns } : null
   options.onProgress(bound, best.solution.cost)
   return { ...root, best: best.solution, bound, searched, paths: best.paths }
+}
+
+/** The cheapest of the plans by hand's methods that keeps the rules. */
+function firstRuled(problem: Problem, costs: Costs, maxLengths: number): Ruled | null {
+  let best: Ruled | null = null
+  for (const solution of startingPlans(problem, costs)) {
+    if (best !== null && solution.cost >= best.solution.cost) continue
+    const ruled = judge(problem, solution, maxLengths)
+    if ('paths' in ruled) best = { solution, paths: ruled.paths }
+  }
+  return best
+}
+
+/** Of the least bound, and of those the one whose plan was cheapest; of equal ones the first. */
+function nextOf(open: readonly Open[]): Open {
+  return open.reduce((least, one) =>
+    one.bound < least.bound || (one.bound === least.bound && one.cost < least.cost) ? one : least,
+  )
 }

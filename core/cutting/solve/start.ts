@@ -17,19 +17,23 @@ export function bestRate(problem: Problem): number {
   return rate
 }
 
-/** Chooses a way through a run for each member in turn, keeping caps where it can. */
+/** Cents no plan costs: what costs so much is done only where there is no other way. */
+const FORBIDDEN = 1e9
+
+/** Chooses a way through a run for each member in turn, keeping caps where it can, and apart from its neighbour's joints. */
 function splitRun(run: RunModel, arcCost: (arc: number) => number): number[] {
   const flow = new Array<number>(run.arcs.length).fill(0)
   const jointed = run.caps.map(() => 0)
+  let beside: ReadonlySet<number> = new Set()
   for (let member = 0; member < run.members; member++) {
     const distance = new Float64Array(run.nodes).fill(Number.POSITIVE_INFINITY)
     const via = new Int32Array(run.nodes).fill(-1)
     distance[0] = 0
     run.arcs.forEach((arc, a) => {
       if (arc.most === 0) return
-      let cost = arcCost(a)
+      let cost = arcCost(a) + (beside.has(arc.point) ? FORBIDDEN : 0)
       run.caps.forEach((cap, c) => {
-        if (cap.points.includes(arc.point) && (jointed[c] ?? 0) >= cap.cap) cost += cap.excess ?? 1e9
+        if (cap.points.includes(arc.point) && (jointed[c] ?? 0) >= cap.cap) cost += cap.excess ?? FORBIDDEN
       })
       const reach = (distance[arc.from] ?? 0) + cost
       if (reach < (distance[arc.to] as number)) {
@@ -37,6 +41,7 @@ function splitRun(run: RunModel, arcCost: (arc: number) => number): number[] {
         via[arc.to] = a
       }
     })
+    const points = new Set<number>()
     for (let node = 1; node !== 0; ) {
       const a = via[node] ?? -1
       const arc = run.arcs[a]
@@ -45,8 +50,10 @@ function splitRun(run: RunModel, arcCost: (arc: number) => number): number[] {
       run.caps.forEach((cap, c) => {
         if (cap.points.includes(arc.point)) jointed[c] = (jointed[c] ?? 0) + 1
       })
+      if (arc.point >= 0) points.add(arc.point)
       node = arc.from
     }
+    if (run.group.neighboursApart) beside = points
   }
   return flow
 }

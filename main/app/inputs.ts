@@ -9,6 +9,7 @@ import { dayInput } from './day-input.ts'
 import { LONGEST_EVERYTHING } from './everything.ts'
 import { firmInput } from './firm-file.ts'
 import { keptDay } from './kept-days.ts'
+import { windowMemory } from './kept-window.ts'
 import { lengthInput as length } from './length-input.ts'
 import { paperInput, quoteInputs } from './paper-input.ts'
 import { LONGEST_PRICES } from './price-file.ts'
@@ -148,6 +149,8 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'prices.takeBack': nothing,
   'prices.useSample': nothing,
   'prices.export': nothing,
+  'rates.proposed': nothing,
+  'rates.take': z.strictObject({ rate: z.string().min(1).max(200), crewHours: z.int().nonnegative().max(100_000_000) }),
   'estimate.run': z.strictObject({ edit, statement: statementInput, jobId: id.optional(), task }),
   'compare.run': widths,
   'sizes.run': sizes,
@@ -210,4 +213,6 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'quotes.changeOrder': quoteInputs.changeOrder,
   'firm.read': nothing,
   'firm.save': firmInput,
+  'window.kept': nothing,
+  'window.keep': windowMemory,
 }

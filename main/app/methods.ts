@@ -5,11 +5,13 @@ import type { Everything } from './everything.ts'
 import type { JobService } from './job-service.ts'
 import type { KeptCutList } from './kept-cut-list.ts'
 import type { KeptDays } from './kept-days.ts'
+import type { KeptWindow } from './kept-window.ts'
 import { listPlanning } from './list-planning.ts'
 import type { PaperService } from './paper-service.ts'
 import { mustBePriced } from './priced.ts'
 import type { Prices } from './prices.ts'
 import type { Rack } from './rack.ts'
+import type { Rates } from './rate-service.ts'
 import type { Emit } from './service-types.ts'
 
 /** One line of the program's surface: what runs, and whether it changes what is stored. */
@@ -27,8 +29,10 @@ export interface Parts {
   readonly everything: Everything
   readonly cutList: KeptCutList
   readonly days: KeptDays
+  readonly window: KeptWindow
   readonly pool: Pool
   readonly prices: Prices
+  readonly rates: Rates
   readonly papers: PaperService
   readonly emit: Emit
 }
@@ -41,10 +45,12 @@ export function methodTable({
   everything,
   pool,
   prices,
+  rates,
   papers,
   emit,
   cutList,
   days,
+  window,
 }: Parts): MethodTable {
   /** tells every window how far a named task is; only its own takes notice */
   const watching = (task: string | undefined): Task =>
@@ -75,6 +81,8 @@ export function methodTable({
     'prices.takeBack': { mutating: true, run: prices.takeBack },
     'prices.useSample': { mutating: true, run: prices.useSample },
     'prices.export': { mutating: false, run: prices.file },
+    'rates.proposed': { mutating: false, run: rates.proposed },
+    'rates.take': { mutating: true, run: rates.take },
     'estimate.run': {
       mutating: false,
       run: async ({ edit, statement, jobId, task }) => ({
@@ -179,6 +187,8 @@ export function methodTable({
     'quotes.changeOrder': { mutating: false, run: papers.changeOrder },
     'firm.read': { mutating: false, run: papers.firm },
     'firm.save': { mutating: true, run: papers.saveFirm },
+    'window.kept': { mutating: false, run: window.read },
+    'window.keep': { mutating: true, run: window.keep },
     'workbook.make': {
       mutating: false,
       run: async ({ statement, jobId }) => {

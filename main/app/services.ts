@@ -8,11 +8,13 @@ import { INPUTS } from './inputs.ts'
 import { jobService } from './job-service.ts'
 import { keptCutList } from './kept-cut-list.ts'
 import { keptDays } from './kept-days.ts'
+import { keptWindow } from './kept-window.ts'
 import { type MethodTable, methodTable } from './methods.ts'
 import { paperService } from './paper-service.ts'
 import { pdfThread } from './pdf-thread.ts'
 import { priceService } from './prices.ts'
 import { rackService } from './rack.ts'
+import { rateService } from './rate-service.ts'
 import { ServiceError, type ServiceOptions, type Services } from './service-types.ts'
 
 /** The two things that differ from run to run, named so that a test can fix them. */
@@ -47,8 +49,10 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
     everything: everythingService(store, prices, ambient.now, options.emit),
     cutList: keptCutList(store),
     days: keptDays(store),
+    window: keptWindow(store),
     pool,
     prices,
+    rates: rateService(store, prices),
     papers: paperService({
       store,
       pool,

@@ -22,15 +22,19 @@ export function readMenu(sent: unknown): readonly MenuEntry[] | null {
   return read.success ? read.data : null
 }
 
-/** Where the window's groups of commands stand; a group that is not named here stands under Job. */
+/** Where the window's groups of commands stand, in the order every program has; a group not named here stands under File. */
 const MENUS = [
-  { label: 'Job', groups: ['Job', 'Papers'] },
+  { label: 'File', groups: ['Job', 'Papers'] },
   { label: 'Edit', groups: ['Edit'] },
   { label: 'View', groups: ['View', 'Drawing'] },
   { label: 'Go', groups: ['Work places'] },
 ] as const
+const HELP = { label: 'Help', groups: ['Help'] } as const
 
-const PLACED: ReadonlySet<string> = new Set(MENUS.flatMap(({ groups }) => groups))
+/** Commands that stand in the program's own menu on a Mac. */
+const IN_APP_MENU = { about: 'about', settings: 'settings' } as const
+
+const PLACED: ReadonlySet<string> = new Set([...MENUS, HELP].flatMap(({ groups }) => groups))
 
 /**
  * The desktop's menu: the window's own commands, and what the system does for every program.
@@ -42,25 +46,59 @@ export function menuTemplate(
   choose: (id: string) => void,
 ): Item[] {
   const mac = platform === 'darwin'
+  const inAppMenu = mac ? Object.values<string>(IN_APP_MENU) : []
   const own = (groups: readonly string[]): Item[] =>
     groups.flatMap((group) => {
       const found = commands.filter(
-        (entry) => entry.group === group || (group === 'Job' && !PLACED.has(entry.group)),
+        (entry) =>
+          !inAppMenu.includes(entry.id) &&
+          (entry.group === group || (group === 'Job' && !PLACED.has(entry.group))),
       )
       return found.length === 0 ? [] : [{ type: 'separator' }, ...found.map((entry) => itemOf(entry, choose))]
     })
-  const system: { readonly [menu in (typeof MENUS)[number]['label']]: Item[] } = {
-    Job: mac ? [] : [{ role: 'quit' }],
+  const system: { readonly [menu in (typeof MENUS)[number]['label'] | 'Help']: Item[] } = {
+    File: mac ? [] : [{ role: 'quit' }],
     Edit: [{ role: 'cut' }, { role: 'copy' }, { role: 'paste' }, { role: 'selectAll' }],
     View: [{ role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, { role: 'togglefullscreen' }],
     Go: [],
+    Help: [],
   }
-  const menus = MENUS.map(({ label, groups }): Item => {
+  // the letter after & is the menu's access key; a Mac has none
+  const named = (label: string) => (mac ? label : `&${label}`)
+  const menuOf = ({ label, groups }: (typeof MENUS)[number] | typeof HELP): Item[] => {
     const lines: Item[] = system[label].length === 0 ? [] : [{ type: 'separator' }, ...system[label]]
     // the first line of all stands above nothing
-    return { label, submenu: [...own(groups), ...lines].slice(1) }
-  }).filter(({ submenu }) => Array.isArray(submenu) && submenu.length > 0)
-  return [...(mac ? [{ role: 'appMenu' } as const] : []), ...menus, { role: 'windowMenu' }]
+    const submenu = [...own(groups), ...lines].slice(1)
+    return submenu.length === 0 ? [] : [{ label: named(label), submenu }]
+  }
+  return [
+    ...(mac ? [appMenu(commands, choose)] : []),
+    ...MENUS.flatMap(menuOf),
+    { role: 'windowMenu', ...(mac ? {} : { label: named('Window') }) },
+    ...menuOf(HELP),
+  ]
+}
+
+/** The program's own menu on a Mac: what it is, its settings, and what the system offers for every program. */
+function appMenu(commands: readonly MenuEntry[], choose: (id: string) => void): Item {
+  const own = (id: string) =>
+    commands.filter((entry) => entry.id === id).map((entry) => itemOf(entry, choose))
+  const line: Item = { type: 'separator' }
+  const followed = (items: Item[]): Item[] => (items.length === 0 ? [] : [...items, line])
+  return {
+    role: 'appMenu',
+    submenu: [
+      ...followed(own(IN_APP_MENU.about)),
+      ...followed(own(IN_APP_MENU.settings)),
+      { role: 'services' },
+      line,
+      { role: 'hide' },
+      { role: 'hideOthers' },
+      { role: 'unhide' },
+      line,
+      { role: 'quit' },
+    ],
+  }
 }
 
 function itemOf({ id, label, keys, enabled }: MenuEntry, choose: (id: string) => void): Item {

@@ -6,7 +6,7 @@ export interface Settings {
   write(key: SettingKey, value: string): void
 }
 
-export type SettingKey = 'last job' | 'firm' | 'cut list'
+export type SettingKey = 'last job' | 'firm' | 'cut list' | 'window'
 
 export function settings(db: Database): Settings {
   const select = db.prepare('SELECT value FROM settings WHERE key = ?').pluck()

@@ -1,4 +1,3 @@
-import { useMantineColorScheme } from '@mantine/core'
 import { spotlight } from '@mantine/spotlight'
 import { memo, useDeferredValue, useEffect, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
@@ -6,6 +5,7 @@ import type { Session } from '../state/session.ts'
 import { SessionContext } from '../state/session-context.ts'
 import { Bench } from '../views/bench/bench.tsx'
 import { Centre } from '../views/centre.tsx'
+import { HelpDialog } from '../views/help/help-dialog.tsx'
 import { NewJob } from '../views/jobs/new-job.tsx'
 import { Sill } from '../views/sill/sill.tsx'
 import { Banner } from './banner.tsx'
@@ -13,9 +13,12 @@ import { commandsFor, findable } from './commands.ts'
 import { FindAnything } from './find-anything.tsx'
 import { JobsDialog } from './jobs-dialog.tsx'
 import { KeySheet } from './key-sheet.tsx'
+import { focusNextPane } from './next-pane.ts'
 import { PrintHead } from './print-head.tsx'
+import { SettingsDialog } from './settings-dialog.tsx'
 import { TopBar } from './top-bar.tsx'
 import { useDesktop } from './use-desktop.ts'
+import { useRememberedTheme } from './use-remembered-theme.ts'
 import { useShortcuts } from './use-shortcuts.ts'
 
 // none has properties: each hears of what concerns it, and not of every edit with the frame around it
@@ -23,10 +26,11 @@ const [OwnCentre, OwnBench, OwnSill] = [memo(Centre), memo(Bench), memo(Sill)]
 
 /** The window: top bar, drawing with the tape under it, bench at the right, sill at the bottom. */
 export function App({ session }: { readonly session: Session }) {
-  const { setColorScheme } = useMantineColorScheme()
   const [keysOpen, setKeysOpen] = useState(false)
   const [jobsOpen, setJobsOpen] = useState(false)
   const [newJobOpen, setNewJobOpen] = useState(false)
+  const [settingsOpen, setSettingsOpen] = useState(false)
+  useRememberedTheme(session)
   // not deferred: a press right after an undo must find redo enabled
   const history = useStore(session.store, (state) => state.history)
   const hidden = useStore(session.store, (state) => state.look.hidden)
@@ -66,11 +70,13 @@ export function App({ session }: { readonly session: Session }) {
         openKeys: () => setKeysOpen(true),
         openJobs: () => setJobsOpen(true),
         openNewJob: () => setNewJobOpen(true),
-        setTheme: setColorScheme,
+        openSettings: () => setSettingsOpen(true),
+        nextPane: focusNextPane,
+        setTheme: (theme) => session.remember({ theme }),
       },
       state,
     )
-  }, [session, history, making, design, hidden, setColorScheme])
+  }, [session, history, making, design, hidden])
   const all = useMemo(
     () => [...commands, ...(design ? findable(session, session.store.getState()) : [])],
     [commands, design, session],
@@ -97,6 +103,8 @@ export function App({ session }: { readonly session: Session }) {
         </p>
       </div>
       <FindAnything commands={all} />
+      <HelpDialog />
+      <SettingsDialog opened={settingsOpen} onClose={() => setSettingsOpen(false)} />
       <KeySheet commands={commands} opened={keysOpen} onClose={() => setKeysOpen(false)} />
       <JobsDialog
         opened={jobsOpen}

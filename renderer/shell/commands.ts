@@ -2,17 +2,29 @@ import { DEMO_JOB, FIELDS, isRectangle } from '../../core/job/index.ts'
 import { DRAWING_VIEWS, LAYER_GROUPS, VIEW_NAMES } from '../state/drawing/look.ts'
 import { WHOLE, ZOOM_STEP } from '../state/drawing/view-window.ts'
 import { isRelevant } from '../state/relevant-fields.ts'
+import { isSpoiltSample } from '../state/sample-job.ts'
 import type { Session } from '../state/session.ts'
 import { PLACES, type Place, type SessionState } from '../state/session-types.ts'
 import { capital, thingsOf } from '../state/things.ts'
+import { ABOUT } from '../views/help/help-topics.ts'
 import { saveWorkbook } from '../views/papers/save-workbook.ts'
 import { openJobFile, saveJobFile } from './job-files.ts'
+import { OWN_WINDOW } from './platform.ts'
 
 /** Something that can be done, from the command menu, by a shortcut or by a button: one list for all of them. */
 export interface Command {
   readonly id: string
   readonly label: string
-  readonly group: 'Work places' | 'Job' | 'Edit' | 'View' | 'Drawing' | 'Papers' | 'Fields' | 'Members'
+  readonly group:
+    | 'Work places'
+    | 'Job'
+    | 'Edit'
+    | 'View'
+    | 'Drawing'
+    | 'Papers'
+    | 'Help'
+    | 'Fields'
+    | 'Members'
   /** keys as written, `Ctrl` standing for the command key on a Mac; the first is shown */
   readonly keys: readonly string[]
   readonly enabled: boolean
@@ -25,6 +37,8 @@ export interface ShellActions {
   openKeys(): void
   openJobs(): void
   openNewJob(): void
+  openSettings(): void
+  nextPane(backwards: boolean): void
   setTheme(theme: 'auto' | 'light' | 'dark'): void
 }
 
@@ -84,13 +98,29 @@ export function commandsFor(session: Session, shell: ShellActions, state: Sessio
       session.store.getState().why ? session.explain(null) : session.select(null),
     ),
     command('save', 'Job', 'Save now', ['Ctrl+S'], session.saveNow),
-    command('jobs', 'Job', 'All jobs', ['Ctrl+Alt+O'], shell.openJobs),
-    command('new-job', 'Job', 'New job', ['Ctrl+Alt+N'], shell.openNewJob),
+    command('jobs', 'Job', 'All jobs…', ['Ctrl+Alt+O'], shell.openJobs),
+    command(
+      'new-job',
+      'Job',
+      'New job…',
+      OWN_WINDOW ? ['Ctrl+N', 'Ctrl+Alt+N'] : ['Ctrl+Alt+N'],
+      shell.openNewJob,
+    ),
     command('new-demo', 'Job', 'New job from the demonstration', [], () => session.createJob(DEMO_JOB)),
     command('job-file', 'Job', 'Save the job as a file', ['Ctrl+Shift+S'], () => saveJobFile(session)),
-    command('open-file', 'Job', 'Open a job file', ['Ctrl+O'], () => openJobFile(session)),
-    command('find', 'View', 'Find anything', ['Ctrl+K'], shell.openFind),
-    command('keys', 'View', 'Shortcuts', ['Ctrl+/'], shell.openKeys),
+    command('open-file', 'Job', 'Open a job file…', ['Ctrl+O'], () => openJobFile(session)),
+    command(
+      'reset-sample',
+      'Job',
+      'Put the sample job back as it was',
+      [],
+      () => session.resetSample(),
+      isSpoiltSample(state.history.present),
+    ),
+    command('settings', 'Job', 'Settings…', ['Ctrl+,'], shell.openSettings),
+    command('find', 'View', 'Find anything…', ['Ctrl+K', 'Ctrl+F'], shell.openFind),
+    command('next-pane', 'View', 'Next part of the window', ['F6'], () => shell.nextPane(false)),
+    command('last-pane', 'View', 'Part of the window before', ['Shift+F6'], () => shell.nextPane(true)),
     command(
       'sizes',
       'View',
@@ -102,6 +132,7 @@ export function commandsFor(session: Session, shell: ShellActions, state: Sessio
       },
       state.design !== null && isRectangle(state.design.job),
     ),
+    command('costing', 'View', 'Job costing: bought and worked', [], () => session.showPrice('costing')),
     command('checks', 'View', 'Show all checks', ['Ctrl+Alt+C'], () => session.explain('checks')),
     ...DRAWING_VIEWS.map((view) =>
       command(`view-${view}`, 'Drawing', `Drawing: ${VIEW_NAMES[view]}`, [], () => session.lookFrom(view)),
@@ -133,7 +164,10 @@ export function commandsFor(session: Session, shell: ShellActions, state: Sessio
       () => saveWorkbook(session),
       !state.making,
     ),
-    command('print', 'Papers', 'Print the drawing', ['Ctrl+P'], () => window.print()),
+    command('print', 'Papers', 'Print the drawing…', ['Ctrl+P'], () => window.print()),
+    command('help', 'Help', 'Help', ['F1'], () => session.readHelp('')),
+    command('keys', 'Help', 'Shortcuts', ['Ctrl+/'], shell.openKeys),
+    command('about', 'Help', 'About Kerfwright', [], () => session.readHelp(ABOUT)),
   ]
 }
 

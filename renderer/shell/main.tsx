@@ -22,7 +22,6 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { connect } from '../client/client.ts'
 import { startDesigner } from '../client/designer.ts'
-import { lookMemory } from '../client/look-memory.ts'
 import { createSession } from '../state/session.ts'
 import { App } from './app.tsx'
 import { theme, variables } from './theme.ts'
@@ -31,11 +30,7 @@ const root = document.getElementById('root')
 if (!root) throw new Error('the page has no root element')
 
 const session = createSession(connect(), startDesigner)
-session.recallLook(lookMemory.read())
-window.addEventListener('pagehide', () => {
-  session.saveNow()
-  lookMemory.keep(session.store.getState().look)
-})
+window.addEventListener('pagehide', () => session.saveNow())
 
 createRoot(root).render(
   <StrictMode>

@@ -1,4 +1,4 @@
-import { Redo2, Search } from 'lucide-react'
+import { CircleQuestionMark, Redo2, Search } from 'lucide-react'
 import { printClock } from '../state/print.ts'
 import { useJob, useSession } from '../state/session-context.ts'
 import { PLACES } from '../state/session-types.ts'
@@ -59,6 +59,15 @@ export function TopBar({ commands }: { readonly commands: readonly Command[] }) 
           Find anything <kbd>{shown('Ctrl+K', MAC)}</kbd>
         </button>
         <ThemeButton />
+        <button
+          type="button"
+          className="button icon"
+          aria-label="Help"
+          title={`Help: ${shown('F1', MAC)}`}
+          onClick={by('help')?.run}
+        >
+          <CircleQuestionMark size={16} aria-hidden="true" />
+        </button>
       </div>
     </header>
   )

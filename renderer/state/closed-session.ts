@@ -2,6 +2,7 @@ import { ticks } from '../../core/units/index.ts'
 import { NO_CUT_LIST } from './cut-list-state.ts'
 import { FIRST_LOOK } from './drawing/look.ts'
 import { NO_GROUND } from './ground-actions.ts'
+import { NO_HELP } from './help-actions.ts'
 import * as steps from './history.ts'
 import { NO_PAPERS } from './papers-state.ts'
 import type { SessionState } from './session-types.ts'
@@ -50,7 +51,10 @@ export const CLOSED: SessionState = {
   sawDays: {},
   papers: NO_PAPERS,
   ground: NO_GROUND,
+  memory: null,
+  help: NO_HELP,
   place: 'frame',
+  priceView: 'estimate',
   look: FIRST_LOOK,
   held: null,
   selected: null,

@@ -40,10 +40,16 @@ export function answered(answers: Answers, path: FieldPath, text: string): Answe
   return text.trim() === '' ? others : { ...others, [path]: text }
 }
 
-/** The job that the answers state. Fails with a sentence for each answer that cannot be taken, at its field. */
-export function jobOfAnswers(answers: Answers): Result<JobStatement, AnswerFaults> {
+/**
+ * The job that the answers state. Fails with a sentence for each answer that cannot be taken, at its field.
+ * @param base what it starts from
+ */
+export function jobOfAnswers(
+  answers: Answers,
+  base: JobStatement = UNANSWERED,
+): Result<JobStatement, AnswerFaults> {
   const faults: Record<FieldPath, string> = {}
-  let statement = UNANSWERED
+  let statement = base
   for (const [path, text] of Object.entries(answers)) {
     const spec = fieldAt(path)
     const read = readText(spec, text)

@@ -3,11 +3,12 @@ import type { Design, Estimate } from '../../core/estimate-types.ts'
 import type { Fault, FieldPath } from '../../core/job/index.ts'
 import type { Drawing } from '../../core/papers/index.ts'
 import type { Ticks } from '../../core/units/index.ts'
-import type { JobSummary, PricesInUse, StoredOffcut } from '../../shared/contract/index.ts'
+import type { JobSummary, PricesInUse, StoredOffcut, WindowMemory } from '../../shared/contract/index.ts'
 import type { CutListState } from './cut-list-state.ts'
 import type { DrawingLook } from './drawing/look.ts'
 import type { Held } from './grips/moving.ts'
 import type { GroundState } from './ground-actions.ts'
+import type { HelpState } from './help-actions.ts'
 import type { History } from './history.ts'
 import type { RefusedJobFile } from './job-file-actions.ts'
 import type { JointAnswer } from './joint-actions.ts'
@@ -121,7 +122,13 @@ export interface SessionState {
 
   readonly ground: GroundState
 
+  /** what the window remembers from start to start; null until it was read */
+  readonly memory: WindowMemory | null
+  readonly help: HelpState
+
   readonly place: Place
+  /** what the work place Price shows */
+  readonly priceView: 'estimate' | 'costing'
   readonly look: DrawingLook
   /** what is being moved in the drawing */
   readonly held: Held | null

@@ -2,12 +2,14 @@ import { createStore, type StoreApi } from 'zustand/vanilla'
 import type { Client } from '../../shared/contract/index.ts'
 import type { DesignAnswer } from '../workers/design-answer.ts'
 import { CLOSED } from './closed-session.ts'
+import { type CostingActions, costingActions } from './costing-actions.ts'
 import { type CutListActions, cutListActions } from './cut-list-actions.ts'
 import type { StartDesigner } from './designer-port.ts'
 import { type DrawingActions, drawingActions } from './drawing/look-at.ts'
 import { estimating } from './estimating.ts'
 import { type MoveActions, moveActions } from './grips/moving.ts'
 import { type GroundActions, groundActions } from './ground-actions.ts'
+import { type HelpActions, helpActions } from './help-actions.ts'
 import { type JobActions, jobActions } from './job-actions.ts'
 import { type JobFileActions, jobFileActions } from './job-file-actions.ts'
 import { type JointActions, jointActions } from './joint-actions.ts'
@@ -27,6 +29,7 @@ import { type SizingActions, sizingActions } from './sizing-actions.ts'
 import { type Stating, stating } from './stating.ts'
 import { tapeFilling } from './tape-filling.ts'
 import { type Tasks, tasks } from './tasks.ts'
+import { type WindowMemoryActions, windowMemoryActions } from './window-memory.ts'
 import { type WishActions, wishActions } from './wish-actions.ts'
 import { type WorkbookActions, workbookActions } from './workbook-actions.ts'
 
@@ -39,6 +42,7 @@ export interface Session
     DrawingActions,
     MoveActions,
     PriceActions,
+    CostingActions,
     SinceQuoteActions,
     RackActions,
     ShelfActions,
@@ -51,6 +55,8 @@ export interface Session
     Pick<Tasks, 'stopTask'>,
     PaperActions,
     GroundActions,
+    WindowMemoryActions,
+    HelpActions,
     WorkbookActions {
   readonly store: StoreApi<SessionState>
   say(sentence: string): void
@@ -77,6 +83,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
   const sizeGrid = sizeGridActions(parts, { restate: states.restate, stopTask: work.stopTask })
   const rack = rackActions(client, store, notice.say)
   const days = sawDayActions(parts)
+  const windowMemory = windowMemoryActions(parts)
   let daysOf: string | undefined
   const stopOpening = store.subscribe(() => {
     const { open } = get()
@@ -128,6 +135,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     ...drawingActions(parts),
     ...moves,
     ...prices.actions,
+    ...costingActions(parts, states),
     ...sinceQuoteActions(parts),
     ...rack,
     ...shelfActions(parts, { jobs: jobs.actions, restate: states.restate }),
@@ -141,7 +149,10 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     ...paperActions(parts),
     ...groundActions(parts, states),
     ...workbookActions(parts),
+    ...windowMemory,
+    ...helpActions(parts),
     openLast() {
+      void windowMemory.recallWindow()
       void prices.read(false)
       void list.recallCutList()
       return jobs.actions.openLast()
@@ -151,7 +162,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
       moves.forget()
       saves.dispose()
       list.keepCutList()
-      for (const part of [work, estimates, tape, jobs, prices, sizeGrid, notice]) part.dispose()
+      for (const part of [work, estimates, tape, jobs, prices, sizeGrid, windowMemory, notice]) part.dispose()
       stopOffcuts()
       stopOpening()
       designer.dispose()

@@ -1,7 +1,8 @@
-import type { JobStatement } from '../../core/job/index.ts'
+import { DEMO_JOB, type JobStatement } from '../../core/job/index.ts'
 import type { JobSummary, JobVersionSummary } from '../../shared/contract/index.ts'
 import { sentenceOf } from '../client/call-error.ts'
 import type { JobActions } from './job-actions.ts'
+import { startingFrom } from './job-template.ts'
 import { UNANSWERED } from './new-job.ts'
 import { plural } from './print.ts'
 import type { SessionParts } from './session-parts.ts'
@@ -11,7 +12,11 @@ import type { Stating } from './stating.ts'
 export interface ShelfActions {
   /** a new job as the answers state it: one step over a job of defaults, so that undo takes all of them back */
   startJob(answered: JobStatement): Promise<void>
+  /** what a new job starts from, as the settings have it */
+  startOfJobs(): Promise<JobStatement>
   duplicateJob(id: string): Promise<void>
+  /** the sample job as it was at first, as one step that can be undone */
+  resetSample(): void
   removeJob(job: JobSummary): Promise<void>
   bringBackJob(job: JobSummary): Promise<void>
   removedJobs(): Promise<readonly JobSummary[] | null>
@@ -36,6 +41,14 @@ export function shelfActions(
     }
   }
 
+  /** a stored job's newest statement, without opening it; null where it cannot be had */
+  async function statementOf(id: string): Promise<JobStatement | null> {
+    const [newest] = (await asked(() => client.call('jobs.versions', { id }))) ?? []
+    if (!newest) return null
+    const read = await asked(() => client.call('jobs.version', { id, revision: newest.revision }))
+    return read?.statement ?? null
+  }
+
   return {
     async startJob(answered) {
       const before = get().open
@@ -45,12 +58,18 @@ export function shelfActions(
       restate(answered, 'the answers to the questions')
       say('The deck is made; what was not answered is shown dashed')
     },
+    async startOfJobs() {
+      const { template } = get().memory ?? {}
+      const other = template ? await statementOf(template) : null
+      return other === null ? UNANSWERED : startingFrom(other)
+    },
     async duplicateJob(id) {
-      const all = await asked(() => client.call('jobs.versions', { id }))
-      const [newest] = all ?? []
-      if (!newest) return
-      const read = await asked(() => client.call('jobs.version', { id, revision: newest.revision }))
-      if (read) await jobs.createJob(copyOf(read.statement))
+      const statement = await statementOf(id)
+      if (statement) await jobs.createJob(copyOf(statement))
+    },
+    resetSample() {
+      restate(DEMO_JOB, 'the sample as it was')
+      say('The sample job is as it was at first; one undo brings yours back')
     },
     async removeJob(job) {
       const done = await asked(() => client.call('jobs.remove', { id: job.id }))

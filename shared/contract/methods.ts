@@ -4,6 +4,7 @@ import type { DayState, JointReason, WorkProgress } from '../../core/cutting/ind
 import type { EstimateResult } from '../../core/estimate-types.ts'
 import type { ProductClass } from '../../core/frame/index.ts'
 import type { GroundResult } from '../../core/ground/index.ts'
+import type { ProposedRate } from '../../core/costing/index.ts'
 import type { Fault, FieldPath, Found, JobStatement } from '../../core/job/index.ts'
 import type { Firm, Page, PageOptions, PricedOption, QuoteChange, SheetId } from '../../core/papers/index.ts'
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
@@ -163,6 +164,19 @@ export interface CutListInputs {
   readonly endTrim: string
 }
 
+/** What the window remembers from start to start, on this machine; nothing of it belongs to a job. */
+export interface WindowMemory {
+  readonly theme: 'auto' | 'light' | 'dark'
+  /** how the drawing was looked at, as the window writes it */
+  readonly drawing: string
+  /** the notes on what a work place is for are shown */
+  readonly notes: boolean
+  /** commands chosen by name, the latest first, by their ids */
+  readonly recent: readonly string[]
+  /** the job whose site, prices and ways of building a new job starts from; null: the program's defaults */
+  readonly template: string | null
+}
+
 /** Work that its caller may watch by `work.progress` and end by `work.stop`; the caller names it, each time otherwise. */
 export interface Watched {
   readonly task?: string | undefined
@@ -237,6 +251,10 @@ export interface Methods {
   /** the prices as they were before they were last changed */
   'prices.takeBack': [Record<string, never>, PricesInUse]
   'prices.useSample': [Record<string, never>, PricesInUse]
+  /** what the hours of finished jobs make of the production rates; nothing is changed */
+  'rates.proposed': [Record<string, never>, readonly ProposedRate[]]
+  /** takes one proposed rate into the price book, as it was shown; `conflict` where the hours changed since */
+  'rates.take': [{ readonly rate: string; readonly crewHours: number }, PricesInUse]
   /** the prices in use as a file to edit */
   'prices.export': [Record<string, never>, { readonly fileName: string; readonly text: string }]
   /** `edit` numbers the window's edits; a late answer to an old edit is dropped */
@@ -342,6 +360,9 @@ export interface Methods {
   /** who makes the papers */
   'firm.read': [Record<string, never>, Firm]
   'firm.save': [Firm, Firm]
+  /** null before the window has kept anything */
+  'window.kept': [Record<string, never>, WindowMemory | null]
+  'window.keep': [WindowMemory, Record<string, never>]
 }
 
 export interface Events {

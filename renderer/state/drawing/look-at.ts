@@ -11,8 +11,6 @@ import {
 import { type ViewWindow, WHOLE, windowWithin } from './view-window.ts'
 
 export interface DrawingActions {
-  /** looks as it was looked when the window was closed */
-  recallLook(look: DrawingLook): void
   lookFrom(view: DrawingView): void
   /** the next way to look at the deck, after the last one the first */
   lookFromNext(): void
@@ -33,7 +31,6 @@ export function drawingActions({ get, set, say }: Pick<SessionParts, 'get' | 'se
     change({ windows: { ...windows, [view]: windowWithin(window) } })
   }
   return {
-    recallLook: (look) => set({ look }),
     lookFrom: (view) => change({ view }),
     lookFromNext() {
       const next = DRAWING_VIEWS[(DRAWING_VIEWS.indexOf(get().look.view) + 1) % DRAWING_VIEWS.length]

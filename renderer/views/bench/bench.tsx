@@ -7,6 +7,7 @@ import { BoardsBench } from '../boards/boards-bench.tsx'
 import { CutListBench } from '../cut-list/cut-list-bench.tsx'
 import { FrameBench } from '../frame/frame-bench.tsx'
 import { GroundBench } from '../ground/ground-bench.tsx'
+import { PlaceNote } from '../notes/place-note.tsx'
 import { PapersBench } from '../papers/papers-bench.tsx'
 import { PriceBench } from '../price/price-bench.tsx'
 import { WhyPanel } from '../sill/why-panel.tsx'
@@ -54,7 +55,7 @@ export function Bench() {
   }, [sought, session])
 
   return (
-    <aside className="bench" aria-label={why === null ? 'Fields' : 'Why'} ref={bench}>
+    <aside className="bench" tabIndex={-1} aria-label={why === null ? 'Fields' : 'Why'} ref={bench}>
       {failure !== null && <Message tone="fails">The deck could not be drawn: {failure}</Message>}
       {faults.length > 0 && (
         <div role="status">
@@ -69,6 +70,7 @@ export function Bench() {
           ))}
         </div>
       )}
+      {why === null && <PlaceNote />}
       {why !== null ? (
         <WhyPanel why={why} />
       ) : place === 'cut list' ? (

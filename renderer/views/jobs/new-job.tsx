@@ -1,18 +1,22 @@
 import { Modal } from '@mantine/core'
-import { type FormEvent, useState } from 'react'
+import { type FormEvent, useEffect, useState } from 'react'
+import { type JobStatement, statedValue } from '../../../core/job/index.ts'
 import { Message } from '../../parts/message.tsx'
+import { statedText } from '../../state/field-value.ts'
 import {
   type AnswerFaults,
   type Answers,
   ASKED,
   answered,
   jobOfAnswers,
+  UNANSWERED,
   UNNAMED,
 } from '../../state/new-job.ts'
 import { plural } from '../../state/print.ts'
-import { useSession } from '../../state/session-context.ts'
+import { useJob, useSession } from '../../state/session-context.ts'
 import { PriceBookPart } from '../price/price-book.tsx'
 import { AnswerField, answerId } from './answer-field.tsx'
+import { TemplateChoice } from './template-choice.tsx'
 import './new-job.css'
 import { SiteFact } from './site-fact.tsx'
 
@@ -21,14 +25,22 @@ export function NewJob({ opened, onClose }: { readonly opened: boolean; onClose(
   const session = useSession()
   const [answers, setAnswers] = useState<Answers>({})
   const [refused, setRefused] = useState<AnswerFaults>({})
+  const [base, setBase] = useState(UNANSWERED)
+  const template = useJob((state) => state.memory?.template ?? null)
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another template is another start
+  useEffect(() => {
+    if (opened) void session.startOfJobs().then(setBase)
+  }, [opened, template, session])
 
   const fieldOf = (path: string) => ({
     path,
     answer: answers[path],
+    ...startOf(base, path),
     fault: refused[path] ?? null,
     onAnswer(text: string) {
       const next = answered(answers, path, text)
-      const read = jobOfAnswers(next)
+      const read = jobOfAnswers(next, base)
       setAnswers(next)
       setRefused(read.ok ? {} : read.error)
     },
@@ -36,7 +48,7 @@ export function NewJob({ opened, onClose }: { readonly opened: boolean; onClose(
 
   async function make(event: FormEvent) {
     event.preventDefault()
-    const read = jobOfAnswers(answers)
+    const read = jobOfAnswers(answers, base)
     if (!read.ok) {
       setRefused(read.error)
       const [first] = Object.keys(read.error)
@@ -65,6 +77,7 @@ export function NewJob({ opened, onClose }: { readonly opened: boolean; onClose(
           can be changed at any time.
         </p>
         <AnswerField {...fieldOf('name')} instead={UNNAMED} />
+        <TemplateChoice id="new-job-template" />
         <fieldset>
           <legend>1. How large is the deck?</legend>
           {ASKED.size.map((path) => (
@@ -108,4 +121,10 @@ export function NewJob({ opened, onClose }: { readonly opened: boolean; onClose(
       </form>
     </Modal>
   )
+}
+
+/** What an unanswered field holds where the job that is started from states it. */
+function startOf(base: JobStatement, path: string): { readonly instead?: string } {
+  const value = statedValue(base, path)
+  return value === undefined ? {} : { instead: statedText(value) }
 }

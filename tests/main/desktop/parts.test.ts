@@ -16,6 +16,8 @@ const COMMANDS = [
   { id: 'save', label: 'Save now', group: 'Job', keys: 'Ctrl+S', enabled: true },
   { id: 'undo', label: 'Undo “posts & beams”', group: 'Edit', keys: 'Ctrl+Z', enabled: false },
   { id: 'choose-nothing', label: 'Choose nothing', group: 'Edit', keys: 'Escape', enabled: true },
+  { id: 'settings', label: 'Settings…', group: 'Job', keys: 'Ctrl+,', enabled: true },
+  { id: 'about', label: 'About Kerfwright', group: 'Help', keys: '', enabled: true },
   { id: 'go-site', label: 'Site', group: 'Work places', keys: 'Ctrl+Alt+1', enabled: true },
   { id: 'new', label: 'A command of a group nobody placed', group: 'Other', keys: '', enabled: true },
 ]
@@ -24,7 +26,7 @@ describe('the menu', () => {
   const chosen: string[] = []
   const menu = menuTemplate('linux', COMMANDS, (id) => chosen.push(id))
   const items = (label: string) => {
-    const found = menu.find((each) => each.label === label)?.submenu
+    const found = menu.find((each) => each.label === `&${label}`)?.submenu
     return Array.isArray(found) ? found : []
   }
 
@@ -35,7 +37,31 @@ describe('the menu', () => {
     const item = items('Go')[0]
     item?.click?.({} as never, undefined, {} as never)
     expect(chosen).toEqual(['go-site'])
-    expect(items('Job').map(({ label }) => label)).toContain('A command of a group nobody placed')
+    expect(items('File').map(({ label }) => label)).toContain('A command of a group nobody placed')
+  })
+  test('stands in the order of every program, each list with its access key', () => {
+    expect(menu.map(({ label }) => label)).toEqual(['&File', '&Edit', '&View', '&Go', '&Window', '&Help'])
+  })
+  test('on a Mac tells of the program and its settings in the program’s own menu, and nowhere else', () => {
+    const mac = menuTemplate('darwin', COMMANDS, () => {})
+    const own = mac[0]?.submenu
+    if (!Array.isArray(own)) throw new Error('the program has no menu')
+    expect(mac[0]?.role).toBe('appMenu')
+    expect(own.map(({ label, role, type }) => label ?? role ?? type)).toEqual([
+      'About Kerfwright',
+      'separator',
+      'Settings…',
+      'separator',
+      'services',
+      'separator',
+      'hide',
+      'hideOthers',
+      'unhide',
+      'separator',
+      'quit',
+    ])
+    const others = mac.slice(1).flatMap(({ submenu }) => (Array.isArray(submenu) ? submenu : []))
+    expect(others.map(({ label }) => label)).not.toContain('Settings…')
   })
   test('shows keys that the window hears itself, so that a press runs a command once', () => {
     expect(items('Edit')[0]).toMatchObject({

@@ -33,7 +33,6 @@ export function framePlies(
 ): readonly Member[] {
   const { size, plies } = job.frame.beams[spec]
   const { thickness, depth } = sectionOf(size)
-  const centre: Segment = { from: view.turned(line.line.from), to: view.turned(line.line.to) }
   const back = -(thickness * plies) / 2
   return Array.from({ length: plies }, (_, i) => ({
     id: `${line.id}-ply-${i + 1}`,
@@ -41,7 +40,7 @@ export function framePlies(
     role: 'beam ply',
     product: productOf(job, size),
     ripTo: null,
-    ...placedBoard(view, plyShape(view, line, centre, back + i * thickness, back + (i + 1) * thickness), {
+    ...placedBoard(view, beamShape(line, back + i * thickness, back + (i + 1) * thickness, view.turned), {
       z0: beamTop(d, line) - depth,
       z1: beamTop(d, line),
     }),
@@ -60,22 +59,25 @@ export function framePlies(
   }))
 }
 
-/** A ply between two distances from the centre line, the near face first; its ends square or on the line of a cut. */
-function plyShape(
-  view: ZoneView,
-  line: SupportLine,
-  centre: Segment,
+/**
+ * A beam or a ply of it between two distances from the centre line, the near face first; its ends square or on the line
+ * of a cut.
+ * @param turned as it is seen along the joists; the plan as it is where left out
+ */
+export function beamShape(
+  { line, cuts }: SupportLine,
   near: number,
   far: number,
+  turned: (point: PlanePoint) => PlanePoint = (point) => point,
 ): readonly [PlanePoint, PlanePoint, PlanePoint, PlanePoint] {
+  const seen = ({ from, to }: Segment): Segment => ({ from: turned(from), to: turned(to) })
   const corner = (face: Segment, end: 0 | 1): PlanePoint => {
-    const slant = line.cuts[end]
+    const slant = cuts[end]
     const square = end === 0 ? face.from : face.to
-    if (slant === null) return square
-    return meeting(face, { from: view.turned(slant.cut.from), to: view.turned(slant.cut.to) }) ?? square
+    return slant === null ? square : (meeting(face, seen(slant.cut)) ?? square)
   }
-  const nearFace = movedLeft(centre, near)
-  const farFace = movedLeft(centre, far)
+  const nearFace = movedLeft(seen(line), near)
+  const farFace = movedLeft(seen(line), far)
   return [corner(nearFace, 0), corner(nearFace, 1), corner(farFace, 1), corner(farFace, 0)]
 }
 

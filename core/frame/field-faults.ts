@@ -1,8 +1,9 @@
 import { sectionOf } from '../data/index.ts'
-import { convexOverlap, movedLeft } from '../geometry/index.ts'
+import { convexOverlap } from '../geometry/index.ts'
 import { type Fault, isRectangle, type Job, postList } from '../job/index.ts'
 import type { SupportLine } from '../layout/index.ts'
 import { printLength, type Ticks, ticks } from '../units/index.ts'
+import { beamShape } from './beams.ts'
 import { footingDepth } from './footings.ts'
 import type { Post } from './types.ts'
 
@@ -177,11 +178,7 @@ function collide(
 ): boolean {
   const meets = (one: SupportLine, other: SupportLine) => one.cuts.some((cut) => cut?.meets === other.id)
   if (meets(a.line, b.line) || meets(b.line, a.line)) return false
-  const shape = ({ line: { line }, thickness }: typeof a) => {
-    const far = movedLeft(line, thickness / 2)
-    const near = movedLeft(line, -thickness / 2)
-    return [near.from, near.to, far.to, far.from]
-  }
+  const shape = ({ line, thickness }: typeof a) => beamShape(line, -thickness / 2, thickness / 2)
   return convexOverlap(shape(a), shape(b), 0.5)
 }
 

@@ -31,6 +31,7 @@ import { midSpanBlocks } from './mid-span-blocking.ts'
 import { layoutNotes } from './notes.ts'
 import { patternFaults } from './pattern-faults.ts'
 import { type LevelDimensions, levelDimensions, type PlacedBeam, placeAllPosts } from './placed-beams.ts'
+import { postInBeamFaults } from './post-in-beam.ts'
 import { type PostOnBeam, postMember, withLength } from './posts.ts'
 import { beamRun, ledgerRun, linesAlong, rimRun } from './runs.ts'
 import { diagonal } from './set-out.ts'
@@ -75,6 +76,13 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
   if (faults.length > 0) return fail(faults)
 
   const carried = carriedBeams(job, zones, placed)
+  const standing = carried.flatMap(({ beam, d, own }) => own.map((post) => postMember(job, d, post, beam)))
+  const clashes = postInBeamFaults(
+    job,
+    standing,
+    carried.flatMap(({ plies }) => plies),
+  )
+  if (clashes.length > 0) return fail(clashes)
   const posts = carried.flatMap((one) => one.own)
   const beams = carried.map((one) => one.beam)
   const joists = zones.flatMap((zone) => zone.joists)
@@ -83,8 +91,8 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
   const fascia = fasciaOf(job, levels, layout)
   const overBeams = carried.flatMap((one) => one.blocking.blocks)
   const inSpans = midSpanBlocks(job, levels, zones, overBeams)
-  const standing = [...overBeams, ...inSpans]
-  const blocks = [...standing, ...deckBlocks(job, levels, zones, standing)]
+  const upright = [...overBeams, ...inSpans]
+  const blocks = [...upright, ...deckBlocks(job, levels, zones, upright)]
   const headers = zones.flatMap((zone) => zone.headers)
   const footings = posts.map((post) => footingUnder(job, post))
   const braces = frameBraces(
@@ -112,7 +120,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
       ...zones.flatMap((zone) => zone.hips.flatMap(({ plies }) => plies)),
       ...carried.flatMap((one) => one.plies),
       ...blocks,
-      ...carried.flatMap(({ beam, d, own }) => own.map((post) => postMember(job, d, post, beam))),
+      ...standing,
       ...braces,
       ...courses.map(({ member }) => member),
       ...fascia.flatMap(({ boards: own }) => own.map(({ member }) => member)),

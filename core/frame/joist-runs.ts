@@ -193,11 +193,12 @@ function closing(
     const lapped = piece.joints.some((joint) => joint?.kind === 'lapped')
     if (!lapped || firstOf(piece).centre === piece.centre) return []
     return baysBefore(room, lines, piece, way)
-      .filter((bay) => bay > frame.joists.spacing)
-      .flatMap((bay): readonly JoistPlace[] => {
-        const moved = placeBeside(room, piece.centre - way * (bay - CLOSING_BAY), extentOf(piece.part))
+      .filter(({ bay }) => bay > frame.joists.spacing)
+      .flatMap(({ bay, y }): readonly JoistPlace[] => {
+        const moved = placeBeside(room, piece.centre - way * (bay - CLOSING_BAY), { low: y, high: y + 1 })
         return moved === null ? [] : [jointedAs(piece, moved)]
       })
+      .filter((one, i, all) => all.findIndex((other) => inOrder(one, other) === 0) === i)
   })
 }
 
@@ -221,28 +222,27 @@ function jointedAs({ part: beside, joints, run }: JoistPlace, whole: JoistPlace)
   }
 }
 
-/** Widths of the bays that a piece ends, as the tape goes, along its length, each once. */
+/** Widths of the bays that a piece ends, as the tape goes, and a height in each stretch along it where one begins. */
 function baysBefore(
   { view }: JoistRoom,
   lines: readonly { readonly centre: number; readonly low: number; readonly high: number }[],
   piece: JoistPlace,
   way: number,
-): readonly number[] {
+): readonly { readonly bay: number; readonly y: number }[] {
   const own = carriedReach(piece)
   const before = lines.filter(
     ({ centre, low, high }) => (piece.centre - centre) * way > 0 && low < own.high && own.low < high,
   )
   const within = before.flatMap(({ low, high }) => [low, high]).filter((y) => y > own.low && y < own.high)
   const stops = [...new Set([own.low, ...within, own.high])].sort((a, b) => a - b)
-  const bays = stops.slice(1).flatMap((high, i) => {
+  return stops.slice(1).flatMap((high, i) => {
     const y = ((stops[i] ?? high) + high) / 2
     const beside = before.filter((line) => line.low < y && y < line.high)
     const bay = Math.min(...beside.map(({ centre }) => (piece.centre - centre) * way))
     // beyond a notch another part of the zone begins
     const isDeck = (off: number) => isInside(view.polygon, { x: piece.centre - way * off, y })
-    return beside.length > 0 && isDeck(bay / 2) && isDeck(bay - CLOSING_BAY) ? [bay] : []
+    return beside.length > 0 && isDeck(bay / 2) && isDeck(bay - CLOSING_BAY) ? [{ bay, y }] : []
   })
-  return [...new Set(bays)]
 }
 
 /** From where a joist carries the deck to where it ceases to, which at a joint is the beam's centre line. */

@@ -1,7 +1,9 @@
+import { lengthOf, type PlanePoint, pointAt } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Layout, SupportLine } from '../layout/index.ts'
+import type { Ticks } from '../units/index.ts'
 import { type Dimensions, dimensionsOf } from './dimensions.ts'
-import { type PlacedPost, type PostOnBeam, placePosts } from './posts.ts'
+import { type PlacedPost, type PostOnBeam, placePosts, postPlaces } from './posts.ts'
 
 /** Levels of height by the number of their platform. */
 export type LevelDimensions = (level: number) => Dimensions
@@ -33,20 +35,75 @@ export function placeAllPosts(
   layout: Layout,
   levels = levelDimensions(job, layout),
 ): readonly PlacedBeam[] {
+  const lines = beamsOnce(layout)
+  const places = placesApart(job, lines)
   const placed: PlacedBeam[] = []
   let nextNumber = 1
-  const lines = layout.zones.flatMap(({ level, supports }) => supports.map((line) => ({ line, level })))
-  for (const { line, level } of lines) {
-    if (line.beam === null || placed.some((one) => one.line.id === line.id)) continue
+  for (const { line, level, spec } of lines) {
     const joints = [jointAt(line, 0, placed), jointAt(line, 1, placed)] as const
-    const others = placed.flatMap((one) => one.own)
     const d = levels(level)
-    const posts = placePosts(job, d, line, line.beam, nextNumber, joints, others)
+    const posts = placePosts(job, d, line, spec, places.get(line.id) ?? [], nextNumber, joints)
     const own = posts.map(({ post }) => post).filter((post) => !joints.includes(post))
     nextNumber += own.length
-    placed.push({ line, level, d, spec: line.beam, posts, own })
+    placed.push({ line, level, d, spec, posts, own })
   }
   return placed
+}
+
+interface BeamOfLevel {
+  readonly line: SupportLine
+  readonly level: number
+  readonly spec: 'front' | 'rear'
+}
+
+/** Each beam once, from left to right, as its zone names it. */
+function beamsOnce({ zones }: Layout): readonly BeamOfLevel[] {
+  const found = new Map<string, BeamOfLevel>()
+  for (const { level, supports } of zones)
+    for (const line of supports)
+      if (line.beam !== null && !found.has(line.id)) found.set(line.id, { line, level, spec: line.beam })
+  return [...found.values()]
+}
+
+/**
+ * Places of the posts along each beam. End posts give way to those of the beams before theirs; where that leaves some too
+ * near each other, to those of the beams after it, so that a deck that can stand can in the mirror too.
+ */
+function placesApart(job: Job, beams: readonly BeamOfLevel[]): ReadonlyMap<string, readonly Ticks[]> {
+  const forth = placesInTurn(job, beams)
+  if (forth.apart) return forth.places
+  const back = placesInTurn(job, beams.toReversed())
+  return back.apart ? back.places : forth.places
+}
+
+/** The same where each beam's posts give way to those before it, and whether all footings then stand apart. */
+function placesInTurn(job: Job, beams: readonly BeamOfLevel[]) {
+  const footing = Math.max(job.ground.tube, job.ground.base)
+  const places = new Map<string, readonly Ticks[]>()
+  const standing: { readonly beam: string; readonly place: PlanePoint }[] = []
+  let apart = true
+  for (const { line, spec } of beams) {
+    const joints = line.cuts.flatMap((cut, end) => {
+      const there = end === 0 ? line.line.from : line.line.to
+      const off = ({ place: { x, y } }: (typeof standing)[number]) => Math.hypot(x - there.x, y - there.y)
+      return standing
+        .filter(({ beam }) => beam === cut?.meets)
+        .toSorted((a, b) => off(a) - off(b))
+        .slice(0, 1)
+    })
+    const others = standing.filter((one) => !joints.includes(one)).map(({ place }) => place)
+    const along = postPlaces(job, line, job.frame.beams[spec], others)
+    places.set(line.id, along)
+    const own = along.map((at) => pointAt(line.line, at / lengthOf(line.line)))
+    own.forEach((place, i) => {
+      const atJoint =
+        (i === 0 || i === own.length - 1) && (line.cuts[i === 0 ? 0 : 1]?.meets ?? null) !== null
+      const before = [...(atJoint ? [] : others), ...own.slice(0, i)]
+      if (before.some(({ x, y }) => Math.hypot(x - place.x, y - place.y) < footing - 1)) apart = false
+    })
+    standing.push(...own.map((place) => ({ beam: line.id, place })))
+  }
+  return { places, apart }
 }
 
 /** The post of a beam placed before on which this one's end stands too, at the mitre of the two. */

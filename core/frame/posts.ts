@@ -43,9 +43,9 @@ const STEP = inches(1)
  * Where a beam's posts stand along it, moved ones not counted. The beam of a rectangle has as many as are stated;
  * another has them no farther apart than those would stand, two at least, and a short one a smaller inset. A mitred
  * end stands on a post at the joint. An end post gives way to the footing of another beam's post.
- * @param others posts of the beams before it
+ * @param others posts of other beams, to which it gives way
  */
-function postPlaces(
+export function postPlaces(
   job: Job,
   line: SupportLine,
   spec: BeamSpec,
@@ -105,7 +105,7 @@ function insetOf(job: Job, spec: BeamSpec, length: number, footing: number): num
 }
 
 /**
- * Posts of one beam, from left to right; at the mitre with a beam before it stands on that one's post.
+ * Posts of one beam at their places, from left to right; at the mitre with a beam before it stands on that one's post.
  * Length = height − decking − joist − beam − (ground there + projection) − stand-off, rounded up to a tick; it may
  * come out at nothing or less, which the caller reports.
  */
@@ -114,9 +114,9 @@ export function placePosts(
   d: Dimensions,
   line: SupportLine,
   beam: 'front' | 'rear',
+  places: readonly Ticks[],
   firstNumber: number,
   joints: readonly [PlacedPost | null, PlacedPost | null],
-  others: readonly PlacedPost[],
 ): readonly PostOnBeam<PlacedPost>[] {
   const spec = job.frame.beams[beam]
   const beamDepth = sectionOf(spec.size).depth
@@ -125,12 +125,7 @@ export function placePosts(
   const whole = Math.hypot(to.x - from.x, to.y - from.y)
   const way = { x: (to.x - from.x) / whole, y: (to.y - from.y) / whole }
   const own = joints[0] === null ? 0 : 1
-  return postPlaces(
-    job,
-    line,
-    spec,
-    others.filter((post) => !joints.includes(post)),
-  ).map((place, i, places) => {
+  return places.map((place, i) => {
     const joint = i === 0 ? joints[0] : i === places.length - 1 ? joints[1] : null
     if (joint !== null) return { post: joint, at: place }
     const number = firstNumber + i - own

@@ -185,4 +185,88 @@ describe('a deck with edges at an angle', () => {
       plain.map((place) => ('path' in place ? place : [place[1], place[0]])),
     )
   })
+
+  it('reckons a beam cut plumb at its end to its long point where another lies beside it', () => {
+    // behind the slant from 0, 37 to 37, 0 the beam's far face ends at 0, 49.3: in a beam of 1-1/2 in about y = 50
+    const made = design({
+      shape: { outline: '0, 37; 37, 0; 120, 0; 120, 96; 0, 96', middleBeams: '50' },
+      size: { height: '60 in' },
+      frame: {
+        joists: { size: '2x8', spacing: 12 },
+        beams: { front: { setback: 10.1875, posts: 2, plies: 1 }, rear: { setback: 10.1875 } },
+      },
+      ground: { base: '16 in' },
+    })
+    expect(made.ok ? [] : made.error.map(({ message }) => message)).toContain(
+      'two beams would lie in one place',
+    )
+  })
+
+  it('finds room for the posts of a short beam in the mirror where it does as drawn', () => {
+    const corners = [
+      [0, 0],
+      [363, 0],
+      [363, 96],
+      [131, 96],
+      [131, 110],
+      [104, 110],
+      [104, 96],
+      [85, 96],
+      [0, 81],
+    ] as const
+    for (const made of [
+      freeDeck(corners, 'away', 'left', 18),
+      freeDeck(
+        corners.map(([x, y]) => [363 - x, y] as const),
+        'away',
+        'right',
+        18,
+      ),
+    ]) {
+      if (!made.ok) throw new Error(JSON.stringify(made.error))
+      const { posts } = made.value.frame
+      for (const [i, { x, y }] of posts.entries())
+        for (const other of posts.slice(i + 1))
+          expect(Math.hypot(x - other.x, y - other.y) / 32).toBeGreaterThan(16 - 1 / 8)
+    }
+  })
+
+  it('says where a post of a flush beam would stand in a beam beside it', () => {
+    // a rear beam from 44-1/2 to 47-1/2 in, and a post 5-1/2 in across about 50 in
+    const made = design({
+      shape: { outline: '0, 20; 48, 20; 48, 0; 120, 0; 120, 96; 0, 96', middleBeams: '50 flush' },
+      size: { height: '60 in' },
+      frame: {
+        joists: { size: '2x8', spacing: 12 },
+        beams: { front: { setback: 26, posts: 2, plies: 1 }, rear: { setback: 26 } },
+      },
+      ground: { base: '16 in' },
+    })
+    expect(made.ok ? [] : made.error.map(({ path, message }) => `${path}: ${message}`)).toEqual([
+      'shape.middleBeams: post 5 would stand in beam B2, which is not the one that it carries',
+    ])
+  })
+
+  it('closes a bay on its own side of a notch', () => {
+    // joists along the house; the notch comes to a point at 53, 39 between two slants of the near side
+    const made = design({
+      shape: { outline: '0, 97; 25, 31; 53, 39; 161, 0; 106, 74', joists: 'along', middleBeams: '50' },
+      size: { height: '60 in' },
+      frame: {
+        joists: { size: '2x8', spacing: 12, longest: 96 },
+        beams: { front: { setback: 6, posts: 2, plies: 1 }, rear: { setback: 6 } },
+      },
+      ground: { base: '16 in' },
+    })
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    const joists = made.value.frame.members.filter(({ role }) => role === 'joist')
+    for (const x of [70, 90, 110]) {
+      const crossed = joists
+        .filter(({ box }) => box.x0 / 32 < x && box.x1 / 32 > x)
+        .map(({ box }) => (box.y0 + box.y1) / 64)
+        .sort((a, b) => a - b)
+      for (const [i, y] of crossed.slice(1).entries())
+        expect(y - (crossed[i] ?? 0), `${x}`).toBeLessThanOrEqual(12)
+    }
+  })
 })

@@ -2,7 +2,8 @@ import type { CompareRow, SizeGrid, WidthRange } from '../../core/compare/index.
 import type { JobStatement } from '../../core/job/index.ts'
 import type { OffcutsOnHand, PriceBook } from '../../core/pricing/index.ts'
 import type { WorkAnswer } from './messages.ts'
-import { type WorkerThread, workerThread } from './worker-thread.ts'
+import { RestingThread } from './resting-thread.ts'
+import { workerThread } from './worker-thread.ts'
 
 /** A comparison that has not stopped at its next row within this time is ended with its worker, ms. */
 const GRACE = 60
@@ -40,21 +41,28 @@ type Running = (CompareWanted | SizesWanted) & {
 
 /** One comparison at a time on its own worker; a new one stops the one before. */
 export class CompareRuns {
-  readonly #thread: WorkerThread
+  readonly #thread: RestingThread
   #running: Running | null = null
   #waiting: Running | null = null
   #timer: NodeJS.Timeout | null = null
   #lastId = 0
+  #closed = false
 
-  constructor(workerPath: string) {
-    this.#thread = workerThread(
-      workerPath,
-      (answer) => this.#answered(answer),
-      (message) => this.#finish((run) => run.reject(new Error(message))),
+  /** @param idle how long its worker is kept without work, ms */
+  constructor(workerPath: string, idle?: number) {
+    this.#thread = new RestingThread(
+      () =>
+        workerThread(
+          workerPath,
+          (answer) => this.#answered(answer),
+          (message) => this.#finish((run) => run.reject(new Error(message))),
+        ),
+      idle,
     )
   }
 
   run(wanted: CompareWanted | SizesWanted): Promise<CompareEnd> {
+    if (this.#closed) return Promise.resolve({ complete: false, rows: 0 })
     return new Promise((resolve, reject) => {
       this.#lastId += 1
       const run: Running = { ...wanted, id: this.#lastId, resolve, reject, rows: 0 }
@@ -69,9 +77,9 @@ export class CompareRuns {
     this.#waiting?.resolve({ complete: false, rows: 0 })
     this.#waiting = null
     if (this.#running === null) return
-    this.#thread.stopBefore(this.#running.id + 1)
+    this.#thread.wake().stopBefore(this.#running.id + 1)
     this.#timer ??= setTimeout(() => {
-      this.#thread.restart()
+      this.#thread.wake().restart()
       this.#finish((run) => run.resolve({ complete: false, rows: run.rows }))
     }, GRACE)
   }
@@ -84,6 +92,7 @@ export class CompareRuns {
   }
 
   async close(): Promise<void> {
+    this.#closed = true
     this.stop()
     this.#finish((run) => run.resolve({ complete: false, rows: run.rows }))
     await this.#thread.close()
@@ -95,11 +104,13 @@ export class CompareRuns {
     if (this.#running === null) return
     const { id, statement, book, rack = [] } = this.#running
     const asked = { id, statement, book, rack }
-    this.#thread.post(
-      'grid' in this.#running
-        ? { kind: 'sizes', ...asked, grid: this.#running.grid }
-        : { kind: 'compare', ...asked, range: this.#running.range },
-    )
+    this.#thread
+      .wake()
+      .post(
+        'grid' in this.#running
+          ? { kind: 'sizes', ...asked, grid: this.#running.grid }
+          : { kind: 'compare', ...asked, range: this.#running.range },
+      )
   }
 
   #answered(answer: WorkAnswer): void {
@@ -122,6 +133,7 @@ export class CompareRuns {
     this.#timer = null
     const done = this.#running
     this.#running = null
+    this.#thread.rest()
     this.#next()
     if (done !== null) tell(done)
   }

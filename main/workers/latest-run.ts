@@ -1,11 +1,9 @@
 import type { WorkProgress } from '../../core/cutting/index.ts'
 import { Ending } from './ending.ts'
 import type { WorkAnswer, WorkRequest } from './messages.ts'
+import { RestingThread } from './resting-thread.ts'
 import { Stopped } from './stopped.ts'
-import { type WorkerThread, workerThread } from './worker-thread.ts'
-
-/** A worker that has had nothing to do for so long, ms, ends: it holds some 50 MB. The next run starts another. */
-const IDLE = 20_000
+import { workerThread } from './worker-thread.ts'
 
 /** Work that somebody watches: by name it can be stopped. */
 export interface Task {
@@ -32,25 +30,33 @@ export interface LatestRunOptions<Wanted, Answer> {
 /** One calculation at a time on its own worker, which is started by the first; a new one stops the one before. */
 export class LatestRun<Wanted, Answer> {
   readonly #options: LatestRunOptions<Wanted, Answer>
-  #thread: WorkerThread | null = null
+  readonly #thread: RestingThread
   #running: Running<Answer> | null = null
-  #idle: NodeJS.Timeout | null = null
   #lastId = 0
   #closed = false
 
   constructor(options: LatestRunOptions<Wanted, Answer>) {
     this.#options = options
+    this.#thread = new RestingThread(
+      () =>
+        workerThread(
+          options.workerPath,
+          (answer) => this.#answered(answer),
+          (message) => this.#finish((run) => run.reject(new Error(message))),
+        ),
+      options.idle,
+    )
   }
 
   run(wanted: Wanted, task: Task = {}): Promise<Answer> {
     if (this.#closed) return Promise.reject(new Stopped('Stopped: the program is closing.'))
     return new Promise((resolve, reject) => {
       this.#lastId += 1
-      const thread = this.#started()
       if (this.#running !== null) {
-        thread.restart()
+        this.#thread.wake().restart()
         this.#finish((before) => before.reject(new Stopped()))
       }
+      const thread = this.#thread.wake()
       const id = this.#lastId
       const request = { ...this.#options.request(id, wanted), watched: task.task !== undefined }
       this.#running = { ...task, id, ending: new Ending(thread, request), resolve, reject }
@@ -68,19 +74,7 @@ export class LatestRun<Wanted, Answer> {
   async close(): Promise<void> {
     this.#closed = true
     this.#finish((run) => run.reject(new Stopped('Stopped: the program is closing.')))
-    if (this.#idle !== null) clearTimeout(this.#idle)
-    await this.#thread?.close()
-  }
-
-  #started(): WorkerThread {
-    if (this.#idle !== null) clearTimeout(this.#idle)
-    this.#idle = null
-    this.#thread ??= workerThread(
-      this.#options.workerPath,
-      (answer) => this.#answered(answer),
-      (message) => this.#finish((run) => run.reject(new Error(message))),
-    )
-    return this.#thread
+    await this.#thread.close()
   }
 
   #answered(answer: WorkAnswer): void {
@@ -102,18 +96,7 @@ export class LatestRun<Wanted, Answer> {
     const done = this.#running
     done?.ending.done()
     this.#running = null
-    if (this.#thread !== null && !this.#closed) {
-      if (this.#idle !== null) clearTimeout(this.#idle)
-      this.#idle = setTimeout(() => this.#rest(), this.#options.idle ?? IDLE).unref()
-    }
+    if (!this.#closed) this.#thread.rest()
     if (done !== null) tell(done)
-  }
-
-  #rest(): void {
-    this.#idle = null
-    if (this.#running !== null) return
-    const thread = this.#thread
-    this.#thread = null
-    void thread?.close()
   }
 }

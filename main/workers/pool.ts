@@ -86,7 +86,8 @@ const DECKS_KEPT = 8
 /** @param options patience: how long, in ms, an estimate may keep a newer edit waiting before it is stopped */
 export function createPool(options: { readonly workerPath: string; readonly patience?: number }): Pool {
   const estimates = new EstimateQueue(options.workerPath, options.patience)
-  const comparisons = new CompareRuns(options.workerPath)
+  // the tape asks at every edit, and the plans its worker knows are half of an answer
+  const comparisons = new CompareRuns(options.workerPath, Number.POSITIVE_INFINITY)
   const sizes = new CompareRuns(options.workerPath)
   const cutLists = new LatestRun<CutListWanted, CutListAnswer>({
     ...options,

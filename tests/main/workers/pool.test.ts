@@ -5,6 +5,7 @@ import type { EstimateResult } from '../../../core/estimate-types.ts'
 import type { JobStatement } from '../../../core/job/index.ts'
 import type { PriceBook } from '../../../core/pricing/index.ts'
 import { ticks } from '../../../core/units/index.ts'
+import { CompareRuns } from '../../../main/workers/compare-runs.ts'
 import { EstimateQueue } from '../../../main/workers/estimate-queue.ts'
 import { createPool, type Pool, Stopped } from '../../../main/workers/index.ts'
 import { LatestRun } from '../../../main/workers/latest-run.ts'
@@ -197,6 +198,33 @@ describe('a worker of one kind', () => {
     await new Promise((resolve) => setTimeout(resolve, 20))
     expect(await run.run({})).toEqual(worked(1))
     await run.close()
+  })
+
+  test('is not ended in the middle of a run that took the place of another', async () => {
+    const run = lists(30)
+    const before = expect(run.run({ busy: 60_000 })).rejects.toBeInstanceOf(Stopped)
+    expect(await run.run({ busy: 400 })).toEqual(worked(1))
+    await before
+    await run.close()
+  })
+
+  test('that compares sizes ends too, and the next comparison starts a fresh one', async () => {
+    const run = new CompareRuns(WORKER, 1)
+    const sides = { from: ticks(1), to: ticks(2), step: ticks(1) }
+    const boards: unknown[] = []
+    const compare = () =>
+      run.run({
+        statement: {},
+        book: BOOK,
+        grid: { width: sides, depth: sides },
+        onRow: (row) => boards.push(row.boards),
+      })
+    expect(await compare()).toEqual({ complete: true, rows: 2 })
+    await new Promise((resolve) => setTimeout(resolve, 20))
+    await compare()
+    expect(boards).toEqual([1, 2, 1, 2])
+    await run.close()
+    expect(await compare(), 'nothing is started anew').toEqual({ complete: false, rows: 0 })
   })
 })
 

@@ -11,7 +11,7 @@ import {
   type WorkLimits,
   watchPart,
 } from './cutting/index.ts'
-import type { Design, Planned } from './estimate-types.ts'
+import type { Design, Planned, SupplierSplit } from './estimate-types.ts'
 import {
   type ClassToCut,
   cutJobs,
@@ -44,6 +44,10 @@ export interface Costed {
   readonly pricing: Pricing | null
   /** boards and joints of all plans */
   readonly lumber: Cents
+  /** the prices by which it is bought: of a book with several suppliers, those of the suppliers that are chosen */
+  readonly book: PriceBook
+  /** null where the book has one supplier */
+  readonly split: SupplierSplit | null
 }
 
 /** Nodes for one product of one deck: a person waits for it. What is not proven by then says how far it may be off. */
@@ -51,8 +55,8 @@ const NODES_FOR_A_DECK = 600
 /** Where something else than cost comes first each node takes far longer, and more of them seldom find a better plan. */
 const WORK_FOR_A_WISH: WorkLimits = { nodes: 20, patterns: 5_000, columns: 4_000 }
 
-/** Plans every product class, has each plan audited, and prices the whole. Throws where an audit finds a fault: a bug. */
-export function costDesign(
+/** By the prices of a book as they stand: plans every product class, has each plan audited, and prices the whole. Throws where an audit finds a fault: a bug. */
+export function costAt(
   made: Design,
   book: PriceBook,
   engine: LpEngine,
@@ -77,6 +81,8 @@ export function costDesign(
     priceFaults,
     pricing: priced.ok && priceFaults.length + infeasible.length === 0 ? priced.value : null,
     lumber: sumCents(plans.map(({ plan }) => plan.cost)),
+    book,
+    split: null,
   }
 }
 

@@ -4,7 +4,7 @@ import type { Cause, Frame, ProductClass } from './frame/index.ts'
 import type { GuardPlan } from './guard/index.ts'
 import type { Fault, FieldPath, Job, ScopeTopic } from './job/index.ts'
 import type { Layout } from './layout/index.ts'
-import type { PriceFault, Pricing } from './pricing/index.ts'
+import type { BoughtFrom, PriceFault, Pricing, SupplierOrder } from './pricing/index.ts'
 import type { StairPlan } from './stairs/index.ts'
 import type { Takeoff } from './takeoff/index.ts'
 import type { Cents, Ticks } from './units/index.ts'
@@ -65,7 +65,32 @@ export interface Planned {
   readonly useClass: string
   /** stock ids of offcuts on hand */
   readonly onHand: readonly string[]
+  /** the supplier's code of stock whose id is another; absent where there is none */
+  readonly codes?: { readonly [stockId: string]: string }
   readonly plan: CutPlan
+}
+
+/** From whom the order is bought, each delivery counted, and what it would be from one supplier alone. */
+export interface SupplierSplit {
+  /** everyone who sells any of what is needed */
+  readonly asked: readonly string[]
+  readonly from: BoughtFrom
+  /** one for each delivery: its lines, their sum before tax, and what bringing it costs */
+  readonly orders: readonly (Omit<SupplierOrder, 'lines'> & { readonly lines: number })[]
+  /** the whole cost of the job with it */
+  readonly cost: Cents
+  /** no other split of what is needed costs less: every set of suppliers was planned or is bounded above it */
+  readonly proven: boolean
+  /** by how much another one could cost less before tax; 0 where it is proven */
+  readonly gap: Cents
+  /** the whole cost of the job from each supplier alone; null where that one does not sell all of it, or it cannot be cut */
+  readonly alone: readonly {
+    readonly supplier: string
+    readonly cost: Cents | null
+    readonly lacks: readonly string[]
+    /** why there is no cost, where it sells everything */
+    readonly message: string
+  }[]
 }
 
 export interface Estimate extends Design {
@@ -76,6 +101,8 @@ export interface Estimate extends Design {
   readonly priceFaults: readonly PriceFault[]
   /** null where a product has no plan or a good has no price: no total is shown then */
   readonly pricing: Pricing | null
+  /** null where the price book has one supplier for everything */
+  readonly split: SupplierSplit | null
   readonly scope: readonly ScopeLine[]
   readonly nearMisses: readonly NearMiss[]
   readonly fit: Fit

@@ -1,4 +1,4 @@
-import { costDesign, type EstimateOptions } from './cost-design.ts'
+import { costAt, type EstimateOptions } from './cost-design.ts'
 import type { LpEngine, WorkLimits } from './cutting/index.ts'
 import { design, designJob } from './design.ts'
 import type { EstimateResult } from './estimate-types.ts'
@@ -6,9 +6,11 @@ import { fitOf } from './fit.ts'
 import { leftOut } from './left-out.ts'
 import { nearMisses, type TrySize } from './near-miss.ts'
 import { atThisBook, type PriceBook } from './pricing/index.ts'
+import { costDesign } from './split-order.ts'
 
-export { type Costed, costDesign, type EstimateOptions } from './cost-design.ts'
+export { type Costed, costAt, type EstimateOptions } from './cost-design.ts'
 export { design, designJob } from './design.ts'
+export { costDesign } from './split-order.ts'
 
 /**
  * Work for each product of a size that is only tried: its plan is an order that can be bought, so what it is said to save
@@ -27,19 +29,16 @@ export function estimate(
   if (!designed.ok) return { ok: false, faults: designed.error }
   const made = designed.value
   const shared = { ...options, known: options.known ?? new Map() }
-  const { classes, plans, infeasible, spares, priceFaults, pricing, lumber } = costDesign(
-    made,
-    book,
-    engine,
-    shared,
-  )
+  const costed = costDesign(made, book, engine, shared)
+  const { classes, plans, infeasible, spares, priceFaults, pricing, lumber, split } = costed
   // what is told of the tried sizes would be taken for this one's
   const untold = { ...shared, onProgress: undefined, onPlan: undefined, plans: undefined }
   const trySize: TrySize = (key, value) => {
     if (options.stop?.() === true) return null
     const tried = designJob({ ...made.job, size: { ...made.job.size, [key]: value } }, made.given)
     if (!tried.ok) return null
-    const cost = costDesign(tried.value, book, engine, { ...untold, limits: WORK_FOR_A_TRY })
+    // at the suppliers of this order, so that what is saved is saved by the size
+    const cost = costAt(tried.value, costed.book, engine, { ...untold, limits: WORK_FOR_A_TRY })
     if (cost.pricing === null) return null
     const proven = cost.plans.every(({ plan }) => plan.status === 'proven optimal')
     return { lumber: cost.lumber, proven, design: tried.value }
@@ -48,12 +47,13 @@ export function estimate(
     ok: true,
     estimate: {
       ...made,
-      takeoff: atThisBook(made.job, made.takeoff, book),
+      takeoff: atThisBook(made.job, made.takeoff, costed.book),
       plans,
       infeasible,
       spares,
       priceFaults,
       pricing,
+      split,
       scope: leftOut(made.job, made.checks, pricing?.lines ?? []),
       nearMisses: pricing === null ? [] : nearMisses(made, classes, lumber, trySize),
       fit: fitOf(made.takeoff.runs, plans, pricing !== null),

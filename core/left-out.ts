@@ -1,7 +1,7 @@
 import type { Check } from './checks/index.ts'
 import type { ScopeLine } from './estimate-types.ts'
 import type { Job, ScopeTopic } from './job/index.ts'
-import { isModelled, type Line, scopeTopics, topicOfLine } from './pricing/index.ts'
+import { isDeliveryLine, isModelled, type Line, scopeTopics, topicOfLine } from './pricing/index.ts'
 import { type Cents, cents, printMoney, sumCents } from './units/index.ts'
 
 /** What is not in the price when a topic is left out, in plain words. */
@@ -32,7 +32,9 @@ export function leftOut(job: Job, checks: readonly Check[], lines: readonly Line
         .reduce((sum, l) => sum + l.thousandths, 0)
       const lumber = isModelled(job, topic)
         ? ` Its lumber is ordered with that of the deck.${notAdded(allowance, included)}`
-        : ''
+        : counted.some(isDeliveryLine)
+          ? ` By the suppliers’ fees.${notAdded(allowance, included)}`
+          : ''
       const message = `${pricedMessage(counted, printMoney(amount), hours)}${lumber}`
       return { topic, state: 'priced', amount, message }
     }

@@ -12,7 +12,8 @@ import {
 import { productsOfDay, readDay } from './day-statement.ts'
 import { design } from './design.ts'
 import { type Fault, isObject, type JsonValue } from './job/index.ts'
-import { cutJobs, type OffcutsOnHand, type PriceBook } from './pricing/index.ts'
+import { cutJobs, hasSeveralSuppliers, type OffcutsOnHand, type PriceBook } from './pricing/index.ts'
+import { costDesign } from './split-order.ts'
 import { fail, ok, type Result } from './units/index.ts'
 
 /** What is asked on the day: one product of a job, and how far it has come. */
@@ -114,7 +115,9 @@ function planOf(
 ): Result<Begun, readonly string[]> {
   const designed = design(statement)
   if (!designed.ok) return fail(designed.error.map(({ path, message, fix }) => `${path}: ${message}; ${fix}`))
-  const { classes } = cutJobs(designed.value, book, rack)
+  // of several suppliers those of the order that was begun
+  const bought = hasSeveralSuppliers(book) ? costDesign(designed.value, book, engine, { rack }).book : book
+  const { classes } = cutJobs(designed.value, bought, rack)
   const ofSize = classes.filter(({ product }) => product.size === name)
   const found =
     classes.find(({ cutJob }) => cutJob.id === name) ?? (ofSize.length === 1 ? ofSize[0] : undefined)

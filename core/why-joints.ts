@@ -1,6 +1,6 @@
 import { explainJoints, type JointReason, type LpEngine, placeOf, type WorkLimits } from './cutting/index.ts'
 import type { Estimate } from './estimate-types.ts'
-import { cutJobs, type OffcutsOnHand, type PriceBook } from './pricing/index.ts'
+import { bookAsBought, cutJobs, type OffcutsOnHand, type PriceBook } from './pricing/index.ts'
 import { refusedPoints } from './refused-points.ts'
 
 export interface WhyJointsOptions {
@@ -20,7 +20,8 @@ export function whyJoints(
   engine: LpEngine,
   { rack, ...options }: WhyJointsOptions = {},
 ): JointReason[] {
-  return cutJobs(estimate, book, rack).classes.flatMap(({ cutJob }) => {
+  const bought = bookAsBought(book, estimate.split?.from ?? null)
+  return cutJobs(estimate, bought, rack).classes.flatMap(({ cutJob }) => {
     const planned = estimate.plans.find(({ plan }) => plan.jobId === cutJob.id)
     if (planned === undefined) return []
     const inIt = new Set(cutJob.runs.map((run) => run.id))

@@ -1,5 +1,5 @@
 import type { CutJob, FixedPiece, StockOption } from '../cutting/index.ts'
-import { type PriceBook, productName } from '../pricing/index.ts'
+import { type PriceBook, productName, stockOffers } from '../pricing/index.ts'
 import { cents, fail, ok, type Result, type Ticks, ticks } from '../units/index.ts'
 import { bookProduct, type ProductRows, productRows, rowFault } from './products.ts'
 import type { CutList, ListPlan, ListStock, NamedStock, RowFault, SawSettings } from './types.ts'
@@ -93,19 +93,23 @@ function ownStock({ product, stock }: ProductRows, faults: RowFault[]): Stock | 
 function bookStock(rows: ProductRows, book: PriceBook, faults: RowFault[]): Stock | null {
   const entry = bookProduct(rows, book, faults)
   if (entry === null) return null
+  const offers = entry.stock.flatMap((stock) =>
+    stockOffers(stock, book).map((offer) => ({ ...offer, length: stock.length })),
+  )
   return {
     label: productName(entry.product),
-    stock: entry.stock.map(({ code, length }) => ({ id: code, code, length, offcut: false })),
+    stock: offers.map(({ id, code, length }) => ({ id, code, length, offcut: false })),
     stockFrom: 'price book',
     lengthUnit: null,
-    options: entry.stock.map(({ code, length, price, supply, pack, minimum }) => ({
-      id: code,
+    options: offers.map(({ id, length, price, supply, pack, minimum, breaks }) => ({
+      id,
       length,
       price,
       supply: supply ?? null,
       offcut: false,
       ...(pack === undefined ? {} : { pack }),
       ...(minimum === undefined ? {} : { minimum }),
+      ...(breaks === undefined ? {} : { breaks }),
     })),
   }
 }

@@ -6,7 +6,7 @@ import {
   type Watch,
   watchPart,
 } from '../cutting/index.ts'
-import type { PriceBook } from '../pricing/index.ts'
+import { hasSeveralSuppliers, leastPrices, type PriceBook } from '../pricing/index.ts'
 import { ok } from '../units/index.ts'
 import { listJobs } from './list-jobs.ts'
 import { readCutList } from './read-cut-list.ts'
@@ -38,7 +38,7 @@ export function runCutList(
 ): CutListAnswer {
   const list = readRequest(request)
   if (!list.ok) return list
-  const jobs = listJobs(list.list, request, book)
+  const jobs = listJobs(list.list, request, leastPrices(book))
   if (!jobs.ok) return { ok: false, faults: jobs.error }
   const plans: ListPlan[] = []
   const infeasible: Infeasible[] = []
@@ -65,7 +65,7 @@ export function runCutList(
       plans,
       infeasible,
       book: fromBook ? { name: book.name, date: book.date, invented: book.invented } : null,
-      remarks: remarksOf(list.list, jobs.value),
+      remarks: remarksOf(list.list, jobs.value, book),
     },
   }
 }
@@ -107,6 +107,7 @@ function readRequest({
 function remarksOf(
   { ignored }: CutList,
   jobs: readonly Pick<ListPlan, 'product' | 'stockFrom' | 'lengthUnit'>[],
+  book: PriceBook,
 ): CutListResult['remarks'] {
   const unpriced = jobs.filter(({ lengthUnit }) => lengthUnit !== null)
   const named = (some: typeof jobs) => some.map(({ product }) => product).filter((name) => name !== '')
@@ -117,6 +118,9 @@ function remarksOf(
       ? []
       : [
           `Stock lengths and prices of ${named(fromBook).join(', ')} are the price book’s: the list gives none.`,
+          ...(hasSeveralSuppliers(book)
+            ? ['Each length counts at the least price of any supplier; deliveries are not counted.']
+            : []),
         ]),
     ...(unpriced.length === 0
       ? []

@@ -2,7 +2,7 @@ import type { LpEngine } from '../cutting/index.ts'
 import { type EstimateOptions, estimate } from '../estimate.ts'
 import type { Design, Estimate } from '../estimate-types.ts'
 import type { Fault, Found } from '../job/index.ts'
-import type { Line, OffcutsOnHand, PriceBook } from '../pricing/index.ts'
+import { bookAsBought, type Line, type OffcutsOnHand, type PriceBook } from '../pricing/index.ts'
 import { fail, ok, type Result } from '../units/index.ts'
 import { type ConcreteOrder, concreteOrder } from './concrete-order.ts'
 import { type DiggingWay, diggingWays } from './digging-ways.ts'
@@ -60,7 +60,8 @@ export function groundReport(
   const result = estimate(statement, book, engine, { rack, known })
   if (!result.ok) return fail(result.faults)
   const made = result.estimate
-  const tubes = tubePlan(made, book, engine)
+  const bought = bookAsBought(book, made.split?.from ?? null)
+  const tubes = tubePlan(made, bought, engine)
   return ok({
     estimate: made,
     ground: {
@@ -69,16 +70,16 @@ export function groundReport(
       corners: layoutCorners(made),
       checks: layoutChecks(made),
       volumes: made.takeoff.volumes,
-      concrete: concreteOrder(made, book),
+      concrete: concreteOrder(made, bought),
       tubes: tubes?.ok ? tubes.value : null,
-      digging: diggingWays(made, book),
+      digging: diggingWays(made, bought),
       lines: groundLines(made),
       cautions: soilCautions(made.job),
-      measured: measuredPosts(made, book, engine),
+      measured: measuredPosts(made, bought, engine),
       found:
         found === undefined
           ? null
-          : { at: found, options: foundOff(made, book, engine, found, { rack, known }) },
+          : { at: found, options: foundOff(made, bought, engine, found, { rack, known }) },
     },
   })
 }

@@ -2,6 +2,8 @@ import { BAG_YIELD_THOUSANDTHS } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
 import { type Cents, cents, priceOf, shareOf } from '../units/index.ts'
 import { hoursOf } from './lines/labour-lines.ts'
+import { cheapestGood } from './suppliers/cheapest-good.ts'
+import { goodOffers } from './suppliers/offers.ts'
 import type { GoodPrice, PriceBook } from './types.ts'
 
 /** Cubic feet in a cubic yard. */
@@ -52,8 +54,10 @@ export function concreteWays(job: Job, { inPlace, bags: count }: Concrete, book:
   const { concreteWaste, concrete } = job.ground
   const cubicFeet = (inPlace / 1000) * (1 + concreteWaste / 10_000)
   const bag = goodOf(book, 'concrete-bag-80lb')
+  const material =
+    bag === undefined ? cents(0) : priceOf(count * 1000, cheapestGood(bag, count * 1000, book).price)
   const bags = {
-    ...wayOf(job, book, bag === undefined ? cents(0) : priceOf(count * 1000, bag.price), 'mix-hand', inPlace),
+    ...wayOf(job, book, material, 'mix-hand', inPlace),
     count,
   }
   const readyMix = byTruck(job, book, cubicFeet)
@@ -88,7 +92,10 @@ export function leastConcrete(
   { ground }: Job,
   book: PriceBook,
 ): { readonly material: number; readonly hours: number } {
-  const price = (sku: string) => (goodOf(book, sku)?.price ?? 0) / 100
+  const price = (sku: string) => {
+    const good = goodOf(book, sku)
+    return good === undefined ? 0 : Math.min(...goodOffers(good, book).map((offer) => offer.price)) / 100
+  }
   const hours = (id: string) => {
     const rate = book.rates.find((one) => one.id === id)
     return rate === undefined ? 0 : (rate.crewHours / 100_000) * rate.workers

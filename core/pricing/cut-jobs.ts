@@ -3,7 +3,7 @@ import type { Frame, FrameRun, ProductClass } from '../frame/index.ts'
 import { type Job, namedRuns } from '../job/index.ts'
 import type { Takeoff } from '../takeoff/index.ts'
 import { type Cents, cents, ticks } from '../units/index.ts'
-import { allLeftOut, objectivesOf, wishedStock } from './cut-wishes.ts'
+import { allLeftOut, objectivesOf, type WishedStock, wishedStock } from './cut-wishes.ts'
 import { jointCost } from './joint-cost.ts'
 import { type OffcutsOnHand, offcutStock } from './offcut-stock.ts'
 import { productKey, productName } from './product-name.ts'
@@ -18,6 +18,8 @@ export interface ClassToCut {
   readonly useClass: string
   /** stock ids of the offcuts on hand that it may be cut from */
   readonly onHand: readonly string[]
+  /** the supplier's code of stock whose id is another */
+  readonly codes: { readonly [stockId: string]: string }
   readonly cutJob: CutJob
 }
 
@@ -72,7 +74,7 @@ export function cutJobs(needs: Needs, book: PriceBook, rack: readonly OffcutsOnH
       faults.push(missingProduct(product, listed, book))
       continue
     }
-    const stock = wishedStock(listed, job)
+    const stock = wishedStock(listed, job, book)
     if (stock.length === 0) {
       faults.push(allLeftOut(product, listed))
       continue
@@ -84,6 +86,9 @@ export function cutJobs(needs: Needs, book: PriceBook, rack: readonly OffcutsOnH
       substitutes: listed.substitutes,
       useClass: listed.useClass,
       onHand: offcuts.map((option) => option.id),
+      codes: Object.fromEntries(
+        stock.filter(({ id, code }) => id !== code).map(({ id, code }) => [id, code]),
+      ),
       cutJob: {
         id: key,
         label: productName(product),
@@ -102,15 +107,16 @@ export function cutJobs(needs: Needs, book: PriceBook, rack: readonly OffcutsOnH
   return { classes: toCut, faults }
 }
 
-function stockOption(stock: LumberProduct['stock'][number]): StockOption {
+function stockOption(stock: WishedStock): StockOption {
   return {
-    id: stock.code,
+    id: stock.id,
     length: stock.length,
     price: stock.price,
     supply: stock.supply ?? null,
     offcut: false,
     ...(stock.pack === undefined ? {} : { pack: stock.pack }),
     ...(stock.minimum === undefined ? {} : { minimum: stock.minimum }),
+    ...(stock.breaks === undefined ? {} : { breaks: stock.breaks }),
   }
 }
 

@@ -2,10 +2,21 @@ import type { Objective } from '../cutting/index.ts'
 import type { ProductClass } from '../frame/index.ts'
 import { type Job, stockCounts, stockLengths } from '../job/index.ts'
 import { productName } from './product-name.ts'
-import type { LumberProduct, PriceFault } from './types.ts'
+import { type NamedOffer, stockOffers } from './suppliers/offers.ts'
+import type { LumberProduct, PriceBook, PriceFault, StockPrice } from './types.ts'
 
-/** The stock lengths that the job's wishes leave of a product, each in no larger supply than they allow. */
-export function wishedStock(listed: LumberProduct, { cutting }: Job): LumberProduct['stock'] {
+/** A length at one supplier, in the supply that is left of it. */
+export type WishedStock = NamedOffer & Pick<StockPrice, 'length'>
+
+/**
+ * The stock lengths that the job's wishes leave of a product, each in no larger supply than they allow; a length that is
+ * limited and has several suppliers is taken from the cheapest as far as their supply goes.
+ */
+export function wishedStock(
+  listed: LumberProduct,
+  { cutting }: Job,
+  book: Pick<PriceBook, 'supplier'>,
+): readonly WishedStock[] {
   const { size } = listed.product
   const without = stockLengths(cutting.doWithout).filter((wish) => wish.size === size)
   const most = new Map(
@@ -15,9 +26,21 @@ export function wishedStock(listed: LumberProduct, { cutting }: Job): LumberProd
   )
   return listed.stock
     .filter((stock) => !without.some((wish) => wish.length === stock.length))
-    .map((stock) => {
+    .flatMap((stock) => {
+      const offers = stockOffers(stock, book).map((offer) => ({ ...offer, length: stock.length }))
       const count = most.get(stock.length)
-      return count === undefined ? stock : { ...stock, supply: Math.min(count, stock.supply ?? count) }
+      return count === undefined ? offers : atMost(count, offers)
+    })
+}
+
+function atMost(count: number, offers: readonly WishedStock[]): readonly WishedStock[] {
+  let left = count
+  return offers
+    .toSorted((a, b) => a.price - b.price)
+    .flatMap((offer, place) => {
+      const supply = Math.min(left, offer.supply ?? left)
+      left -= supply
+      return supply === 0 && place > 0 ? [] : [{ ...offer, supply }]
     })
 }
 

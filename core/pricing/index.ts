@@ -16,4 +16,16 @@ export { type StalePrices, sourceOf, stalePrices } from './price-source.ts'
 export { productKey, productName } from './product-name.ts'
 export { SAMPLE_BOOK } from './sample-book.ts'
 export { isModelled, leaveOut, scopeTopics, topicOfLine } from './scope.ts'
+export { type BoughtFrom, bookAsBought, leastPrices } from './suppliers/as-bought.ts'
+export { goodThing, stockThing } from './suppliers/book-from.ts'
+export { isDeliveryLine } from './suppliers/counted.ts'
+export { type SupplierOrder, supplierOrders } from './suppliers/deliveries.ts'
+export {
+  goodOffers,
+  hasSeveralSuppliers,
+  isFromYard,
+  offerId,
+  stockOffers,
+  suppliersOf,
+} from './suppliers/offers.ts'
 export type * from './types.ts'

@@ -1,6 +1,7 @@
 import { toFeet } from '../units/index.ts'
 import { productName } from './product-name.ts'
 import { goodLineId } from './scope.ts'
+import { stockOffers } from './suppliers/offers.ts'
 import type { Line, PriceBook } from './types.ts'
 
 /** A line in words by its id alone, as far as the price book knows it; else its id. */
@@ -9,7 +10,7 @@ export function lineWords(id: Line['id'], book: PriceBook): string {
   if (kind === 'labour-task') return book.rates.find((rate) => rate.id === of)?.label ?? id
   if (kind !== '') {
     for (const { product, stock } of book.lumber) {
-      const found = stock.find(({ code }) => code === of)
+      const found = stock.find((entry) => stockOffers(entry, book).some(({ id }) => id === of))
       if (found === undefined) continue
       const name = `${productName(product)}, ${toFeet(found.length)} ft`
       return kind === 'spare' ? `Spare ${name}` : name

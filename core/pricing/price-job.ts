@@ -16,6 +16,8 @@ import { spareLines } from './lines/spare-lines.ts'
 import { withStatedLines } from './lines/stated-lines.ts'
 import { leaveOut } from './scope.ts'
 import { GREATEST_SUM } from './sums.ts'
+import { countsDeliveries } from './suppliers/counted.ts'
+import { deliveryLines } from './suppliers/deliveries.ts'
 import { totals } from './totals.ts'
 import type { PriceBook, PriceFault, Pricing } from './types.ts'
 
@@ -35,22 +37,22 @@ export function priceJob(
 ): Result<Pricing, readonly PriceFault[]> {
   const { job, layout, takeoff } = design
   const faults: PriceFault[] = []
-  const kept = leaveOut(job, atThisBook(job, takeoff, book))
+  const kept = withoutTrips(leaveOut(job, atThisBook(job, takeoff, book)), book)
   const lumber = lumberLines(job, takeoff.pieces, plans)
   const joints = jointLines(job, takeoff.runs, plans, book)
   const goods = goodsLines(kept.goods, book, faults)
   const labour = labourLines(job, kept.tasks, book, faults)
   if (faults.length > 0) return fail(faults)
 
+  const bought = withSources([...lumber, ...spareLines(spares, plans), ...goods], book)
   const computed = [
-    ...lumber,
-    ...spareLines(spares, plans),
-    ...goods,
+    ...bought,
     ...joints.lines,
     ...labour.lines,
-    ...allowanceLines(job),
+    ...deliveryLines(bought, book),
+    ...allowanceLines(job, book),
   ]
-  const { lines, idle } = withStatedLines(job, withSources(computed, book), book)
+  const { lines, idle } = withStatedLines(job, computed, book)
   const sum = lines.reduce((whole, { amount }) => whole + amount, 0)
   if (sum > GREATEST_SUM) return fail([tooMuch(sum)])
   return ok({
@@ -67,6 +69,12 @@ export function priceJob(
     bookName: book.name,
     bookDate: book.date,
   })
+}
+
+/** Deliveries that the suppliers' fees count are not counted by trips too. */
+function withoutTrips<T extends Pick<Takeoff, 'goods'>>(kept: T, book: PriceBook): T {
+  if (!countsDeliveries(book)) return kept
+  return { ...kept, goods: kept.goods.filter(({ sku }) => sku !== 'delivery-trip') }
 }
 
 function tooMuch(sum: number): PriceFault {

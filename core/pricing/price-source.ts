@@ -20,8 +20,9 @@ export function sourceOf(
 
 /** How many prices of a book are older than is good on a day, and which is the oldest. */
 export function stalePrices(book: PriceBook, today: string): StalePrices {
-  const sources = [...book.lumber.flatMap(({ stock }) => stock), ...book.goods].map((entry) =>
-    sourceOf(book, entry),
+  const entries = [...book.lumber.flatMap(({ stock }) => stock), ...book.goods]
+  const sources = entries.flatMap((entry) =>
+    [entry, ...(entry.offers ?? [])].map((priced: Partial<PriceSource>) => sourceOf(book, priced)),
   )
   const oldest = sources.reduce((least, one) => (one.date < least.date ? one : least), sourceOf(book, {}))
   return {

@@ -43,6 +43,7 @@ export const SAMPLE_BOOK: PriceBook = {
   date: '2026-11-01',
   supplier: 'An invented yard',
   invented: true,
+  suppliers: [],
   lumber: sampleLumber,
   goods: sampleGoods,
   rates: sampleRates,

@@ -1,6 +1,7 @@
 import { type Job, type ScopeTopic, stairsOf } from '../job/index.ts'
 import type { Good, Takeoff } from '../takeoff/index.ts'
-import type { Line, LineGroup } from './types.ts'
+import { countsDeliveries, isDeliveryLine } from './suppliers/counted.ts'
+import type { Line, LineGroup, PriceBook } from './types.ts'
 
 /** Things that estimates forget, in the order in which they are read out. */
 export const scopeTopics: readonly ScopeTopic[] = [
@@ -29,8 +30,12 @@ const askedForElsewhere: ReadonlySet<ScopeTopic> = new Set<ScopeTopic>([
   'delivery',
 ])
 
-/** Whether a topic is counted piece by piece by fields of its own: a sum stated for it is then not added. */
-export function isModelled(job: Job, topic: ScopeTopic): boolean {
+/**
+ * Whether a topic is counted piece by piece, by fields of its own or by what the book states of suppliers: a sum stated
+ * for it is then not added.
+ */
+export function isModelled(job: Job, topic: ScopeTopic, book?: Pick<PriceBook, 'suppliers'>): boolean {
+  if (topic === 'delivery') return book !== undefined && countsDeliveries(book)
   if (topic === 'stairs') return stairsOf(job).length > 0
   return topic === 'guard' && job.guard.where !== 'none'
 }
@@ -58,6 +63,7 @@ export function topicOfTask(rateId: string): ScopeTopic | null {
 /** The topic that a printed line belongs to: a stated sum, or something counted; null for the deck itself. */
 export function topicOfLine(line: Pick<Line, 'id' | 'group' | 'code'>): ScopeTopic | null {
   if (line.group === 'labour') return topicOfTask(line.code)
+  if (isDeliveryLine(line)) return 'delivery'
   if (line.id.startsWith(goodPrefix)) return topicOfGood(line.id.slice(goodPrefix.length), line.group)
   return scopeTopics.find((topic) => line.id === allowanceId(topic)) ?? null
 }

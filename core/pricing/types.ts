@@ -9,15 +9,50 @@ export interface PriceSource {
   readonly supplier: string
 }
 
-/** One length on sale; day and supplier of its price where they are not the book's. */
-export interface StockPrice extends Partial<PriceSource> {
-  readonly length: Ticks
+/** Who sells, and what bringing one order costs, however much it brings (one fee an order: common practice, no source). */
+export interface Supplier {
+  readonly name: string
+  /** null: not stated, so that it counts as nothing and that is said */
+  readonly delivery: Cents | null
+  /** an order of at least so much, before tax, is brought free; null: none is */
+  readonly freeFrom: Cents | null
+}
+
+/** What one board of a length costs, and on what terms. */
+export interface StockTerms {
   readonly price: Cents
-  /** the yard's own code for this length */
+  /** the supplier's own code for this length */
   readonly code: string
+  /** how plans and lines call it where its code is not enough: codes of two suppliers may be the same */
+  readonly id?: string
   readonly supply?: number
   readonly pack?: number
   readonly minimum?: number
+  /** what each costs once that many are bought */
+  readonly breaks?: readonly { readonly from: number; readonly price: Cents }[]
+}
+
+/** A length at another supplier; day where it is not the book's. */
+export interface StockOffer extends StockTerms {
+  readonly supplier: string
+  readonly date?: string
+}
+
+/** One length on sale; day and supplier of its price where they are not the book's. */
+export interface StockPrice extends StockTerms, Partial<PriceSource> {
+  readonly length: Ticks
+  /** the same at other suppliers */
+  readonly offers?: readonly StockOffer[]
+}
+
+/** A good at another supplier, by the book's unit; day where it is not the book's. */
+export interface GoodOffer {
+  readonly supplier: string
+  readonly price: UnitPrice
+  /** smallest amount sold, in 1/1000 unit */
+  readonly pack: number
+  readonly code: string
+  readonly date?: string
 }
 
 /** A lumber product on the yard's list. */
@@ -40,6 +75,8 @@ export interface GoodPrice extends Partial<PriceSource> {
   /** smallest amount sold, in 1/1000 unit: a box, a bag, a roll. Quantities are rounded up to whole packs. */
   readonly pack: number
   readonly note: string
+  /** the same at other suppliers */
+  readonly offers?: readonly GoodOffer[]
 }
 
 export interface LabourRate {
@@ -71,6 +108,8 @@ export interface PriceBook {
   readonly date: string
   readonly supplier: string
   readonly invented: boolean
+  /** those whose deliveries are stated; empty: deliveries are as each job states them */
+  readonly suppliers: readonly Supplier[]
   readonly lumber: readonly LumberProduct[]
   readonly goods: readonly GoodPrice[]
   readonly rates: readonly LabourRate[]

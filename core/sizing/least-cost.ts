@@ -1,7 +1,14 @@
 import { BAG_YIELD_THOUSANDTHS } from '../data/index.ts'
 import type { Frame, ProductClass } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
-import { leastConcrete, leaveOut, type PriceBook, productKey } from '../pricing/index.ts'
+import {
+  goodOffers,
+  leastConcrete,
+  leaveOut,
+  type PriceBook,
+  productKey,
+  stockOffers,
+} from '../pricing/index.ts'
 import { type Additions, type Takeoff, takeOff } from '../takeoff/index.ts'
 import { toFeet } from '../units/index.ts'
 
@@ -40,7 +47,13 @@ export function leastPerTick(job: Job, book: PriceBook, product: ProductClass): 
   const { kerf, endTrim } = job.cutting
   return Math.min(
     Number.POSITIVE_INFINITY,
-    ...(listed?.stock ?? []).map(({ length, price }) => price / Math.max(1, length + kerf - 2 * endTrim)),
+    ...(listed?.stock ?? []).flatMap((entry) =>
+      stockOffers(entry, book).flatMap(({ price, breaks = [] }) =>
+        [price, ...breaks.map((step) => step.price)].map(
+          (least) => least / Math.max(1, entry.length + kerf - 2 * endTrim),
+        ),
+      ),
+    ),
   )
 }
 
@@ -67,7 +80,9 @@ export function leastLumber(job: Job, book: PriceBook, takeoff: Takeoff): Readon
 export function leastCost(job: Job, book: PriceBook, frame: Frame, additions?: Additions): LeastCents {
   const takeoff = takeOff(job, frame, additions)
   const kept = leaveOut(job, takeoff)
-  const prices = new Map(book.goods.map(({ sku, price }) => [sku, price / 100]))
+  const prices = new Map(
+    book.goods.map((good) => [good.sku, Math.min(...goodOffers(good, book).map(({ price }) => price)) / 100]),
+  )
   let material = 0
   for (const { sku, thousandths, group } of kept.goods) {
     // fees come by the whole trip, and are no material

@@ -13,7 +13,7 @@ import {
   setField,
   valueAt,
 } from '../job/index.ts'
-import type { PriceBook } from '../pricing/index.ts'
+import { leastPrices, type PriceBook } from '../pricing/index.ts'
 import type { Cents } from '../units/index.ts'
 import { catalogueOf, waysOf } from './catalogue.ts'
 import { choiceOf, fieldsOf } from './choice.ts'
@@ -29,7 +29,8 @@ const LIMITS: SizingLimits = { effort: 130_000 }
 
 /**
  * The cheapest joists, beams, posts and footings that pass every check that a size can mend, by a price book's prices
- * with joints, concrete and hours counted: the whole estimate of each way that could still be the cheapest. The same
+ * with joints, concrete and hours counted: the whole estimate of each way that could still be the cheapest. Of several
+ * suppliers each thing counts at its least price, and the costs that are told have the deliveries in them. The same
  * inputs give the same answer; limits of work, not the clock, end the search.
  */
 export function sizeIt(
@@ -44,14 +45,15 @@ export function sizeIt(
   if (!read.ok) return refusal('The job has faults.', { faults: read.error })
   const { job } = read.value
   const held = [...(options.held ?? []), ...heldByNumbers(job)]
-  const whole = catalogueOf(job, book, held)
+  const least = leastPrices(book)
+  const whole = catalogueOf(job, least, held)
   const catalogue = options.narrow?.(whole, job) ?? whole
   if (waysOf(catalogue) === 0)
     return refusal(`The price book "${book.name}" sells nothing that this deck could be framed with.`)
   const plans: Plans = new Map()
   const effort = new Effort(options.limits?.effort ?? LIMITS.effort)
-  const costs = new WayCosts(job, book, engine, plans, effort, options.stop)
-  const found = searchSizes({ job, book, catalogue, costs, effort, watch: options })
+  const costs = new WayCosts(job, least, engine, plans, effort, options.stop)
+  const found = searchSizes({ job, book: least, catalogue, costs, effort, watch: options })
   const { best, nearest, work } = found
   if (best === null) {
     if (nearest !== null)
@@ -73,7 +75,7 @@ export function sizeIt(
       changes,
       statement: changes.reduce((sum, { field, value }) => setField(sum, field, value), statement),
       costBefore: before.ok ? costNow(before.value, now) : null,
-      costAfter: cost,
+      costAfter: wholeCost(made) ?? cost,
       failingBefore: before.ok ? before.value.checks.filter(standsInTheWay) : [],
       reasons: reasonsFor(now, choice, made, catalogue),
       remaining: made.checks.filter(
@@ -83,8 +85,18 @@ export function sizeIt(
     }
   }
 
+  /** At the suppliers at whom it is cheapest, deliveries counted; null where the book says nothing of either, or it has no price. */
+  function wholeCost(of: Design): Cents | null {
+    if (least === book) return null
+    return (
+      costDesign(of, book, engine, { known: plans, quick: options.stop?.() === true }).pricing?.totals.cost ??
+      null
+    )
+  }
+
   /** Of the job as it stands, by plans that are looked for no longer than those of its rivals. */
   function costNow(made: Design, now: Job): Cents | null {
+    if (least !== book) return wholeCost(made)
     const way = costs.counted({ choice: choiceOf(now), skeleton: null }, made)
     return way === null ? null : costs.planned(way)
   }

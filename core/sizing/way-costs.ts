@@ -1,5 +1,5 @@
 import type { LpEngine, Watch } from '../cutting/index.ts'
-import { costDesign } from '../estimate.ts'
+import { costAt } from '../estimate.ts'
 import type { Design } from '../estimate-types.ts'
 import type { Job } from '../job/index.ts'
 import { type PriceBook, priceJob } from '../pricing/index.ts'
@@ -89,7 +89,7 @@ export class WayCosts {
 
   /** Whether a plan of a way is not proven, of which the other way has none like it. */
   isOpen({ classes }: CountedWay, settled: ReadonlySet<string>): boolean {
-    return classes.some((one) => !settled.has(one.content) && this.#bounds.unproven(one) !== null)
+    return classes.some((one) => !settled.has(one.content) && this.#bounds.isOpen(one))
   }
 
   /** By the whole estimate, from plans that are all made; null where it has no price. */
@@ -98,12 +98,12 @@ export class WayCosts {
     this.#effort.add(EFFORT.count)
     const plans = new Map(
       classes.flatMap((one) => {
-        const plan = this.#bounds.unproven(one)
+        const plan = this.#bounds.planOf(one)
         return plan === null ? [] : [[one.cutJob.id, plan] as const]
       }),
     )
     const options = { known: this.#plans, plans, stop: this.#stop }
-    return costDesign(design, this.#book, this.#engine, options).pricing?.totals.cost ?? null
+    return costAt(design, this.#book, this.#engine, options).pricing?.totals.cost ?? null
   }
 
   /** The whole of a way of which nothing is planned yet. */

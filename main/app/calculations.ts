@@ -14,7 +14,7 @@ import {
   withoutWish,
 } from '../../core/job/index.ts'
 import { type ProductRest, planTheDay } from '../../core/plan-the-rest.ts'
-import type { PriceBook } from '../../core/pricing/index.ts'
+import { bookAsBought, type PriceBook } from '../../core/pricing/index.ts'
 import { type SizingResult, sizeIt } from '../../core/sizing/index.ts'
 import type { Result } from '../../core/units/index.ts'
 import { framingJoints } from '../../core/why-joints.ts'
@@ -47,7 +47,7 @@ export async function loadCalculations(): Promise<Calculations> {
     ground: (statement, book, asked) => groundReport(statement, book, engine, asked),
     estimate: (statement, book) => estimate(statement, book, engine),
     tubes: (made, book) => {
-      const planned = tubePlan(made, book, engine)
+      const planned = tubePlan(made, bookAsBought(book, made.split?.from ?? null), engine)
       return planned?.ok === true ? planned.value : null
     },
     framingJoints: (made, book) => framingJoints(made, book, engine),

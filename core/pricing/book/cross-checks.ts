@@ -1,6 +1,7 @@
-import type { Fault } from '../../job/index.ts'
+import { excerpt, type Fault, nearestName } from '../../job/index.ts'
 import { isDate } from '../../units/index.ts'
 import { productKey } from '../product-name.ts'
+import { isFromYard, offerId } from '../suppliers/offers.ts'
 import { BOOK_VERSION, type BookFile } from './file-form.ts'
 import { wrong } from './readers.ts'
 
@@ -17,12 +18,14 @@ export function crossChecks(book: BookFile, faults: Fault[]): void {
   if (!isDate(book.date)) {
     wrong(faults, 'date', 'is not a date', 'write the day the prices were given, such as "2026-11-01"')
   }
-  const dated = [
-    ...book.lumber.flatMap(({ stock }, i) =>
-      stock.map(({ date }, at) => ({ date, path: `lumber[${i}].stock[${at}].date` })),
-    ),
-    ...book.goods.map(({ date }, i) => ({ date, path: `goods[${i}].date` })),
-  ]
+  const stockAt = book.lumber.flatMap(({ stock }, i) =>
+    stock.map((entry, at) => ({ entry, path: `lumber[${i}].stock[${at}]` })),
+  )
+  const pricedAt = [...stockAt, ...book.goods.map((entry, i) => ({ entry, path: `goods[${i}]` }))]
+  const dated = pricedAt.flatMap(({ entry: { date, offers }, path }) => [
+    { date, path: `${path}.date` },
+    ...offers.map((offer, at) => ({ date: offer.date, path: `${path}.offers[${at}].date` })),
+  ])
   for (const { date, path } of dated)
     if (date !== null && !isDate(date))
       wrong(faults, path, 'is not a date', 'write the day the price was given, such as "2026-11-01"')
@@ -36,6 +39,7 @@ export function crossChecks(book: BookFile, faults: Fault[]): void {
     )
   })
   const codes = book.lumber.flatMap((entry) => entry.stock.map((stock) => stock.code))
+  offerChecks(book, pricedAt, faults)
   once(faults, 'lumber', codes, 'give each length of each product its own code')
   once(
     faults,
@@ -55,6 +59,47 @@ export function crossChecks(book: BookFile, faults: Fault[]): void {
     book.joints.map((joint) => joint.kind),
     'give each kind of joint once',
   )
+}
+
+/** Each supplier is stated once, sells a thing at one price, and only what comes on a yard's truck. */
+function offerChecks(
+  book: BookFile,
+  pricedAt: readonly {
+    readonly entry: BookFile['lumber'][number]['stock'][number] | BookFile['goods'][number]
+    readonly path: string
+  }[],
+  faults: Fault[],
+): void {
+  const names = book.suppliers.map(({ name }) => name)
+  once(faults, 'suppliers', names, 'state each supplier once')
+  for (const { entry, path } of pricedAt) {
+    const { supplier, offers } = entry
+    if (offers.length > 0 && 'sku' in entry && !isFromYard(entry.sku))
+      wrong(
+        faults,
+        `${path}.offers`,
+        'are of hire, a fee or ready-mix',
+        'give these one price each, without offers',
+      )
+    offers.forEach((offer, at) => {
+      if (names.includes(offer.supplier)) return
+      const near = nearestName(offer.supplier, names)
+      const fix =
+        near === null
+          ? 'state it under "suppliers"'
+          : `did you mean "${near}"? Else state it under "suppliers"`
+      wrong(
+        faults,
+        `${path}.offers[${at}].supplier`,
+        `is "${excerpt(offer.supplier)}", of whom the book states nothing`,
+        fix,
+      )
+    })
+    const sellers = [supplier ?? book.supplier, ...offers.map((offer) => offer.supplier)]
+    once(faults, `${path}.offers`, sellers, 'give each supplier one price of a thing')
+  }
+  const ids = book.lumber.flatMap(({ stock }) => stock.flatMap(({ offers }) => offers.map(offerId)))
+  once(faults, 'lumber', ids, 'give each length of each product its own code at a supplier')
 }
 
 function once(faults: Fault[], path: string, keys: readonly string[], fix: string): void {

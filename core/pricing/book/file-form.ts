@@ -29,15 +29,30 @@ export const BOOK_VERSION = 1
 
 const jointKinds: readonly JointKind[] = ['beam ply', 'rim', 'ledger', 'decking']
 
-interface StockEntry {
-  readonly length: Ticks
+interface SupplierEntry {
+  readonly name: string
+  readonly delivery: Cents | null
+  readonly freeFrom: Cents | null
+}
+
+interface TermsEntry {
   readonly price: Cents
   readonly code: string
   readonly supply: number | null
   readonly pack: number | null
   readonly minimum: number | null
+  readonly breaks: readonly { readonly from: number; readonly price: Cents }[]
   readonly date: string | null
+}
+
+interface StockOfferEntry extends TermsEntry {
+  readonly supplier: string
+}
+
+interface StockEntry extends TermsEntry {
+  readonly length: Ticks
   readonly supplier: string | null
+  readonly offers: readonly StockOfferEntry[]
 }
 
 interface LumberEntry {
@@ -51,6 +66,14 @@ interface LumberEntry {
   readonly stock: readonly StockEntry[]
 }
 
+interface GoodOfferEntry {
+  readonly supplier: string
+  readonly price: UnitPrice
+  readonly pack: number
+  readonly code: string
+  readonly date: string | null
+}
+
 interface GoodEntry {
   readonly sku: string
   readonly label: string
@@ -61,6 +84,7 @@ interface GoodEntry {
   readonly note: string
   readonly date: string | null
   readonly supplier: string | null
+  readonly offers: readonly GoodOfferEntry[]
 }
 
 interface RateEntry {
@@ -87,6 +111,7 @@ export interface BookFile {
   readonly date: string
   readonly supplier: string
   readonly invented: boolean
+  readonly suppliers: readonly SupplierEntry[]
   readonly labour: { readonly rate: Cents; readonly crew: number }
   readonly lumber: readonly LumberEntry[]
   readonly goods: readonly GoodEntry[]
@@ -96,15 +121,33 @@ export interface BookFile {
 
 const count = decimal(0, 1, 100_000)
 
-const stockEntry = object<StockEntry>({
-  length: length(ticks(1), feet(60)),
+const terms = {
   price: money(cents(1)),
   code: named,
   supply: optional<number | null>(decimal(0, 0, 100_000), null),
   pack: optional<number | null>(count, null),
   minimum: optional<number | null>(count, null),
+  breaks: optional<TermsEntry['breaks']>(
+    list(object<TermsEntry['breaks'][number]>({ from: decimal(0, 2, 100_000), price: money(cents(1)) })),
+    [],
+  ),
   date: optional<string | null>(named, null),
+}
+
+const stockEntry = object<StockEntry>({
+  ...terms,
+  length: length(ticks(1), feet(60)),
   supplier: optional<string | null>(text, null),
+  offers: optional<readonly StockOfferEntry[]>(
+    list(object<StockOfferEntry>({ ...terms, supplier: named })),
+    [],
+  ),
+})
+
+const supplierEntry = object<SupplierEntry>({
+  name: named,
+  delivery: optional<Cents | null>(money(cents(0)), null),
+  freeFrom: optional<Cents | null>(money(cents(1)), null),
 })
 
 const lumberEntry = object<LumberEntry>({
@@ -118,16 +161,30 @@ const lumberEntry = object<LumberEntry>({
   stock: list(stockEntry),
 })
 
+const goodPack = optional(decimal(3, 0.001, 100_000), 1000)
+
 const goodEntry = object<GoodEntry>({
   sku: named,
   label: named,
   unit: named,
   code: optional(text, ''),
   price: pricePerUnit,
-  pack: optional(decimal(3, 0.001, 100_000), 1000),
+  pack: goodPack,
   note: optional(text, ''),
   date: optional<string | null>(named, null),
   supplier: optional<string | null>(text, null),
+  offers: optional<readonly GoodOfferEntry[]>(
+    list(
+      object<GoodOfferEntry>({
+        supplier: named,
+        price: pricePerUnit,
+        pack: goodPack,
+        code: optional(text, ''),
+        date: optional<string | null>(named, null),
+      }),
+    ),
+    [],
+  ),
 })
 
 const rateEntry = object<RateEntry>({
@@ -154,6 +211,7 @@ export const bookFile = object<BookFile>({
   date: named,
   supplier: optional(text, ''),
   invented: optional(flag, false),
+  suppliers: optional<readonly SupplierEntry[]>(list(supplierEntry), []),
   labour: object<BookFile['labour']>({ rate: money(cents(0)), crew: decimal(0, 1, 50) }),
   lumber: list(lumberEntry),
   goods: list(goodEntry),

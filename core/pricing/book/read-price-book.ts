@@ -1,6 +1,6 @@
 import type { Fault } from '../../job/index.ts'
 import { fail, ok, type Result } from '../../units/index.ts'
-import type { PriceBook, StockPrice } from '../types.ts'
+import type { GoodOffer, PriceBook, StockTerms } from '../types.ts'
 import { crossChecks } from './cross-checks.ts'
 import { type BookFile, bookFile } from './file-form.ts'
 
@@ -19,35 +19,48 @@ function bookOf(file: BookFile): PriceBook {
     lumber: lumber.map(({ size, species, grade, treatment, stock, ...entry }) => ({
       ...entry,
       product: { size, species, grade, treatment },
-      stock: stock.map(stockOf),
+      stock: stock.map(({ length, supplier, offers, ...terms }) => ({
+        length,
+        ...termsOf(terms),
+        ...(supplier === null ? {} : { supplier }),
+        ...(offers.length === 0
+          ? {}
+          : { offers: offers.map((offer) => ({ supplier: offer.supplier, ...termsOf(offer) })) }),
+      })),
     })),
-    goods: goods.map(({ date, supplier, ...good }) => ({ ...good, ...ownSource({ date, supplier }) })),
+    goods: goods.map(({ date, supplier, offers, ...good }) => ({
+      ...good,
+      ...(date === null ? {} : { date }),
+      ...(supplier === null ? {} : { supplier }),
+      ...(offers.length === 0 ? {} : { offers: offers.map(goodOffer) }),
+    })),
     labourRate: labour.rate,
     crewSize: labour.crew,
   }
 }
 
-function stockOf({
-  length,
+function termsOf({
   price,
   code,
   supply,
   pack,
   minimum,
+  breaks,
   date,
-  supplier,
-}: BookFile['lumber'][number]['stock'][number]): StockPrice {
+}: Omit<BookFile['lumber'][number]['stock'][number], 'length' | 'supplier' | 'offers'>): StockTerms & {
+  readonly date?: string
+} {
   return {
-    length,
     price,
     code,
     ...(supply === null ? {} : { supply }),
     ...(pack === null ? {} : { pack }),
     ...(minimum === null ? {} : { minimum }),
-    ...ownSource({ date, supplier }),
+    ...(breaks.length === 0 ? {} : { breaks }),
+    ...(date === null ? {} : { date }),
   }
 }
 
-function ownSource({ date, supplier }: { readonly date: string | null; readonly supplier: string | null }) {
-  return { ...(date === null ? {} : { date }), ...(supplier === null ? {} : { supplier }) }
+function goodOffer({ date, ...offer }: BookFile['goods'][number]['offers'][number]): GoodOffer {
+  return { ...offer, ...(date === null ? {} : { date }) }
 }

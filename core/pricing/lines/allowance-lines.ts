@@ -1,6 +1,6 @@
 import type { Job, ScopeTopic } from '../../job/index.ts'
 import { allowanceId, isModelled, scopeTopics } from '../scope.ts'
-import type { Line } from '../types.ts'
+import type { Line, PriceBook } from '../types.ts'
 import { countLine } from './line.ts'
 
 /** What is paid to others or stated as a sum. */
@@ -18,10 +18,10 @@ const allowanceLabels: { readonly [topic in ScopeTopic]: string } = {
 }
 
 /** One line per topic that the job includes with a sum and that is not counted piece by piece. */
-export function allowanceLines(job: Job): readonly Line[] {
+export function allowanceLines(job: Job, book: Pick<PriceBook, 'suppliers'>): readonly Line[] {
   return scopeTopics.flatMap((topic) => {
     const { included, allowance } = job.scope[topic]
-    if (!included || allowance === 0 || isModelled(job, topic)) return []
+    if (!included || allowance === 0 || isModelled(job, topic, book)) return []
     return [
       countLine(
         {

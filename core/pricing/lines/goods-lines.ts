@@ -1,5 +1,6 @@
 import type { Good } from '../../takeoff/index.ts'
 import { goodLineId } from '../scope.ts'
+import { cheapestGood } from '../suppliers/cheapest-good.ts'
 import type { Line, LineGroup, PriceBook, PriceFault } from '../types.ts'
 import { line } from './line.ts'
 
@@ -23,22 +24,25 @@ export function goodsLines(goods: readonly Good[], book: PriceBook, faults: Pric
       faults.push(otherUnit(first, price.unit, book))
       continue
     }
-    const packs = Math.ceil(needed / price.pack)
+    const bought = cheapestGood(price, needed, book)
     lines.push(
       line({
         id: goodLineId(sku),
         group: lineGroup(first.group),
         label: price.label,
-        code: price.code,
-        thousandths: packs * price.pack,
+        code: bought.code,
+        thousandths: bought.thousandths,
         unit: price.unit,
-        price: price.price,
+        price: bought.price,
         part: lineGroup(first.group) === 'other' ? 'other' : 'material',
         cause: {
           fields: [...new Set(wanted.flatMap(({ cause }) => cause.fields))],
           ids: wanted.map(({ id }) => id),
-          rule: `${needed / 1000} ${price.unit} needed, sold by ${price.pack / 1000}`,
+          rule: `${needed / 1000} ${price.unit} needed, sold by ${bought.pack / 1000}`,
         },
+        ...(bought.supplier === book.supplier && bought.date === undefined
+          ? {}
+          : { source: { date: bought.date ?? book.date, supplier: bought.supplier } }),
       }),
     )
   }

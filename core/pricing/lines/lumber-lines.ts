@@ -13,6 +13,8 @@ export interface PlannedClass {
   readonly code: string
   /** stock ids of offcuts on hand */
   readonly onHand: readonly string[]
+  /** the supplier's code of stock whose id is another */
+  readonly codes?: { readonly [stockId: string]: string }
   readonly plan: CutPlan
 }
 
@@ -23,7 +25,7 @@ export function lumberLines(
   plans: readonly PlannedClass[],
 ): readonly Line[] {
   const memberOfPiece = new Map(pieces.map((piece) => [piece.id, piece.memberId]))
-  return plans.flatMap(({ product, plan, onHand }) => {
+  return plans.flatMap(({ product, plan, onHand, codes = {} }) => {
     const memberOfRunPiece = new Map(plan.runPieces.map((piece) => [piece.id, piece.memberId]))
     const name = productName(product)
     return plan.order.map((ordered) => {
@@ -40,7 +42,7 @@ export function lumberLines(
           label: onHand.includes(ordered.stockId)
             ? `${name}, offcut on hand of ${printLength(ordered.length)}`
             : `${name}, ${toFeet(ordered.length)} ft`,
-          code: onHand.includes(ordered.stockId) ? '' : ordered.stockId,
+          code: onHand.includes(ordered.stockId) ? '' : (codes[ordered.stockId] ?? ordered.stockId),
           unit: 'each',
           part: 'material',
           cause: { fields: [], ids: [...new Set(members)], rule: `cutting plan of ${name}: ${plan.status}` },

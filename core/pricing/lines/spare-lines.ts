@@ -16,7 +16,7 @@ export function spareLines(spares: Spares | null, plans: readonly PlannedClass[]
           id: `spare-${stockId}`,
           group: 'spares',
           label: `Spare ${productName(planned.product)}, ${toFeet(length)} ft`,
-          code: stockId,
+          code: planned.codes?.[stockId] ?? stockId,
           unit: 'each',
           part: 'material',
           cause: {

@@ -32,6 +32,7 @@ export function costJob(job: Job, held: Held): Costing {
   const tax = sums(estimatedTax, actualTax, cents(taxed(material.likely) - actualTax))
   const direct = together([material, tax, labour, other])
   const worked = lines.reduce((sum, line) => sum + line.worked, 0)
+  const untouched = lines.filter((line) => isUntouched(line, job))
   return {
     finished: job.costing.finished !== '',
     groups,
@@ -48,6 +49,7 @@ export function costJob(job: Job, held: Held): Costing {
         .reduce((sum, { openQuantity }) => sum + openQuantity, 0),
     },
     boards: boardsOf(lines),
+    untouched: { count: untouched.length, estimated: sumCents(untouched.map(({ estimated }) => estimated)) },
     left:
       job.builder === 'owner'
         ? null
@@ -57,6 +59,19 @@ export function costJob(job: Job, held: Held): Costing {
             likely: cents(held.price - direct.likely),
           },
   }
+}
+
+/** A line for which nothing is bought, worked or said to be done; a line that the job paid nothing for may be told done. */
+function isUntouched({ line, planned, estimated }: CostedLine, { costing }: Job): boolean {
+  const isOf = (entry: { readonly line: string }) => entry.line === line.line
+  const { bought, worked, lines } = costing
+  return (
+    planned &&
+    (estimated !== 0 || line.hours > 0) &&
+    !bought.some(isOf) &&
+    !worked.some(isOf) &&
+    !lines.some((state) => isOf(state) && state.done)
+  )
 }
 
 function sums(estimated: Cents, actual: Cents, open: Cents): CostedSum {

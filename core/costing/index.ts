@@ -1,5 +1,5 @@
 export { costJob, isBegun } from './cost-job.ts'
 export { BESIDE } from './cost-lines.ts'
-export { heldAgainst, keptEstimate } from './kept-estimate.ts'
+export { heldAgainst, keptEstimate, keptIn } from './kept-estimate.ts'
 export { type FinishedJob, proposedRates, withRate } from './proposed-rates.ts'
 export type * from './types.ts'

@@ -1,5 +1,5 @@
 import type { Estimate } from '../estimate-types.ts'
-import type { KeptLine } from '../job/index.ts'
+import type { Job, KeptLine } from '../job/index.ts'
 import type { Line, PriceBook, Pricing } from '../pricing/index.ts'
 import { cents } from '../units/index.ts'
 import type { Held } from './types.ts'
@@ -43,13 +43,17 @@ export function keptEstimate({ job, takeoff, pricing }: Priced, book: PriceBook)
   }
 }
 
+/** The estimate that a job keeps from the day it was begun; null where it keeps none. */
+export function keptIn({ costing, builder }: Job): Held | null {
+  const { estimate: lines, price, hourly } = costing
+  return lines.length === 0 ? null : { lines, price, hourly: builder === 'owner' ? cents(0) : hourly }
+}
+
 /** The estimate that a job is held against: the one it was begun on, or where it keeps none the present one. */
 export function heldAgainst(estimate: Priced, book: PriceBook): Held {
-  const { costing, builder } = estimate.job
-  if (costing.estimate.length === 0) return keptEstimate(estimate, book)
-  return {
-    lines: costing.estimate,
-    price: costing.price === 0 ? estimate.pricing.totals.price : costing.price,
-    hourly: builder === 'owner' ? cents(0) : costing.hourly === 0 ? book.labourRate : costing.hourly,
-  }
+  const kept = keptIn(estimate.job)
+  const now = keptEstimate(estimate, book)
+  if (kept === null) return now
+  const { lines, price, hourly } = kept
+  return { lines, price: price === 0 ? now.price : price, hourly: hourly === 0 ? now.hourly : hourly }
 }

@@ -64,6 +64,8 @@ export interface Costing {
   /** worker hours in 1/1000 */
   readonly hours: { readonly estimated: number; readonly worked: number; readonly open: number }
   readonly boards: CostedBoards
+  /** lines of the estimate for which nothing is written down, and what they hold of it */
+  readonly untouched: { readonly count: number; readonly estimated: Cents }
   /** what the price leaves for overhead and profit; null where an owner builds */
   readonly left: { readonly price: Cents; readonly estimated: Cents; readonly likely: Cents } | null
 }

@@ -150,7 +150,10 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'prices.useSample': nothing,
   'prices.export': nothing,
   'rates.proposed': nothing,
-  'rates.take': z.strictObject({ rate: z.string().min(1).max(200), crewHours: z.int().nonnegative().max(100_000_000) }),
+  'rates.take': z.strictObject({
+    rate: z.string().min(1).max(200),
+    crewHours: z.int().nonnegative().max(100_000_000),
+  }),
   'estimate.run': z.strictObject({ edit, statement: statementInput, jobId: id.optional(), task }),
   'compare.run': widths,
   'sizes.run': sizes,

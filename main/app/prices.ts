@@ -22,6 +22,8 @@ export interface Prices {
   readonly readList: (input: Methods['prices.readList'][0]) => Methods['prices.readList'][1]
   /** All of a list or nothing. */
   readonly takeList: (input: Methods['prices.takeList'][0]) => Methods['prices.takeList'][1]
+  /** another book in place of the present one, as a change of that name, which can be taken back */
+  readonly put: (book: PriceBook, label: string) => PricesInUse
   readonly useSample: () => PricesInUse
   /** The prices as they were before the last change of them. */
   readonly takeBack: () => PricesInUse
@@ -55,6 +57,12 @@ export function priceService(store: Store, now: () => Date, emit: Emit): Prices 
     emit('prices.changed', { name: to.book.name, date: to.book.date })
     return inUse()
   }
+  const put = (book: PriceBook, label: string): PricesInUse => {
+    const text = bookText(book)
+    const importedAt = now().toISOString()
+    store.priceBook.write({ text, importedAt }, label)
+    return change({ book, importedAt, text })
+  }
   return {
     book: () => held.book,
     inUse,
@@ -75,12 +83,14 @@ export function priceService(store: Store, now: () => Date, emit: Emit): Prices 
       const taken = takePriceList(held.book, request)
       if (!taken.ok) return { ok: false, faults: taken.error }
       const { book, changes } = taken.value
-      const text = bookText(book)
-      const importedAt = now().toISOString()
       const from = request.supplier.trim() === '' ? '' : ` from ${request.supplier.trim()}`
-      store.priceBook.write({ text, importedAt }, `${changes.length} prices${from}`)
-      return { ok: true, prices: change({ book, importedAt, text }), changed: changes.length }
+      return {
+        ok: true,
+        prices: put(book, `${changes.length} prices${from}`),
+        changed: changes.length,
+      }
     },
+    put,
     useSample: () => {
       if (held.text !== null) store.priceBook.clear('Sample prices')
       return change(SAMPLE)

@@ -1,6 +1,6 @@
 import { type Costing, costJob, heldAgainst, isBegun } from '../../costing/index.ts'
 import type { Job } from '../../job/index.ts'
-import { printShare } from '../../units/index.ts'
+import { printMoney, printShare } from '../../units/index.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import {
@@ -55,10 +55,23 @@ function writtenDown({ estimate, book }: PaperSource): readonly Block[] {
         ['Unusable boards', unusableWords(job, costing)],
       ],
     },
+    ...untouchedWords(costing),
     { kind: 'table', table: costingTable(costing), strong: costingSums(costing), empty: 'No lines.' },
     { kind: 'table', table: boardsTable(costing), empty: 'No boards.' },
     { kind: 'table', table: purchasesTable(job, costing), empty: 'Nothing was bought yet.' },
     { kind: 'table', table: workedTable(job, costing), empty: 'No hours were written down yet.' },
+  ]
+}
+
+/** A finished job that has nothing written down for a line looks cheaper than it was. */
+function untouchedWords({ finished, untouched: { count, estimated } }: Costing): readonly Block[] {
+  if (!finished || count === 0) return []
+  const lines = count === 1 ? '1 line of the estimate has' : `${count} lines of the estimate have`
+  return [
+    {
+      kind: 'caution',
+      text: `${lines} nothing written down, ${printMoney(estimated)}: they count as nothing paid.`,
+    },
   ]
 }
 

@@ -1,5 +1,6 @@
 import { Popover } from '@mantine/core'
 import { Layers, Maximize, Minus, Plus, RotateCw } from 'lucide-react'
+import { ViewSwitch } from '../../parts/view-switch.tsx'
 import { DRAWING_VIEWS, LAYER_GROUPS, VIEW_NAMES } from '../../state/drawing/look.ts'
 import { WHOLE, ZOOM_STEP } from '../../state/drawing/view-window.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
@@ -8,7 +9,7 @@ import { useJob, useSession } from '../../state/session-context.ts'
 export function DrawingBar({ zoom }: { readonly zoom: number }) {
   return (
     <div className="drawing-bar">
-      <ViewSwitch />
+      <SeenAs />
       <LayersButton />
       <TurnButton />
       <Zoom zoom={zoom} />
@@ -16,25 +17,12 @@ export function DrawingBar({ zoom }: { readonly zoom: number }) {
   )
 }
 
-function ViewSwitch() {
+const VIEWS = DRAWING_VIEWS.map((view) => ({ view, name: VIEW_NAMES[view] }))
+
+function SeenAs() {
   const session = useSession()
   const view = useJob((state) => state.look.view)
-  return (
-    <fieldset className="view-switch">
-      <legend className="unseen">Seen as</legend>
-      {DRAWING_VIEWS.map((each) => (
-        <label key={each} className={each === view ? 'is-on' : undefined}>
-          <input
-            type="radio"
-            name="drawing-view"
-            checked={each === view}
-            onChange={() => session.lookFrom(each)}
-          />
-          {VIEW_NAMES[each]}
-        </label>
-      ))}
-    </fieldset>
-  )
+  return <ViewSwitch legend="Seen as" views={VIEWS} view={view} onView={session.lookFrom} />
 }
 
 function LayersButton() {

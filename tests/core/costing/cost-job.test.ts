@@ -122,6 +122,18 @@ describe('what is open', () => {
   })
 })
 
+describe('lines for which nothing is written down', () => {
+  test('are counted with what they hold: a finished job without them looks cheaper than it was', () => {
+    // the permit alone: the boards, the hangers and the joists have something
+    expect(costingOf(UNDER_WAY).untouched).toEqual({ count: 1, estimated: 35_000 })
+    const told = [{ line: 'other-permit', done: true }]
+    expect(costingOf(setField(UNDER_WAY, 'costing.lines', told)).untouched).toEqual({
+      count: 0,
+      estimated: 0,
+    })
+  })
+})
+
 describe('what names no line of the estimate', () => {
   test('is counted by its own words, the same words together', () => {
     const costing = costingOf(

@@ -1,0 +1,111 @@
+import { useState } from 'react'
+import type { CostedLine, Costing } from '../../../../core/costing/index.ts'
+import { printShare, type Share } from '../../../../core/units/index.ts'
+import { withLineState } from '../../../state/costing-entries.ts'
+import { printThousandths } from '../../../state/print.ts'
+import { useSession } from '../../../state/session-context.ts'
+import '../../boards/entry-form.css'
+
+const BOARDS = new Set(['lumber', 'decking', 'spares'])
+const MOST = 10_000
+
+/** Boards that could not be used and boards that were left, by line; what of it the estimate took them to be. */
+export function BoardStates({
+  costing,
+  planned,
+}: {
+  readonly costing: Costing
+  /** share of boards that the job takes to be unusable */
+  readonly planned: Share
+}) {
+  const lines = costing.groups.filter(({ group }) => BOARDS.has(group)).flatMap((group) => group.lines)
+  const { boards } = costing
+  if (lines.length === 0) return null
+  return (
+    <section aria-labelledby="boards-left-title">
+      <h2 id="boards-left-title">Boards unusable and left over</h2>
+      <p className="soft">
+        {boards.bought} bought, {boards.unusable} unusable
+        {boards.unusableShare === null ? '' : ` (${printShare(boards.unusableShare)})`}, {boards.left} left.
+        The job takes {printShare(planned)} to be unusable. What goes back to the yard is a purchase with a
+        minus.
+      </p>
+      <div className="scroll-x" role="group" aria-labelledby="boards-left-title">
+        <table className="table">
+          <thead>
+            <tr>
+              <th scope="col">Board</th>
+              <th scope="col">Ordered</th>
+              <th scope="col">Bought</th>
+              <th scope="col">Unusable</th>
+              <th scope="col">Left</th>
+            </tr>
+          </thead>
+          <tbody>
+            {lines.map((one) => (
+              <tr key={one.line.line}>
+                <th scope="row">{one.line.what}</th>
+                <td>{printThousandths(one.line.thousandths)}</td>
+                <td>{one.bought === null ? 'not said' : printThousandths(one.bought)}</td>
+                <Count costed={one} part="unusable" />
+                <Count costed={one} part="left" />
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  )
+}
+
+function Count({ costed, part }: { readonly costed: CostedLine; readonly part: 'unusable' | 'left' }) {
+  const session = useSession()
+  const { line, what } = costed.line
+  const [draft, setDraft] = useState<string | null>(null)
+  const [fault, setFault] = useState<string | null>(null)
+  const kept = costed[part]
+  const id = `${part}-${line}`
+
+  function take(text: string) {
+    const count = text.trim() === '' ? 0 : Number(text)
+    if (!Number.isInteger(count) || count < 0 || count > MOST)
+      return setFault(`“${text.trim()}” is no count of boards: write a whole number from 0 to 10,000.`)
+    setFault(null)
+    setDraft(null)
+    if (count !== kept)
+      session.changeEntries(
+        'lines',
+        (states) => withLineState(states, line, { [part]: count }),
+        `${what}: ${count} ${part}`,
+      )
+  }
+
+  return (
+    <td className="entry-form">
+      <input
+        className="costing-count"
+        inputMode="numeric"
+        aria-label={`${what}: boards ${part === 'left' ? 'left over' : 'unusable'}`}
+        aria-invalid={fault !== null}
+        aria-describedby={fault === null ? undefined : `${id}-fault`}
+        autoComplete="off"
+        value={draft ?? (kept === 0 ? '' : `${kept}`)}
+        onChange={(event) => setDraft(event.target.value)}
+        onBlur={(event) => draft !== null && take(event.target.value)}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') take(event.currentTarget.value)
+          if (event.key === 'Escape') {
+            event.stopPropagation()
+            setDraft(null)
+            setFault(null)
+          }
+        }}
+      />
+      {fault !== null && (
+        <p id={`${id}-fault`} className="field-fault" role="alert">
+          <span aria-hidden="true">▲</span> {fault}
+        </p>
+      )}
+    </td>
+  )
+}

@@ -52,7 +52,14 @@ function tasksOf(job: string, { estimate, worked }: FinishedJob['costing']): Rea
   for (const line of estimate) {
     const took = hours.get(line.line) ?? 0
     if (!teaches(line) || took === 0) continue
-    found.set(line.rate, { job, count: line.count, factor: line.factor, estimated: line.hours, worked: took })
+    found.set(line.rate, {
+      job,
+      what: line.what,
+      count: line.count,
+      factor: line.factor,
+      estimated: line.hours,
+      worked: took,
+    })
   }
   return found
 }
@@ -65,7 +72,7 @@ function proposal(rate: LabourRate, jobs: readonly TaskOfJob[]): ProposedRate {
   const single = jobs.map((job) => crewHoursOf([job], rate.workers))
   return {
     rate: rate.id,
-    label: rate.label,
+    label: jobs.at(-1)?.what ?? rate.label,
     unit: rate.unit,
     workers: rate.workers,
     jobs,

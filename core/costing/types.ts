@@ -80,6 +80,8 @@ export interface Held {
 /** A task of one finished job. */
 export interface TaskOfJob {
   readonly job: string
+  /** the task in the words of its estimate */
+  readonly what: string
   /** in 1/1000 of the rate's unit */
   readonly count: number
   readonly factor: number

@@ -6,6 +6,7 @@ import {
   parseMoney,
   parseShare,
   type Result,
+  TICKS_PER_FOOT,
 } from '../units/index.ts'
 import { readCorners } from './corner-list.ts'
 import { readDeckParts } from './deck-part-list.ts'
@@ -38,7 +39,7 @@ export function readValue(field: FieldSpec, stated: JsonValue): Result<FieldValu
   if (!read.ok) return fail([{ path: field.path, ...read.error }])
   const list = field.lists === undefined ? null : LIST_READERS[field.lists](String(read.value))
   if (list?.ok === false) return fail([{ path: field.path, ...list.error }])
-  const outside = outsideBounds(field, read.value)
+  const outside = outsideBounds(field, read.value, stated)
   return outside === null ? read : fail([{ path: field.path, ...outside }])
 }
 
@@ -147,7 +148,7 @@ function wrongKind(field: FieldSpec, stated: JsonValue, right: string): Wrong {
   return { message: `${field.label} is ${kindOf(stated)}`, fix: `give ${right}` }
 }
 
-function outsideBounds(field: FieldSpec, value: FieldValue): Wrong | null {
+function outsideBounds(field: FieldSpec, value: FieldValue, stated: JsonValue): Wrong | null {
   const { min, max } = field
   if (typeof value === 'string') {
     const fix = `use ${min === undefined || min === 0 ? `at most ${max}` : `${min} to ${max}`} characters`
@@ -162,7 +163,7 @@ function outsideBounds(field: FieldSpec, value: FieldValue): Wrong | null {
   if (min !== undefined && value < min) {
     return {
       message: `${field.label} is ${shownAmount(field, value)}, less than ${printAmount(field, min)}`,
-      fix,
+      fix: `${fix}${perhapsFeet(field, stated)}`,
     }
   }
   if (max !== undefined && value > max) {
@@ -172,6 +173,14 @@ function outsideBounds(field: FieldSpec, value: FieldValue): Wrong | null {
     }
   }
   return null
+}
+
+/** A bare number is inches; whoever gives a deck's size as one that is right in feet means feet. */
+function perhapsFeet({ section, min = 0 }: FieldSpec, stated: JsonValue): string {
+  const bare = /^\s*(\d{1,2}(?:\.\d+)?)\s*$/.exec(`${stated}`)?.[1]
+  return bare === undefined || section !== 'size' || Number(bare) * TICKS_PER_FOOT < min
+    ? ''
+    : `; a bare number is inches: for feet write "${bare} ft"`
 }
 
 /** A count or load beyond every bound is printed as it stands. */

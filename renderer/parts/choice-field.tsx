@@ -29,6 +29,7 @@ export function ChoiceField(props: ChoiceFieldProps) {
           <button
             type="button"
             className="field-reset"
+            tabIndex={-1}
             aria-label={`${props.label}: back to the default`}
             title="Back to the default"
             onClick={props.onReset}
@@ -43,6 +44,11 @@ export function ChoiceField(props: ChoiceFieldProps) {
           aria-invalid={props.fault !== null}
           aria-describedby={props.fault === null ? `${id}-help` : `${id}-fault ${id}-help`}
           onChange={(event) => props.onChoose(event.target.value)}
+          onKeyDown={(event) => {
+            if (!props.stated || (event.key !== 'Delete' && event.key !== 'Backspace')) return
+            event.preventDefault()
+            props.onReset()
+          }}
         >
           {!known && <option value={props.value}>{props.value}</option>}
           {props.choices.map((choice) => (

@@ -13,6 +13,8 @@ export interface TextFieldProps {
   readonly basis: string
   readonly wide?: boolean
   readonly placeholder?: string
+  /** how the text is read, where that is not plain from it */
+  readonly note?: string
   onText(text: string): void
   onCommit(): void
   onGiveUp(): void
@@ -65,6 +67,7 @@ export function TextField(props: TextFieldProps) {
           <button
             type="button"
             className="field-reset"
+            tabIndex={-1}
             aria-label={`${props.label}: back to the default`}
             title="Back to the default"
             onClick={props.onReset}
@@ -99,6 +102,11 @@ export function TextField(props: TextFieldProps) {
         {props.stated ? '' : 'Default. '}
         {props.help}
       </span>
+      {props.note && fault === null && (
+        <p className="field-note" role="status">
+          {props.note}
+        </p>
+      )}
       {fault !== null && (
         <p id={`${id}-fault`} className="field-fault" role="alert">
           <span aria-hidden="true">▲</span> {fault}

@@ -43,10 +43,29 @@ export function statedText(value: JsonValue): string {
 
 /** A typed text as its value in the field's own unit; else one sentence on what is wrong and what would be right. */
 export function readText(spec: FieldSpec, text: string): Result<FieldValue, string> {
-  const read = readValue(spec, text)
+  const read = readValue(spec, bareFeet(spec, text) ?? text)
   if (read.ok) return ok(read.value)
   const [first] = read.error
   return fail(first ? faultSentence(first) : `${spec.label} cannot be read.`)
+}
+
+/** Fields whose sizes the trade says in feet, and the largest bare number that is taken for feet: above it are inches. */
+const SAID_IN_FEET: ReadonlySet<string> = new Set(['size.width', 'size.depth'])
+const MOST_BARE_FEET = 60
+
+/** A bare number in a deck's width or depth as feet, `16` as `16 ft`; null where the text says its unit or is no such field. */
+function bareFeet(spec: FieldSpec, text: string): string | null {
+  const number = /^\s*(\d{1,2}(?:\.\d+)?)\s*$/.exec(text)?.[1]
+  return number !== undefined && SAID_IN_FEET.has(spec.path) && Number(number) <= MOST_BARE_FEET
+    ? `${number} ft`
+    : null
+}
+
+/** Says how a bare number is read while it stands in its field; '' where the text says so itself. */
+export function feetNote(spec: FieldSpec, text: string): string {
+  const feetText = bareFeet(spec, text)
+  const read = feetText === null ? null : readValue(spec, feetText)
+  return read?.ok === true ? `read as feet: ${printQuantity(spec, read.value)}` : ''
 }
 
 /** A value as it is written into the statement: quantities as a person writes them, counts as numbers. */

@@ -53,6 +53,7 @@ export function JobField({
     <TextField
       {...shared}
       text={field.text}
+      note={field.note}
       wide={spec.kind === 'text'}
       onText={field.onText}
       onCommit={field.onCommit}

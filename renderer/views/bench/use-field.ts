@@ -1,6 +1,7 @@
 import { type FieldSpec, type JsonValue, statedValue } from '../../../core/job/index.ts'
 import {
   faultSentence,
+  feetNote,
   fieldText,
   nudged,
   printQuantity,
@@ -15,6 +16,8 @@ export interface FieldState {
   readonly text: string
   readonly stated: boolean
   readonly fault: string | null
+  /** how the text is read, where that is not plain from it; '' for nothing to say */
+  readonly note: string
   onText(text: string): void
   onCommit(): void
   onGiveUp(): void
@@ -40,6 +43,11 @@ export function useField(spec: FieldSpec): FieldState {
   const fault = draft?.fault ? `${draft.fault}${kept}` : found ? faultSentence(found) : null
   const named = (shown: string) => `${spec.label} ${shown}`.trim()
 
+  const reset = () => {
+    session.dropDraft(path)
+    session.state(path, undefined, `${spec.label} back to its default`)
+  }
+
   function onText(next: string) {
     const read = readText(spec, next)
     if (!read.ok) {
@@ -54,11 +62,14 @@ export function useField(spec: FieldSpec): FieldState {
     text,
     stated: given !== undefined,
     fault,
+    note: draft && !draft.fault ? feetNote(spec, draft.text) : '',
     onText,
     onCommit() {
       if (!draft) return
       if (draft.fault !== null) {
         session.giveUpGesture()
+        // an emptied quantity is one that is not stated
+        if (draft.text.trim() === '' && spec.kind !== 'text') reset()
         return
       }
       session.endGesture()
@@ -73,10 +84,7 @@ export function useField(spec: FieldSpec): FieldState {
       const from = read.ok ? read.value : value
       if (typeof from === 'number') onText(printQuantity(spec, nudged(spec, from, steps)))
     },
-    onReset() {
-      session.dropDraft(path)
-      session.state(path, undefined, `${spec.label} back to its default`)
-    },
+    onReset: reset,
     choose: (next) => session.state(path, next, named(String(next))),
   }
 }

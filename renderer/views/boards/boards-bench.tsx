@@ -14,11 +14,11 @@ export function BoardsBench({ job }: { readonly job: Job }) {
   const stagger = relevantFields(job, ['frame']).filter(({ path }) => path === 'frame.stagger')
   return (
     <>
+      <NearMisses />
       <WishList job={job} />
       <Working kind="joints" what="Working out what joints save." stop="Stop" />
       <FieldGroup title="Cutting" fields={[...relevantFields(job, ['cutting']), ...stagger]}>
         {fit && <p className="soft">{fit.message}</p>}
-        <NearMisses />
       </FieldGroup>
       <SelectionSlot />
       <Rack job={job} />

@@ -1,7 +1,7 @@
 import { defaultOf, fieldAt } from '../../../core/job/index.ts'
 import { ChoiceField } from '../../parts/choice-field.tsx'
 import { TextField } from '../../parts/text-field.tsx'
-import { fieldText, nudged, printQuantity, readText } from '../../state/field-value.ts'
+import { feetNote, fieldText, nudged, printQuantity, readText } from '../../state/field-value.ts'
 
 export interface AnswerProps {
   readonly path: string
@@ -50,6 +50,7 @@ export function AnswerField({ path, answer, instead, fault, onAnswer }: AnswerPr
     <TextField
       {...shared}
       text={text}
+      note={answer === undefined ? '' : feetNote(spec, answer)}
       onText={onAnswer}
       onCommit={() => undefined}
       onGiveUp={() => undefined}

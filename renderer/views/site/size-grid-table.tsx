@@ -6,12 +6,15 @@ import { printDollars } from '../../state/print.ts'
 import type { SizeGridState } from '../../state/size-grid-actions.ts'
 import { shadeOf } from './size-shades.ts'
 
+export type ShownSum = 'per square foot' | 'cost' | 'price'
+
 /** Widths across, depths down; a size is chosen by a click, or by the arrow keys and Enter. */
 export function SizeGridTable({
   sizes: { grid, rows },
   running,
   stale,
   size,
+  shown,
   onTake,
 }: {
   readonly sizes: SizeGridState
@@ -19,6 +22,8 @@ export function SizeGridTable({
   readonly running: boolean
   readonly stale: boolean
   readonly size: Job['size']
+  /** the sum in each cell: of a square foot, or of the whole deck */
+  readonly shown: ShownSum
   onTake(row: CompareRow): void
 }) {
   const table = useRef<HTMLTableElement>(null)
@@ -77,6 +82,7 @@ export function SizeGridTable({
                   depth={depth}
                   row={found.get(`${width} ${depth}`) ?? null}
                   shade={shade}
+                  shown={shown}
                   isOwn={width === size.width && depth === size.depth}
                   reachable={at.row === row && at.column === column}
                   onFocus={() => setAt({ row, column })}
@@ -96,6 +102,7 @@ function Size({
   depth,
   row,
   shade,
+  shown,
   isOwn,
   reachable,
   onFocus,
@@ -105,6 +112,7 @@ function Size({
   readonly depth: Ticks
   readonly row: CompareRow | null
   readonly shade: (amount: number) => number
+  readonly shown: ShownSum
   readonly isOwn: boolean
   readonly reachable: boolean
   onFocus(): void
@@ -126,11 +134,15 @@ function Size({
           if (priced) onTake(row)
         }}
       >
-        {row === null ? '' : row.fault !== null ? '–' : printMoney(row.perSquareFoot)}
+        {row === null ? '' : row.fault !== null ? '–' : sumWords(row, shown)}
         {priced && <i aria-hidden="true">{row.failing > 0 ? '▲' : row.fitsStock ? '●' : ''}</i>}
       </button>
     </td>
   )
+}
+
+function sumWords(row: CompareRow, shown: ShownSum): string {
+  return shown === 'per square foot' ? printMoney(row.perSquareFoot) : printDollars(row[shown])
 }
 
 function wordsOf(row: CompareRow | null): string {

@@ -1,11 +1,14 @@
+import { useState } from 'react'
 import { explainRows } from '../../../core/compare/index.ts'
 import type { Job } from '../../../core/job/index.ts'
 import { inches, printLength, type Ticks } from '../../../core/units/index.ts'
+import { ViewSwitch } from '../../parts/view-switch.tsx'
 import { plural, printDifference, printDollars } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { gridKey } from '../../state/size-grid-actions.ts'
+import { capital } from '../../state/things.ts'
 import { Working } from '../working/working.tsx'
-import { SizeGridTable } from './size-grid-table.tsx'
+import { type ShownSum, SizeGridTable } from './size-grid-table.tsx'
 import { jumpsOf } from './size-shades.ts'
 import { WithinBudget } from './within-budget.tsx'
 import './size-sheet.css'
@@ -16,19 +19,35 @@ const STEPS: readonly { readonly step: Ticks; readonly name: string }[] = [
   { step: inches(24), name: '2 ft' },
 ]
 
+const SUMS: readonly { readonly view: ShownSum; readonly name: string }[] = [
+  { view: 'per square foot', name: '$ per sq ft' },
+  { view: 'cost', name: 'Cost' },
+  { view: 'price', name: 'Price' },
+]
+
 /** The deck in other sizes: width and depth side by side, and where the cost jumps along the width. */
 export function SizeSheet({ job }: { readonly job: Job }) {
   const session = useSession()
   const sizes = useJob((state) => state.sizeGrid)
   const running = useJob((state) => state.tasks['size grid'] !== undefined)
   const present = useJob((state) => state.history.present)
+  const [shown, setShown] = useState<ShownSum>('per square foot')
   if (sizes === null) return null
   const ofThis = gridKey(present) === sizes.key
   const basis = job.builder === 'owner' ? 'Cost' : 'Price'
   return (
     <section className="sheet-pane size-sheet" aria-labelledby="sizes-title" tabIndex={0}>
       <header className="size-sheet-head">
-        <h2 id="sizes-title">{basis} per square foot in other sizes</h2>
+        <h2 id="sizes-title">
+          {shown === 'per square foot' ? `${basis} per square foot` : `${capital(shown)} of the deck`} in
+          other sizes
+        </h2>
+        <ViewSwitch<ShownSum>
+          legend="In each size"
+          views={SUMS.filter(({ view }) => view !== 'price' || job.builder === 'contractor')}
+          view={shown}
+          onView={setShown}
+        />
         <fieldset className="size-steps">
           <legend>In steps of</legend>
           {STEPS.map(({ step, name }) => (
@@ -66,6 +85,7 @@ export function SizeSheet({ job }: { readonly job: Job }) {
         running={running}
         stale={!ofThis}
         size={job.size}
+        shown={shown}
         onTake={session.takeSize}
       />
       {ofThis && <WithinBudget job={job} rows={sizes.rows} onTake={session.takeSize} />}

@@ -209,6 +209,11 @@ export function Tape({
           ▲ {field.fault}
         </p>
       )}
+      {field.note !== '' && field.fault === null && (
+        <p className="tape-note" role="status" style={{ left: Math.min(wide - 170, Math.max(170, x)) }}>
+          {field.note}
+        </p>
+      )}
       {named.map((each) => (
         <button
           key={each.width}

@@ -311,3 +311,11 @@ describe('every fault is told with its path, what is wrong and what would be rig
     expect(fault?.message).toBe(`Who builds cannot be "a b ${'x'.repeat(36)}…"`)
   })
 })
+
+test('a deck’s size given as a bare number is inches, and the fault says how feet are written', () => {
+  for (const stated of [16, '16']) {
+    const [fault] = faultsOf({ size: { width: stated } })
+    expect(fault?.message).toBe('Width is 1\'-4", less than 4\'-0"')
+    expect(fault?.fix).toMatch(/; a bare number is inches: for feet write "16 ft"$/)
+  }
+})

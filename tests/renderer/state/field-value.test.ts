@@ -4,6 +4,7 @@ import { FIELDS, fieldAt } from '../../../core/job/index.ts'
 import { feet, inches } from '../../../core/units/index.ts'
 import {
   faultSentence,
+  feetNote,
   fieldText,
   nudged,
   nudgeStep,
@@ -81,5 +82,35 @@ describe('arrow keys', () => {
         },
       ),
     )
+  })
+})
+
+describe('a bare number in a deck’s width or depth', () => {
+  const depth = fieldAt('size.depth')
+
+  test('is feet up to 60, as the trade says them, and that is said beside it', () => {
+    expect(readText(width, '16')).toEqual({ ok: true, value: feet(16) })
+    expect(readText(depth, ' 12.5 ')).toEqual({ ok: true, value: feet(12.5) })
+    expect(readText(width, '60')).toEqual({ ok: true, value: feet(60) })
+    expect(feetNote(width, '16')).toBe(`read as feet: 16'-0"`)
+  })
+
+  test('is inches above, as everywhere else, and so is a text that says its unit', () => {
+    expect(readText(width, '144')).toEqual({ ok: true, value: feet(12) })
+    expect(readText(width, '61')).toEqual({ ok: true, value: inches(61) })
+    expect(readText(width, '50 in')).toEqual({ ok: true, value: inches(50) })
+    expect(feetNote(width, '144')).toBe('')
+    expect(feetNote(width, `16'`)).toBe('')
+  })
+
+  test('stays inches in a height and in every other length', () => {
+    expect(readText(fieldAt('size.height'), '42')).toEqual({ ok: true, value: inches(42) })
+    expect(readText(spacing, '16')).toEqual({ ok: true, value: inches(16) })
+  })
+
+  test('is refused beyond the bounds of the field, in feet', () => {
+    const read = readText(depth, '50')
+    expect(!read.ok && read.error).toMatch(/Depth is 50'-0", more than 40'-0"/)
+    expect(feetNote(depth, '50')).toBe('')
   })
 })

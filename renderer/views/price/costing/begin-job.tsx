@@ -7,7 +7,7 @@ export function BeginJob() {
   const ready = useJob((state) => state.estimate?.pricing != null && state.estimateEdit === state.edit)
   return (
     <section aria-labelledby="begin-title" className="costing-begin">
-      <h2 id="begin-title">Job costing</h2>
+      <h2 id="begin-title">Not begun yet</h2>
       <p>
         Once the job is under way, write down here what you buy and the hours you work: each line of the
         estimate then shows what it took, what is still open, and what is left of the price.

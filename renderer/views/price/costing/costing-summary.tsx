@@ -15,7 +15,7 @@ export function CostingSummary({ job, costing }: { readonly job: Job; readonly c
   const { material, tax, labour, other, direct, hours, left } = costing
   return (
     <section aria-labelledby="costing-title">
-      <h2 id="costing-title">Job costing</h2>
+      <h2 id="costing-title">Where it stands</h2>
       <p className="soft">
         {begun === '' ? 'Under way' : `Begun ${begun}`}
         {finished === '' ? '' : `, finished ${finished}`}.{' '}

@@ -5,6 +5,7 @@ import { defaultStoreFolder } from '../app/default-store-folder.ts'
 import { placesFrom } from '../app/places.ts'
 import { ServiceError, type Services } from '../app/service-types.ts'
 import { createServices } from '../app/services.ts'
+import { keepMemorySteady } from '../app/steady-memory.ts'
 import { createLog } from '../log/index.ts'
 import { scheme } from './address.ts'
 import { answerCall, isOwnCaller } from './answer-call.ts'
@@ -52,6 +53,7 @@ function showMenu(commands: NonNullable<ReturnType<typeof readMenu>>): void {
 }
 
 async function start(): Promise<void> {
+  keepMemorySteady()
   await app.whenReady()
   const running = await createServices({
     storeFolder,

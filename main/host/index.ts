@@ -4,6 +4,7 @@ import { defaultStoreFolder } from '../app/default-store-folder.ts'
 import { placesFrom } from '../app/places.ts'
 import { ServiceError } from '../app/service-types.ts'
 import { createServices } from '../app/services.ts'
+import { keepMemorySteady } from '../app/steady-memory.ts'
 import { createLog } from '../log/index.ts'
 import { createEventStream } from './event-stream.ts'
 import { parseHostFlags } from './options.ts'
@@ -15,6 +16,7 @@ async function main(): Promise<void> {
   if (!flags.ok) return stop(2, flags.error)
   const storeFolder = resolve(flags.value.store ?? defaultStoreFolder())
   const { workerPath, paperWorkerPath, windowFolder } = placesFrom(import.meta.filename)
+  keepMemorySteady()
   const log = createLog(storeFolder)
   const events = createEventStream()
   const services = await createServices({

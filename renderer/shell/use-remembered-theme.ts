@@ -5,9 +5,10 @@ import type { Session } from '../state/session.ts'
 
 /** Light or dark as it is remembered; until that is read, as the page had it last. */
 export function useRememberedTheme(session: Session): void {
-  const { setColorScheme } = useMantineColorScheme()
+  const { colorScheme, setColorScheme } = useMantineColorScheme()
   const theme = useStore(session.store, (state) => state.memory?.theme)
   useEffect(() => {
-    if (theme !== undefined) setColorScheme(theme)
-  }, [theme, setColorScheme])
+    // said again it would style the whole page anew, at every edit
+    if (theme !== undefined && theme !== colorScheme) setColorScheme(theme)
+  }, [theme, colorScheme, setColorScheme])
 }

@@ -1,7 +1,11 @@
 import type { Design } from '../estimate-types.ts'
 import { diagonal, type Footing } from '../frame/index.ts'
+import type { Point } from '../layout/index.ts'
 import { inches, nearestSixteenth, printLength, type Ticks } from '../units/index.ts'
-import { frameEdges, type LayoutString, layoutStrings } from './layout-strings.ts'
+import { frameEdges } from './frame-edges.ts'
+import { type LayoutString, layoutStrings } from './layout-strings.ts'
+import { sightOf } from './sight.ts'
+import { isBeforeOneWall } from './wall-ties.ts'
 
 /** How near a hole's centre is set to its place with strings and a tape: common practice, no source. */
 const LAYOUT_TOLERANCE = inches(1 / 4)
@@ -15,6 +19,15 @@ export interface LayoutCheck {
   readonly tolerance: Ticks
   /** what to look for where it does not come out */
   readonly otherwise: string
+  /** what is measured, from one end to the other */
+  readonly lines: readonly MeasuredLine[]
+}
+
+interface MeasuredLine {
+  readonly x1: number
+  readonly y1: number
+  readonly x2: number
+  readonly y2: number
 }
 
 /**
@@ -26,7 +39,12 @@ export function layoutChecks(design: Design): readonly LayoutCheck[] {
   const strings = layoutStrings(design).strings.filter(({ edge }) => !edge)
   const rows = strings.filter(({ runs }) => runs === 'along the wall')
   const lines = strings.filter(({ runs }) => runs === 'square to the wall')
-  return [squareOf(design), ...crossingsOf(rows, lines), ...apartOf(design.frame.footings, rows)]
+  const { isClear } = sightOf(design.layout)
+  const crossings = crossingsOf(rows, lines).filter((check) =>
+    check.lines.every(({ x1, y1, x2, y2 }) => isClear({ x: x1, y: y1 }, { x: x2, y: y2 })),
+  )
+  const square = isBeforeOneWall(design) ? [squareOf(design)] : squareByTies(design)
+  return [...square, ...crossings, ...apartOf(design.frame.footings, rows)]
 }
 
 /** Of the smallest rectangle on the job's axes that holds the frame. */
@@ -39,7 +57,45 @@ function squareOf({ layout }: Design): LayoutCheck {
     tolerance: LAYOUT_TOLERANCE,
     otherwise:
       'The longer one ends at the front corner that must come in: move the outer ends of both side strings alike, away from it; never the wall.',
+    lines: [
+      { x1: left, y1: rear, x2: right, y2: front },
+      { x1: right, y1: rear, x2: left, y2: front },
+    ],
   }
+}
+
+/**
+ * Where the house stands within the rectangle around the frame, its diagonals cannot be measured: the two corners farthest
+ * out are proved from the house, each by one slanting line.
+ */
+function squareByTies(design: Design): readonly LayoutCheck[] {
+  const { layout } = design
+  const sight = sightOf(layout)
+  const { front } = frameEdges(layout)
+  const outer = layout.edges.filter(({ from }) => from.y === front).sort((a, b) => a.from.x - b.from.x)
+  return [...new Set([outer[0], outer.at(-1)])].flatMap((edge): readonly LayoutCheck[] => {
+    if (edge === undefined) return []
+    const { from: place, number } = edge
+    const [corner] = sight.corners
+      .filter((one) => one.x !== place.x && one.y !== place.y && sight.isClear(one, place))
+      .sort((a, b) => apart(a, place) - apart(b, place))
+    if (corner === undefined) return []
+    return [
+      {
+        kind: 'square',
+        what: `Corner ${corner.number}, at the house, to corner ${number} of the frame, where its strings cross`,
+        measures: diagonal(place.x - corner.x, place.y - corner.y),
+        tolerance: LAYOUT_TOLERANCE,
+        otherwise:
+          'Measure both strings’ distances from the house anew, at both ends; then move the outer end of the string that is square to the wall.',
+        lines: [{ x1: corner.x, y1: corner.y, x2: place.x, y2: place.y }],
+      },
+    ]
+  })
+}
+
+function apart(one: Point, other: Point): number {
+  return Math.hypot(other.x - one.x, other.y - one.y)
 }
 
 /** Of the rectangle that the outermost strings over the holes make, where they make one. */
@@ -52,9 +108,13 @@ function crossingsOf(rows: readonly LayoutString[], lines: readonly LayoutString
     {
       kind: 'crossings',
       what: `Both diagonals of the crossings: ${named(nearest, first)} to ${named(farthest, last)}, and ${named(nearest, last)} to ${named(farthest, first)}`,
-      measures: diagonal(last.offset - first.offset, farthest.offset - nearest.offset),
+      measures: diagonal(last.x1 - first.x1, farthest.y1 - nearest.y1),
       tolerance: LAYOUT_TOLERANCE,
       otherwise: 'One of these four strings is off its offset at one end: measure both ends of each anew.',
+      lines: [
+        { x1: first.x1, y1: nearest.y1, x2: last.x1, y2: farthest.y1 },
+        { x1: last.x1, y1: nearest.y1, x2: first.x1, y2: farthest.y1 },
+      ],
     },
   ]
 }
@@ -79,6 +139,7 @@ function apartOf(holes: readonly Footing[], rows: readonly LayoutString[]): read
       tolerance: LAYOUT_TOLERANCE,
       otherwise:
         'Measure each hole anew from the left corner: one was taken from the other end, or its neighbour.',
+      lines: [{ x1: first.x, y1: first.y, x2: last.x, y2: last.y }],
     },
   ]
 }

@@ -1,6 +1,9 @@
 import type { Design } from '../estimate-types.ts'
 import { type HoleSetOut, holeSetOut } from '../frame/index.ts'
 import { feet, inches, type Ticks, ticks } from '../units/index.ts'
+import { frameEdges } from './frame-edges.ts'
+import { acrossFrom, alongFrom, cutAtWalls } from './strings-around-house.ts'
+import { isBeforeOneWall } from './wall-ties.ts'
 
 /** How far outside the frame and the holes a string's ends stand on their batter boards: common practice, no source. */
 export const BATTER_BOARDS_OUT = feet(2)
@@ -13,8 +16,9 @@ export interface LayoutString {
   /** A, B, … along the wall; a, b, … square to it; the frame's own edges by their side */
   readonly name: string
   readonly runs: 'along the wall' | 'square to the wall'
-  /** along the wall: how far from it; square to it: how far from the deck's left end */
+  /** how far from what is named in `from` */
   readonly offset: Ticks
+  readonly from: string
   /** the outside of the frame lies under it */
   readonly edge: boolean
   /** numbers of the holes whose centres lie under it */
@@ -35,27 +39,31 @@ export interface Crossing extends HoleSetOut {
  * Strings over the outside of the frame, whose corners the long diagonals are taken from; and one over each row of holes
  * along the wall and one square to it over each line of holes, so that two strings cross over every centre, now for the
  * hole and later for the anchor bolt. Holes of any places in the plane; a frame of any outline lies within its edges.
+ * Where the deck goes around the house, a string ends at its walls, and offsets are measured from the frame's edges.
  */
-export function layoutStrings({ frame, layout, job }: Design): {
+export function layoutStrings(design: Design): {
   readonly strings: readonly LayoutString[]
   readonly crossings: readonly Crossing[]
 } {
+  const { frame, layout, job } = design
   const holes = holeSetOut(frame, job)
   const edges = frameEdges(layout)
   const attached = job.site.attachment === 'ledger'
+  const around = !isBeforeOneWall(design)
   const ends = {
     x1: edges.left - BATTER_BOARDS_OUT,
     x2: edges.right + BATTER_BOARDS_OUT,
     // the wall stops a string where there is one
-    y1: attached ? 0 : edges.rear - BATTER_BOARDS_OUT,
+    y1: attached && !around ? 0 : edges.rear - BATTER_BOARDS_OUT,
     y2: edges.front + BATTER_BOARDS_OUT,
   }
   const rows = different(holes.map(({ fromWall }) => fromWall))
   const lines = different(holes.map(({ along }) => along))
+  const wall = attached ? 'the wall' : 'the rear rim’s outer face'
   const along = (name: string, y: number, edge: boolean): LayoutString => ({
     name,
     runs: 'along the wall',
-    offset: ticks(y),
+    ...(around ? acrossFrom(design, y, edge) : { offset: ticks(y), from: wall }),
     edge,
     holes: holes.filter(({ fromWall }) => isUnder(fromWall, y)).map(({ number }) => number),
     x1: ends.x1,
@@ -66,7 +74,7 @@ export function layoutStrings({ frame, layout, job }: Design): {
   const square = (name: string, x: number, edge: boolean): LayoutString => ({
     name,
     runs: 'square to the wall',
-    offset: ticks(x),
+    ...(around ? alongFrom(design, x, edge) : { offset: ticks(x), from: 'the deck’s left end' }),
     edge,
     holes: holes.filter(({ along: at }) => isUnder(at, x)).map(({ number }) => number),
     x1: x,
@@ -74,15 +82,16 @@ export function layoutStrings({ frame, layout, job }: Design): {
     x2: x,
     y2: ends.y2,
   })
+  const strings = [
+    square('left', edges.left, true),
+    square('right', edges.right, true),
+    ...(attached ? [] : [along('rear', edges.rear, true)]),
+    along('front', edges.front, true),
+    ...rows.map((y, i) => along(letter(i, 'A'), y, false)),
+    ...lines.map((x, i) => square(letter(i, 'a'), x, false)),
+  ]
   return {
-    strings: [
-      square('left', edges.left, true),
-      square('right', edges.right, true),
-      ...(attached ? [] : [along('rear', edges.rear, true)]),
-      along('front', edges.front, true),
-      ...rows.map((y, i) => along(letter(i, 'A'), y, false)),
-      ...lines.map((x, i) => square(letter(i, 'a'), x, false)),
-    ],
+    strings: around ? strings.map((string) => cutAtWalls(string, design)) : strings,
     crossings: holes.map((hole) => ({
       ...hole,
       strings: `${letter(
@@ -93,23 +102,6 @@ export function layoutStrings({ frame, layout, job }: Design): {
         'a',
       )}`,
     })),
-  }
-}
-
-/** The outermost lines of the frame on its two axes. */
-export function frameEdges({ outline }: Design['layout']): {
-  readonly left: Ticks
-  readonly right: Ticks
-  readonly rear: Ticks
-  readonly front: Ticks
-} {
-  const xs = outline.map(({ x }) => x)
-  const ys = outline.map(({ y }) => y)
-  return {
-    left: ticks(Math.min(...xs)),
-    right: ticks(Math.max(...xs)),
-    rear: ticks(Math.min(...ys)),
-    front: ticks(Math.max(...ys)),
   }
 }
 

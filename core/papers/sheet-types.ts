@@ -42,8 +42,16 @@ export interface StripMark {
   readonly wide: number
 }
 
+/** Neighbours of one name belong together: side by side in columns where the page is wide enough, or all on one page. */
+interface Grouped {
+  readonly columns?: string
+  readonly together?: string
+}
+
 /** What stands on a sheet, in reading order. No place, no format: a page lay-out decides those. */
-export type Block =
+export type Block = Grouped & BlockKind
+
+type BlockKind =
   | { readonly kind: 'heading'; readonly text: string }
   | {
       readonly kind: 'text'
@@ -77,6 +85,8 @@ export type Block =
       readonly sketch?: boolean
       /** points of room that what follows wants on the same page */
       readonly follows?: number
+      /** drawings of one name are drawn to one scale, that of the one that needs the smallest */
+      readonly alike?: string
     }
   | {
       /** at true scale, in bands to be cut out and joined */
@@ -103,6 +113,8 @@ export type Block =
 
 export interface Sheet {
   readonly id: SheetId
+  /** what its files are called, where one id has several sheets */
+  readonly name?: string
   readonly title: string
   readonly audience: Audience
   readonly across: boolean

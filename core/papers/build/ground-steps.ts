@@ -6,9 +6,10 @@ import type { PaperSource } from '../source.ts'
 type Source = PaperSource['estimate']
 
 /** From the permit to the filled hole, with this deck's numbers. */
-export function groundSteps({ job, frame, takeoff, ...rest }: Source): readonly Step[] {
+export function groundSteps(source: Source): readonly Step[] {
+  const { job, frame, takeoff } = source
   const [footing] = frame.footings
-  const [square] = layoutChecks({ job, frame, takeoff, ...rest })
+  const square = layoutChecks(source).filter(({ kind }) => kind === 'square')
   if (footing === undefined) return []
   const count = frame.footings.length
   const deepest = Math.max(...frame.footings.map(({ depth }) => depth)) as typeof footing.depth
@@ -23,10 +24,10 @@ export function groundSteps({ job, frame, takeoff, ...rest }: Source): readonly 
     },
     {
       text: `Lay out the ${count} holes with strings as on the footing layout, and prove them.`,
-      notes:
-        square === undefined
-          ? []
-          : [`Both diagonals ${printLength(square.measures)}, within ${printLength(square.tolerance)}.`],
+      notes: square.map(
+        ({ what, measures, tolerance }) =>
+          `${what}: ${printLength(measures)}, within ${printLength(tolerance)}.`,
+      ),
     },
     {
       text: `Dig each hole ${printInches(footing.holeDiameter)} across and ${printInches(deepest)} deep or as the schedule says, measured from the ground at that hole. Flatten the bottom; leave the ground under it undisturbed.`,

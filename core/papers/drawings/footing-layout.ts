@@ -1,6 +1,7 @@
 import type { Design } from '../../estimate-types.ts'
 import {
   frameEdges,
+  isBeforeOneWall,
   type LayoutString,
   layoutChecks,
   layoutCorners,
@@ -8,6 +9,7 @@ import {
 } from '../../ground/index.ts'
 import { inches, printLength } from '../../units/index.ts'
 import type { Drawing, Primitive } from '../types.ts'
+import { houseWalls } from './house-walls.ts'
 import { drawingOf, levelDimension, text, uprightDimension } from './shapes.ts'
 
 const HOUSE = inches(14)
@@ -32,15 +34,17 @@ export function footingLayout(design: Design): Drawing {
     ...outline(design),
     ...corners(design),
     ...longDiagonals(design),
-    ...strings.flatMap(drawnString),
+    ...strings.flatMap((string) => drawnString(string, (x, y) => isAtWall(design, x, y))),
     ...holes(design),
     ...offsets(design, strings),
   ]
   return drawingOf('footing-layout', 'Footing layout', primitives, MARGIN)
 }
 
-function house({ job, layout }: Design): readonly Primitive[] {
+function house(design: Design): readonly Primitive[] {
+  const { job, layout } = design
   if (job.site.attachment === 'freestanding') return []
+  if (!isBeforeOneWall(design)) return houseWalls(design)
   const { left, right } = frameEdges(layout)
   return [
     {
@@ -76,50 +80,54 @@ function outline({ layout }: Design): readonly Primitive[] {
   })
 }
 
-/** Numbers of the corners off the wall that a table gives diagonals for, each beside its corner. */
+/** Numbers of the corners, each beside its corner; those on the line of the one wall need none. */
 function corners(design: Design): readonly Primitive[] {
   const { left, right } = frameEdges(design.layout)
+  const isNamed = isBeforeOneWall(design) ? (away: number): boolean => away > 0 : (): boolean => true
   return layoutCorners(design)
-    .filter(({ fromWall }) => fromWall > 0)
+    .filter(({ fromWall }) => isNamed(fromWall))
     .map(({ number, along, fromWall }) => {
       const out = along < (left + right) / 2 ? -CORNER_OUT : CORNER_OUT
       return text(
         `corner-${number}`,
         'dimensions',
         along + out,
-        fromWall + CORNER_OUT / 2,
+        fromWall + (fromWall > 0 ? CORNER_OUT / 2 : -CORNER_OUT / 2),
         `corner ${number}`,
       )
     })
 }
 
-/** Both long diagonals between the corners of the frame's edges, and what both must measure. */
+/** The long lines that prove the corners square, and what each must measure. */
 function longDiagonals(design: Design): readonly Primitive[] {
-  const { left, right, rear, front } = frameEdges(design.layout)
-  const [square] = layoutChecks(design)
-  if (square === undefined) return []
-  return [[left, right] as const, [right, left] as const].flatMap(([x1, x2], i): readonly Primitive[] => {
-    const id = `long-diagonal-${i + 1}`
-    const at = { x: x1 + 0.3 * (x2 - x1), y: rear + 0.3 * (front - rear) }
-    return [
-      {
-        kind: 'line',
-        id,
-        layer: 'dimensions',
-        x1,
-        y1: rear,
-        x2,
-        y2: front,
-        weight: 'fine',
-        stroke: 'hidden',
-      },
-      text(id, 'dimensions', at.x, at.y, printLength(square.measures)),
-    ]
-  })
+  return layoutChecks(design)
+    .filter(({ kind }) => kind === 'square')
+    .flatMap(({ lines, measures }) => lines.map((line) => ({ line, measures })))
+    .flatMap(({ line, measures }, i): readonly Primitive[] => {
+      const id = `long-diagonal-${i + 1}`
+      const at = { x: line.x1 + 0.3 * (line.x2 - line.x1), y: line.y1 + 0.3 * (line.y2 - line.y1) }
+      return [
+        { kind: 'line', id, layer: 'dimensions', ...line, weight: 'fine', stroke: 'hidden' },
+        text(id, 'dimensions', at.x, at.y, printLength(measures)),
+      ]
+    })
+}
+
+/** Whether a string ends at the house, a tick more or less. */
+function isAtWall({ layout, job }: Design, x: number, y: number): boolean {
+  if (job.site.attachment === 'freestanding') return false
+  const near = (a: number, b: number, at: number): boolean =>
+    at >= Math.min(a, b) - 1 && at <= Math.max(a, b) + 1
+  return layout.edges.some(
+    ({ kind, from, to }) => kind === 'wall' && near(from.x, to.x, x) && near(from.y, to.y, y),
+  )
 }
 
 /** A string with a batter board at each free end, the wall holds the others; those of the edges need no name. */
-function drawnString({ name, runs, edge, x1, y1, x2, y2 }: LayoutString): readonly Primitive[] {
+function drawnString(
+  { name, runs, edge, x1, y1, x2, y2 }: LayoutString,
+  atWall: (x: number, y: number) => boolean,
+): readonly Primitive[] {
   const id = `string-${name}`
   const along = runs === 'along the wall'
   const board = (x: number, y: number): Primitive => ({
@@ -135,8 +143,8 @@ function drawnString({ name, runs, edge, x1, y1, x2, y2 }: LayoutString): readon
   })
   return [
     { kind: 'line', id, layer: 'strings', x1, y1, x2, y2, weight: 'fine', stroke: 'centre' },
-    ...(along || y1 < 0 ? [board(x1, y1)] : []),
-    board(x2, y2),
+    ...(atWall(x1, y1) ? [] : [board(x1, y1)]),
+    ...(atWall(x2, y2) ? [] : [board(x2, y2)]),
     ...(edge
       ? []
       : [
@@ -173,7 +181,7 @@ function offsets({ layout }: Design, strings: readonly LayoutString[]): readonly
   const below = Math.max(...strings.map(({ y2 }) => y2))
   const beside = Math.max(...strings.map(({ x2 }) => x2))
   const places = (runs: LayoutString['runs']) =>
-    strings.filter((one) => one.runs === runs).map(({ offset }) => offset)
+    strings.filter((one) => one.runs === runs).map(({ x1, y1 }) => (runs === 'along the wall' ? y1 : x1))
   return [
     ...steps([left, ...places('square to the wall'), right]).map(([from, to], i) =>
       levelDimension(`offset-along-${i + 1}`, from, to, below, DIMENSION_OUT),

@@ -1,21 +1,25 @@
 import type { Design } from '../../estimate-types.ts'
 import type { Box, Member } from '../../frame/index.ts'
 import { groundAt } from '../../layout/index.ts'
-import { inches, printInches } from '../../units/index.ts'
+import { inches } from '../../units/index.ts'
 import type { Drawing, Layer, Primitive } from '../types.ts'
+import { sectionNames } from './section-names.ts'
 import { drawingOf, levelDimension, uprightDimension } from './shapes.ts'
 import { stairsReach, uprightGuard, uprightStairs } from './upright-extras.ts'
 
 const BEYOND = inches(20)
-const WALL_UP = inches(30)
+const WALL_UP = inches(20)
 const WALL_BESIDE = inches(8)
 const FIRST = inches(26)
 const NEXT = inches(14)
+/** from the footings to the dimension under them */
+const UNDER = inches(14)
 
 /** Heights are drawn upward: a page counts down, so z turns its sign. */
 const up = (z: number): number => (z === 0 ? 0 : -z)
 
 type View = 'section' | 'front' | 'side'
+type Footings = Design['frame']['footings']
 
 /** A box as it is seen: across the house along y, or from the yard along x. */
 function seen(view: View, { x0, x1, y0, y1, z0, z1 }: Box): { x: number; y: number; w: number; h: number } {
@@ -72,100 +76,45 @@ export function deckSection(design: Design): Drawing {
       weight: member === joist || member.role === 'joist' ? 'medium' : 'heavy',
     }),
   )
-  return view(design, 'section', 'Section square to the house', at, [...wood, ...names(design, cut)])
+  const place = sectionPlace(design, at, cut)
+  // a beam that is not cut is seen beyond, on its posts
+  const beyond = frame.members
+    .filter((member) => member.role === 'beam ply' && !cut.includes(member) && member.box.y0 >= place.from)
+    .map((member) => rect('section', member, { fill: 'wood', weight: 'fine' }))
+  return view(design, 'section', 'Section square to the house', place, [
+    ...beyond,
+    ...wood,
+    ...sectionNames(design, cut, place.from),
+  ])
 }
 
-/** What each thing that is cut is, beside it: a person who holds only this sheet need not look it up. */
-function names({ job, frame }: Design, cut: readonly Member[]): readonly Primitive[] {
-  const say = (
-    id: string,
-    x: number,
-    z: number,
-    text: string,
-    anchor: 'start' | 'middle' | 'end',
-  ): Primitive => ({
-    kind: 'text',
-    id,
-    layer: 'marks',
-    x,
-    y: up(z),
-    text,
-    anchor,
-    size: 'small',
-  })
-  const beside = inches(5)
-  const joist = frame.members.find(({ role }) => role === 'joist')
-  // at its left no other post stands where the words do
-  const [footing] = [...frame.footings].sort((a, b) => a.y - b.y)
-  const ledger = frame.members.find(({ role }) => role === 'ledger')
-  const { joists, postSize } = job.frame
-  return [
-    ...(joist === undefined
-      ? []
-      : [
-          say(
-            joist.id,
-            (joist.box.y0 + joist.box.y1) / 2,
-            (joist.box.z0 + joist.box.z1) / 2,
-            `joists ${joists.size} at ${printInches(joists.spacing)} o.c.`,
-            'middle',
-          ),
-        ]),
-    ...(ledger === undefined
-      ? []
-      : [
-          say(
-            ledger.id,
-            ledger.box.y1 + beside,
-            ledger.box.z0 - inches(4),
-            `ledger ${ledger.product.size}, flashed`,
-            'start',
-          ),
-        ]),
-    ...frame.beams.flatMap((beam) => {
-      const ply = cut.find(({ id }) => beam.plyIds.includes(id))
-      return ply === undefined
-        ? []
-        : [
-            say(
-              beam.id,
-              ply.box.y0 - beside,
-              (ply.box.z0 + ply.box.z1) / 2,
-              `${beam.mark}: ${beam.plies}-${beam.size}`,
-              'end',
-            ),
-          ]
-    }),
-    ...(footing === undefined
-      ? []
-      : [
-          say(
-            footing.id,
-            footing.y - footing.tube / 2 - beside,
-            footing.topOfConcrete + inches(6),
-            `post ${postSize} on a base with stand-off`,
-            'end',
-          ),
-          say(
-            footing.id,
-            footing.y - footing.holeDiameter / 2 - beside,
-            footing.ground - footing.depth * 0.6,
-            `tube ${printInches(footing.tube)}`,
-            'end',
-          ),
-          ...(footing.base > 0
-            ? [
-                say(
-                  footing.id,
-                  footing.y - footing.holeDiameter / 2 - beside,
-                  footing.ground - footing.depth + footing.baseThickness / 2,
-                  `base ${printInches(footing.base)} × ${printInches(footing.baseThickness)}`,
-                  'end',
-                ),
-              ]
-            : []),
-        ]),
-  ]
+/** What a view shows along its base line, ticks: from the wall, or the frame's rear, to the frame's front; or its sides. */
+interface Place {
+  readonly from: number
+  readonly to: number
+  /** of a section, along the wall */
+  readonly at: number | null
+}
+
+/** A section's wall stands where its ledger does: beside a wall that steps back, not on the job's axis. */
+function sectionPlace({ frame, job, layout }: Design, at: number, cut: readonly Member[]): Place {
+  const ledger = cut.find(({ role }) => role === 'ledger')
+  const framed = cut.filter(({ role }) => role === 'joist' || role === 'rim' || role === 'ledger')
+  const boxes = (framed.length === 0 ? frame.members : framed).map(({ box }) => box)
+  const attached = job.site.attachment === 'ledger'
+  const [first] = layout.levels
+  const front = Math.max(...(first?.outline ?? []).map(({ y }) => y))
+  return {
+    at,
+    from: attached && ledger !== undefined ? ledger.box.y0 : Math.min(...boxes.map(({ y0 }) => y0)),
+    to: Math.min(front, Math.max(...boxes.map(({ y1 }) => y1))),
+  }
+}
+
+/** All levels from side to side, or from the first wall to the farthest front. */
+function elevationPlace({ layout }: Design, side: 'front' | 'side'): Place {
+  const along = layout.levels.flatMap(({ outline }) => outline.map(({ x, y }) => (side === 'front' ? x : y)))
+  return { at: null, from: Math.min(...along), to: Math.max(...along) }
 }
 
 /** The deck as it is seen from the yard, or from its left side. */
@@ -176,34 +125,32 @@ export function deckElevation(design: Design, side: 'front' | 'side'): Drawing {
     .sort((a, b) => depthOf(a) - depthOf(b))
     .map((member) => rect(side, member, { fill: 'wood', weight: 'fine' }))
   const title = side === 'front' ? 'Elevation from the yard' : 'Elevation from the left'
-  return view(design, side, title, side === 'front' ? null : 0, wood)
+  return view(design, side, title, elevationPlace(design, side), wood)
 }
 
 function off({ box }: Member, middle: number): number {
   return Math.abs((box.x0 + box.x1) / 2 - middle)
 }
 
-function view(
-  design: Design,
-  is: View,
-  title: string,
-  at: number | null,
-  wood: readonly Primitive[],
-): Drawing {
+function view(design: Design, is: View, title: string, place: Place, wood: readonly Primitive[]): Drawing {
+  // what stands behind the wall of a section is not seen
+  const seenFrom = is === 'section' ? place.from : Number.NEGATIVE_INFINITY
+  const standing = design.frame.footings.filter(({ y }) => y >= seenFrom)
   const primitives = [
-    ...houseWall(design, is),
-    ...ground(design, is, at),
-    ...footings(design, is),
-    ...posts(design, is),
+    ...houseWall(design, is, place),
+    ...ground(design, is, place),
+    ...footings(standing, is),
+    ...posts(design, standing, is),
     ...wood,
     ...uprightGuard(design, is),
     ...uprightStairs(design, is),
-    ...heights(design, is),
+    ...heights(design, standing, is, place),
   ]
   return drawingOf(`deck-${is}`, title, primitives, inches(8))
 }
 
-function houseWall({ job, layout, frame }: Design, is: View): readonly Primitive[] {
+/** A section cuts the wall at its ledger; elevations show the house behind the deck from one end of its walls to the other. */
+function houseWall({ job, layout, frame }: Design, is: View, place: Place): readonly Primitive[] {
   if (job.site.attachment === 'freestanding') return []
   const low = Math.min(...frame.footings.map(({ ground: level }) => level), 0) - inches(12)
   const top = up(layout.deckTop + WALL_UP)
@@ -219,19 +166,30 @@ function houseWall({ job, layout, frame }: Design, is: View): readonly Primitive
     stroke: 'solid',
     fill: 'ground',
   })
-  return is === 'front'
-    ? [wall(-WALL_BESIDE, job.size.width + 2 * WALL_BESIDE)]
-    : [wall(-inches(8), inches(8))]
+  if (is === 'section') return [wall(place.from - WALL_BESIDE, WALL_BESIDE)]
+  const [from, to] = wallReach({ layout }, is)
+  return [wall(from, to - from)]
+}
+
+/** From one end of the house's walls to the other as they are seen; past the deck's own end the house goes on. */
+function wallReach({ layout }: Pick<Design, 'layout'>, is: 'front' | 'side'): readonly [number, number] {
+  const along = ({ x, y }: { readonly x: number; readonly y: number }): number => (is === 'front' ? x : y)
+  const walls = layout.edges.filter(({ kind }) => kind === 'wall').flatMap(({ from, to }) => [from, to])
+  const all = layout.outline.map(along)
+  const [least, most] = [Math.min(...walls.map(along)), Math.max(...walls.map(along))]
+  const from = least <= Math.min(...all) ? least - WALL_BESIDE : least
+  const goesOn = is === 'front' && most >= Math.max(...all)
+  return [from, goesOn ? most + WALL_BESIDE : most]
 }
 
 /** The ground's line, read at so many places that a fall or spot heights are seen. */
-function ground(design: Design, is: View, at: number | null): readonly Primitive[] {
+function ground(design: Design, is: View, place: Place): readonly Primitive[] {
   const { job } = design
-  const long = Math.max(is === 'front' ? job.size.width : job.size.depth, stairsReach(design, is))
-  const from = is === 'front' || job.site.attachment === 'freestanding' ? -BEYOND : 0
+  const long = Math.max(place.to, stairsReach(design, is))
+  const from = is === 'front' || job.site.attachment === 'freestanding' ? place.from - BEYOND : place.from
   const parts = 24
   const level = (along: number): number =>
-    is === 'front' ? groundAt(job, along, job.size.depth) : groundAt(job, at ?? 0, along)
+    is === 'front' ? groundAt(job, along, job.size.depth) : groundAt(job, place.at ?? 0, along)
   const stops = Array.from({ length: parts + 1 }, (_, i) => from + ((long + BEYOND - from) * i) / parts)
   return stops.slice(1).map((x2, i): Primitive => {
     const x1 = stops[i] ?? from
@@ -249,8 +207,8 @@ function ground(design: Design, is: View, at: number | null): readonly Primitive
   })
 }
 
-function footings({ frame }: Design, is: View): readonly Primitive[] {
-  return frame.footings.flatMap((footing): readonly Primitive[] => {
+function footings(standing: Footings, is: View): readonly Primitive[] {
+  return standing.flatMap((footing): readonly Primitive[] => {
     const centre = is === 'front' ? footing.x : footing.y
     const bottom = footing.ground - footing.depth
     const part = (across: number, z0: number, z1: number): Primitive => ({
@@ -273,27 +231,45 @@ function footings({ frame }: Design, is: View): readonly Primitive[] {
   })
 }
 
-function posts({ frame }: Design, is: View): readonly Primitive[] {
+function posts({ frame }: Design, standing: Footings, is: View): readonly Primitive[] {
+  const ids = new Set(standing.map(({ postId }) => postId))
   return frame.members
-    .filter(({ role }) => role === 'post')
+    .filter(({ id }) => ids.has(id))
     .map((member) => rect(is, member, { fill: 'wood', weight: 'medium' }))
 }
 
 /** Heights at the right: top of decking over the ground there, depth of the footing, and what stands between. */
-function heights(design: Design, is: View): readonly Primitive[] {
+function heights(design: Design, standing: Footings, is: View, place: Place): readonly Primitive[] {
   const { frame, job, layout } = design
-  const last = frame.footings.reduce((a, b) => ((is === 'front' ? b.x > a.x : b.y > a.y) ? b : a))
-  const across = is === 'front' ? job.size.width : job.size.depth
-  const right = Math.max(across + job.decking.overhang, stairsReach(design, is))
+  const last = standing.reduce((a, b) => ((is === 'front' ? b.x > a.x : b.y > a.y) ? b : a))
+  const right = Math.max(
+    place.to + job.decking.overhang,
+    stairsReach(design, is),
+    ...(is === 'section' || job.site.attachment === 'freestanding' ? [] : [wallReach(design, is)[1]]),
+  )
   const bottom = last.ground - last.depth
   const post = frame.members.find(({ id }) => id === last.postId)
-  const stops = [layout.deckTop, post?.box.z1 ?? layout.deckTop, post?.box.z0 ?? 0, last.ground, bottom]
+  // of the level that stands on it: the lowest over its head
+  const over = layout.levels.map(({ deckTop }) => deckTop).filter((top) => top > (post?.box.z1 ?? 0))
+  const deckTop = over.length === 0 ? layout.deckTop : Math.min(...over)
+  const stops = [deckTop, post?.box.z1 ?? deckTop, post?.box.z0 ?? 0, last.ground, bottom]
   const chain = [...new Set(stops)].sort((a, b) => b - a)
   return [
     ...chain
       .slice(1)
       .map((z, i) => uprightDimension(`${is}-height-${i + 1}`, up(chain[i] ?? z), up(z), right, FIRST)),
-    uprightDimension(`${is}-height`, up(layout.deckTop), up(last.ground), right, FIRST + NEXT),
-    levelDimension(`${is}-across`, 0, across, up(bottom), FIRST),
+    uprightDimension(`${is}-height`, up(deckTop), up(last.ground), right, FIRST + NEXT),
+    ...(deckTop === layout.deckTop
+      ? []
+      : [
+          uprightDimension(
+            `${is}-height-first`,
+            up(layout.deckTop),
+            up(last.ground),
+            right,
+            FIRST + 2 * NEXT,
+          ),
+        ]),
+    levelDimension(`${is}-across`, place.from, place.to, up(bottom), UNDER),
   ]
 }

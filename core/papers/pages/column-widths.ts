@@ -2,7 +2,8 @@ import { type Weight, widthOf } from '../type/measure.ts'
 import { plainText } from '../type/plain-text.ts'
 import type { PaperTable } from '../types.ts'
 
-export const TABLE_GAP = 12
+/** Between the columns of a table, points; less where the table stands in a column of the page itself. */
+const GAP = { usual: 12, narrow: 8 } as const
 
 /** Type and leading in points; a table too wide for its figures is set smaller before they are broken. */
 const TYPES = [
@@ -16,15 +17,33 @@ const LONGEST = 90
 const MEASURED = 400
 
 export interface Columns {
+  readonly gap: number
   readonly widths: readonly number[]
   readonly size: number
   readonly step: number
 }
 
-/** As wide as their texts want; where that is more than there is, what is over their longest words gives way alike. */
-export function columnsFor(table: PaperTable, strong: readonly number[], room: number): Columns {
-  const tried = TYPES.map((type) => ({ type, ...wanted(table, strong, type.size) }))
-  const fits = tried.find(({ least }) => least <= room) ?? tried.at(-1)
+/** Whether a table stands in so much room with no cell broken, at a type no smaller than the second. */
+export function fitsUnbroken(table: PaperTable, strong: readonly number[], room: number): boolean {
+  return TYPES.slice(0, 2).some(({ size }) => wanted(table, strong, size, GAP.narrow).most <= room)
+}
+
+/**
+ * As wide as their texts want; where that is more than there is, what is over their longest words gives way alike.
+ * Unbroken: set smaller before any cell is broken.
+ */
+export function columnsFor(
+  table: PaperTable,
+  strong: readonly number[],
+  room: number,
+  unbroken = false,
+): Columns {
+  const gap = unbroken ? GAP.narrow : GAP.usual
+  const tried = TYPES.map((type) => ({ type, ...wanted(table, strong, type.size, gap) }))
+  const fits =
+    (unbroken ? tried.find(({ most }) => most <= room) : undefined) ??
+    tried.find(({ least }) => least <= room) ??
+    tried.at(-1)
   if (fits === undefined) throw new Error('there is a type')
   const { type, columns, most, least, gaps } = fits
   const widths =
@@ -35,10 +54,10 @@ export function columnsFor(table: PaperTable, strong: readonly number[], room: n
         : columns.map(
             (column) => column.least + ((column.most - column.least) * (room - least)) / (most - least),
           )
-  return { widths, ...type }
+  return { widths, gap, ...type }
 }
 
-function wanted({ columns, rows }: PaperTable, strong: readonly number[], size: number) {
+function wanted({ columns, rows }: PaperTable, strong: readonly number[], size: number, gap: number) {
   const each = columns.map(({ key, label, align }) => {
     const texts = rows.map(
       (row, i): Text => ({
@@ -53,7 +72,7 @@ function wanted({ columns, rows }: PaperTable, strong: readonly number[], size: 
       least: Math.max(widest(wordsOf(head), size), Math.min(LONGEST, widest(whole, size))),
     }
   })
-  const gaps = TABLE_GAP * (columns.length - 1)
+  const gaps = gap * (columns.length - 1)
   return {
     columns: each,
     gaps,

@@ -6,6 +6,8 @@ import type { Flow } from './flow.ts'
 import { boxMark, lineMark, textMark } from './marks.ts'
 import { POINTS_PER_TICK, scaleFor, scaleName } from './scales.ts'
 
+type DrawingBlock = Extract<Block, { kind: 'drawing' }>
+
 const CAPTION = 26
 /** What a bar of a scale counts in: whole feet or metres, ticks long, or a part of one where that is too long. */
 const BARS = {
@@ -19,11 +21,12 @@ const BARS = {
 } as const
 
 /** A drawing at the largest usual scale that its room allows, with the scale's name and a bar to measure a copy by. */
-export function drawingBlock(flow: Flow, block: Extract<Block, { kind: 'drawing' }>): void {
-  const { drawing, share = 1, sketch = false } = block
+export function drawingBlock(flow: Flow, block: DrawingBlock, alike: number | null = null): void {
+  const { drawing, sketch = false } = block
   const extent = { w: drawing.x1 - drawing.x0, h: drawing.y1 - drawing.y0 }
-  const room = { w: flow.width, h: flow.whole * share - CAPTION }
-  const { denominator, asStated } = scaleFor(extent, room, flow.options.paper, flow.options.scale)
+  const denominator = Math.max(ownScale(flow, block), alike ?? 0)
+  const { scale: stated } = flow.options
+  const asStated = stated === null || denominator === stated
   const scale = POINTS_PER_TICK / denominator
   const height = extent.h * scale
   flow.need(height + CAPTION + (block.follows ?? 0))
@@ -39,6 +42,23 @@ export function drawingBlock(flow: Flow, block: Extract<Block, { kind: 'drawing'
   flow.add(...drawMarks(drawing, block.layers, placed))
   flow.y += height
   caption(flow, drawing, sketch ? 'Not to scale' : scaleWords(denominator, asStated), sketch ? null : scale)
+}
+
+/** 1 : n at which it fits by itself. */
+function ownScale(flow: Flow, { drawing, share = 1 }: DrawingBlock): number {
+  const extent = { w: drawing.x1 - drawing.x0, h: drawing.y1 - drawing.y0 }
+  const room = { w: flow.width, h: flow.whole * share - CAPTION }
+  return scaleFor(extent, room, flow.options.paper, flow.options.scale)
+}
+
+/** The one scale, as 1 : n, of drawings that are drawn alike, by their common name. */
+export function alikeScales(flow: Flow, blocks: readonly Block[]): ReadonlyMap<string, number> {
+  const scales = new Map<string, number>()
+  for (const block of blocks) {
+    if (block.kind !== 'drawing' || block.alike === undefined) continue
+    scales.set(block.alike, Math.max(ownScale(flow, block), scales.get(block.alike) ?? 0))
+  }
+  return scales
 }
 
 function scaleWords(denominator: number, asStated: boolean): string {

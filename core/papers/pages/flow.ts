@@ -16,29 +16,59 @@ const LOGO_WIDE = 110
 const LOGO_HIGH = 30
 const LOGO_GAP = 10
 
+/** Between columns, points. */
+const COLUMN_GAP = 26
+
+interface Columns {
+  readonly count: number
+  /** of the one that is written, from 0 */
+  index: number
+  readonly left: number
+  /** width of all of them */
+  readonly whole: number
+  /** where they begin on this page, and how far down the longest of them reaches */
+  top: number
+  deepest: number
+  /** where they end on this page, if before its foot */
+  limit: number | null
+}
+
+export function columnWidth(whole: number, count: number): number {
+  return (whole - COLUMN_GAP * (count - 1)) / count
+}
+
 /** Fills the pages of one sheet from the top down; a block asks for room and writes into it. */
 export class Flow {
-  readonly left = SIDE
-  readonly width: number
+  left = SIDE
+  width: number
   readonly top = HEAD
   readonly bottom: number
   readonly options: PageOptions
   readonly #sheet: Sheet
   readonly #size: { readonly width: number; readonly height: number }
   readonly #pages: { marks: Mark[]; drawings: Placed[] }[] = []
+  #columns: Columns | null = null
   y = HEAD
 
-  constructor(sheet: Sheet, options: PageOptions) {
+  /** With a height of its own, points, what is written is only tried: whether it fits, and how much it takes. */
+  constructor(sheet: Sheet, options: PageOptions, tried: number | null = null) {
     this.#sheet = sheet
     this.options = options
     this.#size = paperSize(options.paper, sheet.across)
     this.width = this.#size.width - 2 * SIDE
-    this.bottom = this.#size.height - FOOT
-    this.newPage()
+    this.bottom = tried === null ? this.#size.height - FOOT : HEAD + tried
+    this.#addPage()
+  }
+
+  /** The same flow with nothing on it, to try how high something comes out, as wide as this one is now. */
+  trial(height: number): Flow {
+    const flow = new Flow(this.#sheet, this.options, height)
+    flow.width = this.width
+    return flow
   }
 
   get room(): number {
-    return this.bottom - this.y
+    return (this.#columns?.limit ?? this.bottom) - this.y
   }
 
   /** Height of an empty page. */
@@ -53,17 +83,75 @@ export class Flow {
   }
 
   get isFresh(): boolean {
-    return this.y <= this.top
+    return this.y <= (this.#columns?.top ?? this.top)
   }
 
+  /** On to the next column, or to the next page where there is none. */
   newPage(): void {
+    const columns = this.#columns
+    if (columns === null) {
+      this.#addPage()
+      return
+    }
+    columns.deepest = Math.max(columns.deepest, this.y)
+    columns.index += 1
+    if (columns.index === columns.count) this.#addPage()
+    else this.y = columns.top
+    this.left = columns.left + columns.index * (this.width + COLUMN_GAP)
+  }
+
+  #addPage(): void {
     this.#pages.push({ marks: [], drawings: [] })
     this.y = this.top
+    if (this.#columns !== null)
+      Object.assign(this.#columns, {
+        index: 0,
+        top: this.top,
+        deepest: this.top,
+        limit: null,
+      } satisfies Partial<Columns>)
   }
 
-  /** Begins a page where less than so much is left of this one. */
+  /** Begins a page, or a column, where less than so much is left of this one. */
   need(height: number): void {
-    if (this.room < height && !this.isFresh) this.newPage()
+    if (this.room >= height) return
+    if (!this.isFresh) this.newPage()
+    // the columns of a page that something stands on already are all as short as this one
+    else if (this.y > this.top) this.#nextPage()
+  }
+
+  #nextPage(): void {
+    this.#addPage()
+    this.left = this.#columns?.left ?? this.left
+  }
+
+  /** From here on in so many columns side by side, until they end. */
+  beginColumns(count: number): void {
+    this.#columns = {
+      count,
+      index: 0,
+      left: this.left,
+      whole: this.width,
+      top: this.y,
+      deepest: this.y,
+      limit: null,
+    }
+    this.width = columnWidth(this.width, count)
+  }
+
+  /** Ends the columns of this page after so many points. */
+  limit(height: number): void {
+    if (this.#columns !== null) this.#columns.limit = this.y + height
+  }
+
+  /** On under the longest of the columns, as wide as before. */
+  endColumns(): void {
+    if (this.#columns === null) throw new Error('columns end that did not begin')
+    const { left, whole, deepest } = this.#columns
+    this.y = Math.max(this.y, deepest)
+    this.left = left
+    this.width = whole
+    this.#columns = null
   }
 
   add(...marks: readonly Mark[]): void {

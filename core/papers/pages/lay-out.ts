@@ -1,8 +1,9 @@
 import { inMetric } from '../metric/in-metric.ts'
 import type { Page } from '../page-types.ts'
 import type { About, Block, PageOptions, Sheet } from '../sheet-types.ts'
-import { drawingBlock } from './drawing-block.ts'
+import { alikeScales, drawingBlock } from './drawing-block.ts'
 import { Flow } from './flow.ts'
+import { inColumns, onOnePage } from './groups.ts'
 import { setUpBlock, setUpRoom } from './set-up-block.ts'
 import { stripBlock } from './strip-block.ts'
 import { tableBlock } from './table-block.ts'
@@ -26,13 +27,7 @@ export function layOutPages(sheets: readonly Sheet[], about: About, options: Pag
   const said = options.metric === true ? sheets.map((sheet) => inMetric(sheet, own)) : sheets
   const flows = said.map((sheet) => {
     const flow = new Flow(sheet, options)
-    sheet.blocks.forEach((block, i) => {
-      const next = sheet.blocks[i + 1]
-      if (next?.kind === 'signatures' && HEADING.has(block.kind)) flow.need(signedRoom(next.lines))
-      if (block.kind === 'heading' && next?.kind === 'set-up')
-        heading(flow, block.text, setUpRoom(flow, next))
-      else place(flow, block)
-    })
+    placeGroups(flow, sheet.blocks)
     return flow
   })
   const of = flows.reduce((sum, flow) => sum + flow.count, 0)
@@ -44,7 +39,43 @@ export function layOutPages(sheets: readonly Sheet[], about: About, options: Pag
   })
 }
 
-function place(flow: Flow, block: Block): void {
+/** Neighbours that belong together are placed as one; the others one after the other. */
+function placeGroups(flow: Flow, blocks: readonly Block[]): void {
+  const scales = alikeScales(flow, blocks)
+  for (let i = 0; i < blocks.length; ) {
+    const { columns, together } = blocks[i] ?? {}
+    let end = i + 1
+    while (
+      (columns !== undefined || together !== undefined) &&
+      blocks[end]?.columns === columns &&
+      blocks[end]?.together === together
+    )
+      end += 1
+    const group = blocks.slice(i, end)
+    const write = (to: Flow): void => placeAll(to, group, blocks[end], scales)
+    if (columns !== undefined) inColumns(flow, group, write)
+    else if (together !== undefined) onOnePage(flow, write)
+    else write(flow)
+    i = end
+  }
+}
+
+/** @param after what follows them on the sheet */
+function placeAll(
+  flow: Flow,
+  blocks: readonly Block[],
+  after: Block | undefined,
+  scales: ReadonlyMap<string, number>,
+): void {
+  blocks.forEach((block, i) => {
+    const next = blocks[i + 1] ?? after
+    if (next?.kind === 'signatures' && HEADING.has(block.kind)) flow.need(signedRoom(next.lines))
+    if (block.kind === 'heading' && next?.kind === 'set-up') heading(flow, block.text, setUpRoom(flow, next))
+    else place(flow, block, scales)
+  })
+}
+
+function place(flow: Flow, block: Block, scales: ReadonlyMap<string, number>): void {
   switch (block.kind) {
     case 'heading':
       heading(flow, block.text)
@@ -68,7 +99,7 @@ function place(flow: Flow, block: Block): void {
       tableBlock(flow, block)
       break
     case 'drawing':
-      drawingBlock(flow, block)
+      drawingBlock(flow, block, scales.get(block.alike ?? '') ?? null)
       break
     case 'strip':
       stripBlock(flow, block)

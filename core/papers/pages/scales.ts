@@ -41,11 +41,10 @@ export function scaleFor(
   room: { readonly w: number; readonly h: number },
   paper: PaperName,
   stated: number | null,
-): { readonly denominator: number; readonly asStated: boolean } {
+): number {
   const fits = (n: number): boolean =>
     (drawing.w * POINTS_PER_TICK) / n <= room.w && (drawing.h * POINTS_PER_TICK) / n <= room.h
-  if (stated !== null && fits(stated)) return { denominator: stated, asStated: true }
+  if (stated !== null && fits(stated)) return stated
   const usual = usualScales(paper)
-  const found = usual.find((n) => fits(n) && (stated === null || n > stated)) ?? usual.at(-1) ?? 500
-  return { denominator: found, asStated: stated === null }
+  return usual.find((n) => fits(n) && (stated === null || n > stated)) ?? usual.at(-1) ?? 500
 }

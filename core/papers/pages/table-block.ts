@@ -1,13 +1,14 @@
 import type { Block } from '../sheet-types.ts'
 import { plainText } from '../type/plain-text.ts'
 import { wrapText } from '../type/wrap.ts'
-import { type Columns, columnsFor, TABLE_GAP } from './column-widths.ts'
+import { type Columns, columnsFor } from './column-widths.ts'
 import type { Flow } from './flow.ts'
 import { boxMark, LINE, lineMark, textMark } from './marks.ts'
 import { heading } from './text-blocks.ts'
 
 const PAD = 3
-const TICK = 18
+/** before a row with a box to tick, points */
+export const TICK = 18
 /** the line that says that there is nothing, points */
 const EMPTY = 22
 
@@ -44,13 +45,14 @@ class RowWriter {
   readonly #head: Lines
   readonly #wide: number
 
-  constructor(flow: Flow, { table, tick = false, strong = [] }: Extract<Block, { kind: 'table' }>) {
+  constructor(flow: Flow, { table, tick = false, strong = [], columns }: Extract<Block, { kind: 'table' }>) {
     this.#flow = flow
     this.#tick = tick
     this.#right = table.columns.map(({ align }) => align === 'right')
     const indent = tick ? TICK : 0
-    this.#columns = columnsFor(table, strong, flow.width - indent)
-    this.#wide = indent + this.#columns.widths.reduce((sum, width) => sum + width + TABLE_GAP, -TABLE_GAP)
+    this.#columns = columnsFor(table, strong, flow.width - indent, columns !== undefined)
+    const { widths, gap } = this.#columns
+    this.#wide = indent + widths.reduce((sum, width) => sum + width + gap, -gap)
     this.#head = this.#wrap(
       table.columns.map(({ label }) => label),
       'bold',
@@ -113,7 +115,7 @@ class RowWriter {
 
   #write(cells: Lines, weight: Weight, ticked: boolean): void {
     const flow = this.#flow
-    const { widths, size, step } = this.#columns
+    const { widths, gap, size, step } = this.#columns
     if (ticked) flow.add(boxMark(flow.left + 1, flow.y + PAD, 8.5, 8.5, { width: LINE.medium }))
     let x = flow.left + (this.#tick ? TICK : 0)
     cells.forEach((lines, i) => {
@@ -124,7 +126,7 @@ class RowWriter {
         const y = flow.y + PAD + step * (n + 1) - step * 0.27
         flow.add(textMark(right ? x + width : x, y, line, { size, weight, anchor: right ? 'end' : 'start' }))
       })
-      x += width + TABLE_GAP
+      x += width + gap
     })
     flow.y += this.#heightOf(cells)
   }

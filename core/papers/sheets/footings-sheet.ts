@@ -1,5 +1,14 @@
-import { layoutChecks, layoutCorners, layoutStrings, soilCautions } from '../../ground/index.ts'
-import { printInches, printLength } from '../../units/index.ts'
+import { diagonal } from '../../frame/index.ts'
+import {
+  isBeforeOneWall,
+  type LayoutString,
+  layoutChecks,
+  layoutCorners,
+  layoutStrings,
+  soilCautions,
+  wallWords,
+} from '../../ground/index.ts'
+import { printInches, printLength, type Ticks } from '../../units/index.ts'
 import { footingLayout } from '../drawings/footing-layout.ts'
 import type { Sheet, Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
@@ -30,9 +39,21 @@ export function footingsSheet({ estimate }: PaperSource): Sheet {
         drawing: footingLayout(estimate),
         layers: ['house', 'decking', 'footings', 'strings', 'posts', 'dimensions'],
       },
-      { kind: 'table', table: layoutHolesTable(estimate), empty: 'This deck has no holes.' },
-      { kind: 'table', table: layoutStringsTable(estimate), empty: 'No strings are needed.' },
-      ...(corners.rows.length === 0 ? [] : [{ kind: 'table', table: corners, empty: '' } as const]),
+      {
+        kind: 'table',
+        columns: 'layout',
+        table: layoutHolesTable(estimate),
+        empty: 'This deck has no holes.',
+      },
+      {
+        kind: 'table',
+        columns: 'layout',
+        table: layoutStringsTable(estimate),
+        empty: 'No strings are needed.',
+      },
+      ...(corners.rows.length === 0
+        ? []
+        : [{ kind: 'table', columns: 'layout', table: corners, empty: '' } as const]),
       { kind: 'heading', text: 'How to lay it out' },
       { kind: 'steps', items: layoutSteps(estimate) },
       { kind: 'table', table: layoutChecksTable(estimate), empty: 'There is nothing to check.' },
@@ -67,51 +88,22 @@ function crossings(
 }
 
 function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
-  const { job } = estimate
   const { strings } = layoutStrings(estimate)
-  const checks = layoutChecks(estimate)
-  const square = checks.find(({ kind }) => kind === 'square')
-  const proofs = checks.filter(({ kind }) => kind !== 'square')
-  const hasCorners = layoutCorners(estimate).length > 0
-  const attached = job.site.attachment === 'ledger'
-  const wall = attached ? 'the wall' : 'the rear string'
   const rows = strings.filter(({ runs, edge }) => runs === 'along the wall' && !edge)
   const lines = strings.filter(({ runs, edge }) => runs === 'square to the wall' && !edge)
-  const offsets = (list: typeof strings): string =>
-    list.map(({ name, offset }) => `${name} at ${printLength(offset)}`).join(', ')
+  const proofs = layoutChecks(estimate).filter(({ kind }) => kind !== 'square')
+  const frame = isBeforeOneWall(estimate) ? beforeWallSteps(estimate) : aroundHouseSteps(estimate)
   return [
-    {
-      text: attached
-        ? `Mark the deck's left corner on the wall, and from it, level, the right corner at ${printLength(job.size.width)}.`
-        : `Stretch the rear string where the frame's rear face will be. Mark the deck's left corner on it, and from it the right corner at ${printLength(job.size.width)}.`,
-    },
-    {
-      text: `Drive batter boards two feet outside the frame. From each corner stretch a string square from ${wall}: 3, 4 and 5 ft make a right angle, 9, 12 and 15 ft a better one.`,
-    },
-    {
-      text: `Stretch the front string parallel to ${wall} at ${printLength(job.size.depth)}.`,
-      notes:
-        square === undefined
-          ? []
-          : [
-              `Measure both diagonals, corner to corner: each must be ${printLength(square.measures)}, within ${printLength(square.tolerance)}. ${square.otherwise}`,
-            ],
-    },
-    { text: `Along ${wall} stretch ${offsets(rows)}, measured square from ${wall} at both ends.` },
-    { text: `Square to it stretch ${offsets(lines)}, each measured from the left corner on one tape.` },
+    ...frame.steps,
+    { text: `${frame.rows} ${offsets(rows)}, ${frame.rowsFrom}.` },
+    { text: `Square to ${rows.length === 1 ? 'it' : 'them'} stretch ${offsets(lines)}, ${frame.linesFrom}.` },
     {
       text: `These crossings hang over a hole: ${crossings(rows, lines)}. Hold a plumb line to each, drive a pin, write its number on it. No other crossing has one.`,
       notes: [
-        'Both diagonals of each hole stand in the table of hole centres, measured level: within 1/4 in.',
+        'Two distances to each hole stand in the table of hole centres, measured level: within 1/4 in. They find a hole under the wrong crossing, which no other proof does.',
       ],
     },
-    ...(hasCorners
-      ? [
-          {
-            text: 'Mark the other corners of the frame by their two diagonals from the deck’s corners at the wall: they stand in the table of corners, within 1/4 in.',
-          },
-        ]
-      : []),
+    ...frame.corners,
     ...proofs.map(({ what, measures, tolerance }) => ({
       text: `Proof: ${what}: ${printLength(measures)}, within ${printLength(tolerance)}.`,
     })),
@@ -119,4 +111,107 @@ function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
       text: 'Mark each string on its boards with a nail or a saw cut, then take the strings down to dig. The same strings go up again for tubes and anchor bolts.',
     },
   ]
+}
+
+interface FrameSteps {
+  /** up to the strings over the frame's edges */
+  readonly steps: readonly Step[]
+  /** how the strings along the wall are begun, and from where they and the others are measured */
+  readonly rows: string
+  readonly rowsFrom: string
+  readonly linesFrom: string
+  readonly corners: readonly Step[]
+}
+
+const BATTER =
+  'Drive batter boards two feet outside the frame. From each corner stretch a string square from WALL: 3, 4 and 5 ft make a right angle, 9, 12 and 15 ft a better one.'
+
+/** What the line of the wall is: what stands behind the siding, or its face. Common practice, no source. */
+const WALL_FACE =
+  'The wall’s line is the face that the ledger will be bolted to: the sheathing, once the siding is cut away. Where the siding is still on, measure how thick it is and hold every distance from the siding’s face shorter by that much.'
+
+function beforeWallSteps(estimate: PaperSource['estimate']): FrameSteps {
+  const { job } = estimate
+  const square = layoutChecks(estimate).find(({ kind }) => kind === 'square')
+  const attached = job.site.attachment === 'ledger'
+  const wall = attached ? 'the wall' : 'the rear string'
+  return {
+    steps: [
+      {
+        text: attached
+          ? `Mark the deck's left corner on the wall, and from it, level, the right corner at ${printLength(job.size.width)}.`
+          : `Stretch the rear string where the frame's rear face will be. Mark the deck's left corner on it, and from it the right corner at ${printLength(job.size.width)}.`,
+        notes: attached ? [WALL_FACE] : [],
+      },
+      { text: BATTER.replace('WALL', wall) },
+      {
+        text: `Stretch the front string parallel to ${wall} at ${printLength(job.size.depth)}.`,
+        notes:
+          square === undefined
+            ? []
+            : [
+                `Measure both diagonals, corner to corner: each must be ${printLength(square.measures)}, within ${printLength(square.tolerance)}. ${square.otherwise}`,
+              ],
+      },
+    ],
+    rows: `Along ${wall} stretch`,
+    rowsFrom: `measured square from ${wall} at both ends`,
+    linesFrom: 'each measured from the left corner on one tape',
+    corners:
+      layoutCorners(estimate).length > 0
+        ? [
+            {
+              text: 'Mark the other corners of the frame by their two diagonals from the deck’s corners at the wall: they stand in the table of corners, within 1/4 in.',
+            },
+          ]
+        : [],
+  }
+}
+
+/** Around a house nothing is measured through it: the walls give the edges, the edges give the rest. */
+function aroundHouseSteps(estimate: PaperSource['estimate']): FrameSteps {
+  const { layout } = estimate
+  const { strings } = layoutStrings(estimate)
+  const walls = layout.edges.filter(({ kind }) => kind === 'wall')
+  const squares = layoutChecks(estimate).filter(({ kind }) => kind === 'square')
+  const edges = strings.filter(({ edge }) => edge)
+  return {
+    steps: [
+      {
+        text: `The corners of the house are where everything is measured from. Mark on the walls where the frame ends: ${walls
+          .map((wall) => `${wallWords(wall, layout.edges)} is ${printLength(lengthOf(wall))}`)
+          .join(', ')}. The corners’ numbers stand on the drawing.`,
+        notes: [WALL_FACE],
+      },
+      { text: BATTER.replace('WALL', 'the wall') },
+      {
+        text: `Stretch the frame’s outer strings: ${edges.map(({ name, offset, from }) => `${name}, ${printLength(offset)} from ${from}`).join('; ')}. Each runs parallel to what it is measured from: measure at both ends, on the wall’s line sighted on past its corner where the wall has ended.`,
+        notes: squares.map(
+          ({ what, measures, tolerance, otherwise }) =>
+            `${what}: ${printLength(measures)}, within ${printLength(tolerance)}. ${otherwise}`,
+        ),
+      },
+    ],
+    rows: 'Parallel to the front string stretch',
+    rowsFrom: 'measured back from the front string along the left one; they end at the house',
+    linesFrom: 'each measured from the left string on one tape along the front one; they end at the house',
+    corners: [
+      {
+        text: 'Mark the other corners of the frame by their distances from the corners of the house: they stand in the table of corners, within 1/4 in.',
+      },
+    ],
+  }
+}
+
+function lengthOf({ from, to }: { from: Place; to: Place }): Ticks {
+  return diagonal(to.x - from.x, to.y - from.y)
+}
+
+interface Place {
+  readonly x: number
+  readonly y: number
+}
+
+function offsets(list: readonly LayoutString[]): string {
+  return list.map(({ name, offset }) => `${name} at ${printLength(offset)}`).join(', ')
 }

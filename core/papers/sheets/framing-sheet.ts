@@ -1,6 +1,7 @@
 import { printInches, printLength } from '../../units/index.ts'
 import { squareWords } from '../build/square-words.ts'
 import { framingPlan } from '../drawings/framing-plan.ts'
+import { siteFacts } from '../quote/customer-facts.ts'
 import type { Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { memberSchedule } from '../tables/member-schedule.ts'
@@ -37,7 +38,9 @@ export function framingSheet({ estimate }: PaperSource): Sheet {
       },
       {
         kind: 'facts',
+        together: 'facts',
         rows: [
+          ...siteFacts(job),
           [
             'Frame, outside',
             `${printLength(job.size.width)} × ${printLength(job.size.depth)}; ${squareWords(estimate)}`,
@@ -54,7 +57,12 @@ export function framingSheet({ estimate }: PaperSource): Sheet {
           ],
         ],
       },
-      { kind: 'table', table: memberSchedule(estimate), empty: 'There are no members.' },
+      {
+        kind: 'table',
+        columns: 'members',
+        table: memberSchedule(estimate),
+        empty: 'There are no members.',
+      },
     ],
   }
 }

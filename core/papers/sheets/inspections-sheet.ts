@@ -29,12 +29,11 @@ export function inspectionsSheet({ estimate }: PaperSource): Sheet {
     title: 'Inspection cards',
     audience: 'crew',
     across: false,
-    blocks: cards.flatMap(([name, when, items], index): readonly Block[] => [
-      ...(index === 0 ? [] : [{ kind: 'page break' } as const]),
-      { kind: 'heading', text: name },
-      { kind: 'text', text: when },
-      { kind: 'checklist', items },
-      { kind: 'signatures', lines: ['Seen by, date', 'What was asked for'] },
+    blocks: cards.flatMap(([name, when, items]): readonly Block[] => [
+      { kind: 'heading', together: name, text: name },
+      { kind: 'text', together: name, text: when },
+      { kind: 'checklist', together: name, items },
+      { kind: 'signatures', together: name, lines: ['Seen by, date', 'What was asked for'] },
     ]),
   }
 }
@@ -85,7 +84,8 @@ function ledgerItems({ checks, frame }: Source): readonly string[] {
   ]
 }
 
-function framingItems({ job, frame, layout, checks }: Source): readonly string[] {
+function framingItems(estimate: Source): readonly string[] {
+  const { job, frame, checks } = estimate
   return [
     `Joists ${job.frame.joists.size} at ${printInches(job.frame.joists.spacing)} on centre, crowns up`,
     ...frame.connectors.map(
@@ -95,7 +95,7 @@ function framingItems({ job, frame, layout, checks }: Source): readonly string[]
       ({ mark, plies, size, postIds }) =>
         `Beam ${mark}: ${plies}-${size} on ${postIds.length} posts, ply joints over posts only, full bearing`,
     ),
-    `Frame square: ${squareWords({ layout, frame })}`,
+    `Frame square: ${squareWords(estimate)}`,
     'Field cuts brushed with preservative; metal galvanised or stainless',
     ...(job.site.attachment === 'ledger' ? [] : said(checks, 'Sideways stability')),
   ]

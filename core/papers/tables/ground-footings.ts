@@ -1,20 +1,22 @@
 import { BAG_YIELD_THOUSANDTHS } from '../../data/index.ts'
 import type { Design } from '../../estimate-types.ts'
-import { footingSchedule } from '../../ground/index.ts'
+import { footingSchedule, frameEdges, isBeforeOneWall } from '../../ground/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
 /** The footing schedule: place, levels, sizes, load and soil pressure of every footing, and the post on it. */
 export function footingScheduleTable(design: Design): PaperTable {
+  const around = !isBeforeOneWall(design)
+  const { front } = frameEdges(design.layout)
   const lengths = new Map(design.frame.posts.map(({ number, length }) => [number, length]))
   return tableOf(
     'footings',
     'Footing schedule',
     [
       ['number', 'No.', 'right'],
-      ['along', 'Along wall', 'right'],
-      ['away', 'From wall', 'right'],
+      ['along', around ? 'From left edge' : 'Along wall', 'right'],
+      ['away', around ? 'From front edge' : 'From wall', 'right'],
       ['ground', 'Ground', 'right'],
       ['bottom', 'Bottom', 'right'],
       ['depth', 'Depth', 'right'],
@@ -35,7 +37,7 @@ export function footingScheduleTable(design: Design): PaperTable {
       return {
         number: `${row.number}`,
         along: printLength(row.x),
-        away: printLength(row.y),
+        away: printLength(around ? ticks(front - row.y) : row.y),
         ground: level(row.groundLevel),
         bottom: level(row.bottomLevel),
         depth: printInches(row.depth),

@@ -1,5 +1,13 @@
 import type { Design } from '../../estimate-types.ts'
-import { layoutChecks, layoutCorners, layoutStrings } from '../../ground/index.ts'
+import {
+  isBeforeOneWall,
+  layoutChecks,
+  layoutCorners,
+  layoutStrings,
+  sightOf,
+  type Tie,
+  tiesTo,
+} from '../../ground/index.ts'
 import { printLength } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
@@ -7,7 +15,6 @@ import { tableOf } from './table.ts'
 /** Strings to set up: which way each runs, where its ends stand, which holes lie under it. */
 export function layoutStringsTable(design: Design): PaperTable {
   const { strings } = layoutStrings(design)
-  const wall = design.job.site.attachment === 'ledger' ? 'the wall' : 'the rear rim’s outer face'
   return tableOf(
     'layout-strings',
     'Strings',
@@ -18,11 +25,11 @@ export function layoutStringsTable(design: Design): PaperTable {
       ['from', 'Measured from', 'left'],
       ['holes', 'Over', 'left'],
     ],
-    strings.map(({ name, runs, offset, edge, holes }) => ({
+    strings.map(({ name, runs, offset, from, edge, holes }) => ({
       name,
       runs,
       offset: printLength(offset),
-      from: runs === 'along the wall' ? wall : 'the deck’s left end',
+      from,
       holes: edge ? 'outside of the frame' : `hole${holes.length > 1 ? 's' : ''} ${holes.join(', ')}`,
     })),
   )
@@ -30,6 +37,7 @@ export function layoutStringsTable(design: Design): PaperTable {
 
 /** Where two strings cross over each centre, and the two diagonals that prove it, to 1/16 in. */
 export function layoutHolesTable(design: Design): PaperTable {
+  if (!isBeforeOneWall(design)) return tiedHolesTable(design)
   return tableOf(
     'layout-holes',
     'Hole centres',
@@ -52,8 +60,34 @@ export function layoutHolesTable(design: Design): PaperTable {
   )
 }
 
+/** Around a house: the same, each proved from the corners of the house that are in sight of it. */
+function tiedHolesTable(design: Design): PaperTable {
+  const sight = sightOf(design.layout)
+  const places = new Map(design.frame.footings.map((footing) => [footing.number, footing]))
+  return tableOf(
+    'layout-holes',
+    'Hole centres',
+    [
+      ['hole', 'Hole', 'right'],
+      ['strings', 'Strings', 'left'],
+      ['one', 'From the house', 'left'],
+      ['other', 'And', 'left'],
+    ],
+    layoutStrings(design).crossings.map(({ number, strings }) => {
+      const place = places.get(number)
+      const [one, other] = place === undefined ? [] : tiesTo(place, sight).map(tieWords)
+      return { hole: `${number}`, strings, one: one ?? '', other: other ?? '' }
+    }),
+  )
+}
+
+function tieWords({ corner, measures }: Tie): string {
+  return `corner ${corner.number}: ${printLength(measures)}`
+}
+
 /** Corners of a frame that is no rectangle, each with the two diagonals that prove it, to 1/16 in. */
 export function layoutCornersTable(design: Design): PaperTable {
+  if (!isBeforeOneWall(design)) return tiedCornersTable(design)
   return tableOf(
     'layout-corners',
     'Corners of the frame',
@@ -70,6 +104,23 @@ export function layoutCornersTable(design: Design): PaperTable {
       away: printLength(corner.fromWall),
       left: printLength(corner.fromLeftCorner),
       right: printLength(corner.fromRightCorner),
+    })),
+  )
+}
+
+function tiedCornersTable(design: Design): PaperTable {
+  return tableOf(
+    'layout-corners',
+    'Corners of the frame',
+    [
+      ['corner', 'Corner', 'right'],
+      ['one', 'From the house', 'left'],
+      ['other', 'And', 'left'],
+    ],
+    layoutCorners(design).map(({ number, ties }) => ({
+      corner: `${number}`,
+      one: ties[0] === undefined ? 'at the house' : tieWords(ties[0]),
+      other: ties[1] === undefined ? '' : tieWords(ties[1]),
     })),
   )
 }

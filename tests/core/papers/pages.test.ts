@@ -280,3 +280,82 @@ describe('pages', () => {
     expect(page && textsOf(page)).toContain(figure)
   })
 })
+
+describe('blocks that belong together', () => {
+  const many = (count: number): PaperTable =>
+    table(Array.from({ length: count }, (_, i) => ({ a: `row ${i + 1}`, b: `$${i + 1}.00` })))
+  const placesOf = (page: Page | undefined): readonly { text: string; x: number; y: number }[] =>
+    (page?.marks ?? []).flatMap((mark) =>
+      mark.kind === 'text' && mark.text.startsWith('row ') ? [{ text: mark.text, x: mark.x, y: mark.y }] : [],
+    )
+
+  test('stand in columns of like height where a page has room for them, and what follows stands under both', () => {
+    const [page] = laidOut([
+      { kind: 'table', columns: 'c', table: many(41), empty: '' },
+      { kind: 'text', text: 'after them' },
+    ])
+    const rows = placesOf(page)
+    expect(rows.map(({ text }) => text)).toEqual(Array.from({ length: 41 }, (_, i) => `row ${i + 1}`))
+    const columns = [...Map.groupBy(rows, ({ x }) => x).values()]
+    expect(columns.length).toBeGreaterThan(1)
+    const counts = columns.map(({ length }) => length)
+    expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(3)
+    const after = page?.marks.find((mark) => mark.kind === 'text' && mark.text === 'after them')
+    for (const { y } of rows) expect(after?.kind === 'text' && after.y > y).toBe(true)
+  })
+
+  test('go on in the columns of the next page, every row once and in its order', () => {
+    const pages = laidOut([{ kind: 'table', columns: 'c', table: many(400), empty: '' }])
+    expect(pages.length).toBeLessThan(laidOut([{ kind: 'table', table: many(400), empty: '' }]).length)
+    expect(pages.flatMap((page) => placesOf(page).map(({ text }) => text))).toEqual(
+      Array.from({ length: 400 }, (_, i) => `row ${i + 1}`),
+    )
+    for (const page of pages) {
+      const { right, bottom } = extent(page)
+      expect([right <= page.width - 39, bottom <= page.height - 20]).toEqual([true, true])
+    }
+  })
+
+  test('stand one under the other where a cell would be broken for columns', () => {
+    const wide = table([
+      { a: 'row with words that are far longer than half of a page is wide, '.repeat(2), b: '1' },
+    ])
+    const [page] = laidOut([
+      { kind: 'table', columns: 'c', table: many(3), empty: '' },
+      { kind: 'table', columns: 'c', table: wide, empty: '' },
+    ])
+    expect(new Set(placesOf(page).map(({ x }) => x)).size).toBe(1)
+  })
+
+  test('go to the next page as one where this one has no room for all of them', () => {
+    const lines = Array.from({ length: 30 }, (_, i): Block => ({ kind: 'text', text: `line ${i + 1}` }))
+    const items = Array.from({ length: 20 }, (_, i) => `item ${i + 1}`)
+    const pages = laidOut([
+      ...lines,
+      { kind: 'heading', together: 'card', text: 'A card' },
+      { kind: 'checklist', together: 'card', items },
+    ])
+    const card = pages.map(textsOf).filter((texts) => items.some((item) => texts.includes(item)))
+    expect(card).toHaveLength(1)
+    expect(card[0]).toEqual(expect.arrayContaining(['A card', ...items]))
+  })
+
+  test('that are drawings are drawn to the scale of the one that needs the smallest', () => {
+    const drawing = (id: string, size: number): Drawing => ({
+      id,
+      title: id,
+      x0: 0,
+      y0: 0,
+      x1: size,
+      y1: size / 4,
+      primitives: [],
+    })
+    const blocks = ([384 * 8, 384 * 40] as const).map(
+      (size, i): Block => ({ kind: 'drawing', alike: 'both', drawing: drawing(`d${i}`, size), layers: [] }),
+    )
+    const scales = laidOut(blocks, true).flatMap((page) => page.drawings.map(({ scale }) => scale))
+    expect(new Set(scales).size).toBe(1)
+    const words = laidOut(blocks, true).flatMap(textsOf)
+    expect(words.some((text) => text.includes('does not fit'))).toBe(false)
+  })
+})

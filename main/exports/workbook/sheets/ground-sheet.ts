@@ -2,11 +2,14 @@ import {
   concreteOrder,
   diggingWays,
   footingSchedule,
+  isBeforeOneWall,
   layoutChecks,
   layoutCorners,
   layoutStrings,
+  sightOf,
   soilCautions,
   type TubePlan,
+  tiesTo,
 } from '../../../../core/ground/index.ts'
 import { printLength, toFeet } from '../../../../core/units/index.ts'
 import { dollars, empty, formula, inchesOf, number, text, unitDollars } from '../cell.ts'
@@ -67,6 +70,10 @@ function writeLayout(sheet: SheetBuilder, { estimate }: Source): void {
   const right = strings.find(({ name }) => name === 'right')?.offset ?? 0
   sheet.gap()
   sheet.heading('Setting out')
+  if (!isBeforeOneWall(estimate)) {
+    writeTied(sheet, estimate)
+    return
+  }
   sheet.row([
     text('Right corner at the wall, from the left one'),
     number(inchesOf(right), 'inches', { input: true, name: 'right_corner' }),
@@ -89,6 +96,30 @@ function writeLayout(sheet: SheetBuilder, { estimate }: Source): void {
   for (const corner of layoutCorners(estimate))
     sheet.note(
       `Corner ${corner.number} of the frame: ${printLength(corner.along)} along the wall, ${printLength(corner.fromWall)} from it; ${printLength(corner.fromLeftCorner)} from the left corner, ${printLength(corner.fromRightCorner)} from the right.`,
+    )
+  for (const { what, measures, tolerance, otherwise } of layoutChecks(estimate))
+    sheet.note(`${what}: ${printLength(measures)}, within ${printLength(tolerance)}. ${otherwise}`)
+}
+
+/** Around a house: no diagonal runs through it, so that places are proved from its corners. */
+function writeTied(sheet: SheetBuilder, estimate: Source['estimate']): void {
+  const { layout, frame } = estimate
+  const sight = sightOf(layout)
+  sheet.header(['Hole under its two strings', 'Corner', '>Distance', 'Corner', '>Distance'], false)
+  for (const { number: hole, strings } of layoutStrings(estimate).crossings) {
+    const place = frame.footings.find((footing) => footing.number === hole)
+    const ties = place === undefined ? [] : tiesTo(place, sight)
+    sheet.row([
+      text(`${hole}: ${strings}`),
+      ...ties.flatMap(({ corner, measures }) => [
+        number(corner.number, 'count'),
+        number(inchesOf(measures), 'inches'),
+      ]),
+    ])
+  }
+  for (const { number: corner, ties } of layoutCorners(estimate).filter((one) => one.ties.length > 0))
+    sheet.note(
+      `Corner ${corner} of the frame: ${ties.map((tie) => `${printLength(tie.measures)} from corner ${tie.corner.number}`).join(', ')}.`,
     )
   for (const { what, measures, tolerance, otherwise } of layoutChecks(estimate))
     sheet.note(`${what}: ${printLength(measures)}, within ${printLength(tolerance)}. ${otherwise}`)

@@ -1,0 +1,104 @@
+import type { Design } from '../../estimate-types.ts'
+import type { Member } from '../../frame/index.ts'
+import { inches, printInches } from '../../units/index.ts'
+import type { Primitive } from '../types.ts'
+
+/** Heights are drawn upward: a page counts down, so z turns its sign. */
+const up = (z: number): number => (z === 0 ? 0 : -z)
+
+type Say = (id: string, x: number, z: number, text: string, anchor: 'start' | 'middle' | 'end') => Primitive
+
+/** Between a thing and its name, and what a name takes at a usual scale. */
+const BESIDE = inches(5)
+const WORDS = inches(48)
+
+/**
+ * What each thing that is cut is, beside it: a person who holds only this sheet need not look it up.
+ * @param from where the section begins, at the wall or the frame's rear
+ */
+export function sectionNames(
+  { job, frame }: Design,
+  cut: readonly Member[],
+  from: number,
+): readonly Primitive[] {
+  const say: Say = (id, x, z, text, anchor) => ({
+    kind: 'text',
+    id,
+    layer: 'marks',
+    x,
+    y: up(z),
+    text,
+    anchor,
+    size: 'small',
+  })
+  const joist = cut.find(({ role }) => role === 'joist')
+  // at its left no other post stands where the words do
+  const [footing] = frame.footings.filter(({ y }) => y >= from).sort((a, b) => a.y - b.y)
+  const ledger = cut.find(({ role }) => role === 'ledger')
+  const { joists, postSize } = job.frame
+  return [
+    ...(joist === undefined
+      ? []
+      : [
+          say(
+            joist.id,
+            (joist.box.y0 + joist.box.y1) / 2,
+            (joist.box.z0 + joist.box.z1) / 2,
+            `joists ${joists.size} at ${printInches(joists.spacing)} o.c.`,
+            'middle',
+          ),
+        ]),
+    ...(ledger === undefined
+      ? []
+      : [
+          say(
+            ledger.id,
+            ledger.box.y1 + BESIDE,
+            ledger.box.z0 - inches(4),
+            `ledger ${ledger.product.size}, flashed`,
+            'start',
+          ),
+        ]),
+    ...frame.beams.flatMap((beam) => {
+      const ply = cut.find(({ id }) => beam.plyIds.includes(id))
+      return ply === undefined
+        ? []
+        : [
+            say(
+              beam.id,
+              ply.box.y0 - BESIDE,
+              (ply.box.z0 + ply.box.z1) / 2,
+              `${beam.mark}: ${beam.plies}-${beam.size}`,
+              'end',
+            ),
+          ]
+    }),
+    ...(footing === undefined ? [] : footingNames(footing, postSize, from, say)),
+  ]
+}
+
+/** Beside the first post and its footing: on the side of the house where there is room for words, else on the other. */
+function footingNames(
+  footing: Design['frame']['footings'][number],
+  postSize: string,
+  from: number,
+  say: Say,
+): readonly Primitive[] {
+  const { id, y, tube, holeDiameter, topOfConcrete, ground: level, depth, base, baseThickness } = footing
+  const isLeft = y - holeDiameter / 2 - from > WORDS
+  const beside = (reach: number, z: number, text: string): Primitive =>
+    say(id, isLeft ? y - reach - BESIDE : y + reach + BESIDE, z, text, isLeft ? 'end' : 'start')
+  return [
+    beside(tube / 2, topOfConcrete + inches(6), `post ${postSize}`),
+    beside(holeDiameter / 2, level - depth * 0.6, `tube ${printInches(tube)}`),
+    ...(base > 0
+      ? [
+          beside(
+            holeDiameter / 2,
+            level - depth + baseThickness / 2,
+            `base ${printInches(base)} × ${printInches(baseThickness)}`,
+          ),
+        ]
+      : []),
+  ]
+}

@@ -1,0 +1,67 @@
+import type { Block } from '../sheet-types.ts'
+import { fitsUnbroken } from './column-widths.ts'
+import { columnWidth, type Flow } from './flow.ts'
+import { TICK } from './table-block.ts'
+
+/** Running text is not set narrower than this, points. */
+const NARROWEST_TEXT = 240
+const MOST_COLUMNS = 4
+/** Columns are made alike to so many points. */
+const FINE = 12
+/** Higher than anything that is tried for its height. */
+const ENDLESS = 1e7
+
+/**
+ * In as many columns as have room for every block unbroken. What ends on this page ends in columns that are as high as
+ * one another, so that the next block stands under all of them.
+ */
+export function inColumns(flow: Flow, blocks: readonly Block[], write: (flow: Flow) => void): void {
+  const count = columnCount(flow, blocks)
+  if (count === 1) {
+    write(flow)
+    return
+  }
+  const fits = (height: number): boolean => {
+    const trial = flow.trial(height)
+    trial.beginColumns(count)
+    write(trial)
+    return trial.count === 1
+  }
+  const height = fits(flow.room) ? leastHeight(flow.room, fits) : null
+  flow.beginColumns(count)
+  if (height !== null) flow.limit(height)
+  write(flow)
+  flow.endColumns()
+}
+
+/** The least height to within a line at which it fits; so much is known to do. */
+function leastHeight(enough: number, fits: (height: number) => boolean): number {
+  let [low, high] = [0, enough]
+  while (high - low > FINE) {
+    const middle = (low + high) / 2
+    if (fits(middle)) high = middle
+    else low = middle
+  }
+  return high
+}
+
+function columnCount(flow: Flow, blocks: readonly Block[]): number {
+  for (let count = MOST_COLUMNS; count > 1; count -= 1) {
+    const width = columnWidth(flow.width, count)
+    const narrow = blocks.every((block) =>
+      block.kind === 'table'
+        ? fitsUnbroken(block.table, block.strong ?? [], width - (block.tick === true ? TICK : 0))
+        : width >= NARROWEST_TEXT,
+    )
+    if (narrow) return count
+  }
+  return 1
+}
+
+/** On the page that is begun where all of it has room there, else on the next; what is longer than a page runs on. */
+export function onOnePage(flow: Flow, write: (flow: Flow) => void): void {
+  const trial = flow.trial(ENDLESS)
+  write(trial)
+  flow.need(Math.min(trial.y - trial.top, flow.whole))
+  write(flow)
+}

@@ -1,6 +1,7 @@
 import type { Check } from '../../checks/index.ts'
 import { printInches, printLength } from '../../units/index.ts'
 import { squareWords } from '../build/square-words.ts'
+import { siteFacts } from '../quote/customer-facts.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { reviewTable } from '../tables/review-table.ts'
@@ -34,7 +35,7 @@ export function checksSheet(source: PaperSource): Sheet {
       { kind: 'heading', text: 'Remarks' },
       ...remarks(checks),
       { kind: 'heading', text: 'Steps of what decides' },
-      ...checks.flatMap(stepBlocks),
+      ...stepBlocks(checks),
       { kind: 'heading', text: 'Cautions' },
       {
         kind: 'caution',
@@ -55,6 +56,7 @@ function basis({ estimate }: PaperSource): readonly (readonly [string, string])[
   const said = (path: string): string =>
     given.includes(path) ? 'stated in the job' : 'the program’s default, to be confirmed'
   return [
+    ...siteFacts(job),
     [
       'Code',
       `${job.code.edition}; ${job.code.governs === 'prescriptive' ? 'its tables govern where they cover a member, the calculation stands beside them' : 'the calculation governs, the tables stand beside it'}`,
@@ -106,13 +108,24 @@ function remarks(checks: readonly Check[]): readonly Block[] {
     .map(({ title, remedy }): Block => ({ kind: 'text', text: `${title}: ${remedy}` }))
 }
 
-/** Steps of the finding that decides; like checks that went the same way stand once. */
-function stepBlocks({ title, governing, message }: Check): readonly Block[] {
-  if (governing === null) return []
-  const { document, edition, clause, lookup, steps, confidence } = governing
-  const lines = [lookup, ...steps].filter((line) => line !== '')
-  return [
-    { kind: 'text', tone: 'strong', text: `${title} · ${document} ${edition} ${clause} · ${confidence}` },
-    { kind: 'text', tone: 'soft', text: [message, ...lines].join('\n') },
-  ]
+/** Steps of the finding that decides; like checks that went the same way stand once, with what each of them found. */
+function stepBlocks(checks: readonly Check[]): readonly Block[] {
+  const alike = new Map<
+    string,
+    { readonly title: string; readonly found: string[]; readonly lines: string }
+  >()
+  for (const { title, governing, message } of checks) {
+    if (governing === null) continue
+    const { document, edition, clause, lookup, steps, confidence } = governing
+    const head = `${title} · ${document} ${edition} ${clause} · ${confidence}`
+    const lines = [lookup, ...steps].filter((line) => line !== '').join('\n')
+    const key = `${head}\n${lines}`
+    const group = alike.get(key) ?? { title: head, found: [], lines }
+    if (!group.found.includes(message)) group.found.push(message)
+    alike.set(key, group)
+  }
+  return [...alike.values()].flatMap(({ title, found, lines }): readonly Block[] => [
+    { kind: 'text', columns: 'steps', tone: 'strong', text: title },
+    { kind: 'text', columns: 'steps', tone: 'soft', text: [found.join(' '), lines].join('\n') },
+  ])
 }

@@ -46,6 +46,8 @@ export function cuttingSheet({ estimate }: PaperSource): Sheet {
       ...plans.map(
         (planned): Block => ({
           kind: 'table',
+          // each by itself: one with long words keeps no other from standing in two columns
+          columns: `pieces ${planned.plan.jobId}`,
           table: piecesByPlace(estimate, planned),
           tick: true,
           empty: 'No pieces.',

@@ -5,6 +5,9 @@ import { deckingPlan } from '../drawings/framing-plan.ts'
 import type { Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 
+/** Of a page's height for the drawing, so that how it is laid stands under it. */
+const SHARE = 0.76
+
 /** The decking from above with its joints: how it is laid, what is ripped, and the same laid wet and tight. */
 export function deckingSheet({ estimate }: PaperSource): Sheet {
   const { job, frame, takeoff, plans } = estimate
@@ -26,10 +29,12 @@ export function deckingSheet({ estimate }: PaperSource): Sheet {
         kind: 'drawing',
         drawing: deckingPlan(estimate, plans),
         layers: ['house', 'decking', 'joints', 'marks'],
+        share: SHARE,
       },
       ...(clash === null ? [] : [{ kind: 'caution' as const, text: clash }]),
       {
         kind: 'facts',
+        together: 'facts',
         rows: [
           ['Boards', `${size}, ${edges} edges, held by ${fastening}`],
           ['Laid', layWords(estimate)],

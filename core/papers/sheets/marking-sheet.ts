@@ -3,7 +3,7 @@ import { markingDrawing } from '../drawings/marking-drawing.ts'
 import { type Carrier, carriers } from '../marking/carriers.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
-import { carrierLinesTable, markingTable } from '../tables/marking-table.ts'
+import { carrierLinesTable, markingTables } from '../tables/marking-table.ts'
 
 /** Carriers that stand in one drawing, so that a sheet's drawing is not made small. */
 const IN_ONE = 3
@@ -54,8 +54,15 @@ export function markingSheet({ estimate }: PaperSource): Sheet {
           },
         ],
       },
-      { kind: 'table', table: markingTable(all), empty: 'No joist meets a ledger, rim or beam.' },
-      { kind: 'table', table: carrierLinesTable(all), empty: 'No posts and no joints.' },
+      ...markingTables(all).map(
+        (table): Block => ({
+          kind: 'table',
+          columns: 'marks',
+          table,
+          empty: 'No joist meets a ledger, rim or beam.',
+        }),
+      ),
+      { kind: 'table', columns: 'marks', table: carrierLinesTable(all), empty: 'No posts and no joints.' },
     ],
   }
 }

@@ -1,5 +1,6 @@
 import { printLength, ticks } from '../../units/index.ts'
 import { deckElevation, deckSection } from '../drawings/upright-views.ts'
+import { numberList } from '../number-list.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import type { Layer } from '../types.ts'
@@ -25,6 +26,7 @@ export function sectionSheet({ estimate }: PaperSource): Sheet {
     kind: 'drawing',
     drawing: made,
     layers: UPRIGHT_LAYERS,
+    alike: 'upright',
   })
   return {
     id: 'section',
@@ -37,15 +39,13 @@ export function sectionSheet({ estimate }: PaperSource): Sheet {
       drawing(deckElevation(estimate, 'side')),
       {
         kind: 'facts',
+        together: 'facts',
         rows: [
           [
             'Top of decking',
             `${printLength(ticks(layout.deckTop))} over the ground at the wall's left end, which is the datum`,
           ],
-          ...frame.posts.map(({ number, ground, length }): readonly [string, string] => [
-            `Post ${number}`,
-            `${printLength(length)} long as drawn; ground there ${printLength(ticks(Math.round(ground)))} against the datum`,
-          ]),
+          ...postRows(frame.posts),
           ['Footings', 'dashed under the ground line, to the bottom of everything'],
           ...(job.scope.guard.included
             ? [
@@ -59,4 +59,17 @@ export function sectionSheet({ estimate }: PaperSource): Sheet {
       },
     ],
   }
+}
+
+/** How long each post is, like ones together. */
+function postRows(posts: PaperSource['estimate']['frame']['posts']): readonly (readonly [string, string])[] {
+  const alike = Map.groupBy(
+    posts,
+    ({ ground, length }) =>
+      `${printLength(length)} long as drawn; ground there ${printLength(ticks(Math.round(ground)))} against the datum`,
+  )
+  return [...alike].map(([words, all]) => [
+    `${all.length === 1 ? 'Post' : 'Posts'} ${numberList(all.map(({ number }) => number))}`,
+    words,
+  ])
 }

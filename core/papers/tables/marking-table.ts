@@ -36,6 +36,38 @@ export function markingTable(carriers: readonly Carrier[]): PaperTable {
   }
 }
 
+/** The same in tables of joists that meet the same carriers, so that no table is mostly empty. */
+export function markingTables(carriers: readonly Carrier[]): readonly PaperTable[] {
+  const { columns, rows, ...named } = markingTable(carriers)
+  const groups: { keys: ReadonlySet<string>; readonly rows: PaperTable['rows'][number][] }[] = []
+  for (const row of rows) {
+    const keys = new Set(Object.keys(row).filter((key) => key !== 'mark'))
+    const last = groups.at(-1)
+    if (last !== undefined && (isWithin(keys, last.keys) || isWithin(last.keys, keys))) {
+      last.keys = new Set([...last.keys, ...keys])
+      last.rows.push(row)
+    } else {
+      groups.push({ keys, rows: [row] })
+    }
+  }
+  return groups.map((group, i) => ({
+    ...named,
+    id: groups.length === 1 ? named.id : `${named.id}-${i + 1}`,
+    title: groups.length === 1 ? named.title : `${named.title}: ${marksOf(group.rows)}`,
+    columns: columns.filter(({ key }) => key === 'mark' || group.keys.has(key)),
+    rows: group.rows,
+  }))
+}
+
+function isWithin(some: ReadonlySet<string>, all: ReadonlySet<string>): boolean {
+  return [...some].every((key) => all.has(key))
+}
+
+function marksOf(rows: PaperTable['rows']): string {
+  const marks = rows.flatMap(({ mark }) => mark ?? [])
+  return marks.length === 1 ? `${marks[0]}` : `${marks[0]} to ${marks.at(-1)}`
+}
+
 /** Two orders as one: what only the second has stands after what it follows there, or before what it goes before. */
 function merged(first: readonly string[], second: readonly string[]): readonly string[] {
   const both = [...first]

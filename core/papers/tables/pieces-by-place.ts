@@ -42,9 +42,9 @@ export function piecesByPlace(
       ['mark', 'Piece', 'left'],
       ['place', 'Where it goes', 'left'],
       ['length', 'Cut to', 'right'],
-      ['ends', 'Ends off square', 'left'],
-      ['finish', 'In place', 'left'],
-      ['board', 'From board', 'right'],
+      ...(rows.some(({ row }) => row.ends !== '') ? ([['ends', 'Ends off square', 'left']] as const) : []),
+      ...(rows.some(({ row }) => row.finish !== '') ? ([['finish', 'In place', 'left']] as const) : []),
+      ['board', 'Board', 'right'],
     ],
     rows.map(({ row }) => row),
   )
@@ -56,8 +56,9 @@ function placeInRun(
 ): string {
   if (member === undefined || run === undefined) return ''
   const whole = run.from === 0 && run.to === member.length
-  const part = whole ? 'whole' : `${printLength(run.from)} to ${printLength(run.to)} of it`
-  return `${member.role} ${member.mark}, ${part}`
+  const part = whole ? 'whole' : `${printLength(run.from)} to ${printLength(run.to)}`
+  // the piece's own mark names the member before its dash
+  return `${member.role}, ${part}`
 }
 
 function finish(

@@ -56,11 +56,15 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     bad: `The ${beamName(beam.key)} spans ${feetInches(longest)} between posts; ${name} may not.`,
     uncovered: facts.slanting
       ? `The beam table is for joists square to their beam; the ${beamName(beam.key)} meets them or another beam at an angle`
-      : facts.bothSides
-        ? `The beam table is for joists from one side; the ${beamName(beam.key)} carries them from both`
-        : `No table row covers a ${name} beam of ${SPECIES_NAME[job.frame.species]} at ${context.load} psf`,
+      : facts.twoLevels
+        ? `The beam table is for joists that lie on the beam; from the side of the ${beamName(beam.key)} those of a lower level hang`
+        : facts.bothSides
+          ? `The beam table is for joists from one side; the ${beamName(beam.key)} carries them from both`
+          : `No table row covers a ${name} beam of ${SPECIES_NAME[job.frame.species]} at ${context.load} psf`,
     remedy: remedy(context, facts, longest),
-    caution: guideCaution(guide),
+    caution: facts.twoLevels
+      ? `Joists that hang from one side twist the ${beamName(beam.key)}: tie every joist that lies on it down to it, and have it confirmed.`
+      : guideCaution(guide),
   })
 }
 

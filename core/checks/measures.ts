@@ -36,6 +36,8 @@ export interface BeamFacts {
   readonly cantilever: Ticks
   /** joists span on both sides of the beam: the tables assume one */
   readonly bothSides: boolean
+  /** joists of one level lie on its top and those of a lower one hang from its side */
+  readonly twoLevels: boolean
   /** joists lie on it askew, or it meets another beam at an angle: no table is for that */
   readonly slanting: boolean
   /** width of deck the beam carries: half of the joist spans, centre to centre, and the cantilever */
@@ -84,6 +86,7 @@ interface Brought {
   readonly clear: number
   readonly cantilever: number
   readonly between: boolean
+  readonly hung: boolean
   readonly slanting: boolean
 }
 
@@ -101,6 +104,7 @@ function broughtBy(group: JoistMeasures, beamId: string): readonly Brought[] {
         clear: Math.max(0, clears[i - 1] ?? 0, clears[i] ?? 0),
         cantilever: Math.max(first, last),
         between: i > 0 && i < supports.length - 1,
+        hung: support.seat === 'hung',
         slanting: support.skew !== 0,
       },
     ]
@@ -135,6 +139,7 @@ function beamFacts(beam: Beam, frame: Frame, groups: readonly JoistMeasures[]): 
     joistSpan: ticks(Math.max(0, ...brought.map(({ clear }) => clear))),
     cantilever: ticks(Math.ceil(Math.max(0, ...brought.map(({ cantilever }) => cantilever)))),
     bothSides: zones.length > 1 || brought.some(({ between }) => between),
+    twoLevels: !beam.flush && brought.some(({ hung }) => hung),
     slanting: meets || brought.some(({ slanting }) => slanting),
     tributary,
     areas: lengths.map((length) => squareFeet(length, tributary)),

@@ -82,8 +82,9 @@ export function beamShape(
 }
 
 /** The field that says where a beam lies. */
-export function beamPlaceField({ beam, edge, flush }: SupportLine): FieldPath {
+export function beamPlaceField({ beam, edge, flush, seam }: SupportLine): FieldPath {
   if (edge < 0) return 'shape.middleBeams'
+  if (seam) return flush ? 'shape.seams' : 'shape.zones'
   return `frame.beams.${beam ?? 'front'}.${flush ? 'set' : 'setback'}`
 }
 

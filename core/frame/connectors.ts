@@ -24,7 +24,7 @@ export function connectorsOf(
         upliftTies(
           job,
           joists
-            .filter((joist) => joist.supports.some(({ id }) => id === beam.id) && !goesOnOver(joist, beam.id))
+            .filter((joist) => liesOver(joist, beam.id) && !goesOnOver(joist, beam.id))
             .map(({ member }) => member),
           beam,
         ),
@@ -40,11 +40,19 @@ export function connectorsOf(
 function atHangers(job: Job, joists: readonly PlacedJoist[], beams: readonly Beam[]): readonly Connector[] {
   const { size } = job.frame.joists
   const flush = beams.some((beam) => beam.flush)
-  const where = flush ? 'the ledger or a flush beam' : 'the ledger'
+  const atSide = joists.some(({ place }) =>
+    [place.startsAt, place.endsAt].some((edge) => edge?.edge.seam === 'higher level’s beam'),
+  )
+  const where = [
+    'the ledger',
+    ...(flush ? ['a flush beam'] : []),
+    ...(atSide ? ['the side of a higher level’s beam'] : []),
+  ].join(' or ')
   const fields = [
     'frame.joists.size',
     'site.attachment',
-    ...(flush ? ['frame.beams.front.set', 'shape.middleBeams'] : []),
+    ...(flush ? ['frame.beams.front.set', 'shape.middleBeams', 'shape.seams'] : []),
+    ...(atSide ? ['shape.levelBeams'] : []),
   ]
   const ends = joists.flatMap(({ member, place, supports }) =>
     ([0, 1] as const).flatMap((end) =>
@@ -124,6 +132,11 @@ function atHeaders(job: Job, headers: readonly Member[]): readonly Connector[] {
     'One hanger for both plies at each end of a header (common practice, no source)',
   )
   return [{ ...hangers, count: 2 * first.length }]
+}
+
+/** Whether a joist lies on a beam, and does not hang from its side. */
+function liesOver({ supports }: PlacedJoist, beamId: string): boolean {
+  return supports.some(({ id, seat }) => id === beamId && seat !== 'hung')
 }
 
 /** Whether a joist goes on over a beam from another, with which it is one line. */

@@ -92,8 +92,26 @@ export function frameDecking(
   return { courses, field, short }
 }
 
-/** What the field of a zone's decking covers, in its view: all of it but what a border takes. */
-export function fieldOf(job: Job, view: ZoneView, laying: Laying, level: Level): readonly Polygon[] {
+/**
+ * What the field of a zone's decking covers, in its view: all of it but what a border takes, and a gap short of a higher
+ * level, against whose rim it ends.
+ */
+export function fieldOf(
+  job: Job,
+  view: ZoneView,
+  laying: Laying,
+  level: Level,
+  levels: readonly Level[],
+): readonly Polygon[] {
+  const higher = levels
+    .filter(({ deckTop }) => deckTop > level.deckTop)
+    .map(({ outline }) => insetBy(outline, Array(outline.length).fill(-job.decking.gap)).polygon)
+    .map((outline) => outline.map((corner) => view.turned({ x: corner.x, y: corner.y })))
+  const field = insideBorder(job, view, laying, level)
+  return higher.some((outline) => common(field, [outline]).length > 0) ? without(field, higher) : field
+}
+
+function insideBorder(job: Job, view: ZoneView, laying: Laying, level: Level): readonly Polygon[] {
   const cover = coverOf(job, view)
   if (laying.border === 0) return [cover]
   const { overhang, wallGap } = job.decking

@@ -230,7 +230,7 @@ function frameZones(
     const joists = frameJoists(job, d, zoned, places, ids, joistNames)
     const joistsAt = (edge: ViewEdge) => meeting(joists, edge).map(({ member }) => member.id)
     const rims = frameRims(job, d, view, joistsAt, boardNames)
-    const decked: Decked = { field: fieldOf(job, view, laying, level), openings, joists }
+    const decked: Decked = { field: fieldOf(job, view, laying, level, layout.levels), openings, joists }
     const decking = frameDecking(job, d, view, laying, decked, firstCourse)
     firstCourse += decking.field.rows
     const breakers = frameBreakers(job, d, view, laying, decked, firstBreaker)
@@ -343,13 +343,14 @@ function carriedBeams(
 ): readonly CarriedBeam[] {
   const marks = new BeamMarks()
   const cut = new Map(placed.flatMap(({ own }) => own).map((post) => [post, withLength(post)]))
-  return placed.map(({ line, d, spec, posts, own }) => {
+  return placed.map(({ line, level, d, spec, posts, own }) => {
     const stood = posts.flatMap(({ post, at }) => {
       const whole = cut.get(post)
       return whole === undefined ? [] : [{ post: whole, at }]
     })
-    const zone = zones.find(({ joists }) =>
-      joists.some(({ supports }) => supports.some(({ id }) => id === line.id)),
+    const zone = zones.find(
+      (one) =>
+        one.level === level && one.joists.some(({ supports }) => supports.some(({ id }) => id === line.id)),
     )
     const view = zone?.view ?? zones[0]?.view
     if (view === undefined) throw new Error('a deck has a zone')

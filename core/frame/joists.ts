@@ -1,6 +1,6 @@
 import { edgeAt, heightAt, type PlanePoint } from '../geometry/index.ts'
 import { type FieldPath, isRectangle, type Job } from '../job/index.ts'
-import { beamThickness, type SupportLine, type ViewEdge, type ZoneView } from '../layout/index.ts'
+import { beamAt, beamThickness, type SupportLine, type ViewEdge, type ZoneView } from '../layout/index.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
 import { type Placed, placedBoard } from './footprint.ts'
 import { hungAtCorner } from './hung-at-corner.ts'
@@ -334,11 +334,14 @@ function jointedCause(job: Job, place: JoistPlace, boards: ReadonlyMap<number, s
 
 /** Fields of the boards at which a joist ends: plies of a rim, or of a flush beam in its place. */
 function boardFields({ startsAt, endsAt }: JoistPlace): readonly FieldPath[] {
-  const sides = [startsAt, endsAt].flatMap((edge) =>
-    edge?.board === 'flush beam' ? [edge.role === 'foot' ? 'front' : 'rear'] : [],
-  )
-  if (sides.length === 0) return ['frame.rimPlies']
-  return sides.flatMap((side) => [`frame.beams.${side}.set`, `frame.beams.${side}.plies`])
+  const hung = [startsAt, endsAt].filter((edge) => edge?.board === 'flush beam')
+  if (hung.length === 0) return ['frame.rimPlies']
+  return hung.flatMap((edge) => {
+    if (edge?.edge.seam === 'higher level’s beam') return ['shape.levelBeams', 'shape.levels']
+    const side = edge === null ? 'front' : beamAt(edge)
+    const set = edge?.edge.kind === 'seam' ? 'shape.seams' : `frame.beams.${side}.set`
+    return [set, `frame.beams.${side}.plies`]
+  })
 }
 
 /** What is taken off a joist's length at its two ends. */

@@ -61,7 +61,8 @@ function beamsOnce({ zones }: Layout): readonly BeamOfLevel[] {
   const found = new Map<string, BeamOfLevel>()
   for (const { level, supports } of zones)
     for (const line of supports)
-      if (line.beam !== null && !found.has(line.id)) found.set(line.id, { line, level, spec: line.beam })
+      if (line.beam !== null && line.ofHigher !== true && !found.has(line.id))
+        found.set(line.id, { line, level, spec: line.beam })
   return [...found.values()]
 }
 

@@ -4,7 +4,7 @@ import { fromAbove } from './footprint.ts'
 import type { Member } from './types.ts'
 
 /** Rounding to whole ticks, between posts and what they carry. */
-const ROUNDING = 1
+const ROUNDING = 0.5
 
 /** Posts that would stand in a beam that they do not carry: of a beam between the joists beside one under them. */
 export function postInBeamFaults(

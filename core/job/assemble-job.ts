@@ -28,6 +28,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>, given: R
       setbacks: text('shape.setbacks'),
       middleBeams: text('shape.middleBeams'),
       levels: text('shape.levels'),
+      levelBeams: choice('shape.levelBeams'),
       steps: choice('shape.steps'),
       stepWidth: length('shape.stepWidth'),
     },

@@ -109,12 +109,14 @@ export interface Job {
     readonly walls: string
     readonly joists: 'away' | 'along'
     readonly zones: string
-    /** end joists where two zones run side by side: one, or one of each zone */
-    readonly seams: 'single' | 'doubled' | 'hip'
+    /** where two zones meet: end joists side by side one, or one of each zone; a hip; joists hung from a flush beam */
+    readonly seams: 'single' | 'doubled' | 'hip' | 'flush'
     readonly openings: string
     readonly setbacks: string
     readonly middleBeams: string
     readonly levels: string
+    /** where one level's joists end against a higher one's: a beam of each, or the higher one's for both */
+    readonly levelBeams: 'own' | 'shared'
     /** what leads from one level to the next where they lie more than a riser apart */
     readonly steps: 'box' | 'none'
     readonly stepWidth: Ticks

@@ -1,4 +1,5 @@
 import { sectionOf } from '../data/index.ts'
+import { edgeAt } from '../geometry/index.ts'
 import { edgeLengthList, type Fault, type Job } from '../job/index.ts'
 import { inches, printInches } from '../units/index.ts'
 import type { Zone } from './types.ts'
@@ -25,7 +26,8 @@ export function flushFaults(
     ...sides.flatMap((side) => slanting(side, seen)),
     ...setbacks(job, seen),
     ...middle(seen),
-    ...(lines.some(({ beam }) => beam === 'rear') && job.site.attachment === 'freestanding'
+    ...seams(seen),
+    ...(lines.some(({ beam, seam }) => beam === 'rear' && !seam) && job.site.attachment === 'freestanding'
       ? [
           {
             path: 'frame.beams.rear.set',
@@ -52,8 +54,9 @@ function shallow({ frame }: Job, side: Side): readonly Fault[] {
 
 function slanting(side: Side, seen: readonly Seen[]): readonly Fault[] {
   const leans = seen.some(({ view }) =>
-    view.edges.some(({ board, role, edge: { from, to } }) => {
-      return board === 'flush beam' && beamAt(role) === side && from.x !== to.x && from.y !== to.y
+    view.edges.some((met) => {
+      const { from, to } = met.edge
+      return met.board === 'flush beam' && beamAt(met) === side && from.x !== to.x && from.y !== to.y
     }),
   )
   if (!leans) return []
@@ -96,6 +99,29 @@ function middle(seen: readonly Seen[]): readonly Fault[] {
       message:
         'a flush middle beam ends at an edge at an angle, or a corner of the outline lies within 1 ft of it',
       fix: 'drop it, or let it lie between two sides along the joists, 1 ft or more from every corner',
+    },
+  ]
+}
+
+/** A flush beam where parts meet goes from side to side of both, or on in line with their edges. */
+function seams(seen: readonly Seen[]): readonly Fault[] {
+  const wrong = seen.some(({ view: { polygon, edges } }) =>
+    edges.some(({ board, edge: { kind } }, i) => {
+      if (kind !== 'seam' || board !== 'flush beam') return false
+      return [i - 1, i + 1].some((k) => {
+        const at = (k + edges.length) % edges.length
+        const [own, beside] = [edgeAt(polygon, i), edgeAt(polygon, at)]
+        const inLine = own.from.y === own.to.y && beside.from.y === beside.to.y
+        return edges[at]?.role !== 'side' && !inLine
+      })
+    }),
+  )
+  if (!wrong) return []
+  return [
+    {
+      path: 'shape.seams',
+      message: 'a flush beam where two parts meet ends at an edge at an angle',
+      fix: 'let the parts meet between sides along their joists, or choose another seam',
     },
   ]
 }

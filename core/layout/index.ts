@@ -2,4 +2,4 @@ export { beamThickness, type PostFootprint, postFootprint } from './beam-on-post
 export { groundAt } from './ground.ts'
 export { layOut } from './lay-out.ts'
 export type * from './types.ts'
-export { boardEnds, isBlunt, type ViewEdge, type ZoneView, zoneView } from './zone-view.ts'
+export { beamAt, boardEnds, isBlunt, type ViewEdge, type ZoneView, zoneView } from './zone-view.ts'

@@ -4,6 +4,7 @@ import { fail, ok, type Result, TICKS_PER_FOOT } from '../units/index.ts'
 import { layoutFaults } from './field-faults.ts'
 import { flushFaults } from './flush-faults.ts'
 import { hipFaults, withMitres } from './hip-beams.ts'
+import { beamsOfHigher, levelBeamFaults, withLevelBeams } from './level-beams.ts'
 import { furtherLevels, levelFaults, levelZone } from './levels.ts'
 import { openingFaults, openingsOf, zoneOf } from './openings.ts'
 import { outlineOf } from './outline.ts'
@@ -30,8 +31,10 @@ export function layOut(job: Job): Result<Layout, readonly Fault[]> {
   if (beside.length > 0) return fail(beside)
   const names = new LineNames()
   const own = zonesOf(job, outline)
-  const parts = [...own, ...levels.slice(1).map((level, i) => levelZone(job, level, own.length + i + 1))]
+  const bare = [...own, ...levels.slice(1).map((level, i) => levelZone(job, level, own.length + i + 1))]
+  const parts = withLevelBeams(job, levels, bare)
   const misfits = [
+    ...levelBeamFaults(job, levels, bare),
     ...ringFaults(
       outline.corners,
       own.map((part) => part.outline),
@@ -58,7 +61,10 @@ export function layOut(job: Job): Result<Layout, readonly Fault[]> {
   return ok({
     outline: outline.corners,
     edges: outline.edges,
-    zones: zones.map((zone) => ({ ...zone, supports: [...zone.supports, ...shared(zone, zones)] })),
+    zones: zones.map((zone) => ({
+      ...zone,
+      supports: [...zone.supports, ...shared(zone, zones), ...beamsOfHigher(zone, zones)],
+    })),
     levels,
     deckTop: job.size.height,
     areaSquareFeet:
@@ -81,22 +87,23 @@ function middleBeamFaults(job: Job, zones: readonly Pick<Zone, 'supports'>[]): r
   ]
 }
 
-/** Beams of other zones on whose seam this zone's joists end. */
+/** Beams of other zones on whose seam this zone's joists end, each with the edge of this zone that it lies along. */
 function shared(zone: Zone, zones: readonly Zone[]): readonly SupportLine[] {
-  const ends = zone.edges.filter(({ seam }) => seam === 'other zone’s beam')
   return zones
     .filter((other) => other !== zone)
     .flatMap((other) =>
-      other.supports.filter((line) => {
+      other.supports.flatMap((line): readonly SupportLine[] => {
         const edge = other.edges[line.edge]
-        return (
-          line.kind === 'beam' &&
-          edge?.seam === 'shared beam' &&
-          ends.some(
-            ({ from, to }) =>
-              from.x === edge.to.x && from.y === edge.to.y && to.x === edge.from.x && to.y === edge.from.y,
-          )
+        if (line.kind !== 'beam' || edge?.seam !== 'shared beam') return []
+        const own = zone.edges.findIndex(
+          ({ seam, from, to }) =>
+            seam === 'other zone’s beam' &&
+            from.x === edge.to.x &&
+            from.y === edge.to.y &&
+            to.x === edge.from.x &&
+            to.y === edge.from.y,
         )
+        return own < 0 ? [] : [{ ...line, edge: own }]
       }),
     )
 }

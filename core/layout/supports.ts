@@ -14,7 +14,7 @@ import { type BeamLine, beamLines } from './beam-lines.ts'
 import { beamThickness } from './beam-on-post.ts'
 import { openSetback, type Stop } from './open-setback.ts'
 import { openingsOf } from './openings.ts'
-import type { SupportLine, Zone } from './types.ts'
+import type { SupportLine, Zone, ZoneEdge } from './types.ts'
 import { beamAt, boardEnds, type ZoneView, zoneView } from './zone-view.ts'
 
 type Bare = Pick<Zone, 'id' | 'joists' | 'edges'>
@@ -65,6 +65,7 @@ function ledgers(view: ZoneView, names: LineNames): readonly SupportLine[] {
         beam: null,
         key: id,
         flush: false,
+        seam: false,
         cuts: [null, null],
         edge,
       }
@@ -86,11 +87,12 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
   const rim = sectionOf(job.frame.joists.size).thickness * job.frame.rimPlies
   const stops = stopsOf(job, view, sign)
   const open = beamLines(polygon, (i) => edgeOf(i)?.role === role && edgeOf(i)?.board === 'rim', {
-    setback: (i) => stated.get(edgeOf(i)?.edge.number ?? 0) ?? unstated(i),
+    setback: (i) => setbackAt(i),
     half,
     rim,
   })
-  const seams = (['own beam', 'shared beam'] as const).flatMap((seam) =>
+  const underSeams = job.shape.seams === 'flush' ? [] : (['own beam', 'shared beam'] as const)
+  const seams = underSeams.flatMap((seam) =>
     beamLines(polygon, (i) => edgeOf(i)?.role === role && edgeOf(i)?.edge.seam === seam, {
       setback: () => (seam === 'own beam' ? half : 0),
       half: 0,
@@ -107,6 +109,7 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
       beam,
       key,
       flush: false,
+      seam: seams.includes(found),
       cuts: [
         asCut(view, found.cuts[0] && turned(found.cuts[0]), meets[0]) ??
           cutAtHip(view, turned(found.line).from),
@@ -116,6 +119,12 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
       edge: view.edges[indexOf(found.edge)]?.index ?? 0,
     }
   })
+
+  function setbackAt(i: number): number {
+    const edge = edgeOf(i)?.edge
+    // flush with the edge, where a lower level's joists hang from its side
+    return edge?.seam === 'lower level’s joists' ? half : (stated.get(edge?.number ?? 0) ?? unstated(i))
+  }
 
   function unstated(i: number): Ticks {
     if (spec.setbackStated || isRectangle(job)) return spec.setback
@@ -141,18 +150,23 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
   }
 }
 
-/** Beams in the place of rims, along the whole of their edges; those at which joists start first, from left to right. */
+/**
+ * Beams in the place of rims, or where parts meet, along the whole of their edges; those at which joists start first,
+ * from left to right. One that joists of two parts hang from is the later part's.
+ */
 function flushBeams(view: ZoneView, names: LineNames): readonly SupportLine[] {
-  const along = view.edges.flatMap((edge, index) => (edge.board === 'flush beam' ? [{ edge, index }] : []))
+  const along = view.edges.flatMap((edge, index) =>
+    edge.board === 'flush beam' && !isTheirs(edge.edge) ? [{ edge, index }] : [],
+  )
   const lines = along.map(({ edge, index }) => {
-    const half = edge.width / 2
-    const [start, end] = bandAlong(view.polygon, index, [half, edge.width], boardEnds(view, index))
+    const middle = edge.edge.seam === 'shared beam' ? 0 : edge.width / 2
+    const [start, end] = bandAlong(view.polygon, index, [middle, edge.width], boardEnds(view, index))
     return { edge, line: leftToRight({ from: start, to: end }) }
   })
   return lines
     .sort((a, b) => a.line.from.x - b.line.from.x || a.line.from.y - b.line.from.y)
     .map(({ edge, line }): SupportLine => {
-      const beam = beamAt(edge.role)
+      const beam = beamAt(edge)
       const key = names.next(beam)
       return {
         ...placed(view, line),
@@ -161,10 +175,16 @@ function flushBeams(view: ZoneView, names: LineNames): readonly SupportLine[] {
         beam,
         key,
         flush: true,
+        seam: edge.edge.kind === 'seam',
         cuts: [null, null],
         edge: edge.index,
       }
     })
+}
+
+/** Whether the beam at an edge is another part's or another level's. */
+function isTheirs({ seam }: ZoneEdge): boolean {
+  return seam === 'other zone’s beam' || seam === 'higher level’s beam'
 }
 
 /** A shorter part of a middle beam's line carries too little to be worth two posts: common practice, no source. */
@@ -186,6 +206,7 @@ function middleBeams(job: Job, view: ZoneView, names: LineNames): readonly Suppo
           beam: 'front',
           key,
           flush: set === 'flush',
+          seam: false,
           cuts: [null, null],
           edge: -1,
         }

@@ -21,7 +21,10 @@ export interface ZoneEdge {
   readonly kind: 'wall' | 'open' | 'seam'
   /** of the outline's edge that it lies on; null on a seam */
   readonly number: number | null
-  /** on a seam: what carries joists that end there, or which of two zones has the end joist */
+  /**
+   * on a seam: what carries joists that end there, or which of two zones has the end joist; on an open edge: that the
+   * beam behind it carries a lower level's joists too, or that they hang from that of a higher level
+   */
   readonly seam:
     | 'own beam'
     | 'shared beam'
@@ -29,6 +32,8 @@ export interface ZoneEdge {
     | 'end joist'
     | 'other zone’s joist'
     | 'hip'
+    | 'lower level’s joists'
+    | 'higher level’s beam'
     | null
 }
 
@@ -42,6 +47,10 @@ export interface SupportLine {
   readonly key: string
   /** a beam between the joists, which hang from it */
   readonly flush: boolean
+  /** where two parts of the deck meet */
+  readonly seam: boolean
+  /** a higher level's beam, at whose side joists of this zone hang: it is framed with that level */
+  readonly ofHigher?: true
   /** ledger: its outer face (where joists butt); beam: its centre line; of a line at an angle: its left end */
   readonly y: Ticks
   readonly from: Ticks

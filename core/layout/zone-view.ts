@@ -56,36 +56,49 @@ function viewEdge(job: Job, edge: ZoneEdge, index: number, { from, to }: Segment
   const role = to.x > from.x ? 'head' : to.x < from.x ? 'foot' : 'side'
   const { thickness } = sectionOf(job.frame.joists.size)
   const board = boardAt(job, edge, role)
-  const width = widthOf(job, board, role) ?? thickness
+  const width = widthOf(job, board, { edge, role }) ?? thickness
   const steep = board === 'hip' || (board === 'rim' && isSteep({ from, to }))
   return { edge, index, role, board, steep, width: ticks(width) }
 }
 
 /** Thickness of what is not one board thick; else null. */
-function widthOf({ frame }: Job, board: ViewEdge['board'], role: ViewEdge['role']): number | null {
+function widthOf(
+  { frame }: Job,
+  board: ViewEdge['board'],
+  met: Pick<ViewEdge, 'edge' | 'role'>,
+): number | null {
   switch (board) {
     case 'none':
       return 0
     case 'rim':
       return sectionOf(frame.joists.size).thickness * frame.rimPlies
-    case 'flush beam':
-      return beamThickness(frame.beams[beamAt(role)])
+    case 'flush beam': {
+      const { seam } = met.edge
+      // the higher level's beam lies beyond the edge; one of both parts lies half in each
+      if (seam === 'higher level’s beam') return 0
+      const whole = beamThickness(frame.beams[beamAt(met)])
+      return seam === 'shared beam' || seam === 'other zone’s beam' ? whole / 2 : whole
+    }
     default:
       return null
   }
 }
 
-/** Whose fields the beam at an edge goes by. */
-export function beamAt(role: ViewEdge['role']): 'front' | 'rear' {
-  return role === 'foot' ? 'front' : 'rear'
+/** Whose fields the beam at an edge goes by; of another part's beam as that part sees it, from the other side. */
+export function beamAt({ edge, role }: Pick<ViewEdge, 'edge' | 'role'>): 'front' | 'rear' {
+  const theirs = edge.seam === 'other zone’s beam' || edge.seam === 'higher level’s beam'
+  return (role === 'foot') === theirs ? 'rear' : 'front'
 }
 
-function boardAt({ frame }: Job, { kind, seam }: ZoneEdge, role: ViewEdge['role']): ViewEdge['board'] {
+function boardAt({ frame, shape }: Job, edge: ZoneEdge, role: ViewEdge['role']): ViewEdge['board'] {
+  const { kind, seam } = edge
   if (seam === 'hip') return 'hip'
-  if (kind === 'seam') return role === 'side' && seam !== 'other zone’s joist' ? 'end joist' : 'none'
+  if (seam === 'higher level’s beam') return 'flush beam'
+  if (kind === 'seam' && role !== 'side') return shape.seams === 'flush' ? 'flush beam' : 'none'
+  if (kind === 'seam') return seam === 'other zone’s joist' ? 'none' : 'end joist'
   if (role === 'side') return 'end joist'
   if (kind === 'wall') return 'ledger'
-  return frame.beams[beamAt(role)].set === 'flush' ? 'flush beam' : 'rim'
+  return frame.beams[beamAt({ edge, role })].set === 'flush' ? 'flush beam' : 'rim'
 }
 
 /** A rim covers the end joists' ends, and they lap a ledger's: common practice, no source. */

@@ -26,6 +26,7 @@ export function isRelevant(path: string, job: Job): boolean {
   if (path === 'size.width' || path === 'size.depth') return job.shape.outline.trim() === ''
   if (path.startsWith('frame.beams.rear.')) return job.site.attachment === 'freestanding' || !isRectangle(job)
   if (path === 'shape.seams') return job.shape.zones.trim() !== ''
+  if (path === 'shape.levelBeams') return job.shape.levels.trim() !== ''
   if (path === 'shape.steps') return job.shape.levels.trim() !== ''
   if (path === 'shape.stepWidth') return job.shape.levels.trim() !== '' && job.shape.steps === 'box'
   if (path === 'frame.beams.front.setback') return job.frame.beams.front.set === 'dropped'

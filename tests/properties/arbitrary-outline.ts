@@ -93,7 +93,30 @@ function seldom<T>(arbitrary: fc.Arbitrary<T>, nothing: number): fc.Arbitrary<T 
   return fc.oneof({ weight: nothing, arbitrary: fc.constant(null) }, { weight: 1, arbitrary })
 }
 
-/** Jobs of any outline, on ledgers and free, framed either way, some in two zones or with an opening. */
+/** A platform before the deck or beside its right end, one to three risers down or up, as long as it or less. */
+const anyLevel = fc.record({
+  side: fc.constantFrom('front', 'right'),
+  from: length(0, 60),
+  long: length(60, 200),
+  deep: length(48, 120),
+  height: fc.constantFrom(52.5, 52.75, 52, 50, 48, 67.5, 69.25),
+  beams: fc.constantFrom('own', 'shared'),
+})
+
+function levelText(corners: Corners, { side, from, long, deep, height }: LevelOf): string {
+  const far = Math.max(...corners.map(([x, y]) => (side === 'front' ? y : x)))
+  const box: Corners = [
+    [from, far],
+    [from + long, far],
+    [from + long, far + deep],
+    [from, far + deep],
+  ]
+  return `${height} in: ${outlineText(side === 'front' ? box : box.map(([x, y]) => [y, x]))}`
+}
+
+type LevelOf = typeof anyLevel extends fc.Arbitrary<infer L> ? L : never
+
+/** Jobs of any outline, on ledgers and free, framed either way, some in two zones, on two levels or with an opening. */
 export const anyShapedStatement: fc.Arbitrary<JobStatement> = fc
   .record({
     corners: anyCorners,
@@ -110,6 +133,8 @@ export const anyShapedStatement: fc.Arbitrary<JobStatement> = fc
       }),
       3,
     ),
+    seams: fc.constantFrom('single', 'doubled', 'flush', 'flush'),
+    level: seldom(anyLevel, 3),
     opening: seldom(
       fc.record({ x: length(14, 200), y: length(14, 120), width: length(12, 60), depth: length(12, 60) }),
       3,
@@ -141,6 +166,9 @@ export const anyShapedStatement: fc.Arbitrary<JobStatement> = fc
         any.zone === null
           ? ''
           : `${any.zone.x}, ${any.zone.y}, ${any.zone.width}, ${any.zone.depth}: ${any.zone.joists}`,
+      seams: any.seams,
+      levels: any.level === null ? '' : levelText(any.corners, any.level),
+      levelBeams: any.level?.beams ?? 'own',
       openings:
         any.opening === null
           ? ''

@@ -5,31 +5,26 @@ import type { Session } from '../state/session.ts'
 import { SessionContext } from '../state/session-context.ts'
 import { Bench } from '../views/bench/bench.tsx'
 import { Centre } from '../views/centre.tsx'
-import { HelpDialog } from '../views/help/help-dialog.tsx'
-import { NewJob } from '../views/jobs/new-job.tsx'
 import { Sill } from '../views/sill/sill.tsx'
 import { Banner } from './banner.tsx'
-import { commandsFor, findable } from './commands.ts'
+import { type Command, commandsFor, findable } from './commands.ts'
+import { type DialogName, Dialogs } from './dialogs.tsx'
 import { FindAnything } from './find-anything.tsx'
-import { JobsDialog } from './jobs-dialog.tsx'
-import { KeySheet } from './key-sheet.tsx'
 import { focusNextPane } from './next-pane.ts'
 import { PrintHead } from './print-head.tsx'
-import { SettingsDialog } from './settings-dialog.tsx'
 import { TopBar } from './top-bar.tsx'
 import { useDesktop } from './use-desktop.ts'
 import { useRememberedTheme } from './use-remembered-theme.ts'
 import { useShortcuts } from './use-shortcuts.ts'
 
-// none has properties: each hears of what concerns it, and not of every edit with the frame around it
-const [OwnCentre, OwnBench, OwnSill] = [memo(Centre), memo(Bench), memo(Sill)]
+// none has properties of the job: each hears of what concerns it, and not of every edit with the frame around it
+const [OwnCentre, OwnBench, OwnSill, OwnFind] = [memo(Centre), memo(Bench), memo(Sill), memo(FindAnything)]
+const NONE: readonly Command[] = []
 
 /** The window: top bar, drawing with the tape under it, bench at the right, sill at the bottom. */
 export function App({ session }: { readonly session: Session }) {
-  const [keysOpen, setKeysOpen] = useState(false)
-  const [jobsOpen, setJobsOpen] = useState(false)
-  const [newJobOpen, setNewJobOpen] = useState(false)
-  const [settingsOpen, setSettingsOpen] = useState(false)
+  const [dialog, setDialog] = useState<DialogName | null>(null)
+  const [finding, setFinding] = useState(false)
   useRememberedTheme(session)
   // not deferred: a press right after an undo must find redo enabled
   const history = useStore(session.store, (state) => state.history)
@@ -53,7 +48,7 @@ export function App({ session }: { readonly session: Session }) {
   }, [name])
 
   useEffect(() => {
-    if (refusedFile !== null) setJobsOpen(true)
+    if (refusedFile !== null) setDialog('jobs')
   }, [refusedFile])
 
   useEffect(() => {
@@ -67,19 +62,20 @@ export function App({ session }: { readonly session: Session }) {
       session,
       {
         openFind: spotlight.open,
-        openKeys: () => setKeysOpen(true),
-        openJobs: () => setJobsOpen(true),
-        openNewJob: () => setNewJobOpen(true),
-        openSettings: () => setSettingsOpen(true),
+        openKeys: () => setDialog('keys'),
+        openJobs: () => setDialog('jobs'),
+        openNewJob: () => setDialog('new job'),
+        openSettings: () => setDialog('settings'),
         nextPane: focusNextPane,
         setTheme: (theme) => session.remember({ theme }),
       },
       state,
     )
   }, [session, history, making, design, hidden])
+  // hundreds of members: named while they are looked for, not at every edit
   const all = useMemo(
-    () => [...commands, ...(design ? findable(session, session.store.getState()) : [])],
-    [commands, design, session],
+    () => (finding ? [...commands, ...(design ? findable(session, session.store.getState()) : [])] : NONE),
+    [finding, commands, design, session],
   )
   useShortcuts(commands, typing)
   useDesktop(session, commands, typing)
@@ -102,22 +98,8 @@ export function App({ session }: { readonly session: Session }) {
           {notice}
         </p>
       </div>
-      <FindAnything commands={all} />
-      <HelpDialog />
-      <SettingsDialog opened={settingsOpen} onClose={() => setSettingsOpen(false)} />
-      <KeySheet commands={commands} opened={keysOpen} onClose={() => setKeysOpen(false)} />
-      <JobsDialog
-        opened={jobsOpen}
-        onNew={() => {
-          setJobsOpen(false)
-          setNewJobOpen(true)
-        }}
-        onClose={() => {
-          setJobsOpen(false)
-          session.forgetRefusedFile()
-        }}
-      />
-      <NewJob opened={newJobOpen} onClose={() => setNewJobOpen(false)} />
+      <OwnFind commands={all} onOpen={setFinding} />
+      <Dialogs open={dialog} commands={dialog === 'keys' ? commands : NONE} show={setDialog} />
     </SessionContext>
   )
 }

@@ -11,7 +11,14 @@ const FOCUS_BACK = 40
 const LATEST = 'Used last'
 
 /** The command menu: every command, field and member by its name. Its shortcut is one of the commands. */
-export function FindAnything({ commands }: { readonly commands: readonly Command[] }) {
+export function FindAnything({
+  commands,
+  onOpen,
+}: {
+  /** none while it is closed */
+  readonly commands: readonly Command[]
+  onOpen(open: boolean): void
+}) {
   const session = useSession()
   const recent = useJob((state) => state.memory?.recent) ?? []
   const others = commands.filter((command) => command.id !== 'find')
@@ -39,6 +46,8 @@ export function FindAnything({ commands }: { readonly commands: readonly Command
     <Spotlight
       actions={groups}
       filter={filter}
+      onSpotlightOpen={() => onOpen(true)}
+      onSpotlightClose={() => onOpen(false)}
       attributes={{ content: { 'aria-label': 'Find anything' } }}
       shortcut={null}
       transitionProps={{ duration: 0 }}

@@ -14,18 +14,18 @@ import './checks.css'
 /** One check: its mark, what it uses of its limit, and behind a click the clause, the figures and the steps. */
 export const CheckItem = memo(function CheckItem({
   check,
-  things,
+  marks: known,
   told = true,
 }: {
   readonly check: Check
-  /** everything that can be chosen, for the marks of what the check speaks of */
-  readonly things: readonly Thing[]
+  /** of everything that can be chosen: the check tells those of what it speaks of */
+  readonly marks: Marks
   readonly told?: boolean
 }) {
   const session = useSession()
   // figures and steps of every check are thousands of words: they are made when they are asked for
   const [open, setOpen] = useState(false)
-  const marks = marksOf(check.subjects, things)
+  const marks = marksOf(check.subjects, known)
   const mark = markOf(check.status)
   const ratio = check.governing?.ratio ?? null
   const judged = check.status === 'calculated only' || check.status === 'outside scope' ? check.status : null
@@ -72,9 +72,19 @@ export const CheckItem = memo(function CheckItem({
 
 const MANY = 4
 
+/** Each thing's mark by its id, and where it stands among all. */
+export type Marks = ReadonlyMap<string, { readonly mark: string; readonly at: number }>
+
+export function marksInOrder(things: readonly Thing[]): Marks {
+  return new Map(things.map(({ id, mark }, at) => [id, { mark, at }]))
+}
+
 /** Marks of what a check speaks of, few of them. */
-function marksOf(subjects: readonly string[], things: readonly Thing[]): string {
-  const marks = things.filter((thing) => subjects.includes(thing.id)).map((thing) => thing.mark)
+function marksOf(subjects: readonly string[], known: Marks): string {
+  const marks = subjects
+    .flatMap((id) => known.get(id) ?? [])
+    .toSorted((a, b) => a.at - b.at)
+    .map(({ mark }) => mark)
   return marks.length > MANY ? `${marks[0]} … ${marks.at(-1)}` : marks.join(', ')
 }
 

@@ -1,8 +1,8 @@
-import { memo, useDeferredValue } from 'react'
+import { memo, useDeferredValue, useMemo, useState } from 'react'
 import type { Check } from '../../../core/checks/index.ts'
 import { bySeverity, markOf } from '../../state/figures.ts'
 import { useThings } from '../../state/use-derived.ts'
-import { CheckItem } from './check-item.tsx'
+import { CheckItem, marksInOrder } from './check-item.tsx'
 
 /** Checks, worst first. What passes is folded away where there is much of it. */
 export const CheckList = memo(function CheckList({
@@ -17,6 +17,9 @@ export const CheckList = memo(function CheckList({
 }) {
   // while something is drawn, the drawing goes first
   const things = useDeferredValue(useThings())
+  const marks = useMemo(() => marksInOrder(things), [things])
+  // what is folded away is made when it is unfolded
+  const [unfolded, setUnfolded] = useState(false)
   const sorted = bySeverity(checks)
   const open = fold ? sorted.filter((check) => markOf(check.status) !== 'passes') : sorted
   const folded = fold ? sorted.filter((check) => markOf(check.status) === 'passes') : []
@@ -31,19 +34,21 @@ export const CheckList = memo(function CheckList({
       {open.length > 0 && (
         <ul className="checks">
           {open.map((check, index) => (
-            <CheckItem key={check.id} check={check} things={things} told={index < told} />
+            <CheckItem key={check.id} check={check} marks={marks} told={index < told} />
           ))}
         </ul>
       )}
       {fold && open.length === 0 && <p className="soft">Nothing fails, and nothing is near its limit.</p>}
       {folded.length > 0 && (
-        <details className="checks-folded">
+        <details className="checks-folded" onToggle={(event) => setUnfolded(event.currentTarget.open)}>
           <summary>{folded.length} that pass with room to spare</summary>
-          <ul className="checks">
-            {folded.map((check) => (
-              <CheckItem key={check.id} check={check} things={things} />
-            ))}
-          </ul>
+          {unfolded && (
+            <ul className="checks">
+              {folded.map((check) => (
+                <CheckItem key={check.id} check={check} marks={marks} />
+              ))}
+            </ul>
+          )}
         </details>
       )}
     </>

@@ -8,6 +8,7 @@ const ENTRY = [
   ['Shift with an arrow', 'four steps'],
   ['Enter or Tab', 'take the value'],
   ['Escape', 'give it up: the value before stays'],
+  ['All deleted, then Enter; Delete in a choice', 'back to the default'],
 ] as const
 
 const DRAWING = [

@@ -20,6 +20,8 @@ export interface NewWish {
 export interface WishActions {
   /** asks what it would cost to wish for something; nothing of the job changes */
   priceNewWish(wish: NewWish): Promise<void>
+  /** asks what it would cost to state several fields otherwise; nothing of the job changes */
+  priceChanges(key: string, changes: readonly Omit<NewWish, 'key'>[]): Promise<void>
   /** asks what a wish that the job has costs */
   priceWish(wish: Wish): Promise<void>
   forgetWishPrice(key: string): void
@@ -53,6 +55,11 @@ export function wishActions({ client, get, set, watched }: SessionParts): WishAc
 
   return {
     priceNewWish: ({ key, path, value }) => ask(key, (present) => [present, setField(present, path, value)]),
+    priceChanges: (key, changes) =>
+      ask(key, (present) => [
+        present,
+        changes.reduce((statement, { path, value }) => setField(statement, path, value), present),
+      ]),
     priceWish: (wish) => ask(wish.key, (present) => [withoutWish(present, wish), present]),
     forgetWishPrice(key) {
       const { [key]: _gone, ...wishPrices } = get().wishPrices

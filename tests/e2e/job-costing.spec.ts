@@ -102,7 +102,7 @@ test('a finished job proposes the rate of a task; it is taken into the book by n
   // what the job is held against stays as it was
   const estimated = page.getByRole('table', { name: /^Estimated, so far/ })
   await expect(estimated.getByRole('row', { name: /^Labour, 20 of/ })).toBeVisible()
-  await page.getByRole('button', { name: /^Take back “Rate of/ }).click()
+  await sheet(page).getByRole('button', { name: /^Take back “Rate of/ }).click()
   await expect(rates.getByRole('row', { name: JOISTS }).getByRole('cell').nth(2)).toHaveText(inBook ?? '')
 })
 

@@ -29,6 +29,7 @@ export const TOPICS: readonly Topic[] = [
     place: 'site',
     paragraphs: [
       'Width runs along the house, depth away from it, height from the ground to the top of the decking. Lengths of the deck are those of its frame; the decking may overhang.',
+      'A bare number up to 60 in Width or Depth is feet, and the field says so; everywhere else a bare number is inches.',
       'Frost depth, soil and snow are local facts. Ask the building department and write down who told you: the papers print it. What is not told counts as the worse case.',
       'Compare other sizes shows a table of widths and depths with what each costs. A click takes a size; one undo takes it back.',
     ],
@@ -71,6 +72,8 @@ export const TOPICS: readonly Topic[] = [
       'Materials, tax, labour and other costs make the direct cost; contingency and overhead are added; margin or markup makes the price. An owner who builds sees cost and hours only.',
       'Any quantity or price can be overridden in its line. It is marked, the computed value stays beside it, and it can be put back.',
       'Under the lines stands what changed since the quote that was sent last.',
+      'Job costing holds a job under way against the estimate that it was begun on. Write down what you buy and the hours you work: each line shows what it took, what is still open, and what is left of the price. Mark a line as done where nothing more is to come.',
+      'A finished job proposes rates: by task, hours estimated and worked, freed of what its conditions made longer. Each is taken into the price book only when you say so, and can be taken back.',
     ],
   },
   {
@@ -90,6 +93,17 @@ export const TOPICS: readonly Topic[] = [
     paragraphs: [
       'Paste or type pieces from a spreadsheet: length, how many, which lumber. The stock is your price book or a list of your own.',
       'It is planned in the same way as a deck, and saved as a workbook or CSV.',
+    ],
+  },
+  {
+    id: 'price book',
+    title: 'Price book: prices, suppliers and rates',
+    place: 'price book',
+    paragraphs: [
+      'Choose a cell and type over it; Enter takes the text, Escape leaves it, F2 edits what is there. What cannot be taken stays as it was typed, with what is wrong beside it. A price that you type is of today.',
+      'Copy takes the rows that are shown as a spreadsheet takes them; a block from a spreadsheet is pasted at the cell where you stand, all of it or nothing.',
+      'A thing may have prices of several suppliers. Each job is then bought where the whole is cheapest: which lengths are cut follows from who sells them, and each delivery is counted once. What all of it costs from one supplier stands beside it.',
+      'Undo and redo in this place are those of the price book; in the other places they are those of the job.',
     ],
   },
   {

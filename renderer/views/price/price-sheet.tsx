@@ -3,6 +3,7 @@ import { ViewSwitch } from '../../parts/view-switch.tsx'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { CostLines } from './cost-lines.tsx'
 import { CostingPart } from './costing/costing-part.tsx'
+import { Materials } from './materials.tsx'
 import { SinceQuotePart } from './since-quote.tsx'
 import { StatedSummary } from './stated-summary.tsx'
 import { TotalsTable } from './totals-table.tsx'
@@ -39,6 +40,7 @@ export function PriceSheet() {
 function EstimatePart() {
   const estimate = useJob((state) => state.estimate)
   const failure = useJob((state) => state.estimateFailure)
+  const book = useJob((state) => state.prices?.book ?? null)
   if (!estimate)
     return failure === null ? <p className="soft">Adding up.</p> : <Message tone="fails">{failure}</Message>
   const { pricing, priceFaults } = estimate
@@ -60,6 +62,7 @@ function EstimatePart() {
           <StatedSummary pricing={pricing} />
           <CostLines lines={pricing.lines} />
           <TotalsTable totals={pricing.totals} />
+          {book && <Materials job={estimate.job} book={book} totals={pricing.totals} />}
           <SinceQuotePart />
           <WorkingDays steps={pricing.calendar} />
         </>

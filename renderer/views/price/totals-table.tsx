@@ -7,7 +7,10 @@ type Sum = { [key in keyof Totals]: Totals[key] extends Cents ? key : never }[ke
 
 /** From material to cost to price, step by step; steps that add nothing are left out. */
 export function TotalsTable({ totals }: { readonly totals: Totals }) {
-  const named = totals.method === 'none' ? '' : `, ${printShare(totals.methodShare)} ${totals.method}`
+  const named =
+    totals.method === 'none'
+      ? ''
+      : `, ${printShare(totals.methodShare)} ${totals.method}, which is ${otherWay(totals)}`
   const rows: readonly (readonly [Sum, string, boolean])[] = [
     ['material', 'Material', false],
     ['tax', 'Sales tax on material', false],
@@ -43,4 +46,10 @@ export function TotalsTable({ totals }: { readonly totals: Totals }) {
       </tbody>
     </table>
   )
+}
+
+/** A margin told as the markup that it is, and the other way round, to a tenth of a percent. */
+function otherWay({ method, cost, price }: Totals): string {
+  const [whole, name] = method === 'margin' ? [cost, 'markup'] : [price, 'margin']
+  return whole === 0 ? `no ${name}` : `${(((price - cost) / whole) * 100).toFixed(1)} % ${name}`
 }

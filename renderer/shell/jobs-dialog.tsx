@@ -1,5 +1,5 @@
 import { Modal } from '@mantine/core'
-import { useEffect, useState } from 'react'
+import { memo, useCallback, useEffect, useState } from 'react'
 import { DEMO_JOB } from '../../core/job/index.ts'
 import type { JobSummary, JobVersionSummary } from '../../shared/contract/index.ts'
 import { ChooseFile } from '../parts/choose-file.tsx'
@@ -44,7 +44,7 @@ function Jobs({ onNew, onClose }: { onNew(): void; onClose(): void }) {
   const open = useJob((state) => state.open?.id)
   const [sought, setSought] = useState('')
   const [removed, setRemoved] = useState<readonly JobSummary[]>([])
-  const readRemoved = async () => setRemoved((await session.removedJobs()) ?? [])
+  const readRemoved = useCallback(async () => setRemoved((await session.removedJobs()) ?? []), [session])
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: read once, when the dialog opens
   useEffect(() => {
@@ -82,33 +82,7 @@ function Jobs({ onNew, onClose }: { onNew(): void; onClose(): void }) {
       )}
       <ul className="jobs-rows" aria-label="Jobs">
         {found.map((job) => (
-          <li key={job.id}>
-            <button
-              type="button"
-              className="jobs-open"
-              disabled={job.id === open}
-              onClick={() => void session.openJob(job.id).then(onClose)}
-            >
-              <span className="jobs-name">{job.name}</span>
-              <span className="soft">{job.id === open ? 'open' : when(job.savedAt)}</span>
-            </button>
-            <button
-              type="button"
-              className="button"
-              aria-label={`Copy ${job.name}`}
-              onClick={() => void session.duplicateJob(job.id).then(onClose)}
-            >
-              Copy
-            </button>
-            <button
-              type="button"
-              className="button"
-              aria-label={`Take ${job.name} off the list`}
-              onClick={() => take(session.removeJob(job))}
-            >
-              Take off
-            </button>
-          </li>
+          <JobRow key={job.id} job={job} isOpen={job.id === open} onClose={onClose} onTaken={readRemoved} />
         ))}
       </ul>
       {removed.length > 0 && (
@@ -137,6 +111,49 @@ function Jobs({ onNew, onClose }: { onNew(): void; onClose(): void }) {
     </div>
   )
 }
+
+const JobRow = memo(function JobRow({
+  job,
+  isOpen,
+  onClose,
+  onTaken,
+}: {
+  readonly job: JobSummary
+  readonly isOpen: boolean
+  onClose(): void
+  onTaken(): Promise<void>
+}) {
+  const session = useSession()
+  return (
+    <li>
+      <button
+        type="button"
+        className="jobs-open"
+        disabled={isOpen}
+        onClick={() => void session.openJob(job.id).then(onClose)}
+      >
+        <span className="jobs-name">{job.name}</span>
+        <span className="soft">{isOpen ? 'open' : when(job.savedAt)}</span>
+      </button>
+      <button
+        type="button"
+        className="button"
+        aria-label={`Copy ${job.name}`}
+        onClick={() => void session.duplicateJob(job.id).then(onClose)}
+      >
+        Copy
+      </button>
+      <button
+        type="button"
+        className="button"
+        aria-label={`Take ${job.name} off the list`}
+        onClick={() => void session.removeJob(job).then(onTaken)}
+      >
+        Take off
+      </button>
+    </li>
+  )
+})
 
 function EarlierStates({ onClose }: { onClose(): void }) {
   const session = useSession()

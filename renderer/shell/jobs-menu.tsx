@@ -4,6 +4,9 @@ import { DEMO_JOB } from '../../core/job/index.ts'
 import { printClock } from '../state/print.ts'
 import { useJob, useSession } from '../state/session-context.ts'
 
+/** So many jobs stand in the menu, those saved last; the others are among all jobs. */
+const MOST = 12
+
 /** The open job's name, and behind it the others. */
 export function JobsMenu({ name, onNew, onAll }: { readonly name: string; onNew(): void; onAll(): void }) {
   const session = useSession()
@@ -28,10 +31,10 @@ export function JobsMenu({ name, onNew, onAll }: { readonly name: string; onNew(
         <Menu.Item onClick={() => void session.createJob(DEMO_JOB)}>New job from the demonstration</Menu.Item>
         <Menu.Item onClick={onAll}>All jobs, earlier states, everything as a file…</Menu.Item>
         <Menu.Divider role="separator" />
-        <Menu.Label role="presentation">Jobs</Menu.Label>
+        <Menu.Label role="presentation">Jobs saved last</Menu.Label>
         <div className="jobs-list" role="group" aria-label="Jobs">
           {jobs === null && <Menu.Label role="presentation">Reading the list</Menu.Label>}
-          {jobs?.map((job) => (
+          {jobs?.slice(0, MOST).map((job) => (
             <Menu.Item
               key={job.id}
               onClick={() => void session.openJob(job.id)}

@@ -63,32 +63,18 @@ export function frameLedgers(
   view: ZoneView,
   names: BoardNames,
 ): readonly EdgeBoard[] {
-  return along(view, 'ledger').map(({ edge, index }) => {
-    const { id, key, mark } = names.ledger()
-    return {
-      kind: 'ledger',
-      id,
-      key,
-      mark,
-      edge,
-      plies: [
-        {
-          id,
-          mark,
-          role: 'ledger',
-          product: productOf(job, d.joist.size),
-          ripTo: null,
-          ...board(view, index, [0, edge.width], d),
-          bearings: [HOUSE_WALL],
-          cause: {
-            fields: ['size.width', 'site.attachment', 'frame.joists.size', ...shapeFields(job)],
-            ids: [],
-            rule: 'Length = width − two end joists, which lap its ends (common practice, no source)',
-          },
-        },
-      ],
-    }
-  })
+  return along(view, 'ledger').map((at) =>
+    oneBoard(job, d, view, at, {
+      role: 'ledger',
+      ...names.ledger(),
+      bearings: [HOUSE_WALL],
+      cause: {
+        fields: ['size.width', 'site.attachment', 'frame.joists.size', ...shapeFields(job)],
+        ids: [],
+        rule: 'Length = width − two end joists, which lap its ends (common practice, no source)',
+      },
+    }),
+  )
 }
 
 /** Plies of the rims, those at which joists start first, from left to right. */
@@ -136,34 +122,44 @@ export function frameHips(
   view: ZoneView,
   bearings: readonly string[],
 ): readonly EdgeBoard[] {
-  return along(view, 'hip').map(({ edge, index }, i) => {
+  return along(view, 'hip').map((at, i) => {
     const key = `${view.zone.id.replace('zone-', '')}${i === 0 ? '' : letter(i + 1)}`
-    const id = `hip-${key}`
-    const mark = `HP${key}`
-    return {
-      kind: 'hip',
-      id,
+    return oneBoard(job, d, view, at, {
+      role: 'hip',
+      id: `hip-${key}`,
       key,
-      mark,
-      edge,
-      plies: [
-        {
-          id,
-          mark,
-          role: 'hip',
-          product: productOf(job, d.joist.size),
-          ripTo: null,
-          ...board(view, index, [0, edge.width], d),
-          bearings,
-          cause: {
-            fields: ['shape.seams', 'shape.zones', 'frame.joists.size', ...shapeFields(job)],
-            ids: bearings,
-            rule: 'From the inside corner to the outside corner, one ply of each part; its ends are bevelled to fit (common practice, no source)',
-          },
-        },
-      ],
-    }
+      mark: `HP${key}`,
+      bearings,
+      cause: {
+        fields: ['shape.seams', 'shape.zones', 'frame.joists.size', ...shapeFields(job)],
+        ids: bearings,
+        rule: 'From the inside corner to the outside corner, one ply of each part; its ends are bevelled to fit (common practice, no source)',
+      },
+    })
   })
+}
+
+/** A board of one ply, a joist's size, along all of an edge. */
+function oneBoard(
+  job: Job,
+  d: Dimensions,
+  view: ZoneView,
+  { edge, index }: { readonly edge: ViewEdge; readonly index: number },
+  {
+    key,
+    ...named
+  }: Pick<Member, 'id' | 'mark' | 'bearings' | 'cause'> & {
+    readonly role: 'ledger' | 'hip'
+    readonly key: string
+  },
+): EdgeBoard {
+  const ply = {
+    ...named,
+    product: productOf(job, d.joist.size),
+    ripTo: null,
+    ...board(view, index, [0, edge.width], d),
+  }
+  return { kind: named.role, id: named.id, key, mark: named.mark, edge, plies: [ply] }
 }
 
 function along(view: ZoneView, kind: EdgeBoard['kind']) {

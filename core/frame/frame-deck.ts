@@ -1,6 +1,6 @@
 import type { Fault, Job } from '../job/index.ts'
 import { beamThickness, type Layout, type ViewEdge, type ZoneView, zoneView } from '../layout/index.ts'
-import { fail, inches, ok, printLength, type Result, type Ticks, ticks } from '../units/index.ts'
+import { fail, ok, type Result, type Ticks, ticks } from '../units/index.ts'
 import { BeamMarks, beamOf, framePlies, lineLength } from './beams.ts'
 import { type Blocking, frameBlocking } from './blocking.ts'
 import { braceBolts, frameBraces } from './braces.ts'
@@ -21,6 +21,7 @@ import {
 import { footingUnder } from './footings.ts'
 import { frameHeaders } from './headers.ts'
 import { hipConnectors, hipsOf } from './hips.ts'
+import { crowdedSides, openingClashes } from './joist-clashes.ts'
 import { joistGroups } from './joist-groups.ts'
 import { joistPlaces, joistRoom, type ViewOpening } from './joist-places.ts'
 import { jointedPlaces } from './joist-runs.ts'
@@ -257,54 +258,6 @@ function underHip({ supports }: LaidZone['zone']): readonly string[] {
   const mitred = supports.filter(({ cuts }) => cuts.some((cut) => cut !== null && cut.meets !== null))
   return [...supports.filter(({ kind }) => kind === 'ledger'), ...mitred].map(({ id }) => id)
 }
-
-/** Openings whose trimmers or headers would lie where an end joist goes on from a step of the outline. */
-function openingClashes(zones: readonly FramedZone[]): readonly Fault[] {
-  return zones.flatMap(({ openings, joists }) =>
-    openings.flatMap(({ number, x0, x1, y0, y1 }): readonly Fault[] => {
-      const beside = joists.some(
-        ({ place, from, to }) =>
-          place.end && from < y1 && to > y0 && place.centre > x0 - CLASH && place.centre < x1 + CLASH,
-      )
-      if (!beside) return []
-      return [
-        {
-          path: 'shape.openings',
-          message: `opening ${number} lies across or beside an end joist that goes on from a step of the outline`,
-          fix: `leave ${printLength(CLASH)} between it and the line of the step`,
-        },
-      ]
-    }),
-  )
-}
-
-/** End joists of one part that would stand in each other: a step of the outline lies too near where parts meet. */
-function crowdedSides(job: Job, zones: readonly FramedZone[]): readonly Fault[] {
-  const inEachOther = zones.some(({ joists }) => {
-    const ends = joists.filter(({ place }) => place.end)
-    return ends.some((one, i) =>
-      ends.slice(i + 1).some((other) => {
-        const apart = Math.abs(one.place.centre - other.place.centre)
-        return apart > 1 && apart < END_JOIST - 1 && one.from < other.to && other.from < one.to
-      }),
-    )
-  })
-  if (!inEachOther) return []
-  return [
-    {
-      path: job.shape.zones.trim() === '' ? 'shape.outline' : 'shape.zones',
-      message:
-        'two end joists would stand in each other, for two lines of the shape lie less than 1-1/2 in apart',
-      fix: 'lay the two on one line, or farther apart',
-    },
-  ]
-}
-
-/** Thickness of an end joist, which is a 2x. */
-const END_JOIST = inches(1.5)
-
-/** Two trimmers and the room beside them. */
-const CLASH = inches(6)
 
 /** Joists that start or end at an edge. */
 function meeting(joists: readonly PlacedJoist[], edge: ViewEdge): readonly PlacedJoist[] {

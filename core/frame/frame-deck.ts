@@ -32,8 +32,8 @@ import { midSpanBlocks } from './mid-span-blocking.ts'
 import { layoutNotes } from './notes.ts'
 import { patternFaults } from './pattern-faults.ts'
 import { type LevelDimensions, levelDimensions, type PlacedBeam, placeAllPosts } from './placed-beams.ts'
-import { postInBeamFaults } from './post-in-beam.ts'
 import { type PostOnBeam, postMember, withLength } from './posts.ts'
+import { postInWoodFaults } from './posts-in-wood.ts'
 import { beamRun, ledgerRun, linesAlong, rimRun } from './runs.ts'
 import { diagonal } from './set-out.ts'
 import type { Beam, DeckedZone, Frame, FrameRun, JoistGroup, Member, Post } from './types.ts'
@@ -78,11 +78,14 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
 
   const carried = carriedBeams(job, zones, placed)
   const standing = carried.flatMap(({ beam, d, own }) => own.map((post) => postMember(job, d, post, beam)))
-  const clashes = postInBeamFaults(
-    job,
-    standing,
-    carried.flatMap(({ plies }) => plies),
-  )
+  const clashes = postInWoodFaults(job, standing, [
+    ...carried.flatMap(({ plies }) => plies),
+    ...zones.flatMap((zone) => [
+      ...zone.joists.map(({ member }) => member),
+      ...[...zone.boards, ...zone.hips].flatMap(({ plies }) => plies),
+      ...zone.headers,
+    ]),
+  ])
   if (clashes.length > 0) return fail(clashes)
   const posts = carried.flatMap((one) => one.own)
   const beams = carried.map((one) => one.beam)

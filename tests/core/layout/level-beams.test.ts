@@ -117,6 +117,15 @@ describe('a beam that two levels share', () => {
     )
   })
 
+  it('is not a flush beam, whose posts would stand in the lower level’s rim where that has beams of its own', () => {
+    // posts 5-1/2 in across under a beam of 3 in at the edge reach 1-1/4 in past it
+    const beams = { ...job.frame.beams, front: { size: '2x8', set: 'flush', posts: 5 } }
+    expect(faultsOf({}, { beams })[0]).toMatch(
+      /^frame\.beams\.front\.set: the beam that levels 1 and 2 would share/,
+    )
+    expect(faultsOf({ levelBeams: 'own' }, { beams })).toEqual(['shape.levels: post 2 would stand in rim R2'])
+  })
+
   it('is shared the other way where the platform is the higher one', () => {
     // the deck's own front edge lies along the platform's rear one, 7 1/2 in lower
     const up = designOf({

@@ -13,6 +13,7 @@ export { type ChangeStep, changeSteps, changeWords } from './quote/change-steps.
 export { DEPOSIT_LIMITS } from './quote/deposit-limits.ts'
 export { quoteWarnings } from './quote/quote-warnings.ts'
 export type * from './sheet-types.ts'
+export { permitGaps } from './sheets/permit-list.ts'
 export { makeSheets, SHEET_IDS, SHEET_TITLES, USUAL_SHEETS } from './sheets/index.ts'
 export { orderMessage } from './sheets/order-sheet.ts'
 export { UPRIGHT_LAYERS } from './sheets/section-sheet.ts'

@@ -21,7 +21,11 @@ export function permitList({ estimate }: PaperSource): readonly string[] {
 }
 
 /** What this set does not hold and an office may send it back for; said before anything is printed. */
-export function permitGaps({ estimate }: PaperSource): readonly string[] {
+export function permitGaps({
+  estimate,
+}: {
+  readonly estimate: Pick<PaperSource['estimate'], 'job' | 'checks' | 'guard' | 'stairs'>
+}): readonly string[] {
   const { job, checks } = estimate
   const open = checks.filter(({ status }) => status !== 'passes' && status !== 'near')
   return [

@@ -3,6 +3,7 @@ import { PAPERS, SHEET_IDS, SHEET_TITLES, USUAL_SHEETS } from '../../../core/pap
 import { plural } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { FirmPart } from './firm-part.tsx'
+import { MissingForPermit } from './missing.tsx'
 import { QuotePart } from './quote-part.tsx'
 import { savePapers, saveWorkbook } from './save-workbook.ts'
 
@@ -122,6 +123,7 @@ export function PapersBench() {
             onChange={({ target }) => session.choosePapers({ revision: target.value })}
           />
         </div>
+        <MissingForPermit />
         <button
           type="button"
           className="button button-main"

@@ -125,6 +125,29 @@ describe('posts and infill', () => {
   })
 })
 
+describe('blocking behind guard posts', () => {
+  it('stands in two bays where the joists lie along the edge, and beside each post where they end at it', () => {
+    const guard = guardOf({ guard: GUARD })
+    const byPost = (side: string) =>
+      guard.stretches
+        .filter(({ edge }) => edge.side === side)
+        .flatMap(({ posts }) => posts.map(({ id, onJoist }) => ({ id, onJoist })))
+    const blocksOf = (id: string) =>
+      guard.members.filter(({ role, cause }) => role === 'guard blocking' && cause.ids[0] === id)
+    // joists run away from the house: along the left and the right edge, and end at the front one
+    const sides = [...byPost('left'), ...byPost('right')]
+    expect(sides.length).toBeGreaterThan(3)
+    for (const { id, onJoist } of sides) {
+      expect(onJoist, id).toBe(false)
+      expect(blocksOf(id)).toHaveLength(2)
+    }
+    for (const { id, onJoist } of byPost('front')) expect(blocksOf(id)).toHaveLength(onJoist ? 1 : 2)
+    // as long as a bay is clear: 16 − 1-1/2
+    for (const { length } of guard.members.filter(({ role }) => role === 'guard blocking'))
+      expect(length).toBe(inches(14.5))
+  })
+})
+
 describe('within a border', () => {
   it('each post that stands in the joist under its inner edge has a block on either side', () => {
     const decked = (border: number) => designOf({ guard: GUARD, decking: { border } })

@@ -13,6 +13,7 @@ import { cents, type Result } from '../units/index.ts'
 import { EFFORT, type Effort } from './effort.ts'
 import type { PlacedChoice } from './known-failures.ts'
 import { type LeastCents, leastLumber, type Shares, sharesOf } from './least-cost.ts'
+import { meteredEngine } from './metered-engine.ts'
 import { partOf } from './part-of.ts'
 
 export type Plans = Map<string, Result<CutPlan, Infeasible>>
@@ -32,12 +33,14 @@ interface PlannedCost {
   readonly cost: LeastCents
   /** the same where the plan is proven, or will not be sought further: less where a cheaper order may exist */
   readonly atLeast: LeastCents
-  /** kept where its search ended before its proof */
-  readonly unproven: CutPlan | null
+  /** null where there is none */
+  readonly plan: CutPlan | null
+  /** its search ended before its proof */
+  readonly open: boolean
 }
 
-/** Steps of one plan's search: what is not proven by then seldom is soon. */
-const MOST_STEPS = 120
+/** Effort of one plan's search: what is not proven by then seldom is soon. */
+const MOST_OF_A_PLAN = 25_000
 
 /**
  * What lumber costs at least, tax on boards counted, product by product: its lengths at their least price, then by the
@@ -56,7 +59,7 @@ export class ClassBounds {
 
   constructor(book: PriceBook, engine: LpEngine, plans: Plans, effort: Effort, stop: Watch['stop']) {
     this.#book = book
-    this.#engine = engine
+    this.#engine = meteredEngine(engine, effort)
     this.#plans = plans
     this.#effort = effort
     this.#stop = stop
@@ -87,9 +90,14 @@ export class ClassBounds {
     return Math.max(least, known ?? this.#relaxed.get(content) ?? 0)
   }
 
-  /** The plan of a class whose search ended before its proof. */
-  unproven({ content }: BoundedClass): CutPlan | null {
-    return this.#planned.get(content)?.unproven ?? null
+  /** The plan of a class; null where none was made, or there is none. */
+  planOf({ content }: BoundedClass): CutPlan | null {
+    return this.#planned.get(content)?.plan ?? null
+  }
+
+  /** Whether the search of a plan ended before its proof. */
+  isOpen({ content }: BoundedClass): boolean {
+    return this.#planned.get(content)?.open === true
   }
 
   /** By how much the lumber of a choice costs more than its lengths at their least price, as far as like parts are known. */
@@ -103,8 +111,8 @@ export class ClassBounds {
   learn(classes: readonly BoundedClass[], shares: Shares): boolean {
     const unknown = classes.find(({ content }) => !this.#relaxed.has(content) && !this.#planned.has(content))
     if (unknown !== undefined) {
+      this.#effort.add(EFFORT.plan)
       const cost = leastPlanCost(taxed(unknown.cutJob, shares), this.#engine)
-      this.#effort.add(EFFORT.planStep)
       this.#relaxed.set(unknown.content, cost ?? Number.POSITIVE_INFINITY)
       this.#keepPart(unknown, cost ?? Number.POSITIVE_INFINITY)
       return true
@@ -118,24 +126,22 @@ export class ClassBounds {
   }
 
   #plan({ cutJob, content }: BoundedClass, { tax }: Shares): PlannedCost {
-    const most = Math.min(MOST_STEPS, Math.floor(this.#effort.left / EFFORT.planStep))
-    let steps = 0
-    const stop = () => {
-      steps += 1
-      return steps > most || this.#stop?.() === true
-    }
-    const options = { known: this.#plans, ...(most === 0 ? { quick: true } : { stop }) }
+    const { left } = this.#effort
+    const most = this.#effort.spent + Math.min(MOST_OF_A_PLAN, left)
+    this.#effort.add(EFFORT.plan)
+    const quick = left === 0
+    const stop = () => this.#effort.spent > most || this.#stop?.() === true
+    const options = { known: this.#plans, ...(quick ? { quick, stop: this.#stop } : { stop }) }
     const planned = planOnce(cutJob, this.#engine, options)
-    this.#effort.add(steps * EFFORT.planStep)
     if (!planned.ok)
-      return { cost: Number.POSITIVE_INFINITY, atLeast: Number.POSITIVE_INFINITY, unproven: null }
+      return { cost: Number.POSITIVE_INFINITY, atLeast: Number.POSITIVE_INFINITY, plan: null, open: false }
     const plan = planned.value
     const cost = plan.stockCost * (1 + tax) + plan.jointCost
     // what the whole search of an estimate ends with counts as it is, proven or not
-    const last = plan.status === 'proven optimal' || (plan.status === 'feasible' && most > 0)
+    const last = plan.status === 'proven optimal' || (plan.status === 'feasible' && !quick)
     return last
-      ? { cost, atLeast: cost, unproven: null }
-      : { cost, atLeast: Math.min(cost, this.#relaxed.get(content) ?? 0), unproven: plan }
+      ? { cost, atLeast: cost, plan, open: false }
+      : { cost, atLeast: Math.min(cost, this.#relaxed.get(content) ?? 0), plan, open: true }
   }
 
   #keepPart(one: BoundedClass, cost: LeastCents): void {

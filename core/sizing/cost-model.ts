@@ -7,7 +7,7 @@ import { isModelled, type PriceBook, scopeTopics } from '../pricing/index.ts'
 import { feet, ticks } from '../units/index.ts'
 import { type ApartCosts, apartCosts, barePosts, type Framed } from './apart-costs.ts'
 import { withChoice } from './choice.ts'
-import type { Effort } from './effort.ts'
+import { EFFORT, type Effort } from './effort.ts'
 import { isFlush } from './is-flush.ts'
 import { type LeastCents, leastCost, sharesOf } from './least-cost.ts'
 import { memo } from './memo.ts'
@@ -66,7 +66,7 @@ export function costModel(
   known: Shared | null = null,
 ): CostModel | null {
   const start = startOf(job, catalogue)
-  const costs = costsOf(job, book, start, known)
+  const costs = costsOf(job, book, start, known, effort)
   if (costs === null) return null
   const { apart, parts } = costs
   return {
@@ -92,7 +92,8 @@ interface Laid extends Framed {
 }
 
 /** The deck framed where its height adds nothing to the hours. */
-function framed(job: Job, choice: Choice): Laid | null {
+function framed(job: Job, choice: Choice, effort: Effort): Laid | null {
+  effort.addToBounds(EFFORT.frame)
   const sized: Job = withChoice({ ...job, work: { ...job.work, heightAndSize: false } }, choice)
   const layout = layOut(sized)
   const frame = layout.ok ? frameDeck(sized, layout.value) : null
@@ -100,22 +101,36 @@ function framed(job: Job, choice: Choice): Laid | null {
 }
 
 /** The same high above the ground. */
-function raised(job: Job, choice: Choice): Laid | null {
-  return framed({ ...job, size: { ...job.size, height: ticks(job.size.height + RAISED) } }, choice)
+function raised(job: Job, choice: Choice, effort: Effort): Laid | null {
+  return framed({ ...job, size: { ...job.size, height: ticks(job.size.height + RAISED) } }, choice, effort)
 }
 
 /** What is known already, and what is not; null where the start cannot be framed. */
-function costsOf(job: Job, book: PriceBook, start: Choice, known: Shared | null): Costs | null {
+function costsOf(
+  job: Job,
+  book: PriceBook,
+  start: Choice,
+  known: Shared | null,
+  effort: Effort,
+): Costs | null {
   if (known !== null && known.parts !== null) return { apart: known.apart, parts: known.parts }
-  const first = raised(job, start)
+  const first = raised(job, start, effort)
   if (first === null) return null
-  const apart = known?.apart ?? apartCosts(job, book, start, first.frame, (choice) => raised(job, choice))
-  return { apart, parts: partsOf(job, book, start, first, apart) }
+  const apart =
+    known?.apart ?? apartCosts(job, book, start, first.frame, (choice) => raised(job, choice, effort))
+  return { apart, parts: partsOf(job, book, start, first, apart, effort) }
 }
 
-function partsOf(job: Job, book: PriceBook, start: Choice, first: Framed, apart: ApartCosts): Parts {
+function partsOf(
+  job: Job,
+  book: PriceBook,
+  start: Choice,
+  first: Framed,
+  apart: ApartCosts,
+  effort: Effort,
+): Parts {
   const bare = (choice: Choice): LeastCents | null => {
-    const made = raised(job, choice)
+    const made = raised(job, choice, effort)
     return made === null ? null : leastCost(made.job, book, barePosts(made.frame))
   }
   const whole = leastCost(first.job, book, barePosts(first.frame))
@@ -151,7 +166,7 @@ function partsOf(job: Job, book: PriceBook, start: Choice, first: Framed, apart:
    * may cost less for the same length, so none of it counts.
    */
   function longerJoists(choice: Choice): LeastCents {
-    const made = raised(job, choice)
+    const made = raised(job, choice, effort)
     return made === null ? 0 : Math.max(0, joistsOf(made) - joistsOf(first))
   }
 
@@ -177,7 +192,7 @@ function partsOf(job: Job, book: PriceBook, start: Choice, first: Framed, apart:
   /** Stairs and guards, which may be fixed to joists. */
   function onTop(choice: Choice): LeastCents {
     if (stairsOf(job).length === 0 && job.guard.where === 'none') return 0
-    const made = framed(job, choice)
+    const made = framed(job, choice, effort)
     return made === null ? 0 : additionsCost(made, book)
   }
 }

@@ -7,10 +7,26 @@ export const EFFORT = {
   member: 3,
   /** posts of a deck placed */
   place: 2,
-  /** a cutting plan's search going on for another step */
-  planStep: 250,
-  /** goods counted, and a whole estimate from plans at hand */
-  count: 100,
+  /** a deck framed for what a part of it costs at least */
+  frame: 250,
+  /** a beam of another depth checked in a frame that is there */
+  otherDepth: 100,
+  /** a cutting plan begun, its pieces and lengths put in order, and audited */
+  plan: 400,
+  /** a linear program built, solved once, and each step of an integer one; by rows and columns */
+  program: 80,
+  programColumn: 0.3,
+  solve: 40,
+  solveRow: 1.2,
+  solveColumn: 0.05,
+  integerStep: 600,
+  integerColumn: 0.2,
+  /** goods counted */
+  count: 60,
+  /** the same for a frame that is known on other footings */
+  otherFootings: 60,
+  /** a whole estimate from plans at hand, each audited */
+  whole: 2_000,
 }
 
 /** Work done so far, and how much may be: it decides where sizing ends, the clock never does. */

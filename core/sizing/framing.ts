@@ -5,12 +5,12 @@ import { footingUnder, frameDeck } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import { layAdditions } from '../lay-additions.ts'
 import { layOut } from '../layout/index.ts'
-import { takeOff } from '../takeoff/index.ts'
+import { type Additions, takeOff } from '../takeoff/index.ts'
 import { beamKey, setbacksKey } from './catalogue.ts'
 import { withChoice } from './choice.ts'
 import { EFFORT, type Effort } from './effort.ts'
 import { type KnownFailures, type PlacedChoice, standsInTheWay } from './known-failures.ts'
-import { strongestLike } from './strongest-like.ts'
+import { farthestReach, strongestLike } from './strongest-like.ts'
 import type { Catalogue, Choice } from './types.ts'
 
 type FramedDesign = Omit<Design, 'takeoff'>
@@ -24,6 +24,8 @@ export class Framing {
   /** decks framed so far, on some footings each */
   readonly #framed = new Map<string, FramedDesign>()
   readonly #probed = new Set<string>()
+  /** places of beams of which it was asked whether joists can reach so far at all */
+  readonly #reaches = new Set<string>()
   #nearest: { readonly choice: Choice; readonly checks: readonly Check[] } | null = null
   #checks = 0
 
@@ -50,7 +52,28 @@ export class Framing {
     this.#checks += 1
     this.#effort.add(EFFORT.check)
     const { choice } = placed
-    const job = withChoice(this.#job, choice)
+    const made = this.#frame(placed)
+    if (made === null) return null
+    const { design, additions } = made
+    const { job, frame } = design
+    const failing = design.checks.filter(standsInTheWay)
+    this.#askTables(placed, failing, design)
+    for (const check of failing) this.#failures.addCheck(check, placed)
+    this.#framed.set(frameKey(placed), design)
+    if (failing.length > 0) {
+      this.#askCantilevers(placed, failing)
+      this.#askDeeperBeams(placed, design, failing)
+      if (placed.skeleton === null) this.#probe(choice, failing)
+      if (this.#nearest === null || failing.length < this.#nearest.checks.length)
+        this.#nearest = { choice, checks: failing }
+      return null
+    }
+    return { ...design, takeoff: takeOff(job, frame, additions) }
+  }
+
+  /** A way framed, with its checks; null where it cannot be, which is remembered. */
+  #frame(placed: PlacedChoice): { readonly design: FramedDesign; readonly additions: Additions } | null {
+    const job = withChoice(this.#job, placed.choice)
     const layout = layOut(job)
     const frame = layout.ok ? frameDeck(job, layout.value) : layout
     if (!layout.ok || !frame.ok) {
@@ -59,22 +82,35 @@ export class Framing {
       return null
     }
     this.#effort.add(frame.value.members.length * EFFORT.member)
-    const additions = layAdditions(job, layout.value, frame.value)
-    if (!additions.ok) return null
-    const checks = checkFrame(job, layout.value, frame.value, additions.value)
-    const failing = checks.filter(standsInTheWay)
-    this.#askTables(placed, failing, { job, layout: layout.value, frame: frame.value })
-    for (const check of failing) this.#failures.addCheck(check, placed)
-    const design = { job, given: [], layout: layout.value, frame: frame.value, ...additions.value, checks }
-    this.#framed.set(frameKey(placed), design)
-    if (failing.length > 0) {
-      this.#askDeeperBeams(placed, design, failing)
-      if (placed.skeleton === null) this.#probe(choice, failing)
-      if (this.#nearest === null || failing.length < this.#nearest.checks.length)
-        this.#nearest = { choice, checks: failing }
-      return null
+    const laid = layAdditions(job, layout.value, frame.value)
+    if (!laid.ok) return null
+    const additions = laid.value
+    const checks = checkFrame(job, layout.value, frame.value, additions)
+    const design = { job, given: [], layout: layout.value, frame: frame.value, ...additions, checks }
+    return { design, additions }
+  }
+
+  /**
+   * Where joists reach too far beyond a beam that lies so, the deepest ones too, between the thinnest beams and between the
+   * thickest, no size passes there: how far they may reach hangs on nothing else.
+   */
+  #askCantilevers({ choice }: PlacedChoice, failing: readonly Check[]): void {
+    const { setbacks } = choice
+    const tooFar = failing.filter(({ id }) => id.startsWith('joist-cantilever-')).map(({ id }) => id)
+    if (tooFar.length === 0 || this.#failures.isHopeless(setbacks)) return
+    const key = setbacksKey(setbacks)
+    if (this.#reaches.has(key)) return
+    this.#reaches.add(key)
+    let always = tooFar
+    for (const most of [false, true]) {
+      this.#checks += 1
+      this.#effort.add(EFFORT.check)
+      const made = this.#frame({ choice: farthestReach(choice, this.#catalogue, most), skeleton: null })
+      if (made === null) return
+      const stillTooFar = new Set(made.design.checks.filter(standsInTheWay).map(({ id }) => id))
+      always = always.filter((id) => stillTooFar.has(id))
     }
-    return { ...design, takeoff: takeOff(job, frame.value, additions.value) }
+    if (always.length > 0) this.#failures.addHopeless(setbacks)
   }
 
   /** Where a table never covers a beam that lies so, no size passes there. */
@@ -95,6 +131,7 @@ export class Framing {
   onOtherFootings(placed: PlacedChoice): Design | null {
     const known = this.#framed.get(frameKey(placed))
     if (known === undefined) return null
+    this.#effort.add(EFFORT.otherFootings)
     const job = withChoice(this.#job, placed.choice)
     const footings = known.frame.posts.map((post) => footingUnder(job, post))
     const frame = { ...known.frame, footings }
@@ -120,6 +157,7 @@ export class Framing {
           ...design.frame,
           beams: design.frame.beams.map((one) => (one.beam === side ? { ...one, size } : one)),
         }
+        this.#effort.add(EFFORT.otherDepth)
         const checks = checkSpansOfBeams(withChoice(this.#job, other), design.layout, frame)
         const check = checks.find(({ id }) => id === tooWeak.id)
         if (check === undefined || !standsInTheWay(check)) break

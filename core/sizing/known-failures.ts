@@ -47,12 +47,17 @@ export class KnownFailures {
 
   /** Whether the joists fail on whatever posts. */
   hasJoists(placed: PlacedChoice): boolean {
-    return this.#weak.hasJoists(placed.choice) || this.#has(placed, OF_JOISTS)
+    return (
+      this.isHopeless(placed.choice.setbacks) ||
+      this.#weak.hasJoists(placed.choice) ||
+      this.#has(placed, OF_JOISTS)
+    )
   }
 
   /** Whether a frame fails on whatever footing. */
   hasFrame(placed: PlacedChoice): boolean {
     return (
+      this.isHopeless(placed.choice.setbacks) ||
       this.#has(placed, OF_FRAMES) ||
       this.#weak.hasJoists(placed.choice) ||
       (placed.skeleton === null && this.#weak.hasBeams(placed.choice))

@@ -23,6 +23,8 @@ export interface Found {
   readonly choice: Choice
   readonly design: Design
   readonly cost: Cents
+  /** by plans whose search ended before their proof: at most so much */
+  readonly atMost: boolean
 }
 
 export interface SearchResult {
@@ -94,20 +96,25 @@ class Search {
 
   run(): SearchResult {
     const { job, catalogue } = this.#input
-    this.#tryStated()
+    const stated = this.#checkStated()
     const hopeful = this.#hopeful()
-    for (const series of seriesOf(job, hopeful, this.#places)) this.#pushFrames(series, 0, 0)
+    const { effort } = this.#input
+    for (const series of seriesOf(job, hopeful, this.#places)) {
+      // then nothing is proven, and the bounds of the others are not needed
+      if (effort.boundsAreDone) break
+      this.#pushFrames(series, 0, 0)
+    }
     let proven = true
-    if (this.#input.effort.boundsAreDone && hopeful.setbacks.length > 0) {
+    if (effort.boundsAreDone && hopeful.setbacks.length > 0) {
       proven = false
-      this.#settle(null)
+      this.#settle(null, stated)
     }
     for (let next = proven ? this.#heap.pop() : null; next !== null; next = this.#heap.pop()) {
       if (this.#best !== null && next.bound >= this.#best.cost) break
-      this.#input.effort.add(EFFORT.look)
+      effort.add(EFFORT.look)
       if (this.#isSpent()) {
         proven = false
-        this.#settle(next.entry)
+        this.#settle(next.entry, stated)
         break
       }
       this.#take(next.entry, next.bound)
@@ -142,7 +149,7 @@ class Search {
   }
 
   /** Where the work allowed is done: the cheapest way that is known to pass, and those that lie near it. */
-  #settle(last: Waiting | null): void {
+  #settle(last: Waiting | null, stated: CountedWay | null): void {
     const { job, catalogue, watch } = this.#input
     if (watch.stop?.() === true) return
     let passing: CountedWay | null = null
@@ -151,18 +158,18 @@ class Search {
       passing = entry.way
       break
     }
-    const from = passing ?? this.#best?.way ?? null
+    const from = passing ?? this.#best?.way ?? stated
     const found = descend(
       { job, catalogue, places: this.#places, framing: this.#framing, failures: this.#failures },
       from,
     )
-    for (const placed of [found, passing?.placed ?? null]) this.#tryWhole(placed)
+    for (const placed of [found, passing?.placed, stated?.placed]) if (placed) this.#tryWhole(placed)
   }
 
   /** Checks a way and takes it where it passes and costs less than the best. */
-  #tryWhole(placed: PlacedChoice | null): void {
-    const design = placed === null ? null : this.#framing.check(placed)
-    const way = placed === null || design === null ? null : this.#costs.counted(placed, design)
+  #tryWhole(placed: PlacedChoice): void {
+    const design = this.#framing.check(placed)
+    const way = design && this.#costs.counted(placed, design)
     const cost = way === null ? null : this.#costs.planned(way)
     if (way === null || cost === null || (this.#best !== null && cost >= this.#best.cost)) return
     this.#takeBest(way, way.design, cost)
@@ -170,7 +177,8 @@ class Search {
 
   #takeBest(way: CountedWay, design: Design, cost: Cents): Best {
     const contents = new Set(way.classes.map(({ content }) => content))
-    this.#best = { choice: way.placed.choice, design, cost, way, contents }
+    const atMost = this.#costs.isOpen(way, NOTHING)
+    this.#best = { choice: way.placed.choice, design, cost, atMost, way, contents }
     return this.#best
   }
 
@@ -187,11 +195,15 @@ class Search {
     })
   }
 
-  /** The job as it stands is the first to beat, where it passes. */
-  #tryStated(): void {
+  /** The job as it stands waits among the others, where it passes. */
+  #checkStated(): CountedWay | null {
     const choice = choiceOf(this.#input.job)
     // a narrowed catalogue may not know where its posts stand
-    this.#tryWhole(this.#places.placed(choice) ?? { choice, skeleton: UNKNOWN })
+    const placed = this.#places.placed(choice) ?? { choice, skeleton: UNKNOWN }
+    const design = this.#framing.check(placed)
+    const way = design && this.#costs.counted(placed, design)
+    if (way !== null) this.#pushCounted(way, true, 0)
+    return way
   }
 
   /** The next pair of beams that is not known to fail with these joists and posts. */

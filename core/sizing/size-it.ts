@@ -25,7 +25,7 @@ import { type Found, searchSizes } from './search.ts'
 import type { SizingChange, SizingLimits, SizingOptions, SizingResult } from './types.ts'
 import { WayCosts } from './way-costs.ts'
 
-const LIMITS: SizingLimits = { effort: 130_000 }
+const LIMITS: SizingLimits = { effort: 120_000 }
 
 /**
  * The cheapest joists, beams, posts and footings that pass every check that a size can mend, by a price book's prices
@@ -68,7 +68,7 @@ export function sizeIt(
   }
   return { ok: true, sized: sizedOf(job, best) }
 
-  function sizedOf(now: Job, { choice, design: made, cost }: Found) {
+  function sizedOf(now: Job, { choice, design: made, cost, atMost }: Found) {
     const before = design(counted)
     const changes = changesTo(now, made.job, fieldsOf(choice))
     return {
@@ -76,6 +76,7 @@ export function sizeIt(
       statement: changes.reduce((sum, { field, value }) => setField(sum, field, value), statement),
       costBefore: before.ok ? costNow(before.value, now) : null,
       costAfter: wholeCost(made) ?? cost,
+      atMost,
       failingBefore: before.ok ? before.value.checks.filter(standsInTheWay) : [],
       reasons: reasonsFor(now, choice, made, catalogue),
       remaining: made.checks.filter(

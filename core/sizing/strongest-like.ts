@@ -21,6 +21,25 @@ export function strongestLike(
   }
 }
 
+/** The deepest joists as near together as any, between the beams of fewest or of most plies, on the widest posts. */
+export function farthestReach(choice: Choice, catalogue: Catalogue, mostPlies: boolean): Choice {
+  const { joists, front, rear, postSizes } = catalogue
+  const deeper = (a: Choice['joist'], b: Choice['joist']) =>
+    sectionOf(b.size).depth - sectionOf(a.size).depth || a.spacing - b.spacing
+  const joist = joists.toSorted(deeper)[0] ?? choice.joist
+  const withPlies = (beam: BeamChoice, all: readonly (BeamChoice | null)[]): BeamChoice => {
+    const plies = all.flatMap((one) => one?.plies ?? [])
+    return { ...beam, plies: mostPlies ? Math.max(beam.plies, ...plies) : Math.min(beam.plies, ...plies) }
+  }
+  return {
+    ...choice,
+    joist,
+    front: withPlies(choice.front, front),
+    rear: choice.rear && withPlies(choice.rear, rear),
+    postSize: widestOf(postSizes),
+  }
+}
+
 /** The first of the posts with the greatest section: a 4x6 takes three plies, a 4x4 as thick does not. */
 export function widestOf(postSizes: Catalogue['postSizes']): Choice['postSize'] {
   return postSizes.reduce((a, b) => (areaOf(b) > areaOf(a) ? b : a))

@@ -89,8 +89,9 @@ export interface Sized {
   readonly statement: JobStatement
   /** null where the job as stated has no price */
   readonly costBefore: Cents | null
-  /** by plans whose search may have ended before that of an estimate: at most so much */
   readonly costAfter: Cents
+  /** its plans were sought less long than an estimate seeks them, which may find it a little less */
+  readonly atMost: boolean
   /** checks of the job as stated that sizing can mend and that do not pass */
   readonly failingBefore: readonly Check[]
   readonly reasons: readonly SizingReason[]

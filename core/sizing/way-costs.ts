@@ -95,7 +95,7 @@ export class WayCosts {
   /** By the whole estimate, from plans that are all made; null where it has no price. */
   whole({ classes, design }: CountedWay): Cents | null {
     this.#priced += 1
-    this.#effort.add(EFFORT.count)
+    this.#effort.add(EFFORT.whole)
     const plans = new Map(
       classes.flatMap((one) => {
         const plan = this.#bounds.planOf(one)

@@ -1,5 +1,10 @@
-import type { Sized, SizingReason } from '../../core/sizing/index.ts'
-import { cents, printMoney } from '../../core/units/index.ts'
+import {
+  costWords,
+  proofWords,
+  type Sized,
+  type SizingReason,
+  unchangedWords,
+} from '../../core/sizing/index.ts'
 import { checksReport } from './checks-report.ts'
 import { textTable, wrap } from './text-table.ts'
 
@@ -10,7 +15,7 @@ export function sizingReport(sized: Sized): string {
   const { changes, reasons, remaining } = sized
   const table =
     changes.length === 0
-      ? 'The sizes as stated are the cheapest that pass.\n'
+      ? `${unchangedWords(sized.work)}\n`
       : textTable({
           id: 'sizing',
           title: 'Change',
@@ -26,23 +31,9 @@ export function sizingReport(sized: Sized): string {
   return `${table}\n${costLines(sized)}\nWhat governs\n${reasons.map(reasonLines).join('')}${left}`
 }
 
-function costLines({ costBefore, costAfter, failingBefore, work }: Sized): string {
-  const before = costBefore === null ? 'no price' : printMoney(costBefore)
-  const change = costBefore === null ? '' : `, ${moneyChange(costAfter - costBefore)}`
-  const failing =
-    failingBefore.length === 0
-      ? ''
-      : `  As stated, ${failingBefore.length} of its checks ${failingBefore.length === 1 ? 'does' : 'do'} not pass.\n`
-  const proof = work.proven
-    ? `Nothing that passes is cheaper: ${work.ways} ways, all but ${work.priced} ruled out by checks or by their least cost.`
-    : `The work allowed is done after ${work.priced} ways priced in full; a cheaper one may be left.`
-  const lines = wrap(proof, WIDTH).map((line) => `  ${line}\n`)
-  return `Cost\n  ${before} → ${printMoney(costAfter)}${change}\n  The estimate, worked to its end, may come out a little lower.\n${failing}${lines.join('')}`
-}
-
-function moneyChange(change: number): string {
-  if (change === 0) return 'no change'
-  return change < 0 ? `${printMoney(cents(-change))} less` : `${printMoney(cents(change))} more`
+function costLines(sized: Sized): string {
+  const lines = [costWords(sized), proofWords(sized.work)].flatMap((words) => wrap(words, WIDTH))
+  return `Cost\n${lines.map((line) => `  ${line}\n`).join('')}`
 }
 
 function reasonLines({ part, chosen, governs, smaller }: SizingReason): string {

@@ -1,7 +1,6 @@
 import { useRef, useState } from 'react'
 import { type FieldPath, SIZED_FIELDS } from '../../../core/job/index.ts'
-import type { Sized } from '../../../core/sizing/index.ts'
-import { cents, printMoney } from '../../../core/units/index.ts'
+import { costWords, proofWords, type Sized, unchangedWords } from '../../../core/sizing/index.ts'
 import { Message } from '../../parts/message.tsx'
 import { useJob, useSession } from '../../state/session-context.ts'
 import type { Proposal } from '../../state/sizing-actions.ts'
@@ -134,7 +133,7 @@ function Outcome({
   if (sized.changes.length === 0) {
     return (
       <>
-        <Message tone="plain">These sizes are the cheapest that pass.</Message>
+        <Message tone="plain">{unchangedWords(sized.work)}</Message>
         <SizingReasons sized={sized} />
       </>
     )
@@ -159,7 +158,8 @@ function Outcome({
           ))}
         </tbody>
       </table>
-      <p>{costText(sized)}</p>
+      <p>Cost {costWords(sized)}</p>
+      {!sized.work.proven && <p>{proofWords(sized.work)}</p>}
       <p>
         <button type="button" className="button button-main" onClick={() => apply(sized)}>
           Use these sizes
@@ -171,13 +171,4 @@ function Outcome({
       <SizingReasons sized={sized} />
     </>
   )
-}
-
-function costText({ costBefore, costAfter, failingBefore }: Sized): string {
-  if (costBefore === null) return `Cost ${printMoney(costAfter)}.`
-  const change = costAfter - costBefore
-  const by =
-    change === 0 ? 'no change' : `${printMoney(cents(Math.abs(change)))} ${change < 0 ? 'less' : 'more'}`
-  const failing = failingBefore.length === 0 ? '' : ' It does not pass as it is now.'
-  return `Cost ${printMoney(costBefore)} → ${printMoney(costAfter)}, ${by}.${failing} The estimate, worked to its end, may come out a little lower.`
 }

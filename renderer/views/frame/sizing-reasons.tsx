@@ -1,4 +1,4 @@
-import type { Sized } from '../../../core/sizing/index.ts'
+import { proofWords, type Sized } from '../../../core/sizing/index.ts'
 import { printRatio } from '../../state/print.ts'
 
 /** Why the sizes came out so: what governs each part, and what speaks against the next smaller ones. */
@@ -27,11 +27,7 @@ export function SizingReasons({ sized }: { readonly sized: Sized }) {
           </li>
         ))}
       </ul>
-      <p className="soft">
-        {work.proven
-          ? `Nothing that passes is cheaper, of ${work.ways.toLocaleString('en-US')} ways.`
-          : 'The work allowed is done; a cheaper way may be left.'}
-      </p>
+      <p className="soft">{proofWords(work)}</p>
       {remaining.map((check) => (
         <p key={check.id} className="soft">
           No size mends: {check.message} {check.remedy}

@@ -85,3 +85,61 @@ describe('sizing where no table covers a beam, whatever its size', () => {
     expect(result.checks.map(({ status }) => status)).toContain('calculated only')
   })
 })
+
+describe('sizing where joists reach too far beyond a beam, whatever their size', () => {
+  // a search of every way of the catalogue, without a limit, found none either
+  it.each(['l-shape-free.json', 'tree.json'])('says at once of %s that no size passes', (file) => {
+    const result = sizeIt(deckOf(file), SAMPLE_BOOK, engine, { limits: { effort: 20_000 } })
+    expect(result).toMatchObject({ ok: false, message: 'No size of the catalogue passes every check.' })
+    if (!result.ok) expect(result.checks.map(({ id }) => id).join(' ')).toContain('joist-cantilever-')
+  })
+})
+
+describe('sizing of a deck whose bounds alone are all the work allowed', () => {
+  it('still finds sizes that pass', () => {
+    const { statement, work } = sized(deckOf('parts-differ.json'))
+    expect(work.proven).toBe(false)
+    // its guards are another matter
+    expect(openChecks(statement)).toEqual(['guard'])
+  })
+})
+
+describe('sizing of a wide deck whose courses are hard to lay apart', () => {
+  it('keeps to the work allowed', () => {
+    const beam = (size: string, posts: number) => ({ size, plies: 2, setback: '21 in', posts })
+    const wide: JobStatement = {
+      size: { width: '383 in', depth: '191 in', height: '52 in' },
+      site: {
+        attachment: 'freestanding',
+        frostDepth: '24 in',
+        soil: 'sand',
+        soilBearing: 2000,
+        snowLoad: 30,
+      },
+      frame: {
+        joists: { size: '2x8', spacing: '16 in' },
+        beams: { front: beam('2x10', 4), rear: beam('2x10', 4) },
+      },
+      decking: { size: '5/4x6' },
+    }
+    let solved = 0
+    const counting: typeof engine = {
+      name: engine.name,
+      create: (rows, columns) => {
+        const model = engine.create(rows, columns)
+        const { solve } = model
+        return Object.assign(model, {
+          solve: () => {
+            solved += 1
+            return solve()
+          },
+        })
+      },
+      solveInteger: (program) => engine.solveInteger(program),
+    }
+    const result = sizeIt(wide, SAMPLE_BOOK, counting)
+    expect(result.ok).toBe(true)
+    // more than 10,000 once, and half a minute
+    expect(solved).toBeLessThan(2_000)
+  })
+})

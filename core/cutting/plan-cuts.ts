@@ -1,6 +1,9 @@
 import { fail, ok, type Result } from '../units/index.ts'
 import { aimWords } from './aim-words.ts'
 import type { LpEngine } from './lp-port.ts'
+import { longPoints, type Measure } from './mitres/measure.ts'
+import { nestingOf } from './mitres/nesting.ts'
+import { planNested } from './mitres/plan-nested.ts'
 import { buildProblem } from './model/build-problem.ts'
 import { costsInCents } from './model/costs.ts'
 import type { Problem } from './model/problem.ts'
@@ -42,7 +45,22 @@ export function planCuts(
   engine: LpEngine,
   options: PlanOptions = {},
 ): Result<CutPlan, Infeasible> {
-  const built = buildProblem(job)
+  const nesting = nestingOf(job)
+  if (nesting === null) return planBy(job, longPoints(job), engine, options)
+  // plans on the way to the best of several are not told: they may be poorer than those before, or not fit their boards
+  const { onPlan, onProgress: _ofEachAnew, ...quietly } = options
+  const planned = planNested(job, nesting, (measure) => planBy(job, measure, engine, quietly))
+  if (planned.ok) onPlan?.(planned.value)
+  return planned
+}
+
+function planBy(
+  job: CutJob,
+  measure: Measure,
+  engine: LpEngine,
+  options: PlanOptions,
+): Result<CutPlan, Infeasible> {
+  const built = buildProblem(job, measure)
   if (!built.ok) return built
   const problem = built.value
   const work = new Work({ ...DEFAULT_LIMITS, ...options.limits }, options.stop ?? (() => false))

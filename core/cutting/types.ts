@@ -17,6 +17,16 @@ export interface StockOption {
   readonly breaks?: readonly { readonly from: number; readonly price: Cents }[]
 }
 
+/**
+ * Cuts of a piece's left and right end, in hundredths of a degree off square; its length is to the long points.
+ * Positive: the far edge ends further right. Turned end for end, the two change places and keep their signs.
+ */
+export interface Mitres {
+  /** of the board, at right angles to its length: its width where it lies flat, its thickness where it stands */
+  readonly across: Ticks
+  readonly ends: readonly [number, number]
+}
+
 /** One piece of fixed length. */
 export interface FixedPiece {
   readonly id: string
@@ -25,6 +35,8 @@ export interface FixedPiece {
   readonly length: Ticks
   /** how much of it is cut off in place; nothing where absent */
   readonly wild?: Ticks
+  /** where an end is not square */
+  readonly mitres?: Mitres
 }
 
 /** An admissible joint point of a run group. */
@@ -50,6 +62,8 @@ export interface RunGroup {
   readonly length: Ticks
   /** how much of its far end is cut off in place; nothing where absent */
   readonly wild?: Ticks
+  /** cuts of its own ends and of its joints, where one is not square */
+  readonly mitres?: Mitres & { readonly joint: number }
   /** inner points, ascending */
   readonly points: readonly JointPoint[]
   /** bearings along it, ends included; a piece must cover at least `minSupports` of them */
@@ -104,8 +118,13 @@ export interface Cut {
   readonly length: Ticks
   /** how much of it is cut off in place; nothing where absent */
   readonly wild?: Ticks
+  /** its long points; where it shares a slanting cut with the piece before, `from` lies before that one's `to` */
   readonly from: Ticks
   readonly to: Ticks
+  /** as it lies on the board, where an end is not square */
+  readonly mitres?: Mitres
+  /** it lies end for end on the board: its left end in the deck is the right one here */
+  readonly turned?: true
 }
 
 export interface Board {
@@ -129,6 +148,8 @@ export interface RunPiece {
   readonly length: Ticks
   /** how much of it is cut off in place; nothing where absent */
   readonly wild?: Ticks
+  /** where an end is not square */
+  readonly mitres?: Mitres
 }
 
 export interface PlannedJoint {
@@ -146,7 +167,13 @@ export interface PlannedJoint {
 export interface Certificate {
   /** π is stored as whole multiples of 1 / scale cent */
   readonly scale: number
-  readonly prices: readonly { readonly length: Ticks; readonly price: number }[]
+  /**
+   * Where mitres may share cuts: the classes of ends whose unshared ones are told apart, "across:hundredths" each. Every
+   * length below is then less half of what each of its ends could save, and `ends` says of which of these classes they
+   * are, sorted.
+   */
+  readonly shared?: readonly string[]
+  readonly prices: readonly { readonly length: Ticks; readonly ends?: string; readonly price: number }[]
   /** τ ≤ 0 per cap of a run, same scale: `cap` members at `point`, or at all of `points` where the cap spans several */
   readonly capPrices: readonly {
     readonly runId: string
@@ -201,7 +228,7 @@ export interface CutPlan {
   readonly aims?: readonly Aim[]
   readonly why: string
   readonly certificate: Certificate
-  /** lengths of bought board by what became of it */
+  /** lengths of bought board by what became of it; a stretch that two pieces share at a slanting cut counts once */
   readonly waste: {
     readonly used: Ticks
     readonly kerf: Ticks

@@ -1,3 +1,4 @@
+import type { Cut } from '../cutting/index.ts'
 import type { Ticks } from '../units/index.ts'
 import type { Logo } from './source.ts'
 import type { Drawing, Layer, PaperTable } from './types.ts'
@@ -103,7 +104,9 @@ type BlockKind =
       readonly length: Ticks
       /** the longest board of its kind, which fills the page's width */
       readonly longest: number
-      readonly cuts: readonly { readonly from: Ticks; readonly to: Ticks; readonly length: Ticks }[]
+      readonly cuts: readonly Pick<Cut, 'from' | 'to' | 'length' | 'mitres'>[]
+      /** where the lines of the saw meet the near edge */
+      readonly lines: readonly Ticks[]
       readonly offcut: Ticks
       readonly fate: string
       readonly boards: readonly { readonly number: number; readonly marks: readonly string[] }[]

@@ -1,8 +1,9 @@
 import type { CutJob, FixedPiece, RunGroup, StockOption } from '../cutting/index.ts'
-import type { Frame, FrameRun, ProductClass } from '../frame/index.ts'
+import type { Frame, FrameRun, Member, ProductClass } from '../frame/index.ts'
 import { type Job, namedRuns } from '../job/index.ts'
 import type { Takeoff } from '../takeoff/index.ts'
 import { type Cents, cents, ticks } from '../units/index.ts'
+import { mitresOf, mitresOfRun } from './cut-mitres.ts'
 import { allLeftOut, objectivesOf, type WishedStock, wishedStock } from './cut-wishes.ts'
 import { jointCost } from './joint-cost.ts'
 import { type OffcutsOnHand, offcutStock } from './offcut-stock.ts'
@@ -45,7 +46,7 @@ export function cutJobs(needs: Needs, book: PriceBook, rack: readonly OffcutsOnH
   const { job, takeoff } = needs
   const faults: PriceFault[] = []
   const held = new Set(namedRuns(job.cutting.onePiece, takeoff.runs).named.map((run) => run.id))
-  const marks = new Map(needs.frame.members.map((member) => [member.id, member.mark]))
+  const members = new Map(needs.frame.members.map((member) => [member.id, member]))
   const classes = new Map<string, { product: ProductClass; pieces: FixedPiece[]; runs: RunGroup[] }>()
   const classOf = (product: ProductClass) => {
     const key = productKey(product)
@@ -54,16 +55,18 @@ export function cutJobs(needs: Needs, book: PriceBook, rack: readonly OffcutsOnH
     return found
   }
 
-  for (const { id, mark, length, finished, product } of takeoff.pieces) {
+  for (const { id, mark, memberId, length, finished, product, ends } of takeoff.pieces) {
     const wild = length > finished ? { wild: ticks(length - finished) } : {}
-    classOf(product).pieces.push({ id, mark, length, ...wild })
+    // what is cut in place slants only then
+    const cut = length === finished ? ends : undefined
+    classOf(product).pieces.push({ id, mark, length, ...wild, ...mitresOf(members.get(memberId), cut) })
   }
   for (const run of takeoff.runs) {
     const cost = jointCost(run.kind, book, job.builder)
     const points = held.has(run.id) ? [] : run.points
     if (cost === null && points.length > 0) faults.push(missingJoint(run, book))
     classOf(run.product).runs.push(
-      runGroup({ ...run, points }, marks, cost?.total ?? cents(0), job.cutting.staggerPenalty),
+      runGroup({ ...run, points }, members, cost?.total ?? cents(0), job.cutting.staggerPenalty),
     )
   }
 
@@ -122,16 +125,17 @@ function stockOption(stock: WishedStock): StockOption {
 
 function runGroup(
   run: FrameRun,
-  marks: ReadonlyMap<string, string>,
+  members: ReadonlyMap<string, Member>,
   jointPrice: Cents,
   staggerPenalty: Cents,
 ): RunGroup {
   return {
     id: run.id,
     label: run.label,
-    members: run.memberIds.map((id) => ({ id, mark: marks.get(id) ?? id })),
+    members: run.memberIds.map((id) => ({ id, mark: members.get(id)?.mark ?? id })),
     length: ticks(run.length + (run.wild ?? 0)),
     ...(run.wild === undefined ? {} : { wild: run.wild }),
+    ...mitresOfRun(run, members),
     points: run.points.map(({ at, label }) => ({
       at,
       label,

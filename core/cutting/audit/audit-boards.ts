@@ -1,4 +1,5 @@
 import type { AuditFault, Board, CutJob, CutPlan } from '../types.ts'
+import { auditShapes, kerfAcross } from './audit-mitres.ts'
 import { allowedStock } from './stock-rules.ts'
 
 /** Each board is one the job allows, and its pieces with their kerfs lie between its trims. */
@@ -51,6 +52,7 @@ export function auditBoards(job: CutJob, plan: CutPlan): AuditFault[] {
 function auditCuts(board: Board, kerf: number, trim: number, where: string): AuditFault[] {
   const faults: AuditFault[] = []
   if (board.cuts.length === 0) faults.push({ rule: 'empty board', where, message: 'Nothing is cut from it.' })
+  const slants = board.cuts.some((cut) => cut.mitres !== undefined)
   let free = trim
   for (const cut of board.cuts) {
     if (cut.to - cut.from !== cut.length) {
@@ -60,12 +62,13 @@ function auditCuts(board: Board, kerf: number, trim: number, where: string): Aud
         message: `${cut.mark} runs from ${cut.from} to ${cut.to}, not over ${cut.length}.`,
       })
     }
-    if (cut.from < free) {
+    if (cut.from < (slants ? trim : free)) {
       const rule = free === trim ? 'end trim' : 'kerf'
       faults.push({ rule, where, message: `${cut.mark} begins at ${cut.from}; the saw leaves ${free}.` })
     }
-    free = cut.to + kerf
+    free = cut.to + Math.ceil(kerfAcross(kerf, cut.mitres, 1) - 1e-6)
   }
+  if (slants) faults.push(...auditShapes(board, kerf, where))
   const end = board.cuts.at(-1)?.to ?? 0
   if (end > board.length - trim) {
     faults.push({

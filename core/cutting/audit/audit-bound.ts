@@ -1,6 +1,8 @@
 import type { AuditFault, CutJob, CutPlan } from '../types.ts'
-import { cheapestMember, lengthsOfRun } from './cheapest-member.ts'
-import { bestWorth, type Worth } from './knapsack.ts'
+import { cheapestMember, piecesOfRun } from './cheapest-member.ts'
+import { bestWorth } from './knapsack.ts'
+import { bestWorthShared } from './knapsack-shared.ts'
+import { type Counted, mitresOfPiece, type SharedCuts, sharedCuts } from './shared-cuts.ts'
 import {
   type Allowed,
   allowedStock,
@@ -47,29 +49,52 @@ const TOO_LARGE = 'Its prices are too large to be added exactly.'
 function provenBound(job: CutJob, plan: CutPlan): number | string {
   const { scale } = plan.certificate
   if (scale * dearest(job) > MOST) return TOO_LARGE
-  const priceOf = new Map<number, number>(plan.certificate.prices.map((entry) => [entry.length, entry.price]))
-  const fixed = new Map<number, number>()
-  for (const piece of job.pieces) fixed.set(piece.length, (fixed.get(piece.length) ?? 0) + 1)
+  const shared = sharedCuts(job, plan.certificate.shared)
+  if (typeof shared === 'string') return shared
+  const nameOf = ({ length, ends }: Counted): string => `${length} ${ends}`
+  const priceOf = new Map(
+    plan.certificate.prices.map(({ length, ends = '', price }) => [nameOf({ length, ends }), price]),
+  )
+  const most = new Map<string, Sort>()
+  const meet = (counted: Counted, count: number): void => {
+    const known = most.get(nameOf(counted))?.most ?? 0
+    most.set(nameOf(counted), {
+      ...counted,
+      price: priceOf.get(nameOf(counted)) ?? 0,
+      most: known + count,
+    })
+  }
   let bound = 0n
-  for (const [length, count] of fixed) bound += BigInt(count) * BigInt(priceOf.get(length) ?? 0)
-
-  const most = new Map<number, number>(fixed)
+  for (const { length, mitres } of job.pieces) {
+    const counted = shared.counted(length, mitres)
+    meet(counted, 1)
+    bound += BigInt(priceOf.get(nameOf(counted)) ?? 0)
+  }
   const longest = longestUsable(job)
   for (const run of job.runs) {
     if (run.members.length === 0) continue
     const caps = plan.certificate.capPrices.filter((entry) => entry.runId === run.id)
     const tolls = capTolls(job, run.id, caps, scale)
     if (tolls === null) return `A price of a limit on ${run.label} has no rule of the job behind it.`
-    const member = cheapestMember(run, longest, (length) => priceOf.get(length) ?? 0, tolls.toll, scale)
+    const counted = (length: number, from: number, to: number): Counted =>
+      shared.counted(length, mitresOfPiece(run, from, to))
+    const price = (length: number, from: number, to: number): number =>
+      priceOf.get(nameOf(counted(length, from, to))) ?? 0
+    const member = cheapestMember(run, longest, price, tolls.toll, scale)
     if (member > MOST) return TOO_LARGE
     bound += BigInt(run.members.length) * BigInt(member) + tolls.constant
-    for (const [length, times] of lengthsOfRun(run, longest)) {
-      most.set(length, (most.get(length) ?? 0) + times * run.members.length)
+    const ofEach = new Map<string, Counted & { most: number }>()
+    for (const piece of piecesOfRun(run, longest)) {
+      const own = counted(piece.length, piece.from, piece.to)
+      const known = ofEach.get(nameOf(own))?.most ?? 0
+      ofEach.set(nameOf(own), { ...own, most: Math.max(known, piece.most) })
     }
+    for (const own of ofEach.values()) meet(own, own.most * run.members.length)
   }
 
-  const pieces = [...most.values()].reduce((sum, count) => sum + count, 0)
-  const worths = boardWorths(job, most, priceOf, scale)
+  const sorts = [...most.values()]
+  const pieces = sorts.reduce((sum, { most: count }) => sum + count, 0)
+  const worths = boardWorths(job, sorts, shared, scale)
   if (worths === null) return TOO_LARGE
   for (const [id, stock] of allowedStock(job)) {
     const term = stockTerm(job, stock, worths.get(id) ?? 0, pieces, scale)
@@ -80,6 +105,12 @@ function provenBound(job: CutJob, plan: CutPlan): number | string {
   const unit = BigInt(scale)
   const whole = bound / unit
   return Number(whole * unit < bound ? whole + 1n : whole)
+}
+
+/** Pieces that count alike, what one is worth, and how many of it there can be. */
+interface Sort extends Counted {
+  readonly price: number
+  readonly most: number
 }
 
 interface CapPrice {
@@ -148,23 +179,31 @@ function dearest(job: CutJob): number {
  */
 function boardWorths(
   job: CutJob,
-  most: ReadonlyMap<number, number>,
-  priceOf: ReadonlyMap<number, number>,
+  sorts: readonly Sort[],
+  shared: SharedCuts,
   scale: number,
 ): Map<string, number> | null {
   const savings = (job.keep?.centsPerFoot ?? 0) > 0 || job.perCut > 0
-  const worths: Worth[] = []
-  for (const [length, count] of most) {
-    const price = (priceOf.get(length) ?? 0) - job.perCut * scale
-    if (savings || price > 0) worths.push({ width: length + job.kerf, price, most: count })
-  }
-  const unit = worths.reduce((divisor, { width }) => commonDivisor(divisor, width), 0) || 1
+  const worths = sorts
+    .map(({ length, ends, price, most }) => ({
+      width: length + job.kerf,
+      price: price - job.perCut * scale,
+      most,
+      ends,
+    }))
+    .filter(({ price }) => savings || price > 0)
+  const divisor = worths.reduce((least, { width }) => commonDivisor(least, width), 0) || 1
+  const unit = shared.saves.size > 0 ? 1 : divisor
   const stocks = [...allowedStock(job)]
   const capacity = Math.max(0, ...stocks.map(([, stock]) => Math.floor((stock.usable + job.kerf) / unit)))
   let sum = 0
   for (const { width, price, most } of worths)
     sum += Math.abs(price) * Math.min(most, Math.floor((capacity * unit) / width))
   if (sum > MOST) return null
+  if (shared.saves.size > 0) {
+    const best = bestWorthShared(worths, capacity, shared.saves, shared.wider)
+    return new Map(stocks.map(([id, stock]) => [id, best(stock.usable + job.kerf)]))
+  }
   const table = bestWorth(
     worths.map((worth) => ({ ...worth, width: worth.width / unit })),
     capacity,

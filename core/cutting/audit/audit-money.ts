@@ -115,7 +115,11 @@ function auditWaste(job: CutJob, plan: CutPlan, expect: Expect): void {
   let [used, kerf, trim, kept, thrown] = [0, 0, 0, 0, 0]
   for (const board of plan.boards) {
     const trims = 2 * (allowed.get(board.stockId)?.trim ?? 0)
-    const pieces = total(board.cuts.map((cut) => cut.length))
+    // what two pieces share at a slanting cut is used once
+    const pieces = board.cuts.reduce((sum, { from, length, mitres }, k) => {
+      const shared = mitres === undefined ? 0 : Math.max(0, (board.cuts[k - 1]?.to ?? 0) - from)
+      return sum + length - shared
+    }, 0)
     used += pieces
     trim += trims
     kerf += board.length - trims - pieces - board.offcut

@@ -2,6 +2,7 @@ import type { AuditFault, CutJob, CutPlan } from '../types.ts'
 import { auditAims } from './audit-aims.ts'
 import { auditBoards } from './audit-boards.ts'
 import { auditBound } from './audit-bound.ts'
+import { auditSlants } from './audit-mitres.ts'
 import { auditMoney } from './audit-money.ts'
 import { auditPieces } from './audit-pieces.ts'
 import { auditRuns } from './audit-runs.ts'
@@ -11,6 +12,7 @@ export function auditPlan(job: CutJob, plan: CutPlan): readonly AuditFault[] {
   return [
     ...auditName(job, plan),
     ...auditPieces(job, plan),
+    ...auditSlants(job, plan),
     ...auditBoards(job, plan),
     ...auditRuns(job, plan),
     ...auditMoney(job, plan),

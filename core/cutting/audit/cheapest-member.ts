@@ -29,7 +29,7 @@ function pieceBetween(
 export function cheapestMember(
   run: RunGroup,
   longest: number,
-  priceOf: (length: number) => number,
+  priceOf: (length: number, from: number, to: number) => number,
   toll: (point: number) => number,
   scale: number,
 ): number {
@@ -49,7 +49,7 @@ export function cheapestMember(
         const length = pieceBetween(run, longest, from, to)
         if (length === null) continue
         const joint = to.point < 0 ? 0 : to.cost * scale + toll(to.point)
-        next[j] = Math.min(next[j] ?? 0, (reach[i] ?? 0) + priceOf(length) + joint)
+        next[j] = Math.min(next[j] ?? 0, (reach[i] ?? 0) + priceOf(length, from.at, to.at) + joint)
       }
     }
     best = Math.min(best, next[last] ?? 0)
@@ -58,17 +58,24 @@ export function cheapestMember(
   return best === Number.POSITIVE_INFINITY ? 0 : best
 }
 
-/** Most pieces of each length that one member can be made of: as many as fit its run with both laps taken off. */
-export function lengthsOfRun(run: RunGroup, longest: number): Map<number, number> {
+/** A piece that a run may be cut into. */
+export interface PieceOfRun {
+  readonly length: number
+  readonly from: number
+  readonly to: number
+  /** most of it that one member can be made of: as many as fit its run with both laps taken off */
+  readonly most: number
+}
+
+export function piecesOfRun(run: RunGroup, longest: number): PieceOfRun[] {
   const list = places(run)
   const lap = Math.max(0, ...run.points.map((point) => point.lap))
-  const most = new Map<number, number>()
-  list.forEach((from, i) => {
-    for (const to of list.slice(i + 1)) {
+  return list.flatMap((from, i) =>
+    list.slice(i + 1).flatMap((to) => {
       const length = pieceBetween(run, longest, from, to)
-      if (length !== null)
-        most.set(length, Math.max(1, Math.floor(run.length / Math.max(1, length - 2 * lap))))
-    }
-  })
-  return most
+      if (length === null) return []
+      const most = Math.max(1, Math.floor(run.length / Math.max(1, length - 2 * lap)))
+      return [{ length, from: from.at, to: to.at, most }]
+    }),
+  )
 }

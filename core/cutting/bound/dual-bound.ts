@@ -1,7 +1,7 @@
 import type { Costs } from '../model/costs.ts'
 import { savingIn } from '../model/costs.ts'
 import type { Problem } from '../model/problem.ts'
-import type { KnapsackTable } from './knapsack-table.ts'
+import type { BoardTable } from './board-table.ts'
 import { leastFlow } from './least-flow.ts'
 
 /** Whole-numbered prices: `scale` to the cent. Caps are indexed [run][cap] and are zero or less. */
@@ -34,16 +34,16 @@ export function ceilCents(value: number, scale: number): number {
 }
 
 /** Best value of one board of each stock type under the prices, savings counted, in 1/scale cent. */
-export function boardValues(problem: Problem, costs: Costs, table: KnapsackTable, prices: Prices): number[] {
+export function boardValues(problem: Problem, costs: Costs, table: BoardTable, prices: Prices): number[] {
   const profits = new Float64Array(prices.items.length)
   for (let i = 0; i < profits.length; i++) profits[i] = (prices.items[i] ?? 0) - costs.perPiece * prices.scale
   const ends = costs.savings > 0 ? undefined : problem.stocks.map((stock) => stock.capacity)
   table.fill(profits, costs.savings > 0, undefined, ends)
   return problem.stocks.map((stock, s) => {
-    if (costs.savings === 0) return table.value[stock.capacity] ?? 0
+    if (costs.savings === 0) return table.valueAt(stock.capacity)
     let best = 0
     for (let used = 1; used <= stock.capacity; used++) {
-      const value = table.value[used] as number
+      const value = table.valueAt(used)
       if (value > Number.NEGATIVE_INFINITY)
         best = Math.max(best, value + savingIn(problem, costs, s, used) * prices.scale)
     }
@@ -56,7 +56,7 @@ export function boardValues(problem: Problem, costs: Costs, table: KnapsackTable
  * run, less what limited boards are worth above their price. Endless boards must not be worth more than they cost;
  * the prices are shrunk until that holds exactly. See README, "The bound".
  */
-export function dualBound(problem: Problem, costs: Costs, table: KnapsackTable, start: Prices): DualBound {
+export function dualBound(problem: Problem, costs: Costs, table: BoardTable, start: Prices): DualBound {
   let prices = start
   for (let round = 0; round < 40; round++) {
     const values = boardValues(problem, costs, table, prices)

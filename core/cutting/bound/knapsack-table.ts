@@ -1,3 +1,5 @@
+import type { BoardTable, Spot } from './board-table.ts'
+
 /** One row of the table: `multiple` copies of an item taken together, or any number of copies. */
 interface Row {
   readonly item: number
@@ -17,7 +19,7 @@ export interface Filling {
  * widest, so that after each of them the best filling with that item as its widest is at hand. With whole-numbered
  * profits every value is exact.
  */
-export class KnapsackTable {
+export class KnapsackTable implements BoardTable {
   readonly capacity: number
   readonly value: Float64Array
   readonly #rows: Row[] = []
@@ -105,6 +107,27 @@ export class KnapsackTable {
   /** An item worth nothing may still bring a board to the width at which it costs less; elsewhere it is left out. */
   #counts(item: number): boolean {
     return this.#exact || (this.#profits[item] ?? 0) > 0
+  }
+
+  valueAt(capacity: number): number {
+    return this.value[capacity] as number
+  }
+
+  valueBeside(item: number, capacity: number): number {
+    const room = capacity - (this.#widths[item] ?? 0)
+    return room < 0 ? Number.NEGATIVE_INFINITY : (this.value[room] as number)
+  }
+
+  spotAt(capacity: number): Spot {
+    return { used: capacity, state: 0 }
+  }
+
+  spotBeside(item: number, capacity: number): Spot {
+    return { used: capacity - (this.#widths[item] ?? 0), state: 0 }
+  }
+
+  traceSpot(widest: number, { used }: Spot): Filling {
+    return this.trace(widest, used)
   }
 
   /** The filling behind value[used] as it stood when `widest` was the last item applied. */

@@ -1,7 +1,7 @@
 import type { Costs } from '../model/costs.ts'
 import type { Problem } from '../model/problem.ts'
+import type { BoardTable } from './board-table.ts'
 import { type DualBound, dualBound, scaleFor } from './dual-bound.ts'
-import type { KnapsackTable } from './knapsack-table.ts'
 
 /** Most thresholds that are tried. */
 const MOST_THRESHOLDS = 600
@@ -13,7 +13,7 @@ const MOST_THRESHOLDS = 600
  * Toth 1990); by how many of the threshold fit beside a piece (Carlier, Clautiaux and Moukrim 2007).
  * `dualBound` checks the prices like any others.
  */
-export function readyBound(problem: Problem, costs: Costs, table: KnapsackTable, upper: number): DualBound {
+export function readyBound(problem: Problem, costs: Costs, table: BoardTable, upper: number): DualBound {
   const capacity = problem.stocks[0]?.capacity ?? 1
   const price = costs.board[0] ?? 0
   const scale = scaleFor(upper)

@@ -46,13 +46,19 @@ export function boardStates(job: CutJob, plan: CutPlan, day: DayState): BoardSta
     const made: Cut[] = []
     const spoilt: Ticks[] = []
     let free: number = trim
+    /** the cut before, where it was sawn as planned: the next one may share its slanting end */
+    let before: Cut | undefined
     for (const cut of board.cuts) {
       const length = right(cut) ? cut.length : miscuts.get(cut.pieceId)
-      if (length === undefined) continue
-      const from = free as Ticks
-      const to = (free + (length ?? cut.length)) as Ticks
+      if (length === undefined) {
+        before = undefined
+        continue
+      }
+      const from = (before === undefined ? free : free - job.kerf + cut.from - before.to) as Ticks
+      const to = (from + (length ?? cut.length)) as Ticks
       if (right(cut)) made.push({ ...cut, from, to })
       else if (length !== null) spoilt.push(length)
+      before = right(cut) ? cut : undefined
       free = to + job.kerf
     }
     const sawn = free > trim

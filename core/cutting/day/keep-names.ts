@@ -1,3 +1,4 @@
+import { shapeOfCut } from '../mitres/shape.ts'
 import type { Board, CutJob, CutPlan, RunGroup, RunPiece } from '../types.ts'
 
 /**
@@ -68,14 +69,17 @@ function renameMembers(job: CutJob, rest: CutPlan, names: ReadonlyMap<string, st
 function sameBoards(before: CutPlan, rest: CutPlan): CutPlan {
   const waiting = new Map(rest.boards.flatMap(({ cuts }) => cuts.map((cut) => [cut.pieceId, cut])))
   const old = before.boards.map(({ cuts }) =>
-    cuts.filter((cut) => waiting.get(cut.pieceId)?.length === cut.length),
+    cuts.filter((cut) => {
+      const now = waiting.get(cut.pieceId)
+      return now !== undefined && shapeOfCut(now) === shapeOfCut(cut)
+    }),
   )
   const partner = partners(rest.boards, old)
   const given = rest.boards.map((board, index) => {
     const own = [...(old[partner[index] ?? -1] ?? [])]
     return board.cuts.map((cut) => {
       const at = own.findIndex(
-        (candidate) => candidate.length === cut.length && waiting.has(candidate.pieceId),
+        (candidate) => shapeOfCut(candidate) === shapeOfCut(cut) && waiting.has(candidate.pieceId),
       )
       const [piece] = at < 0 ? [] : own.splice(at, 1)
       if (piece === undefined) return cut
@@ -92,7 +96,7 @@ function sameBoards(before: CutPlan, rest: CutPlan): CutPlan {
         return named
       }
       const [piece] = left.splice(
-        left.findIndex((candidate) => candidate.length === cut.length),
+        left.findIndex((candidate) => shapeOfCut(candidate) === shapeOfCut(cut)),
         1,
       )
       return piece === undefined ? cut : { ...cut, pieceId: piece.pieceId, mark: piece.mark }
@@ -117,12 +121,12 @@ function partners(boards: readonly Board[], old: readonly Board['cuts'][]): (num
 }
 
 function inCommon(some: Board['cuts'], others: Board['cuts']): number {
-  const lengths: number[] = others.map((cut) => cut.length)
+  const shapes = others.map(shapeOfCut)
   let shared = 0
-  for (const { length } of some) {
-    const at = lengths.indexOf(length)
+  for (const cut of some) {
+    const at = shapes.indexOf(shapeOfCut(cut))
     if (at < 0) continue
-    lengths.splice(at, 1)
+    shapes.splice(at, 1)
     shared++
   }
   return shared

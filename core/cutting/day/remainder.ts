@@ -1,4 +1,5 @@
 import type { Ticks } from '../../units/index.ts'
+import { mitresBetween } from '../mitres/run-mitres.ts'
 import type { CutJob, CutPlan, FixedPiece, JointPoint, RunGroup, RunPiece } from '../types.ts'
 
 /** Where the pieces of a run of the rest lie in the run they belong to. */
@@ -49,7 +50,8 @@ export function remainderOf(
       for (const piece of ofRun) {
         if (settled.has(piece.id)) continue
         planned.set(piece.id, piece)
-        pieces.push({ id: piece.id, mark: piece.mark, length: piece.length })
+        const { id, mark, length, mitres } = piece
+        pieces.push({ id, mark, length, ...(mitres === undefined ? {} : { mitres }) })
       }
       continue
     }
@@ -124,7 +126,8 @@ function gapRun(
   settledJoints: number,
 ): { run: RunGroup; place: Place } {
   const lapAt = (at: number): number => run.points.find((point) => point.at === at)?.lap ?? 0
-  const { wild: _atTheEndOnly, ...shared } = limited
+  const { wild: _atTheEndOnly, mitres: _ofWholeMembers, ...shared } = limited
+  const ends = mitresBetween(run, gap.from, gap.to)
   const shift = gap.from - lapAt(gap.from)
   const length = (gap.to + lapAt(gap.to) - shift) as Ticks
   const inner = limited.points
@@ -144,6 +147,7 @@ function gapRun(
       members: [{ id: `${member.id}/${name}`, mark: `${member.mark} ${name}` }],
       length,
       ...(run.wild !== undefined && gap.to === run.length ? { wild: run.wild } : {}),
+      ...(run.mitres === undefined ? {} : { mitres: { ...run.mitres, ends: ends?.ends ?? [0, 0] } }),
       points,
       supports: run.supports
         .filter((at) => at >= gap.from && at <= gap.to)

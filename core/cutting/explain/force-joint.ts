@@ -1,4 +1,5 @@
 import type { Ticks } from '../../units/index.ts'
+import { mitresBetween } from '../mitres/run-mitres.ts'
 import type { CutJob, JointPoint, RunGroup } from '../types.ts'
 
 /** A job in which one member is jointed at a point, whose own cost is not in it. */
@@ -45,9 +46,15 @@ function keepsRules(half: RunGroup): boolean {
   return half.length >= half.minPiece && half.supports.length >= half.minSupports
 }
 
+function endsBetween(run: RunGroup, from: number, to: number): Pick<RunGroup, 'mitres'> {
+  if (run.mitres === undefined) return {}
+  return { mitres: { ...run.mitres, ends: mitresBetween(run, from, to)?.ends ?? [0, 0] } }
+}
+
 function leftOf({ wild: _cutOffAtTheEnd, ...run }: RunGroup, point: JointPoint, alone: boolean): RunGroup {
   return {
     ...run,
+    ...endsBetween(run, 0, point.at),
     length: (point.at + point.lap) as Ticks,
     points: alone ? run.points.filter((other) => other.at < point.at) : [],
     supports: run.supports.filter((support) => support <= point.at),
@@ -58,6 +65,7 @@ function rightOf(run: RunGroup, point: JointPoint, alone: boolean): RunGroup {
   const shift = point.at - point.lap
   return {
     ...run,
+    ...endsBetween(run, point.at, run.length),
     length: (run.length - shift) as Ticks,
     points: alone
       ? run.points

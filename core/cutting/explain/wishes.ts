@@ -1,3 +1,4 @@
+import { mitresBetween } from '../mitres/run-mitres.ts'
 import type { CutJob, RunGroup } from '../types.ts'
 
 /**
@@ -9,7 +10,9 @@ export function holdInOnePiece(job: CutJob, runOrMemberId: string): CutJob {
   const held: CutJob['pieces'][number][] = []
   const runs = job.runs.map((run): RunGroup => {
     const whole = run.members.filter(({ id }) => run.id === runOrMemberId || id === runOrMemberId)
-    for (const { id, mark } of whole) held.push({ id, mark, length: run.length })
+    const mitres = mitresBetween(run, 0, run.length)
+    for (const { id, mark } of whole)
+      held.push({ id, mark, length: run.length, ...(mitres === undefined ? {} : { mitres }) })
     return whole.length === 0
       ? run
       : { ...run, members: run.members.filter((member) => !whole.includes(member)) }

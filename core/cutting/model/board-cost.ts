@@ -39,9 +39,23 @@ export function patternOf(
     used += (problem.items[items[k] ?? 0]?.width ?? 0) * count
     pieces += count
   }
+  used += heldBy(problem, items, counts)
   const base = problem.stocks[stock]?.base ?? 0
   const cost = base + pieces * problem.perPiece - (problem.savings ? savingOf(problem, stock, used) : 0)
   return { stock, items, counts, used, cost }
+}
+
+/** What a board with these pieces loses for ends that share no cut. */
+export function heldBy(problem: Problem, items: readonly number[], counts: readonly number[]): number {
+  const { mix } = problem.measure
+  if (mix === null) return 0
+  let state = 0
+  items.forEach((item, k) => {
+    const kind = problem.items[item]?.kind ?? 0
+    for (let copy = 0; copy < (counts[k] ?? 0); copy++)
+      state = mix.after[state * mix.kinds.length + kind] ?? 0
+  })
+  return mix.held[state] ?? 0
 }
 
 /** The pattern of a board of the first stock that holds these pieces, each named as often as it is there. */

@@ -1,9 +1,11 @@
 import { fail, ok, type Result, type Ticks } from '../../units/index.ts'
-import type { CutJob, Infeasible, RunGroup, StockOption } from '../types.ts'
+import { longPoints, type Measure } from '../mitres/measure.ts'
+import type { KindKey } from '../mitres/mix.ts'
+import type { CutJob, FixedPiece, Infeasible, Mitres, RunGroup, StockOption } from '../types.ts'
 import { countChoices } from './count-choices.ts'
 import { noStock, pieceTooLong, runNeedsStock } from './infeasible.ts'
 import type { Item, Problem, RunArc, RunCap, RunModel, StockType } from './problem.ts'
-import { admissibleLengths, type RunGraph, runGraph } from './run-graph.ts'
+import { admissibleArcs, type RunGraph, runGraph } from './run-graph.ts'
 
 /** Usable length of a stock option: trims are taken off bought boards only. */
 export function usableLength(job: CutJob, option: StockOption): number {
@@ -40,12 +42,32 @@ function capsOf(run: RunGroup): RunCap[] {
   return caps
 }
 
-/** Most pieces of each length that one member of the run can be made of: as many as fit it with both laps taken off. */
-function mostOfEach(run: RunGroup, longest: Ticks): Map<Ticks, number> {
-  const most = new Map<Ticks, number>()
+/** Pieces that count alike on a board. */
+interface Sort {
+  readonly size: Ticks
+  readonly kind: KindKey
+}
+
+function keyOf({ size, kind }: Sort): string {
+  return `${size} ${kind}`
+}
+
+function sortOf(
+  { length, mitres }: Pick<FixedPiece, 'length'> & { mitres?: Mitres | undefined },
+  measure: Measure,
+): Sort {
+  return { size: (length - measure.less(length, mitres)) as Ticks, kind: measure.kindOf(length, mitres) }
+}
+
+/** Most pieces of each sort that one member of the run can be made of: as many as fit it with both laps taken off. */
+function mostOfEach(run: RunGroup, longest: Ticks, measure: Measure): Map<string, number> {
+  const most = new Map<string, number>()
   const laps = maxLaps(run)
-  for (const length of admissibleLengths(run, longest)) {
-    most.set(length, Math.max(1, Math.floor(run.length / Math.max(1, length - laps))))
+  for (const arc of admissibleArcs(run)) {
+    if (arc.length > longest) continue
+    const key = keyOf(sortOf(arc, measure))
+    const many = Math.max(1, Math.floor(run.length / Math.max(1, arc.length - laps)))
+    most.set(key, Math.max(many, most.get(key) ?? 0))
   }
   return most
 }
@@ -64,7 +86,7 @@ function greatestDivisor(a: number, b: number): number {
  * Turns a job into items, stock types and run graphs; says which piece or run cannot be had from any stock.
  * Widths are divided by their greatest common divisor, which shortens every knapsack table.
  */
-export function buildProblem(job: CutJob): Result<Problem, Infeasible> {
+export function buildProblem(job: CutJob, measure: Measure = longPoints(job)): Result<Problem, Infeasible> {
   const options = stockToUse(job)
   if (options.length === 0) {
     if (job.pieces.length > 0 || job.runs.some((run) => run.members.length > 0)) return fail(noStock(job))
@@ -76,40 +98,44 @@ export function buildProblem(job: CutJob): Result<Problem, Infeasible> {
   const graphs: { group: RunGroup; graph: RunGraph }[] = []
   for (const group of job.runs) {
     if (group.members.length === 0) continue
-    const graph = runGraph(group, longest)
+    const graph = runGraph(group, longest, measure)
     if (graph.arcs.length === 0) return fail(runNeedsStock(job, group, longest))
     graphs.push({ group, graph })
   }
 
-  const demand = new Map<Ticks, number>()
-  for (const piece of job.pieces) demand.set(piece.length, (demand.get(piece.length) ?? 0) + 1)
+  const demand = new Map<string, number>()
+  const needed = new Map<string, Sort>()
+  for (const piece of job.pieces) {
+    const sort = sortOf(piece, measure)
+    demand.set(keyOf(sort), (demand.get(keyOf(sort)) ?? 0) + 1)
+    needed.set(keyOf(sort), sort)
+  }
   const limit = new Map(demand)
-  const needed = new Set(demand.keys())
   for (const { group, graph } of graphs) {
-    for (const arc of graph.arcs) needed.add(arc.length)
-    for (const [length, most] of mostOfEach(group, longest)) {
-      limit.set(length, (limit.get(length) ?? 0) + most * group.members.length)
+    for (const arc of graph.arcs) needed.set(keyOf(arc), arc)
+    for (const [key, most] of mostOfEach(group, longest, measure)) {
+      limit.set(key, (limit.get(key) ?? 0) + most * group.members.length)
     }
   }
-  const lengths = [...needed].sort((a, b) => b - a)
-  const unit = Math.max(
-    1,
-    lengths.reduce((g, length) => greatestDivisor(g, length + job.kerf), 0),
-  )
-  const items: Item[] = lengths.map((length) => ({
-    length,
-    width: (length + job.kerf) / unit,
-    demand: demand.get(length) ?? 0,
-    limit: limit.get(length) ?? 0,
+  const { mix } = measure
+  const sorts = [...needed].sort(([, a], [, b]) => b.size - a.size)
+  const divisor = sorts.reduce((g, [, { size }]) => greatestDivisor(g, size + measure.kerf), 0)
+  const unit = mix === null ? Math.max(1, divisor) : 1
+  const items: Item[] = sorts.map(([key, { size, kind }]) => ({
+    size,
+    kind: mix?.kinds.indexOf(kind) ?? 0,
+    width: (size + measure.kerf) / unit,
+    demand: demand.get(key) ?? 0,
+    limit: limit.get(key) ?? 0,
   }))
-  const itemOf = new Map(lengths.map((length, index) => [length, index]))
+  const itemOf = new Map(sorts.map(([key], index) => [key, index]))
   const pieces = [...limit.values()].reduce((sum, count) => sum + count, 0)
   const stocks: StockType[] = options.map((option) => {
     const counts = countChoices(option, supplyOf(job, option), pieces)
     const trimCut = !option.offcut && job.endTrim > 0 ? job.perCut : 0
     const base = (counts === null ? option.price : 0) + job.handling + trimCut
     const supply = supplyOf(job, option)
-    const capacity = Math.floor((usableLength(job, option) + job.kerf) / unit)
+    const capacity = Math.floor((usableLength(job, option) + measure.kerf) / unit)
     return {
       option,
       usable: usableLength(job, option),
@@ -125,7 +151,8 @@ export function buildProblem(job: CutJob): Result<Problem, Infeasible> {
       to: arc.to,
       start: arc.start,
       end: arc.end,
-      item: itemOf.get(arc.length) ?? 0,
+      length: arc.length,
+      item: itemOf.get(keyOf(arc)) ?? 0,
       cost: arc.jointCost,
       point: arc.point,
       most: group.members.length,
@@ -134,5 +161,5 @@ export function buildProblem(job: CutJob): Result<Problem, Infeasible> {
   })
   const capacity = stocks.reduce((most, stock) => Math.max(most, stock.capacity), 0)
   const savings = (job.keep?.centsPerFoot ?? 0) > 0 || job.perCut > 0
-  return ok({ job, unit, items, stocks, runs, capacity, perPiece: job.perCut, savings })
+  return ok({ job, measure, unit, items, stocks, runs, capacity, perPiece: job.perCut, savings })
 }

@@ -1,4 +1,5 @@
 import { printLength, TICKS_PER_FOOT, type Ticks } from '../../units/index.ts'
+import { longPoints } from '../mitres/measure.ts'
 import type { CutJob, FixedPiece, Infeasible, RunGroup } from '../types.ts'
 import { runGraph } from './run-graph.ts'
 
@@ -29,13 +30,14 @@ export function pieceTooLong(job: CutJob, piece: FixedPiece, longest: Ticks): In
 }
 
 /** How much longer the longest board must be before the run can be made. */
-function neededLength(run: RunGroup): Ticks | null {
-  const lengths = [...new Set(runGraph(run, run.length).arcs.map((arc) => arc.length))].sort((a, b) => a - b)
-  return lengths.find((length) => runGraph(run, length).arcs.length > 0) ?? null
+function neededLength(job: CutJob, run: RunGroup): Ticks | null {
+  const graph = (longest: Ticks) => runGraph(run, longest, longPoints(job))
+  const lengths = [...new Set(graph(run.length).arcs.map((arc) => arc.length))].sort((a, b) => a - b)
+  return lengths.find((length) => graph(length).arcs.length > 0) ?? null
 }
 
 export function runNeedsStock(job: CutJob, run: RunGroup, longest: Ticks): Infeasible {
-  const needed = neededLength(run)
+  const needed = neededLength(job, run)
   const points = [0, ...run.points.map((point) => point.at), run.length]
   const gaps = points.slice(1).map((at, index) => ({ from: points[index] ?? 0, to: at }))
   const widest = gaps.reduce((most, gap) => (gap.to - gap.from > most.to - most.from ? gap : most), {
@@ -91,7 +93,7 @@ export function runUnordered(job: CutJob, run: RunGroup): Infeasible {
 }
 
 export function runCrowded(job: CutJob, run: RunGroup, longest: Ticks): Infeasible {
-  const needed = neededLength({ ...run, points: [] })
+  const needed = neededLength(job, { ...run, points: [] })
   return {
     jobId: job.id,
     subject: run.label,

@@ -1,12 +1,16 @@
 import type { Ticks } from '../../units/index.ts'
+import type { Measure } from '../mitres/measure.ts'
 import type { CutJob, RunGroup, StockOption } from '../types.ts'
 
-/** One distinct cut length: the fixed pieces of it, and the most that any plan would want. */
+/** One distinct size and kind of pieces: the fixed ones of it, and the most that any plan would want. */
 export interface Item {
-  readonly length: Ticks
-  /** length + kerf, in the problem's unit */
+  /** by the problem's measure; of pieces with square ends their length */
+  readonly size: Ticks
+  /** of the measure's mix, by its two ends; 0 where neither may share its cut */
+  readonly kind: number
+  /** size + kerf, in the problem's unit */
   readonly width: number
-  /** fixed pieces of this length */
+  /** fixed pieces of this size */
   readonly demand: number
   /** fixed pieces plus the most that runs can ask for */
   readonly limit: number
@@ -37,6 +41,8 @@ export interface RunArc {
   readonly to: number
   readonly start: Ticks
   readonly end: Ticks
+  /** as cut, laps included */
+  readonly length: Ticks
   readonly item: number
   /** joint cost and the cut, in cents; the joint at its far end is its own */
   readonly cost: number
@@ -65,6 +71,7 @@ export interface RunModel {
 /** A cutting job in whole numbers: widths carry the kerf, capacities carry one kerf more. */
 export interface Problem {
   readonly job: CutJob
+  readonly measure: Measure
   /** ticks in one unit of width */
   readonly unit: number
   /** descending width */

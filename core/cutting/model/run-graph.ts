@@ -1,5 +1,8 @@
 import type { Ticks } from '../../units/index.ts'
-import type { RunGroup } from '../types.ts'
+import type { Measure } from '../mitres/measure.ts'
+import type { KindKey } from '../mitres/mix.ts'
+import { mitresBetween } from '../mitres/run-mitres.ts'
+import type { Mitres, RunGroup } from '../types.ts'
 
 export interface RawArc {
   readonly from: number
@@ -7,6 +10,9 @@ export interface RawArc {
   readonly start: Ticks
   readonly end: Ticks
   readonly length: Ticks
+  /** by the measure: what it takes of a board without the kerf, and the kind of its ends */
+  readonly size: Ticks
+  readonly kind: KindKey
   readonly jointCost: number
   readonly point: number
 }
@@ -25,33 +31,47 @@ function cutLength(run: RunGroup, i: number, j: number): Ticks {
   return (end - start) as Ticks
 }
 
-function admissible(run: RunGroup, i: number, j: number, longest: Ticks): boolean {
+/** What the piece takes of a board by the measure, without the kerf. */
+function sizeOf(run: RunGroup, i: number, j: number, measure: Measure): Ticks {
   const length = cutLength(run, i, j)
-  if (length > longest) return false
+  return (length - measure.less(length, mitresOf(run, i, j))) as Ticks
+}
+
+function mitresOf(run: RunGroup, i: number, j: number): Mitres | undefined {
+  return mitresBetween(run, run.points[i]?.at ?? 0, run.points[j]?.at ?? run.length)
+}
+
+function admissible(run: RunGroup, i: number, j: number, longest: Ticks): boolean {
+  return cutLength(run, i, j) <= longest && keepsRules(run, i, j)
+}
+
+function keepsRules(run: RunGroup, i: number, j: number): boolean {
   if (i < 0 && j >= run.points.length) return true
-  if (length < run.minPiece) return false
+  if (cutLength(run, i, j) < run.minPiece) return false
   const start = run.points[i]?.at ?? 0
   const end = run.points[j]?.at ?? run.length
   const covered = run.supports.filter((at) => at >= start && at <= end).length
   return covered >= run.minSupports
 }
 
-/** Lengths of all pieces that the rules and the longest board allow, whether or not they lie on some whole way. */
-export function admissibleLengths(run: RunGroup, longest: Ticks): Set<Ticks> {
-  const lengths = new Set<Ticks>()
+/** All pieces that the run's own rules allow of boards of any length. */
+export function admissibleArcs(
+  run: RunGroup,
+): { readonly length: Ticks; readonly mitres: Mitres | undefined }[] {
+  const found: { readonly length: Ticks; readonly mitres: Mitres | undefined }[] = []
   for (let i = -1; i < run.points.length; i++) {
     for (let j = i + 1; j <= run.points.length; j++) {
-      if (admissible(run, i, j, longest)) lengths.add(cutLength(run, i, j))
+      if (keepsRules(run, i, j)) found.push({ length: cutLength(run, i, j), mitres: mitresOf(run, i, j) })
     }
   }
-  return lengths
+  return found
 }
 
 /**
  * The pieces a member may be made of, as arcs of a graph without circles. Nodes are joint points; where the number
  * of joints is limited, a point with so many joints behind it. Node 0 is the start, node 1 the end.
  */
-export function runGraph(run: RunGroup, longest: Ticks): RunGraph {
+export function runGraph(run: RunGroup, longest: Ticks, measure: Measure): RunGraph {
   const n = run.points.length
   const layers = run.maxJoints === null || run.maxJoints >= n ? null : run.maxJoints
   const node = (point: number, joints: number): number => 2 + point + (layers === null ? 0 : (joints - 1) * n)
@@ -64,6 +84,8 @@ export function runGraph(run: RunGroup, longest: Ticks): RunGraph {
       start: (run.points[i]?.at ?? 0) as Ticks,
       end: (right?.at ?? run.length) as Ticks,
       length: cutLength(run, i, j),
+      size: sizeOf(run, i, j, measure),
+      kind: measure.kindOf(cutLength(run, i, j), mitresOf(run, i, j)),
       jointCost: right?.cost ?? 0,
       point: right === undefined ? -1 : j,
     })

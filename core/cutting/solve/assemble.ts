@@ -1,5 +1,7 @@
-import { type Cents, cents, type Ticks } from '../../units/index.ts'
+import { type Cents, cents } from '../../units/index.ts'
 import type { DualBound } from '../bound/dual-bound.ts'
+import { stretchOf } from '../mitres/edges.ts'
+import { mitresBetween } from '../mitres/run-mitres.ts'
 import { savingOf, trimOf } from '../model/board-cost.ts'
 import { costsInCents } from '../model/costs.ts'
 import { priceOfCount } from '../model/count-choices.ts'
@@ -28,8 +30,8 @@ export function assemble(
   const { job } = problem
   const runPieces = runPiecesOf(problem, paths)
   const pieces: ToCut[] = [
-    ...job.pieces.map(({ id, mark, length }) => ({ id, mark, length })),
-    ...runPieces.map(({ id, mark, length }) => ({ id, mark, length })),
+    ...job.pieces.map(({ id, mark, length, mitres }) => ({ id, mark, length, mitres })),
+    ...runPieces.map(({ id, mark, length, mitres }) => ({ id, mark, length, mitres })),
   ]
   const boards = layOut(problem, solution.boards, pieces)
   const joints = jointsOf(problem, paths)
@@ -71,16 +73,20 @@ function runPiecesOf(problem: Problem, paths: readonly (readonly MemberPath[])[]
   return problem.runs.flatMap((run, r) =>
     run.group.members.flatMap((member, m) => {
       const arcs = paths[r]?.[m]?.arcs ?? []
-      return arcs.map((arc, k) => ({
-        id: arcs.length === 1 ? member.id : `${member.id}/${k + 1}`,
-        mark: arcs.length === 1 ? member.mark : `${member.mark}-${k + 1}`,
-        memberId: member.id,
-        runId: run.group.id,
-        from: arc.start,
-        to: arc.end,
-        length: problem.items[arc.item]?.length ?? (0 as Ticks),
-        ...(run.group.wild === undefined || arc.end !== run.group.length ? {} : { wild: run.group.wild }),
-      }))
+      return arcs.map((arc, k) => {
+        const mitres = mitresBetween(run.group, arc.start, arc.end)
+        return {
+          id: arcs.length === 1 ? member.id : `${member.id}/${k + 1}`,
+          mark: arcs.length === 1 ? member.mark : `${member.mark}-${k + 1}`,
+          memberId: member.id,
+          runId: run.group.id,
+          from: arc.start,
+          to: arc.end,
+          length: arc.length,
+          ...(run.group.wild === undefined || arc.end !== run.group.length ? {} : { wild: run.group.wild }),
+          ...(mitres === undefined ? {} : { mitres }),
+        }
+      })
     }),
   )
 }
@@ -141,9 +147,15 @@ function preferenceOf(problem: Problem, solution: Solution, boards: readonly Boa
 
 function certificateOf(problem: Problem, dual: DualBound, search: Certificate['search']): Certificate {
   const { prices } = dual
+  const { measure } = problem
   return {
     scale: prices.scale,
-    prices: problem.items.map((item, i) => ({ length: item.length, price: prices.items[i] ?? 0 })),
+    ...(measure.isRelaxed === true && measure.mix !== null ? { shared: measure.mix.classes } : {}),
+    prices: problem.items.map((item, i) => ({
+      length: item.size,
+      ...(item.kind === 0 ? {} : { ends: measure.mix?.kinds[item.kind] ?? '' }),
+      price: prices.items[i] ?? 0,
+    })),
     capPrices: problem.runs.flatMap((run, r) =>
       run.caps.flatMap((cap, c) => {
         const price = prices.caps[r]?.[c] ?? 0
@@ -164,11 +176,10 @@ function wasteOf(problem: Problem, boards: readonly Board[]): CutPlan['waste'] {
   const waste = { used: 0, kerf: 0, trim: 0, kept: 0, thrown: 0 }
   for (const board of boards) {
     const trim = 2 * trimOf(problem, indexOf.get(board.stockId) ?? 0)
-    const used = sum(board.cuts.map((cut) => cut.length))
-    const sawn = Math.min(board.cuts.length * job.kerf, board.length - trim - used)
+    const used = stretchOf(board)
     waste.used += used
     waste.trim += trim
-    waste.kerf += sawn
+    waste.kerf += board.length - trim - used - board.offcut
     if (job.keep !== null && board.offcut >= job.keep.from) waste.kept += board.offcut
     else waste.thrown += board.offcut
   }

@@ -7,6 +7,7 @@ export function countsBoardsOnly(problem: Problem, costs: Costs): boolean {
   return (
     problem.stocks.length === 1 &&
     problem.runs.length === 0 &&
+    problem.measure.mix === null &&
     stock !== undefined &&
     stock.counts === null &&
     stock.supply === Number.POSITIVE_INFINITY &&

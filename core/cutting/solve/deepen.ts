@@ -1,5 +1,5 @@
+import type { BoardTable } from '../bound/board-table.ts'
 import type { DualBound } from '../bound/dual-bound.ts'
-import type { KnapsackTable } from '../bound/knapsack-table.ts'
 import type { LpEngine } from '../lp-port.ts'
 import type { Costs } from '../model/costs.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
@@ -43,7 +43,7 @@ export function deepen(
   problem: Problem,
   costs: Costs,
   engine: LpEngine,
-  table: KnapsackTable,
+  table: BoardTable,
   dual: DualBound,
   start: Solution | null,
   work: Work,

@@ -1,4 +1,4 @@
-import type { KnapsackTable } from '../bound/knapsack-table.ts'
+import type { BoardTable } from '../bound/board-table.ts'
 import type { Costs } from '../model/costs.ts'
 import type { Problem } from '../model/problem.ts'
 import { countsBoardsOnly } from './boards-only.ts'
@@ -23,7 +23,7 @@ const NEARLY = 0.9
  */
 export function dive(
   master: Master,
-  shared: KnapsackTable,
+  shared: BoardTable,
   below: number,
   enough: number,
   discrepancy: number,

@@ -1,6 +1,7 @@
+import type { BoardTable } from '../bound/board-table.ts'
 import type { DualBound } from '../bound/dual-bound.ts'
 import { boardValues } from '../bound/dual-bound.ts'
-import type { KnapsackTable } from '../bound/knapsack-table.ts'
+import { KnapsackTable } from '../bound/knapsack-table.ts'
 import { capPricesByPoint } from '../bound/least-flow.ts'
 import { patternOf, savingOf } from '../model/board-cost.ts'
 import { type Costs, costIn, savingIn } from '../model/costs.ts'
@@ -19,14 +20,18 @@ const MOST_CELLS = 6_000_000
 export function patternsWithin(
   problem: Problem,
   costs: Costs,
-  table: KnapsackTable,
+  table: BoardTable,
   bound: DualBound,
   upper: number,
   most: number,
 ): Pattern[] | null {
   const { prices } = bound
   const n = problem.items.length
-  const size = problem.capacity + 1
+  const { mix } = problem.measure
+  const board = problem.capacity + 1
+  // where there are too many states, what the rest can earn is told as if no end of it were left alone: more, so still true
+  const states = mix === null || n * board * mix.states > MOST_CELLS ? 1 : mix.states
+  const size = board * states
   if (n * size > MOST_CELLS) return null
   const slack = (upper - 1) * prices.scale - bound.exact
   if (slack < 0) return []
@@ -34,11 +39,33 @@ export function patternsWithin(
   const profits = new Float64Array(n)
   for (let i = 0; i < n; i++) profits[i] = (prices.items[i] ?? 0) - costs.perPiece * prices.scale
   const completion = new Float64Array((n + 1) * size)
-  table.fill(profits, false, (item) => {
-    completion.set(table.value, (item + 1) * size)
-  })
   const widths = problem.items.map((item) => item.width)
+  const limits = problem.items.map((item) => item.limit)
+  const ofTheRest =
+    states === (mix?.states ?? 1) ? table : new KnapsackTable(widths, limits, problem.capacity)
+  ofTheRest.fill(profits, false, (item) => {
+    completion.set(ofTheRest.value, (item + 1) * size)
+  })
   const narrowest = widths[n - 1] ?? 1
+  const kinds = mix?.kinds.length ?? 1
+  const after = (state: number, item: number, count: number): number => {
+    if (mix === null) return 0
+    let reached = state
+    const kind = problem.items[item]?.kind ?? 0
+    for (let copy = 0; copy < count; copy++) reached = mix.after[reached * kinds + kind] as number
+    return reached
+  }
+  const heldBy = (state: number): number => mix?.held[state] ?? 0
+  /** the most that items from this one on can still earn */
+  const stillToEarn = (item: number, room: number, state: number): number => {
+    if (mix === null || states === 1) return completion[item * size + room] as number
+    let most = Number.NEGATIVE_INFINITY
+    for (let rest = 0; rest < mix.states; rest++) {
+      const left = room - (mix.held[mix.joined[state * mix.states + rest] as number] as number)
+      if (left >= 0) most = Math.max(most, completion[item * size + rest * board + left] as number)
+    }
+    return most
+  }
   const patterns: Pattern[] = []
   const counts = new Int32Array(n)
   let full = false
@@ -48,13 +75,13 @@ export function patternsWithin(
     if (stock === undefined || stock.supply <= 0) continue
     const greatest = costs.savings * greatestSaving(problem, s) * prices.scale
     const needed = Math.max(values[s] ?? 0, (costs.board[s] ?? 0) * prices.scale) - slack - greatest
-    const descend = (item: number, room: number, earned: number): void => {
+    const descend = (item: number, room: number, earned: number, state: number): void => {
       if (full) return
       if (item === n || room < narrowest) {
-        if (room === stock.capacity) return
+        if (room === stock.capacity || room < heldBy(state)) return
         const saving = savingIn(problem, costs, s, stock.capacity - room) * prices.scale - greatest
         if (earned + saving < needed) return
-        if (costs.savings === 0 && !maximal(room)) return
+        if (costs.savings === 0 && !maximal(room, state)) return
         emit(s)
         return
       }
@@ -64,16 +91,18 @@ export function patternsWithin(
       for (let count = fit; count >= 0; count--) {
         const rest = room - count * width
         const sum = earned + count * profit
-        if (sum + (completion[(item + 1) * size + rest] as number) < needed) continue
+        const reached = after(state, item, count)
+        if (sum + stillToEarn(item + 1, rest, reached) < needed) continue
         counts[item] = count
-        descend(item + 1, rest, sum)
+        descend(item + 1, rest, sum, reached)
         counts[item] = 0
       }
     }
-    const maximal = (room: number): boolean => {
+    const maximal = (room: number, state: number): boolean => {
       for (let i = n - 1; i >= 0; i--) {
         if ((widths[i] as number) > room) return true
-        if ((counts[i] as number) < (problem.items[i]?.limit ?? 0)) return false
+        const isLeft = (counts[i] as number) < (problem.items[i]?.limit ?? 0)
+        if (isLeft && room - (widths[i] as number) >= heldBy(after(state, i, 1))) return false
       }
       return true
     }
@@ -89,7 +118,7 @@ export function patternsWithin(
       patterns.push(patternOf(problem, stockIndex, items, numbers))
       if (patterns.length > most) full = true
     }
-    descend(0, stock.capacity, 0)
+    descend(0, stock.capacity, 0, 0)
   }
   return full ? null : patterns
 }

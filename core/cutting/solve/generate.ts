@@ -1,5 +1,7 @@
+import type { BoardTable, Spot } from '../bound/board-table.ts'
 import { ceilCents, type DualBound, dualBound, scaleFor } from '../bound/dual-bound.ts'
 import { KnapsackTable } from '../bound/knapsack-table.ts'
+import { MixedTable } from '../bound/mixed-table.ts'
 import type { LpSolution } from '../lp-port.ts'
 import { patternOf } from '../model/board-cost.ts'
 import { savingIn } from '../model/costs.ts'
@@ -11,21 +13,21 @@ import type { Work } from './work.ts'
 /** Reduced costs above this share of the dearest board count as none. */
 const TOLERANCE = 1e-9
 
-export function tableFor(
-  problem: Problem,
-  limits?: readonly number[],
-  shared?: KnapsackTable,
-): KnapsackTable {
-  return new KnapsackTable(
-    problem.items.map((item) => item.width),
-    limits ?? problem.items.map((item) => item.limit),
-    problem.capacity,
-    shared,
-  )
+export function tableFor(problem: Problem, limits?: readonly number[], shared?: BoardTable): BoardTable {
+  const widths = problem.items.map((item) => item.width)
+  const most = limits ?? problem.items.map((item) => item.limit)
+  const { mix } = problem.measure
+  if (mix === null) {
+    const own = shared instanceof KnapsackTable ? shared : undefined
+    return new KnapsackTable(widths, most, problem.capacity, own)
+  }
+  const kinds = problem.items.map((item) => item.kind)
+  const own = shared instanceof MixedTable ? shared : undefined
+  return new MixedTable(widths, kinds, most, problem.capacity, mix, own)
 }
 
 /** New patterns that the duals make worth having: for each widest item and stock type the best one. */
-export function priceOut(master: Master, table: KnapsackTable, duals: ArrayLike<number>): Pattern[] {
+export function priceOut(master: Master, table: BoardTable, duals: ArrayLike<number>): Pattern[] {
   const { problem, costs, rows } = master
   const profits = new Float64Array(problem.items.length)
   for (let i = 0; i < profits.length; i++) profits[i] = Math.max(0, duals[i] ?? 0) - costs.perPiece
@@ -35,16 +37,16 @@ export function priceOut(master: Master, table: KnapsackTable, duals: ArrayLike<
   })
   const dearest = board.reduce((most, cost) => Math.max(most, Math.abs(cost)), 1)
   const least = dearest * TOLERANCE
-  const found: { stock: number; item: number; used: number; extra: number }[] = []
+  const found: { stock: number; item: number; spot: Spot; extra: number }[] = []
   const before = new Float64Array(problem.stocks.length)
   let pending = -1
   const settle = (): void => {
     if (pending < 0) return
     problem.stocks.forEach((stock, s) => {
       if (stock.supply <= 0) return
-      const now = table.value[stock.capacity] ?? 0
+      const now = table.valueAt(stock.capacity)
       if (now > (before[s] ?? 0) && now - (board[s] ?? 0) > least) {
-        found.push({ stock: s, item: pending, used: stock.capacity, extra: -1 })
+        found.push({ stock: s, item: pending, spot: table.spotAt(stock.capacity), extra: -1 })
       }
     })
     pending = -1
@@ -52,14 +54,12 @@ export function priceOut(master: Master, table: KnapsackTable, duals: ArrayLike<
   const look = (item: number): void => {
     settle()
     if ((profits[item] ?? 0) <= 0) return
-    const width = problem.items[item]?.width ?? 0
     problem.stocks.forEach((stock, s) => {
       if (stock.supply <= 0) return
-      before[s] = table.value[stock.capacity] ?? 0
-      if (width > stock.capacity) return
-      const forced = (profits[item] ?? 0) + (table.value[stock.capacity - width] ?? 0)
+      before[s] = table.valueAt(stock.capacity)
+      const forced = (profits[item] ?? 0) + table.valueBeside(item, stock.capacity)
       if (forced <= (before[s] ?? 0) && forced - (board[s] ?? 0) > least) {
-        found.push({ stock: s, item, used: stock.capacity - width, extra: item })
+        found.push({ stock: s, item, spot: table.spotBeside(item, stock.capacity), extra: item })
       }
     })
     pending = item
@@ -67,8 +67,8 @@ export function priceOut(master: Master, table: KnapsackTable, duals: ArrayLike<
   const ends = problem.stocks.map((stock) => stock.capacity)
   table.fill(profits, false, look, ends)
   settle()
-  const patterns = found.map(({ stock, item, used, extra }) => {
-    const filling = table.trace(extra < 0 ? item : item + 1, used)
+  const patterns = found.map(({ stock, item, spot, extra }) => {
+    const filling = table.traceSpot(extra < 0 ? item : item + 1, spot)
     if (extra >= 0) {
       filling.items.unshift(extra)
       filling.counts.unshift(1)
@@ -82,7 +82,7 @@ export function priceOut(master: Master, table: KnapsackTable, duals: ArrayLike<
 /** The same where a board's cost depends on how much of it is used: the best total width for each stock type. */
 function priceByUse(
   master: Master,
-  table: KnapsackTable,
+  table: BoardTable,
   profits: Float64Array,
   board: readonly number[],
   least: number,
@@ -93,14 +93,14 @@ function priceByUse(
     let best = least
     let at = -1
     for (let used = 1; used <= stock.capacity; used++) {
-      const gain = (table.value[used] as number) + savingIn(problem, costs, s, used) - (board[s] ?? 0)
+      const gain = table.valueAt(used) + savingIn(problem, costs, s, used) - (board[s] ?? 0)
       if (gain > best) {
         best = gain
         at = used
       }
     }
     if (at < 0) return []
-    const filling = table.trace(0, at)
+    const filling = table.traceSpot(0, table.spotAt(at))
     return [patternOf(problem, s, filling.items, filling.counts)]
   })
 }
@@ -125,7 +125,7 @@ export interface Relaxation {
  */
 export function generate(
   master: Master,
-  table: KnapsackTable,
+  table: BoardTable,
   upper: number,
   work: Work,
   known: DualBound | null = null,
@@ -152,7 +152,7 @@ export function generate(
     const added = work.spent() ? 0 : master.add(patterns)
     work.columns += added
     if (boardsOnly && added > 0) {
-      const worth = solution.objective / Math.max(1, (table.value[problem.capacity] ?? 0) / price)
+      const worth = solution.objective / Math.max(1, table.valueAt(problem.capacity) / price)
       if (Math.ceil(worth - ERROR * price) > (best?.cents ?? 0)) best = better(solution)
       if (best !== null && best.cents >= upper) return { solution, bound: best, converged: false }
     }

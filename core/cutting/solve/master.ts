@@ -1,6 +1,6 @@
 import type { Prices } from '../bound/dual-bound.ts'
 import type { LpColumn, LpEngine, LpModel, LpRow, LpSolution } from '../lp-port.ts'
-import { patternKey } from '../model/board-cost.ts'
+import { heldBy, patternKey } from '../model/board-cost.ts'
 import type { Costs } from '../model/costs.ts'
 import { costIn } from '../model/costs.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
@@ -150,7 +150,7 @@ export function waysOut(problem: Problem): MasterColumn[] {
     .filter((stock) => stock.counts === null && stock.supply === ENDLESS)
     .reduce((most, stock) => Math.max(most, stock.capacity), 0)
   problem.items.forEach((item, i) => {
-    if (item.width > endless) columns.push({ kind: 'missing item', item: i })
+    if (item.width + heldBy(problem, [i], [1]) > endless) columns.push({ kind: 'missing item', item: i })
   })
   problem.runs.forEach((run, r) => {
     if (run.caps.some((cap) => cap.excess === null)) columns.push({ kind: 'missing run', run: r })

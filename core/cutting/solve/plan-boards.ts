@@ -1,13 +1,17 @@
 import type { Ticks } from '../../units/index.ts'
+import { chained } from '../mitres/chain.ts'
+import { asLaid } from '../mitres/shape.ts'
+import { kerfAlong } from '../mitres/slants.ts'
 import { trimOf } from '../model/board-cost.ts'
 import type { Problem } from '../model/problem.ts'
-import type { Board, Cut } from '../types.ts'
+import type { Board, Cut, Mitres } from '../types.ts'
 import type { Boards } from './solution.ts'
 
 export interface ToCut {
   readonly id: string
   readonly mark: string
   readonly length: Ticks
+  readonly mitres: Mitres | undefined
 }
 
 /**
@@ -16,8 +20,8 @@ export interface ToCut {
  */
 export function layOut(problem: Problem, boards: readonly Boards[], pieces: readonly ToCut[]): Board[] {
   const waiting = problem.items.map(() => [] as ToCut[])
-  const itemOf = new Map(problem.items.map((item, index) => [item.length, index]))
-  for (const piece of pieces) waiting[itemOf.get(piece.length) ?? -1]?.push(piece)
+  const { job } = problem
+  for (const piece of pieces) waiting[itemOf(problem, piece)]?.push(piece)
   for (const list of waiting) list.reverse()
   const sorted = [...boards].sort(
     (a, b) =>
@@ -33,28 +37,38 @@ export function layOut(problem: Problem, boards: readonly Boards[], pieces: read
     if (option === undefined) continue
     const trim = trimOf(problem, pattern.stock)
     for (let copy = 0; copy < count; copy++) {
-      const cuts: Cut[] = []
-      let at: number = trim
-      pattern.items.forEach((item, k) => {
-        for (let piece = 0; piece < (pattern.counts[k] ?? 0); piece++) {
-          const next = waiting[item]?.pop()
-          if (next === undefined) return
-          cuts.push({
-            pieceId: next.id,
-            mark: next.mark,
-            length: next.length,
-            from: at as Ticks,
-            to: (at + next.length) as Ticks,
-          })
-          at += next.length + problem.job.kerf
-        }
-      })
-      if (cuts.length === 0) continue
-      const offcut = Math.max(0, option.length - trim - at) as Ticks
+      const own = pattern.items.flatMap((item, k) =>
+        Array.from({ length: pattern.counts[k] ?? 0 }, () => waiting[item]?.pop()).filter(
+          (piece) => piece !== undefined,
+        ),
+      )
+      if (own.length === 0) continue
+      const cuts = cutsOf(own, job.kerf, trim)
+      const last = cuts.at(-1)
+      const sawn = kerfAlong(job.kerf, last?.mitres?.ends[1] ?? 0)
+      const offcut = Math.max(0, option.length - trim - (last?.to ?? trim) - sawn) as Ticks
       laid.push({ number: laid.length + 1, stockId: option.id, length: option.length, cuts, offcut })
     }
   }
   return laid
+}
+
+function itemOf({ items, measure }: Problem, { length, mitres }: ToCut): number {
+  const size = length - measure.less(length, mitres)
+  const kind = measure.mix?.kinds.indexOf(measure.kindOf(length, mitres)) ?? 0
+  return items.findIndex((item) => item.size === size && item.kind === kind)
+}
+
+function cutsOf(pieces: readonly ToCut[], kerf: number, start: number): Cut[] {
+  return chained(pieces, kerf, start).map(({ piece, turned, from, to }) => ({
+    pieceId: piece.id,
+    mark: piece.mark,
+    length: piece.length,
+    from: from as Ticks,
+    to: to as Ticks,
+    ...(piece.mitres === undefined ? {} : { mitres: asLaid(piece.mitres, turned) }),
+    ...(turned && piece.mitres !== undefined ? { turned } : {}),
+  }))
 }
 
 function comparePatterns(a: readonly number[], b: readonly number[]): number {

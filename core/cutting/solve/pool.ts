@@ -1,4 +1,4 @@
-import type { KnapsackTable } from '../bound/knapsack-table.ts'
+import type { BoardTable, Spot } from '../bound/board-table.ts'
 import { patternOf } from '../model/board-cost.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
 import { repeatable } from './random.ts'
@@ -9,9 +9,12 @@ function singles(problem: Problem): Pattern[] {
   return problem.items.flatMap((item, i) => {
     const patterns: Pattern[] = []
     problem.stocks.forEach((stock, s) => {
-      if (stock.capacity < item.width) return
-      const count = Math.min(item.limit, Math.floor(stock.capacity / item.width))
-      patterns.push(patternOf(problem, s, [i], [count]))
+      for (let count = Math.min(item.limit, Math.floor(stock.capacity / item.width)); count > 0; count--) {
+        const pattern = patternOf(problem, s, [i], [count])
+        if (pattern.used > stock.capacity) continue
+        patterns.push(pattern)
+        return
+      }
     })
     const endless = patterns.filter(
       (pattern) => problem.stocks[pattern.stock]?.supply === Number.POSITIVE_INFINITY,
@@ -29,7 +32,7 @@ function singles(problem: Problem): Pattern[] {
 export function firstPatterns(
   problem: Problem,
   plans: readonly Solution[],
-  table: KnapsackTable,
+  table: BoardTable,
   rounds: number,
 ): Pattern[] {
   const patterns = singles(problem)
@@ -39,17 +42,17 @@ export function firstPatterns(
   const ends = problem.stocks.map((stock) => stock.capacity)
   for (let round = 0; round < rounds; round++) {
     const profits = problem.items.map((item) => item.width * (1 + 0.04 * (random() - 0.5)))
-    const found: { item: number; used: number; stock: number }[] = []
+    const found: { item: number; spot: Spot; stock: number }[] = []
     const note = (item: number): void => {
-      const width = problem.items[item]?.width ?? 0
       problem.stocks.forEach((stock, s) => {
-        if (stock.capacity >= width) found.push({ item, used: stock.capacity - width, stock: s })
+        if (table.valueBeside(item, stock.capacity) >= 0)
+          found.push({ item, spot: table.spotBeside(item, stock.capacity), stock: s })
       })
     }
     table.fill(profits, false, note, ends)
     const chosen = found.length > 4 * n ? found.filter(() => random() < (4 * n) / found.length) : found
-    for (const { item, used, stock } of chosen) {
-      const filling = table.trace(item + 1, used)
+    for (const { item, spot, stock } of chosen) {
+      const filling = table.traceSpot(item + 1, spot)
       patterns.push(patternOf(problem, stock, [item, ...filling.items], [1, ...filling.counts]))
     }
   }

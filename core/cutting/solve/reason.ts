@@ -12,10 +12,12 @@ export function reasonFor(problem: Problem, outcome: Outcome): Infeasible {
   if (crowded !== undefined) return runCrowded(job, crowded.group, longest)
   const item = problem.items[outcome.lacking?.items[0] ?? -1]
   if (item !== undefined) {
-    const piece = job.pieces.find((candidate) => candidate.length === item.length)
+    const piece = job.pieces.find(
+      ({ length, mitres }) => length - problem.measure.less(length, mitres) === item.size,
+    )
     const run = problem.runs.find((model) => model.arcs.some((arc) => problem.items[arc.item] === item))
     const subject = piece?.mark ?? run?.group.label ?? job.label
-    return supplyTooSmall(job, subject, item.length)
+    return supplyTooSmall(job, subject, piece?.length ?? item.size)
   }
   const apart = problem.runs.find((run) => run.group.neighboursApart)
   if (job.maxLengths !== undefined) return lengthsTooFew(job, job.maxLengths)

@@ -1,5 +1,5 @@
+import type { BoardTable } from '../bound/board-table.ts'
 import { type DualBound, dualBound } from '../bound/dual-bound.ts'
-import type { KnapsackTable } from '../bound/knapsack-table.ts'
 import { readyBound } from '../bound/ready-prices.ts'
 import type { LpEngine } from '../lp-port.ts'
 import type { Costs } from '../model/costs.ts'
@@ -197,7 +197,7 @@ function ceilingsOf(problem: Problem): number[] {
   return problem.items.map((item) => rate * item.width)
 }
 
-function nothingToDo(problem: Problem, costs: Costs, table: KnapsackTable): Outcome {
+function nothingToDo(problem: Problem, costs: Costs, table: BoardTable): Outcome {
   const dual = unpriced(problem, costs, table)
   return {
     best: { boards: [], flows: [], cost: costs.constant },
@@ -209,7 +209,7 @@ function nothingToDo(problem: Problem, costs: Costs, table: KnapsackTable): Outc
 }
 
 /** The bound that no prices prove: there is one before any program is solved. */
-function unpriced(problem: Problem, costs: Costs, table: KnapsackTable): DualBound {
+function unpriced(problem: Problem, costs: Costs, table: BoardTable): DualBound {
   return dualBound(problem, costs, table, {
     scale: 1,
     items: new Float64Array(problem.items.length),

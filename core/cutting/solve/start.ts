@@ -107,7 +107,8 @@ function firstFit(problem: Problem, stock: number, left: readonly number[], firs
   const counts: number[] = []
   for (let i = first; i < problem.items.length; i++) {
     const width = problem.items[i]?.width ?? 1
-    const count = Math.min(left[i] ?? 0, Math.floor(room / width))
+    const most = Math.min(left[i] ?? 0, Math.floor(room / width))
+    const count = mostThatFit(problem, stock, { items, counts }, i, most)
     if (count <= 0) {
       if (i === first) return null
       continue
@@ -117,6 +118,23 @@ function firstFit(problem: Problem, stock: number, left: readonly number[], firs
     room -= count * width
   }
   return items.length === 0 ? null : patternOf(problem, stock, items, counts)
+}
+
+/** Copies of an item beside the others on a board: where ends share cuts, as many as still fit with what those leave. */
+function mostThatFit(
+  problem: Problem,
+  stock: number,
+  { items, counts }: Pick<Pattern, 'items' | 'counts'>,
+  item: number,
+  most: number,
+): number {
+  if (problem.measure.mix === null) return most
+  const capacity = problem.stocks[stock]?.capacity ?? 0
+  for (let count = most; count > 0; count--) {
+    const { used } = patternOf(problem, stock, [...items, item], [...counts, count])
+    if (used <= capacity) return count
+  }
+  return 0
 }
 
 /** Plans by hand's methods: joints chosen first (fewest; then cheapest by the foot), boards filled after. */

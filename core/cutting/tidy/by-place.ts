@@ -1,3 +1,4 @@
+import { shapeOf, shapeOfCut } from '../mitres/shape.ts'
 import type { Board, Cut, CutJob, CutPlan } from '../types.ts'
 
 /** Times that boards are ordered and their pieces named again. */
@@ -6,7 +7,7 @@ const ROUNDS = 3
 interface Named {
   readonly id: string
   readonly mark: string
-  readonly length: number
+  readonly shape: string
   readonly place: string
   /** order of the job's list */
   readonly rank: number
@@ -14,7 +15,7 @@ interface Named {
 
 /**
  * The same cuts with boards for one place of the deck next to each other: boards of one length stay together, and of
- * them those cut alike; pieces of equal length go to the boards so that a board serves few places. Pieces of one run
+ * them those cut alike; pieces of equal shape go to the boards so that a board serves few places. Pieces of one run
  * belong to one place, and so do fixed pieces whose marks differ in their numbers only.
  */
 export function byPlace(job: CutJob, plan: CutPlan): CutPlan {
@@ -32,11 +33,16 @@ export function byPlace(job: CutJob, plan: CutPlan): CutPlan {
 }
 
 function piecesOf(job: CutJob, plan: CutPlan): Named[] {
-  const fixed = job.pieces.map((piece) => ({ ...piece, place: piece.mark.replace(/[\d-]+$/, '') }))
-  const ofRuns = plan.runPieces.map(({ id, mark, length, runId }) => ({
+  const fixed = job.pieces.map(({ id, mark, length, mitres }) => ({
     id,
     mark,
-    length,
+    shape: shapeOf(length, mitres),
+    place: mark.replace(/[\d-]+$/, ''),
+  }))
+  const ofRuns = plan.runPieces.map(({ id, mark, length, mitres, runId }) => ({
+    id,
+    mark,
+    shape: shapeOf(length, mitres),
     place: `run ${runId}`,
   }))
   return [...fixed, ...ofRuns].map((piece, rank) => ({ ...piece, rank }))
@@ -57,7 +63,7 @@ function restless(boards: readonly Board[], named: ReadonlyMap<string, Named>): 
 /** Longest boards first, boards cut alike together, then by the first place that they serve. */
 function ordered(job: CutJob, boards: readonly Board[], named: ReadonlyMap<string, Named>): Board[] {
   const stock = new Map(job.stock.map((option, index) => [option.id, index]))
-  const kind = ({ stockId, cuts }: Board): string => `${stockId}:${cuts.map((cut) => cut.length).join(',')}`
+  const kind = ({ stockId, cuts }: Board): string => `${stockId}:${cuts.map(shapeOfCut).join(',')}`
   const first = ({ cuts }: Board): number => Math.min(...cuts.map((cut) => named.get(cut.pieceId)?.rank ?? 0))
   const firstOfKind = new Map<string, number>()
   for (const board of boards)
@@ -74,15 +80,15 @@ function ordered(job: CutJob, boards: readonly Board[], named: ReadonlyMap<strin
   )
 }
 
-/** Boards numbered in this order; each cut takes the next piece of its length, one of a place the board serves before others. */
+/** Boards numbered in this order; each cut takes the next piece of its shape, one of a place the board serves before others. */
 function renamed(boards: readonly Board[], named: ReadonlyMap<string, Named>): Board[] {
-  const waiting = new Map<number, Named[]>()
+  const waiting = new Map<string, Named[]>()
   for (const piece of [...named.values()].sort((a, b) => a.rank - b.rank))
-    waiting.set(piece.length, [...(waiting.get(piece.length) ?? []), piece])
+    waiting.set(piece.shape, [...(waiting.get(piece.shape) ?? []), piece])
   return boards.map((board, index) => {
     const places = new Set<string>()
     const cuts = board.cuts.map((cut): Cut => {
-      const list = waiting.get(cut.length) ?? []
+      const list = waiting.get(shapeOfCut(cut)) ?? []
       const same = list.findIndex((piece) => places.has(piece.place))
       const [piece] = list.splice(Math.max(0, same), 1)
       if (piece === undefined) throw new RangeError('more pieces are cut than the plan has')

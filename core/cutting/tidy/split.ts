@@ -1,3 +1,4 @@
+import { heldBy } from '../model/board-cost.ts'
 import type { Problem } from '../model/problem.ts'
 
 /** Boards of one stock option that are cut alike: one set-up of the saw. */
@@ -11,7 +12,11 @@ export interface Kind {
 }
 
 export function kindOf(problem: Problem, stock: number, pieces: readonly number[], copies: number): Kind {
-  let used = 0
+  let used = heldBy(
+    problem,
+    pieces,
+    pieces.map(() => 1),
+  )
   for (const item of pieces) used += problem.items[item]?.width ?? 0
   return { key: `${stock}:${pieces.join(',')}`, stock, pieces, used, copies }
 }
@@ -56,15 +61,15 @@ export function bestSplit(
     known.keys.has(key) &&
     !(a.copies <= b.copies && key === a.key) &&
     !(b.copies <= a.copies && key === b.key)
-  const offcut = (stock: number, used: number): number =>
-    Math.max(0, (problem.stocks[stock]?.capacity ?? 0) - used) ** 2
+  const capacityOf = (stock: number): number => problem.stocks[stock]?.capacity ?? 0
+  const offcut = (stock: number, used: number): number => Math.max(0, capacityOf(stock) - used) ** 2
   const crumbs = offcut(a.stock, a.used) + offcut(b.stock, b.used)
   const spared = saving(a.stock, a.used) + saving(b.stock, b.used)
   let best: { split: [Kind, Kind]; setUps: number; offcuts: number } | null = null
   let tried = 0
   const pool = poolOf(problem, [...a.pieces, ...b.pieces])
-  const room = problem.stocks[a.stock]?.capacity ?? 0
-  const least = pool.used - (problem.stocks[b.stock]?.capacity ?? 0)
+  const room = capacityOf(a.stock)
+  const least = pool.used - capacityOf(b.stock)
   for (const take of subsets(pool)) {
     tried++
     const used = usedBy(pool, take)
@@ -88,7 +93,7 @@ export function bestSplit(
       piecesOf(pool, (k) => (pool.counts[k] ?? 0) - (take[k] ?? 0)),
       1,
     )
-    if (one.key === a.key) continue
+    if (one.key === a.key || one.used > room || other.used > capacityOf(b.stock)) continue
     if (saving(a.stock, one.used) + saving(b.stock, other.used) < spared) continue
     const added = (stays(one.key) ? 0 : 1) + (stays(other.key) || other.key === one.key ? 0 : 1)
     const setUps = added - gone

@@ -11,7 +11,8 @@ type RunPiece = Planned['plan']['runPieces'][number]
 export function runPieceEnds(member: Member, { from, to }: Pick<RunPiece, 'from' | 'to'>): EndCuts {
   const own = member.ends ?? [0, 0]
   const joint = 100 * (member.lay?.degrees ?? 0)
-  return [from === 0 ? own[0] : joint, to === member.length ? own[1] : joint]
+  // a run that goes on beyond its member is cut off in place there, to the member's own end
+  return [from === 0 ? own[0] : joint, to >= member.length ? own[1] : joint]
 }
 
 /** "left 45°, right 22.5°", the side as the piece lies in the deck; empty where both are square. */

@@ -1,3 +1,4 @@
+import { type Cut, linesOf } from '../../cutting/index.ts'
 import type { Planned } from '../../estimate-types.ts'
 import type { Ticks } from '../../units/index.ts'
 
@@ -6,7 +7,9 @@ export interface SetUp {
   readonly stockId: string
   readonly length: Ticks
   /** the pieces' places on each of the boards, from its left end */
-  readonly cuts: readonly { readonly from: Ticks; readonly to: Ticks; readonly length: Ticks }[]
+  readonly cuts: readonly Pick<Cut, 'from' | 'to' | 'length' | 'mitres'>[]
+  /** where the lines of the saw meet the near edge */
+  readonly lines: readonly Ticks[]
   readonly offcut: Ticks
   readonly boards: readonly { readonly number: number; readonly marks: readonly string[] }[]
 }
@@ -15,12 +18,18 @@ export interface SetUp {
 export function setUps({ plan }: Pick<Planned, 'plan'>): readonly SetUp[] {
   const groups = new Map<string, { -readonly [key in keyof SetUp]: SetUp[key] }>()
   for (const { number, stockId, length, cuts, offcut } of plan.boards) {
-    const key = `${stockId} ${length} ${cuts.map(({ from, to }) => `${from}-${to}`).join(' ')}`
+    const key = `${stockId} ${length} ${cuts.map(({ from, to, mitres }) => `${from}-${to} ${mitres?.ends ?? ''}`).join(' ')}`
     const own = { number, marks: cuts.map(({ mark }) => mark) }
     const group = groups.get(key)
     if (group === undefined) {
-      const places = cuts.map(({ from, to, length: long }) => ({ from, to, length: long }))
-      groups.set(key, { stockId, length, cuts: places, offcut, boards: [own] })
+      const places = cuts.map(({ from, to, length: long, mitres }) => ({
+        from,
+        to,
+        length: long,
+        ...(mitres === undefined ? {} : { mitres }),
+      }))
+      const lines = linesOf({ cuts, length })
+      groups.set(key, { stockId, length, cuts: places, lines, offcut, boards: [own] })
     } else {
       group.boards = [...group.boards, own]
     }

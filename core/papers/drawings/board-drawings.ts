@@ -1,4 +1,4 @@
-import type { Board, CutPlan } from '../../cutting/index.ts'
+import { type Board, type CutPlan, edgesOf } from '../../cutting/index.ts'
 import { inches, printLength, ticks, toFeet } from '../../units/index.ts'
 import type { Drawing, Primitive } from '../types.ts'
 import { drawingOf } from './shapes.ts'
@@ -41,18 +41,7 @@ function boardAt(board: Board, y: number): readonly Primitive[] {
       fill: 'none',
     },
     ...board.cuts.flatMap((cut): readonly Primitive[] => [
-      {
-        kind: 'rect',
-        id: cut.pieceId,
-        layer: 'joists',
-        x: cut.from,
-        y,
-        w: cut.to - cut.from,
-        h: HEIGHT,
-        weight: 'medium',
-        stroke: 'solid',
-        fill: 'wood',
-      },
+      pieceAt(cut, y),
       {
         kind: 'text',
         id: cut.pieceId,
@@ -66,6 +55,22 @@ function boardAt(board: Board, y: number): readonly Primitive[] {
     ]),
     ...offcut(board, id, middle),
   ]
+}
+
+/** A piece as it lies, the far edge on top. */
+function pieceAt(cut: Board['cuts'][number], y: number): Primitive {
+  const look = { layer: 'joists', weight: 'medium', stroke: 'solid', fill: 'wood' } as const
+  const id = cut.pieceId
+  if (cut.mitres === undefined)
+    return { kind: 'rect', id, ...look, x: cut.from, y, w: cut.to - cut.from, h: HEIGHT }
+  const { near, far } = edgesOf(cut)
+  const points = [
+    { x: far[0], y },
+    { x: far[1], y },
+    { x: near[1], y: y + HEIGHT },
+    { x: near[0], y: y + HEIGHT },
+  ]
+  return { kind: 'polygon', id, ...look, points }
 }
 
 function offcut(board: Board, id: string, middle: number): readonly Primitive[] {

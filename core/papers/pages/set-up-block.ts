@@ -1,8 +1,9 @@
+import { edgesOf } from '../../cutting/index.ts'
 import type { Block } from '../sheet-types.ts'
 import { widthOf } from '../type/measure.ts'
 import { fitText } from '../type/wrap.ts'
 import type { Flow } from './flow.ts'
-import { boxMark, LINE, lineMark, textMark } from './marks.ts'
+import { boxMark, LINE, lineMark, pathMark, textMark } from './marks.ts'
 
 type SetUpBlock = Extract<Block, { kind: 'set-up' }>
 
@@ -29,8 +30,16 @@ export function setUpBlock(flow: Flow, block: SetUpBlock): void {
   const x = (at: number): number => flow.left + at * scale
   const end = cuts.at(-1)?.to ?? 0
   if (end < block.length) flow.add(boxMark(x(end), top, (block.length - end) * scale, BAR, { dash: [3, 2] }))
-  cuts.forEach(({ from, to, length }) => {
-    flow.add(boxMark(x(from), top, (to - from) * scale, BAR, { fill: 'wood', width: LINE.medium }))
+  cuts.forEach((cut) => {
+    const { from, to, length } = cut
+    const { near, far } = edgesOf(cut)
+    const shape = [
+      [x(far[0]), top],
+      [x(far[1]), top],
+      [x(near[1]), top + BAR],
+      [x(near[0]), top + BAR],
+    ] as const
+    flow.add(pathMark(shape, { fill: 'wood', width: LINE.medium }))
     const words = flow.print(length)
     if (widthOf(words, SIZE) + 4 < (to - from) * scale)
       flow.add(textMark((x(from) + x(to)) / 2, top + BAR * 0.68, words, { size: SIZE, anchor: 'middle' }))
@@ -74,19 +83,18 @@ interface Figure {
   readonly text: string
 }
 
-/** The tape's figure at each cut, in as many rows as keep them apart. The end of the board needs none. */
-function figureRows(flow: Flow, { cuts, length }: SetUpBlock, scale: number): readonly (readonly Figure[])[] {
+/** The tape's figure at each line of the saw, in as many rows as keep them apart. */
+function figureRows(flow: Flow, { lines }: SetUpBlock, scale: number): readonly (readonly Figure[])[] {
   const rows: { readonly figures: Figure[]; end: number }[] = []
-  for (const { to } of cuts) {
-    if (to >= length) continue
-    const text = flow.print(to)
+  for (const at of lines) {
+    const text = flow.print(at)
     const wide = widthOf(text, FIGURE) + 6
-    const start = to * scale - wide
+    const start = at * scale - wide
     const row = rows.find(({ end }) => end <= start)
-    if (row === undefined) rows.push({ figures: [{ at: to, text }], end: to * scale })
+    if (row === undefined) rows.push({ figures: [{ at, text }], end: at * scale })
     else {
-      row.figures.push({ at: to, text })
-      row.end = to * scale
+      row.figures.push({ at, text })
+      row.end = at * scale
     }
   }
   return rows.map(({ figures }) => figures)

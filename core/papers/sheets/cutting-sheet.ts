@@ -7,7 +7,7 @@ import type { PaperSource } from '../source.ts'
 import { piecesByPlace } from '../tables/pieces-by-place.ts'
 
 const MITRES =
-  'Lengths are to the long point. Ends off square stand beside each piece below, as it lies in the deck. Mitres are counted as if square: two alike that share a cut leave a longer offcut than is told.'
+  'Lengths are to the long point, figures to where a line meets the edge nearest to you. Slanting lines are drawn as they lean; one line between two pieces is one cut for both. Ends off square stand beside each piece below, as it lies in the deck: on the board it may lie end for end.'
 
 /** Boards in the order to saw, like ones together, with the tape's running figures; then every piece by its place. */
 export function cuttingSheet({ estimate }: PaperSource): Sheet {

@@ -1,3 +1,4 @@
+import { edgesOf } from '../../../core/cutting/index.ts'
 import { printLength, TICKS_PER_FOOT, ticks } from '../../../core/units/index.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import type { BoardGroup } from './board-groups.ts'
@@ -47,7 +48,7 @@ export function BoardStrip({
             onPointerLeave={() => session.hover(null)}
             onClick={() => session.select(first ?? null)}
           >
-            <rect className={`board-wood${state}`} x={x} y={1} width={wide} height={HEIGHT} />
+            <polygon className={`board-wood${state}`} points={cornersOf(cut, scale)} />
             <text x={x + wide / 2} y={HEIGHT / 2 + 1} dy="0.35em" textAnchor="middle">
               {fitted(marksOf(index), printLength(cut.length), wide)}
             </text>
@@ -67,6 +68,18 @@ export function BoardStrip({
       )}
     </svg>
   )
+}
+
+/** Corners of a piece on the strip, the board's far edge on top. */
+function cornersOf(cut: BoardGroup['boards'][number]['cuts'][number], scale: number): string {
+  const { near, far } = edgesOf(cut)
+  const corner = (at: number, y: number) => `${1 + at * scale},${y}`
+  return [
+    corner(far[0], 1),
+    corner(far[1], 1),
+    corner(near[1], 1 + HEIGHT),
+    corner(near[0], 1 + HEIGHT),
+  ].join(' ')
 }
 
 /** As much of marks and length as the piece has room for. */

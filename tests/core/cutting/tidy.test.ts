@@ -30,7 +30,7 @@ function tidied(job: CutJob, boards: readonly (readonly number[])[]) {
   const built = buildProblem(job)
   if (!built.ok) throw new Error(built.error.message)
   const problem = built.value
-  const itemOf = (length: number): number => problem.items.findIndex((item) => item.length === feet(length))
+  const itemOf = (length: number): number => problem.items.findIndex((item) => item.size === feet(length))
   const given = boards.map((lengths) => {
     const items = [...new Set(lengths)].map(itemOf).sort((a, b) => a - b)
     const counts = items.map((item) => lengths.filter((length) => itemOf(length) === item).length)
@@ -43,7 +43,7 @@ function tidied(job: CutJob, boards: readonly (readonly number[])[]) {
   return made.boards
     .map(({ pattern, count }) => {
       const lengths = pattern.items.flatMap((item, k) =>
-        Array.from({ length: pattern.counts[k] ?? 0 }, () => (problem.items[item]?.length ?? 0) / feet(1)),
+        Array.from({ length: pattern.counts[k] ?? 0 }, () => (problem.items[item]?.size ?? 0) / feet(1)),
       )
       return `${count} × ${lengths.join(' + ')}`
     })

@@ -1,4 +1,4 @@
-import type { CutPlan } from '../../../../core/cutting/index.ts'
+import { type CutPlan, stretchOf } from '../../../../core/cutting/index.ts'
 import type { Planned } from '../../../../core/estimate-types.ts'
 import { cutWords } from '../../../../core/papers/index.ts'
 import { productName } from '../../../../core/pricing/index.ts'
@@ -33,7 +33,7 @@ function writePlan(sheet: SheetBuilder, { product, plan }: Planned): void {
   sheet.row([text(proofOf(plan), { soft: true })])
   const first = sheet.next
   for (const board of plan.boards) {
-    const used = board.cuts.reduce((sum, cut) => sum + cut.length, 0)
+    const used = stretchOf(board)
     sheet.row([
       text(`${board.number}`),
       text(`${toFeet(board.length)} ft`),
@@ -43,10 +43,7 @@ function writePlan(sheet: SheetBuilder, { product, plan }: Planned): void {
       text(board.offcut === 0 ? '' : printLength(board.offcut), { right: true }),
     ])
   }
-  const used = plan.boards.reduce(
-    (sum, board) => sum + board.cuts.reduce((total, cut) => total + cut.length, 0),
-    0,
-  )
+  const used = plan.boards.reduce((sum, board) => sum + stretchOf(board), 0)
   const left = plan.boards.reduce((sum, board) => sum + board.offcut, 0)
   sheet.row([
     empty,

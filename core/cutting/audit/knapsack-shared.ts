@@ -1,0 +1,35 @@
+import { endsLeft } from './ends-left.ts'
+import type { Worth } from './knapsack.ts'
+
+/**
+ * Best worth of a board by its room, where what it loses depends on which ends of its pieces find no like one: copy by
+ * copy, for every state of the ends. Whole-numbered prices give exact sums.
+ */
+export function bestWorthShared(
+  worths: readonly (Worth & { readonly ends: string })[],
+  capacity: number,
+  saves: ReadonlyMap<string, number>,
+  wider: number,
+): (room: number) => number {
+  const left = endsLeft([...new Set(worths.map(({ ends }) => ends))], saves, wider)
+  const best = Array.from({ length: left.states }, (_, state) =>
+    new Float64Array(capacity + 1).fill(state === 0 ? 0 : Number.NEGATIVE_INFINITY),
+  )
+  for (const { width, price, most, ends } of worths) {
+    const copies = Math.min(most, Math.floor(capacity / width))
+    for (let copy = 0; copy < copies; copy++) {
+      for (let used = capacity; used >= width; used--) {
+        const with_ = best.map((table) => (table[used - width] ?? Number.NEGATIVE_INFINITY) + price)
+        with_.forEach((worth, state) => {
+          const table = best[left.step(state, ends)]
+          if (table !== undefined && worth > (table[used] ?? 0)) table[used] = worth
+        })
+      }
+    }
+  }
+  return (room) =>
+    best.reduce((most, table, state) => {
+      const used = room - left.lost(state)
+      return used < 0 ? most : Math.max(most, table[used] ?? Number.NEGATIVE_INFINITY)
+    }, 0)
+}

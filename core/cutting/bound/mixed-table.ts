@@ -1,0 +1,166 @@
+import type { Mix } from '../mitres/mix.ts'
+import type { BoardTable, Spot } from './board-table.ts'
+import type { Filling } from './knapsack-table.ts'
+
+/** One row: `multiple` copies of an item taken together or not at all; a state goes over into `next`. */
+interface Row {
+  readonly item: number
+  readonly multiple: number
+  readonly width: number
+  readonly next: Int32Array
+}
+
+/**
+ * `KnapsackTable` where ends of pieces share cuts: a column for each state of the mix, every count of an item by powers
+ * of two. With whole-numbered profits every value is exact.
+ */
+export class MixedTable implements BoardTable {
+  /** value[state × (capacity + 1) + used] */
+  readonly value: Float64Array
+  readonly #capacity: number
+  readonly #mix: Mix
+  readonly #widths: readonly number[]
+  readonly #kinds: readonly number[]
+  readonly #rows: Row[] = []
+  readonly #first: Int32Array
+  /** 0: not taken; else the state before, and one */
+  readonly #taken: Uint8Array
+  #profits: ArrayLike<number> = []
+
+  /**
+   * @param widths descending
+   * @param kinds of the mix, one for each item
+   * @param limits most copies of each in one board
+   * @param shared a table of the same capacity and mix and no smaller limits, whose memory is taken over
+   */
+  constructor(
+    widths: readonly number[],
+    kinds: readonly number[],
+    limits: readonly number[],
+    capacity: number,
+    mix: Mix,
+    shared?: MixedTable,
+  ) {
+    this.#capacity = capacity
+    this.#mix = mix
+    this.#widths = widths
+    this.#kinds = kinds
+    this.#first = new Int32Array(widths.length + 1)
+    for (let item = widths.length - 1; item >= 0; item--) {
+      this.#first[item] = this.#rows.length
+      const width = widths[item] ?? 1
+      let left = Math.min(Math.floor(capacity / width), limits[item] ?? 0)
+      for (let multiple = 1; left > 0; multiple *= 2) {
+        const copies = Math.min(multiple, left)
+        this.#rows.push({ item, multiple: copies, width: copies * width, next: this.#nextOf(item, copies) })
+        left -= copies
+      }
+    }
+    const cells = this.#rows.length * mix.states * (capacity + 1)
+    this.value = shared?.value ?? new Float64Array(mix.states * (capacity + 1))
+    this.#taken =
+      shared !== undefined && shared.#taken.length >= cells ? shared.#taken : new Uint8Array(cells)
+  }
+
+  #nextOf(item: number, copies: number): Int32Array {
+    const { after, states, kinds } = this.#mix
+    return Int32Array.from({ length: states }, (_, state) => {
+      let reached = state
+      for (let copy = 0; copy < copies; copy++)
+        reached = after[reached * kinds.length + (this.#kinds[item] ?? 0)] ?? 0
+      return reached
+    })
+  }
+
+  fill(profits: ArrayLike<number>, exact: boolean, visit?: (item: number) => void): void {
+    if (exact) throw new RangeError('boards whose cost depends on their use are planned without shared cuts')
+    const { value } = this
+    const size = this.#capacity + 1
+    this.#profits = profits
+    value.fill(Number.NEGATIVE_INFINITY)
+    value.fill(0, 0, size)
+    this.#taken.fill(0, 0, this.#rows.length * this.#mix.states * size)
+    let row = 0
+    for (let item = this.#widths.length - 1; item >= 0; item--) {
+      visit?.(item)
+      for (; row < this.#rows.length && this.#rows[row]?.item === item; row++)
+        if ((profits[item] ?? 0) > 0) this.#apply(row)
+    }
+  }
+
+  #apply(row: number): void {
+    const { width, multiple, item, next } = this.#rows[row] as Row
+    const { value } = this
+    const { states } = this.#mix
+    const size = this.#capacity + 1
+    const profit = (this.#profits[item] ?? 0) * multiple
+    const base = row * states * size
+    for (let at = this.#capacity; at >= width; at--) {
+      for (let state = 0; state < states; state++) {
+        const sum = (value[state * size + at - width] as number) + profit
+        const cell = (next[state] as number) * size + at
+        if (sum > (value[cell] as number)) {
+          value[cell] = sum
+          this.#taken[base + cell] = state + 1
+        }
+      }
+    }
+  }
+
+  #spot(capacity: number, heldOf: (state: number) => number): Spot & { readonly worth: number } {
+    const size = this.#capacity + 1
+    let best = { used: 0, state: 0, worth: Number.NEGATIVE_INFINITY }
+    for (let state = 0; state < this.#mix.states; state++) {
+      const used = capacity - heldOf(state)
+      if (used < 0) continue
+      const worth = this.value[state * size + used] as number
+      if (worth > best.worth) best = { used, state, worth }
+    }
+    return best
+  }
+
+  #at(capacity: number): Spot & { readonly worth: number } {
+    return this.#spot(capacity, (state) => this.#mix.held[state] ?? 0)
+  }
+
+  #beside(item: number, capacity: number): Spot & { readonly worth: number } {
+    const { after, kinds, held } = this.#mix
+    const kind = this.#kinds[item] ?? 0
+    const room = capacity - (this.#widths[item] ?? 0)
+    return this.#spot(room, (state) => held[after[state * kinds.length + kind] ?? 0] ?? 0)
+  }
+
+  valueAt(capacity: number): number {
+    return this.#at(capacity).worth
+  }
+
+  valueBeside(item: number, capacity: number): number {
+    return this.#beside(item, capacity).worth
+  }
+
+  spotAt(capacity: number): Spot {
+    return this.#at(capacity)
+  }
+
+  spotBeside(item: number, capacity: number): Spot {
+    return this.#beside(item, capacity)
+  }
+
+  traceSpot(widest: number, { used, state }: Spot): Filling {
+    const counts = new Map<number, number>()
+    const size = this.#capacity + 1
+    const { states } = this.#mix
+    let at = used
+    let now = state
+    for (let row = (widest === 0 ? this.#rows.length : (this.#first[widest - 1] ?? 0)) - 1; row >= 0; row--) {
+      const before = this.#taken[row * states * size + now * size + at] ?? 0
+      if (before === 0) continue
+      const { item, multiple, width } = this.#rows[row] as Row
+      counts.set(item, (counts.get(item) ?? 0) + multiple)
+      at -= width
+      now = before - 1
+    }
+    const items = [...counts.keys()].sort((a, b) => a - b)
+    return { items, counts: items.map((item) => counts.get(item) ?? 0) }
+  }
+}

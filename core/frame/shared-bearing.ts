@@ -74,7 +74,7 @@ function choices(
   const rows = Array.from({ length: most }, (_, i) => i + 1).flatMap((count) => {
     const reach = (count - 1) * thickness
     const starts = [
-      (first + last - reach) / 2,
+      Math.round((first + last - reach) / 2),
       first,
       last - reach,
       ...beside.flatMap(({ centre }) => [centre + thickness, centre - thickness - reach]),

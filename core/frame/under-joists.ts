@@ -71,8 +71,9 @@ export function underFaults(
   ]
 }
 
-/** One along each part of its line that has room. */
-function placesOf(room: JoistRoom, { centre, low, high, under }: UnderLine): readonly JoistPlace[] {
+/** One along each part of its line that has room; the middle of an odd gap lies half a tick off it. */
+function placesOf(room: JoistRoom, { centre: middle, low, high, under }: UnderLine): readonly JoistPlace[] {
+  const centre = Math.round(middle)
   return partsAt(room, centre)
     .map(extentOf)
     .filter((part) => part.low < high && part.high > low)

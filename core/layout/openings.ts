@@ -47,7 +47,7 @@ export function openingFaults(
     if (beam !== undefined)
       return [
         at(
-          `${name} lies over the ${beam.key.replace('-', ' ')} beam`,
+          `${name} lies ${beam.flush ? `less than ${printLength(BESIDE_FLUSH)} from` : 'over'} the ${beam.key.replace('-', ' ')} beam`,
           'move it, or set the beam back otherwise',
         ),
       ]
@@ -75,13 +75,20 @@ function apart(a: Opening, b: Opening): number {
   return Math.max(a.x0 - b.x1, b.x0 - a.x1, a.y0 - b.y1, b.y0 - a.y1)
 }
 
-/** Whether a beam would stand in an opening or under the headers beside it. */
-function liesUnder({ kind, line }: SupportLine, opening: Opening): boolean {
+/** Whether a beam would stand in an opening or under the headers beside it; a flush one in their place or the joists'. */
+function liesUnder({ kind, line, flush }: SupportLine, opening: Opening): boolean {
   if (kind !== 'beam') return false
   const near = movedLeft(line, -HALF_BEAM)
   const far = movedLeft(line, HALF_BEAM)
-  return convexOverlap([near.from, near.to, far.to, far.from], cornersOf(opening, HALF_BEAM), 1)
+  return convexOverlap(
+    [near.from, near.to, far.to, far.from],
+    cornersOf(opening, flush ? BESIDE_FLUSH : HALF_BEAM),
+    1,
+  )
 }
+
+/** A doubled header and the joists between it and the beam: common practice, no source. */
+const BESIDE_FLUSH = inches(9)
 
 /** Half of the thickest beam, three plies. */
 const HALF_BEAM = inches(2.25)

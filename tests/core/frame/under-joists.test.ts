@@ -73,4 +73,17 @@ describe('a joist that the decking asks for', () => {
     ])
     expect(cut.map(({ cause }) => cause.fields[0])).toEqual(['decking.border', 'decking.border'])
   })
+
+  it('stands on a whole tick under a gap of odd ticks', () => {
+    // a gap of 21/32 in: its middle is half a tick off the tape's marks
+    const made = design({ decking: { border: 1, gap: '21/32 in' } })
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    const under = made.value.frame.members.filter(({ cause }) => cause.fields[0] === 'decking.border')
+    const joists = under.filter(({ role }) => role === 'joist')
+    // 5-1/2 + 21/64 − 1 in from the left edge: 4 53/64, of which the tape has 4 27/32 or 4 13/16
+    expect(joists.length).toBeGreaterThan(1)
+    for (const { box } of joists) expect(Number.isInteger(box.x0)).toBe(true)
+    const first = Math.min(...joists.map(({ box }) => (box.x0 + box.x1) / 64))
+    expect(Math.abs(first - (4 + 53 / 64))).toBeLessThanOrEqual(1 / 64)
+  })
 })

@@ -55,6 +55,12 @@ describe('openings', () => {
     expect(told({ 'shape.openings': "8', 9', 3', 2'", 'frame.beams.front.setback': '24 in' })).toEqual([
       'shape.openings: opening 1 lies over the front beam',
     ])
+    // a flush beam 8 ft out stands in the place of headers and joists
+    const flush = { 'shape.middleBeams': '8 ft flush', 'size.depth': '16 ft' }
+    expect(told({ ...flush, 'shape.openings': "8', 3', 3', 4' 3\"" })).toEqual([
+      'shape.openings: opening 1 lies less than 9" from the middle beam',
+    ])
+    expect(told({ ...flush, 'shape.openings': "8', 3', 3', 4'" })).toEqual([])
   })
 })
 

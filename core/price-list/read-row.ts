@@ -68,8 +68,12 @@ export function readPriceRow(
       })
   if (faults.length > 0) return { kind: 'faulty', faults }
 
+  const supplier = cell('supplier') === '' ? request.supplier.trim() : cell('supplier')
   const [code, name] = [cell('code'), cell('item')]
-  const [byCode, byName] = [code === '' ? null : known.byCode(code), name === '' ? null : known.byName(name)]
+  const [byCode, byName] = [
+    code === '' ? null : known.byCode(code, supplier),
+    name === '' ? null : known.byName(name),
+  ]
   const item = byCode ?? byName
   if (item === null) {
     const meaning = code === '' ? 'item' : 'code'
@@ -92,7 +96,6 @@ export function readPriceRow(
     })
   const date = read('date', readDay(cell('date'), request.date, at.has('date')))
   if (faults.length > 0 || of === null || price === null || date === null) return { kind: 'faulty', faults }
-  const supplier = cell('supplier') === '' ? request.supplier.trim() : cell('supplier')
   return { kind: 'priced', row, of, code, price, date, supplier }
 }
 

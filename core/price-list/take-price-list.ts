@@ -40,7 +40,7 @@ export function takePriceList(
     else if (one.kind === 'unknown' && leaveOutUnknown) leftOut.push(one.name)
     else faults.push(...one.faults)
   }
-  const changed = changedBook(book, read, faults)
+  const changed = changedBook(book, read, request, faults)
   if (read.length === 0 && faults.length === 0)
     faults.push(
       whole(

@@ -15,6 +15,11 @@ export interface PriceListRequest {
   readonly supplier: string
   /** rows that name nothing of the price book are left out; else each of them is a fault */
   readonly leaveOutUnknown: boolean
+  /**
+   * prices of a supplier who did not sell a thing so far stand beside those that are there; else each takes the place of
+   * the book's own
+   */
+  readonly beside: boolean
 }
 
 /** One price as it was and as the list has it. */

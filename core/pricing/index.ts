@@ -1,4 +1,8 @@
 export { atThisBook } from './at-this-book.ts'
+export { type EditedBook, editBook } from './book/edit/edit-book.ts'
+export { goodOf, stockOf, stockSellers } from './book/edit/sellers-of.ts'
+export { withSupplier } from './book/edit/stated-supplier.ts'
+export * from './book/edit/types.ts'
 export { readPriceBook } from './book/read-price-book.ts'
 export { writePriceBook } from './book/write-price-book.ts'
 export { bookAge, OLD_AFTER_DAYS } from './book-age.ts'

@@ -5,6 +5,7 @@ import { LONGEST_PRICE_LIST, PRICE_MEANINGS } from '../../core/price-list/index.
 import { MAX_TICKS, TICKS_PER_FOOT, TICKS_PER_INCH, ticks } from '../../core/units/index.ts'
 import type { MethodName, Methods } from '../../shared/contract/index.ts'
 import { STEPS_KEPT } from '../store/index.ts'
+import { bookEditInput, MOST_EDITS } from './book-edit-input.ts'
 import { dayInput } from './day-input.ts'
 import { LONGEST_EVERYTHING } from './everything.ts'
 import { firmInput } from './firm-file.ts'
@@ -119,6 +120,7 @@ const priceListInput = z.strictObject({
   date: z.string().max(10),
   supplier: z.string().max(200),
   leaveOutUnknown: z.boolean(),
+  beside: z.boolean(),
 })
 
 /** What each method takes. Everything that comes through a door is judged by this before a handler sees it. */
@@ -147,6 +149,8 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'prices.readList': priceListInput,
   'prices.takeList': priceListInput,
   'prices.takeBack': nothing,
+  'prices.makeAgain': nothing,
+  'prices.edit': z.strictObject({ edits: z.array(bookEditInput).min(1).max(MOST_EDITS) }),
   'prices.useSample': nothing,
   'prices.export': nothing,
   'rates.proposed': nothing,

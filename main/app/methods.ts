@@ -79,6 +79,8 @@ export function methodTable({
     'prices.readList': { mutating: false, run: prices.readList },
     'prices.takeList': { mutating: true, run: prices.takeList },
     'prices.takeBack': { mutating: true, run: prices.takeBack },
+    'prices.makeAgain': { mutating: true, run: prices.makeAgain },
+    'prices.edit': { mutating: true, run: prices.edit },
     'prices.useSample': { mutating: true, run: prices.useSample },
     'prices.export': { mutating: false, run: prices.file },
     'rates.proposed': { mutating: false, run: rates.proposed },

@@ -3,7 +3,7 @@ import {
   aboutOf,
   layOutPages,
   makeSheets,
-  orderMessage,
+  orderMessages,
   type Page,
   type PageOptions,
   type PaperSource,
@@ -53,10 +53,15 @@ export async function makePapers(
     svg: () => pages.map((each) => ({ name: svgName(stem, each), content: makeSvg(each, source.firm.logo) })),
     dxf: () => sheets.flatMap((sheet) => drawingsOf(sheet, stem)),
     csv: () =>
-      sheets.filter(hasTables).map((sheet) => ({ name: `${stem} ${sheet.id}.csv`, content: makeCsv(sheet) })),
+      sheets
+        .filter(hasTables)
+        .map((sheet) => ({ name: `${stem} ${sheet.name ?? sheet.id}.csv`, content: makeCsv(sheet) })),
     txt: () =>
       sheets.some(({ id }) => id === 'order')
-        ? [{ name: `${stem} order.txt`, content: `${orderMessage(source)}\n` }]
+        ? orderMessages(source).map(({ name, text }) => ({
+            name: `${stem} ${name}.txt`,
+            content: `${text}\n`,
+          }))
         : [],
   } satisfies { readonly [format in PaperFormat]: () => unknown }
   const files: PaperFile[] = []

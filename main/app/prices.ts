@@ -1,6 +1,7 @@
 import { takePriceList } from '../../core/price-list/index.ts'
 import {
   bookAge,
+  editBook,
   OLD_AFTER_DAYS,
   type PriceBook,
   SAMPLE_BOOK,
@@ -27,6 +28,10 @@ export interface Prices {
   readonly useSample: () => PricesInUse
   /** The prices as they were before the last change of them. */
   readonly takeBack: () => PricesInUse
+  /** The change that was taken back last, made again. */
+  readonly makeAgain: () => PricesInUse
+  /** Single cells and rows written over: all of the edits or none. */
+  readonly edit: (input: Methods['prices.edit'][0]) => Methods['prices.edit'][1]
   readonly file: () => Methods['prices.export'][1]
 }
 
@@ -50,6 +55,7 @@ export function priceService(store: Store, now: () => Date, emit: Emit): Prices 
       isOld: age > OLD_AFTER_DAYS,
       stale: stalePrices(held.book, today),
       lastChange: store.priceBook.lastChange(),
+      nextChange: store.priceBook.nextChange(),
     }
   }
   const change = (to: Held): PricesInUse => {
@@ -98,6 +104,15 @@ export function priceService(store: Store, now: () => Date, emit: Emit): Prices 
     takeBack: () => {
       store.priceBook.takeBack()
       return change(heldIn(store))
+    },
+    makeAgain: () => {
+      store.priceBook.makeAgain()
+      return change(heldIn(store))
+    },
+    edit: ({ edits }) => {
+      const edited = editBook(held.book, edits, now().toISOString().slice(0, 10))
+      if (!edited.ok) return { ok: false, faults: edited.error }
+      return { ok: true, prices: put(edited.value.book, edited.value.label), label: edited.value.label }
     },
     file: () => ({
       fileName: `prices ${held.book.date}.json`,

@@ -121,7 +121,7 @@ const OPTIONS: { readonly [command: string]: readonly Option[] } = {
   size: ['hold', 'write', 'prices', 'json'],
   papers: ['to', 'only', 'paper', 'scale', 'units', 'as', 'date', 'revision', 'firm', 'prices'],
   ground: ['found', 'choose', 'write', 'prices', 'json'],
-  prices: ['date', 'supplier', 'columns', 'known', 'prices', 'write', 'json'],
+  prices: ['date', 'supplier', 'columns', 'known', 'beside', 'prices', 'write', 'json'],
   check: ['json'],
   new: [],
 }
@@ -129,7 +129,7 @@ const OPTIONS: { readonly [command: string]: readonly Option[] } = {
 /** What the file of a command is called in its usage. */
 const FILES: { readonly [command: string]: string } = { new: 'FILE', cut: 'LIST.csv', prices: 'LIST.csv' }
 
-const SWITCHES: readonly Option[] = ['json', 'joints', 'known']
+const SWITCHES: readonly Option[] = ['json', 'joints', 'known', 'beside']
 
 /** Most widths that one comparison is asked for. */
 const MOST_WIDTHS = 1000

@@ -51,12 +51,18 @@ export const HELP = `Kerfwright: estimates and cut plans for residential deck fr
       or back, and rock or pipe where its place is barred; each way to go on is checked, cut and priced. --choose keep,
       "move along the beam", "drill the anchor anew", "shift the base" or "dig again" with --write makes a new job file.
 
-  kerfwright prices LIST.csv [--date YYYY-MM-DD] [--supplier TEXT] [--columns LIST] [--known] [--prices FILE]
-                             [--write FILE] [--json]
+  kerfwright prices LIST.csv [--date YYYY-MM-DD] [--supplier TEXT] [--beside] [--columns LIST] [--known]
+                             [--prices FILE] [--write FILE] [--json]
       A yard's list of prices put into a price book: what each row changes, or everything that is wrong with the list
       and nothing. The first row heads the columns: code, item, length, price, unit, date, supplier; --columns says it
       instead, from the left. Rows are found by the yard's code or by name. --known leaves out what the price book does
-      not know; --write makes a new price book file. Each price keeps the day and the supplier that it is of.
+      not know; --write makes a new price book file. Each price keeps the day and the supplier that it is of. --beside
+      puts the prices of another supplier beside those that are there, so that each job is bought where the whole is
+      cheapest. What a delivery costs is stated in the book:
+      "suppliers": [{ "name": "Hill Top Lumber", "delivery": "$60", "freeFrom": "$1500" }], and a length or a good of
+      another supplier as "offers": [{ "supplier": "Hill Top Lumber", "price": "$22.10", "code": "HD-16" }], with
+      supply, pack, minimum and breaks [{ "from": 20, "price": "$21" }] where it is so. Then estimate says who brings
+      what and what one supplier alone would cost, and papers makes an order for each.
 
   kerfwright check JOB.json [--json]
       The structural checks alone.

@@ -2,7 +2,15 @@ import { PRICE_MEANINGS, type PriceListRequest, type PriceMeaning } from '../../
 import { fail, isDate, ok, type Result } from '../../core/units/index.ts'
 import { suggestion } from './suggestion.ts'
 
-export type PriceListOption = 'prices' | 'date' | 'supplier' | 'columns' | 'known' | 'write' | 'json'
+export type PriceListOption =
+  | 'prices'
+  | 'date'
+  | 'supplier'
+  | 'columns'
+  | 'known'
+  | 'beside'
+  | 'write'
+  | 'json'
 
 /** What a list of prices is to do to which price book. */
 export interface PriceListCommand {
@@ -33,6 +41,7 @@ export function readPriceListOptions(
       date,
       supplier: values.get('supplier') ?? '',
       leaveOutUnknown: values.has('known'),
+      beside: values.has('beside'),
     },
     write: values.get('write') ?? null,
     json: values.has('json'),

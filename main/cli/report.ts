@@ -12,9 +12,11 @@ import {
   type PaperTable,
   purchasesTable,
   summaryTable,
+  suppliersTable,
   workedTable,
 } from '../../core/papers/index.ts'
 import type { PriceBook } from '../../core/pricing/index.ts'
+import { splitWords } from '../../core/split-words.ts'
 import { type Cents, cents, printLength, printMoney } from '../../core/units/index.ts'
 import type { WishPrice } from '../../core/wish-price.ts'
 import type { PricedEstimate } from '../app/workbook.ts'
@@ -40,6 +42,7 @@ export function estimateReport(
     textTable(summaryTable(estimate), false),
     textTable(orderTable(estimate)),
     textTable(hardwareTable(estimate)),
+    suppliers(estimate),
     textTable(cuttingTable(estimate)),
     proofs(estimate),
     wishLines(wishes),
@@ -75,6 +78,13 @@ export function sizeOf({ name, size, site, builder }: Job): string {
   const stands = site.attachment === 'ledger' ? 'on a ledger' : 'freestanding'
   const by = builder === 'owner' ? 'its owner' : 'a contractor'
   return `${title}: ${printLength(size.width)} wide, ${printLength(size.depth)} deep, ${printLength(size.height)} high, ${stands}, built by ${by}\n`
+}
+
+/** From whom it is bought, where the price book knows several. */
+function suppliers({ split }: PricedEstimate): string {
+  if (split === null) return ''
+  const lines = splitWords(split).flatMap((words) => wrap(printable(words), 106))
+  return `${textTable(suppliersTable(split))}${lines.map((line) => `  ${line}\n`).join('')}`
 }
 
 function proofs({ plans }: PricedEstimate): string {

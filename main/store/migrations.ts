@@ -1,4 +1,5 @@
 import type { Database } from 'better-sqlite3'
+import { packBook } from './pack-book.ts'
 
 /** One step of the store's layout. */
 export interface Migration {
@@ -149,6 +150,35 @@ export const MIGRATIONS: readonly Migration[] = [
           imported_at TEXT
         ) STRICT;
       `)
+    },
+  },
+  {
+    // the books that undo and redo lead to, packed: each is a whole one, and there are many; 'past' are those that were in
+    // use before, the newest last, 'future' those that were taken back, the next one last
+    version: 10,
+    update: (db) => {
+      db.exec(`
+        CREATE TABLE price_book_steps (
+          way TEXT NOT NULL CHECK (way IN ('past', 'future')),
+          place INTEGER NOT NULL,
+          label TEXT NOT NULL,
+          packed BLOB,
+          imported_at TEXT,
+          PRIMARY KEY (way, place)
+        ) STRICT;
+      `)
+      const add = db.prepare(
+        "INSERT INTO price_book_steps (way, place, label, packed, imported_at) VALUES ('past', ?, ?, ?, ?)",
+      )
+      const before = db.prepare('SELECT * FROM price_books_before ORDER BY place').all() as {
+        place: number
+        label: string
+        text: string | null
+        imported_at: string | null
+      }[]
+      for (const { place, label, text, imported_at } of before)
+        add.run(place, label, packBook(text), imported_at)
+      db.exec('DROP TABLE price_books_before')
     },
   },
 ]

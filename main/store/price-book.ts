@@ -1,4 +1,5 @@
 import type { Database } from 'better-sqlite3'
+import { packBook, unpackBook } from './pack-book.ts'
 
 /** The user's own price book: the text of the file, so that what stands in it as a comment comes back too. */
 interface StoredPrices {
@@ -16,12 +17,25 @@ export interface PriceBookRepository {
   clear(label: string): void
   /** label of the last change that can be taken back; null: none */
   lastChange(): string | null
+  /** label of the change that was taken back last and can be made again; null: none */
+  nextChange(): string | null
   /** the book as it was before the last change; nothing where there is none */
   takeBack(): void
+  /** the change that was taken back last, made again; nothing where there is none */
+  makeAgain(): void
 }
 
-/** So many changes can be taken back; a book is some hundred kilobytes at most. */
-const KEPT = 20
+/** So many changes can be taken back; packed, a book is some ten kilobytes. */
+const KEPT = 500
+
+type Way = 'past' | 'future'
+
+interface Step {
+  readonly place: number
+  readonly label: string
+  readonly packed: Uint8Array | null
+  readonly importedAt: string | null
+}
 
 export function priceBookRepository(db: Database): PriceBookRepository {
   const read = (): StoredPrices | null =>
@@ -36,37 +50,40 @@ export function priceBookRepository(db: Database): PriceBookRepository {
         prices.importedAt,
       )
   }
-  const change = db.transaction((to: StoredPrices | null, label: string) => {
-    const before = read()
-    db.prepare('INSERT INTO price_books_before (label, text, imported_at) VALUES (?, ?, ?)').run(
-      label,
-      before?.text ?? null,
-      before?.importedAt ?? null,
-    )
+  const last = (way: Way): Step | undefined =>
+    db
+      .prepare(
+        'SELECT place, label, packed, imported_at AS importedAt FROM price_book_steps WHERE way = ? ORDER BY place DESC LIMIT 1',
+      )
+      .get(way) as Step | undefined
+  const push = (way: Way, label: string, book: StoredPrices | null): void => {
     db.prepare(
-      'DELETE FROM price_books_before WHERE place NOT IN (SELECT place FROM price_books_before ORDER BY place DESC LIMIT ?)',
-    ).run(KEPT)
+      'INSERT INTO price_book_steps (way, place, label, packed, imported_at) VALUES (?, ?, ?, ?, ?)',
+    ).run(way, (last(way)?.place ?? 0) + 1, label, packBook(book?.text ?? null), book?.importedAt ?? null)
+    db.prepare(
+      'DELETE FROM price_book_steps WHERE way = ? AND place NOT IN (SELECT place FROM price_book_steps WHERE way = ? ORDER BY place DESC LIMIT ?)',
+    ).run(way, way, KEPT)
+  }
+  const change = db.transaction((to: StoredPrices | null, label: string) => {
+    push('past', label, read())
+    db.prepare("DELETE FROM price_book_steps WHERE way = 'future'").run()
     put(to)
   })
-  const takeBack = db.transaction(() => {
-    const last = db
-      .prepare(
-        'SELECT place, text, imported_at AS importedAt FROM price_books_before ORDER BY place DESC LIMIT 1',
-      )
-      .get() as { place: number; text: string | null; importedAt: string | null } | undefined
-    if (last === undefined) return
-    db.prepare('DELETE FROM price_books_before WHERE place = ?').run(last.place)
-    const { text, importedAt } = last
-    put(text === null || importedAt === null ? null : { text, importedAt })
+  const step = db.transaction((from: Way, to: Way) => {
+    const next = last(from)
+    if (next === undefined) return
+    db.prepare('DELETE FROM price_book_steps WHERE way = ? AND place = ?').run(from, next.place)
+    push(to, next.label, read())
+    const text = unpackBook(next.packed)
+    put(text === null || next.importedAt === null ? null : { text, importedAt: next.importedAt })
   })
   return {
     read,
     write: (prices, label) => change(prices, label),
     clear: (label) => change(null, label),
-    lastChange: () =>
-      (db.prepare('SELECT label FROM price_books_before ORDER BY place DESC LIMIT 1').pluck().get() as
-        | string
-        | undefined) ?? null,
-    takeBack,
+    lastChange: () => last('past')?.label ?? null,
+    nextChange: () => last('future')?.label ?? null,
+    takeBack: () => step('past', 'future'),
+    makeAgain: () => step('future', 'past'),
   }
 }

@@ -50,12 +50,16 @@ export const PLACE_NAMES: { readonly [place in Place]: string } = {
   price: 'Price',
   papers: 'Papers',
   'cut list': 'Cut list',
+  'price book': 'Price book',
 }
 
 /** Every command but those of fields and members, in the order of the shortcut sheet. */
 export function commandsFor(session: Session, shell: ShellActions, state: SessionState): readonly Command[] {
   const { past, future, gesture } = state.history
-  const last = gesture?.label ?? past.at(-1)?.label
+  // where the price book is in front, its own changes are taken back
+  const inBook = state.place === 'price book'
+  const last = inBook ? (state.prices?.lastChange ?? undefined) : (gesture?.label ?? past.at(-1)?.label)
+  const next = inBook ? (state.prices?.nextChange ?? undefined) : future[0]?.label
   const command = (
     id: string,
     group: Command['group'],
@@ -82,16 +86,16 @@ export function commandsFor(session: Session, shell: ShellActions, state: Sessio
       'Edit',
       last === undefined ? 'Undo' : `Undo “${last}”`,
       ['Ctrl+Z'],
-      session.undo,
+      inBook ? () => void session.takePricesBack() : session.undo,
       last !== undefined,
     ),
     command(
       'redo',
       'Edit',
-      future[0] ? `Redo “${future[0].label}”` : 'Redo',
+      next === undefined ? 'Redo' : `Redo “${next}”`,
       ['Ctrl+Shift+Z', 'Ctrl+Y'],
-      session.redo,
-      future.length > 0,
+      inBook ? () => void session.makePricesAgain() : session.redo,
+      next !== undefined,
     ),
     command('width', 'Edit', 'Change the width', ['Ctrl+Alt+W'], () => session.seek('size.width')),
     command('choose-nothing', 'Edit', 'Choose nothing', ['Escape'], () =>

@@ -1,4 +1,5 @@
 import type { PriceListFault, PriceListRequest } from '../../core/price-list/index.ts'
+import type { BookEdit, EditFault } from '../../core/pricing/index.ts'
 import type { Methods } from '../../shared/contract/index.ts'
 import { sentenceOf } from '../client/call-error.ts'
 import { plural } from './print.ts'
@@ -14,6 +15,10 @@ export interface PriceActions {
   takePriceList(request: PriceListRequest): Promise<readonly PriceListFault[] | null>
   /** the prices as they were before their last change */
   takePricesBack(): Promise<void>
+  /** the change of prices that was taken back last, made again */
+  makePricesAgain(): Promise<void>
+  /** single cells and rows written over, as one change; what is wrong where nothing was changed, null where it could not be asked */
+  editPrices(edits: readonly BookEdit[]): Promise<readonly EditFault[] | null>
   /** the prices in use as a file, or null where that failed (and was said) */
   priceFile(): Promise<{ readonly fileName: string; readonly text: string } | null>
 }
@@ -82,6 +87,28 @@ export function priceActions(
           say(`Taken back: ${change ?? 'the last change of prices'}`)
         } catch (error) {
           say(sentenceOf(error))
+        }
+      },
+      async makePricesAgain() {
+        const change = get().prices?.nextChange
+        try {
+          await client.call('prices.makeAgain', {})
+          set({ priceFileFaults: [] })
+          say(`Made again: ${change ?? 'the change of prices'}`)
+        } catch (error) {
+          say(sentenceOf(error))
+        }
+      },
+      async editPrices(edits) {
+        try {
+          const made = await client.call('prices.edit', { edits })
+          if (!made.ok) return made.faults
+          set({ prices: made.prices, priceFileFaults: [] })
+          say(made.label)
+          return []
+        } catch (error) {
+          say(sentenceOf(error))
+          return null
         }
       },
       async priceFile() {

@@ -21,7 +21,16 @@ import type { RunningTasks } from './tasks.ts'
 import type { WishAnswer } from './wish-actions.ts'
 
 /** The work places, in the order a job goes. */
-export const PLACES = ['site', 'frame', 'ground', 'boards', 'price', 'papers', 'cut list'] as const
+export const PLACES = [
+  'site',
+  'frame',
+  'ground',
+  'boards',
+  'price',
+  'papers',
+  'cut list',
+  'price book',
+] as const
 export type Place = (typeof PLACES)[number]
 
 /** The figures of the sill. */

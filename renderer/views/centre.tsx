@@ -7,6 +7,7 @@ import { DrawingPane } from './drawing/pane.tsx'
 import { GroundSheet } from './ground/ground-sheet.tsx'
 import { PagesView } from './papers/pages-view.tsx'
 import { PriceSheet } from './price/price-sheet.tsx'
+import { PriceBookSheet } from './price-book/price-book-sheet.tsx'
 import { SizeSheet } from './site/size-sheet.tsx'
 import { Tape } from './tape/tape.tsx'
 
@@ -17,6 +18,7 @@ export function Centre() {
   const job = useJob((state) => state.design?.job ?? null)
   const failed = useJob((state) => state.designFailure !== null || state.faults.length > 0)
   if (place === 'cut list') return <CutListSheet />
+  if (place === 'price book') return <PriceBookSheet />
   if (!job) {
     return (
       <div className="centre-waiting" aria-busy={!failed}>

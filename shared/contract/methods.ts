@@ -9,7 +9,7 @@ import type { Fault, FieldPath, Found, JobStatement } from '../../core/job/index
 import type { Firm, Page, PageOptions, PricedOption, QuoteChange, SheetId } from '../../core/papers/index.ts'
 import type { RestAnswer, RestRequest } from '../../core/plan-the-rest.ts'
 import type { PriceListFault, PriceListRequest, PriceListTaken } from '../../core/price-list/index.ts'
-import type { PriceBook, StalePrices } from '../../core/pricing/index.ts'
+import type { BookEdit, EditFault, PriceBook, StalePrices } from '../../core/pricing/index.ts'
 import type { SizingResult } from '../../core/sizing/index.ts'
 import type { Cents, Ticks } from '../../core/units/index.ts'
 import type { WishPrice } from '../../core/wish-price.ts'
@@ -93,6 +93,8 @@ export interface PricesInUse {
   readonly stale: StalePrices
   /** the last change of the prices, which can be taken back; null: none */
   readonly lastChange: string | null
+  /** the change that was taken back last, which can be made again; null: none */
+  readonly nextChange: string | null
 }
 
 /** A quote that was sent, by its number and revision. */
@@ -250,6 +252,16 @@ export interface Methods {
   ]
   /** the prices as they were before they were last changed */
   'prices.takeBack': [Record<string, never>, PricesInUse]
+  /** the change that was taken back last, made again */
+  'prices.makeAgain': [Record<string, never>, PricesInUse]
+  /** cells and rows of the prices in use written over: all of the edits, as one change, or none */
+  'prices.edit': [
+    { readonly edits: readonly BookEdit[] },
+    (
+      | { readonly ok: true; readonly prices: PricesInUse; readonly label: string }
+      | { readonly ok: false; readonly faults: readonly EditFault[] }
+    ),
+  ]
   'prices.useSample': [Record<string, never>, PricesInUse]
   /** what the hours of finished jobs make of the production rates; nothing is changed */
   'rates.proposed': [Record<string, never>, readonly ProposedRate[]]

@@ -127,6 +127,7 @@ describe('through every door the same answer comes to', () => {
       date: '2026-03-01',
       supplier: 'Yard B',
       leaveOutUnknown: false,
+      beside: false,
     }
     expect(await same('prices.readList', list)).toMatchObject({
       ok: true,

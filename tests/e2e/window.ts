@@ -28,7 +28,7 @@ export async function dollars(page: Page, name: string): Promise<string> {
 }
 
 export const place = (page: Page, name: string) =>
-  page.getByRole('navigation', { name: 'Work places' }).getByRole('button', { name })
+  page.getByRole('navigation', { name: 'Work places' }).getByRole('button', { name, exact: true })
 
 export async function saved(page: Page): Promise<void> {
   await expect(page.getByText(/^saved \d\d:\d\d$/)).toBeVisible()

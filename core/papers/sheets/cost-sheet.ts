@@ -1,9 +1,19 @@
+import { splitWords } from '../../split-words.ts'
 import { quoteWarnings } from '../quote/quote-warnings.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { costTable } from '../tables/cost-table.ts'
 import { hoursTable } from '../tables/hours-table.ts'
 import { scopeTable } from '../tables/scope-table.ts'
+import { suppliersTable } from '../tables/suppliers-table.ts'
+
+function supplierBlocks({ split }: PaperSource['estimate']): readonly Block[] {
+  if (split === null) return []
+  return [
+    { kind: 'table', table: suppliersTable(split), empty: 'None.' },
+    ...splitWords(split).map((text): Block => ({ kind: 'text', text })),
+  ]
+}
 
 /** Every line from the yard's price to the customer's: for the office, not for the customer. */
 export function costSheet(source: PaperSource): Sheet {
@@ -23,6 +33,7 @@ export function costSheet(source: PaperSource): Sheet {
         tone: 'soft',
         text: `Prices: ${book.name}, ${book.date}, ${book.supplier}. Each line is rounded to the cent once; the lines sum to the totals.`,
       },
+      ...supplierBlocks(estimate),
       ...estimate.pricing.idle.map(
         ({ message, fix }): Block => ({ kind: 'caution', text: `${message} ${fix}` }),
       ),

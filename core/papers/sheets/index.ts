@@ -10,7 +10,7 @@ import { footingsSheet } from './footings-sheet.ts'
 import { framingSheet } from './framing-sheet.ts'
 import { inspectionsSheet } from './inspections-sheet.ts'
 import { markingSheet } from './marking-sheet.ts'
-import { orderSheet } from './order-sheet.ts'
+import { orderSheets } from './order-sheet.ts'
 import { quoteSheet } from './quote-sheet.ts'
 import { recordSheet } from './record-sheet.ts'
 import { sectionSheet } from './section-sheet.ts'
@@ -40,7 +40,7 @@ export const SHEET_TITLES: { readonly [id in SheetId]: string } = {
 }
 
 /** Every sheet of the set by its name, in the order in which they are printed. */
-const MAKERS: { readonly [id in SheetId]: (source: PaperSource) => Sheet | null } = {
+const MAKERS: { readonly [id in SheetId]: (source: PaperSource) => Sheet | readonly Sheet[] | null } = {
   framing: framingSheet,
   section: sectionSheet,
   details: detailsSheet,
@@ -49,7 +49,7 @@ const MAKERS: { readonly [id in SheetId]: (source: PaperSource) => Sheet | null 
   decking: deckingSheet,
   stairs: stairsSheet,
   cutting: cuttingSheet,
-  order: orderSheet,
+  order: orderSheets,
   checks: checksSheet,
   steps: stepsSheet,
   inspections: inspectionsSheet,

@@ -6,10 +6,18 @@ import { quantity, tableOf } from './table.ts'
 
 const groups: readonly LineGroup[] = ['hardware', 'fasteners', 'concrete', 'other material']
 
-/** Goods that are bought by count, box, bag or roll: what is needed, what is bought in whole packs, what is left. */
-export function hardwareTable({ pricing, takeoff }: Pick<Estimate, 'pricing' | 'takeoff'>): PaperTable {
+/**
+ * Goods that are bought by count, box, bag or roll: what is needed, what is bought in whole packs, what is left.
+ * @param wanted lines of one supplier; all where absent
+ */
+export function hardwareTable(
+  { pricing, takeoff }: Pick<Estimate, 'pricing' | 'takeoff'>,
+  wanted: ReadonlySet<string> | null = null,
+): PaperTable {
   const needed = new Map(takeoff.goods.map((good) => [good.id, good.thousandths]))
-  const lines = pricing?.lines.filter((line) => groups.includes(line.group)) ?? []
+  const lines = (pricing?.lines ?? []).filter(
+    ({ id, group }) => groups.includes(group) && (wanted === null || wanted.has(id)),
+  )
   return tableOf(
     'hardware',
     'Hardware, fasteners and concrete',

@@ -7,12 +7,12 @@ import { quantity, tableOf } from './table.ts'
 /**
  * What the yard is asked for: each product by stock length, spares after it, and what is taken from the rack. Counts and
  * prices are those of the priced lines, so that the order agrees with the cost where one is stated by hand.
+ * @param wanted lines of one supplier; all where absent
  */
-export function orderTable({
-  plans,
-  spares,
-  pricing,
-}: Pick<Estimate, 'plans' | 'spares' | 'pricing'>): PaperTable {
+export function orderTable(
+  { plans, spares, pricing }: Pick<Estimate, 'plans' | 'spares' | 'pricing'>,
+  wanted: ReadonlySet<string> | null = null,
+): PaperTable {
   const lines = new Map(pricing?.lines.map((line) => [line.id, line]))
   return tableOf(
     'order',
@@ -33,12 +33,13 @@ export function orderTable({
         ...plan.order.map((ordered) => ({ ...ordered, line: `lumber-${ordered.stockId}`, note: '' })),
         ...own.map((spare) => ({ ...spare, line: `spare-${spare.stockId}`, note: ', spare' })),
       ]
-      return rows.map(({ stockId, length, count, price, amount, line, note }) => {
+      const shown = wanted === null ? rows : rows.filter(({ line }) => wanted.has(line))
+      return shown.map(({ stockId, length, count, price, amount, line, note }) => {
         const offcut = onHand.includes(stockId)
         const priced = lines.get(line)
         const stated = priced === undefined ? '' : overrideWords(priced)
         return {
-          code: offcut ? 'on hand' : stockId,
+          code: offcut ? 'on hand' : (priced?.code ?? stockId),
           product: `${productName(product)}${note}${stated === '' ? '' : ` (${stated})`}`,
           use: useClass,
           length: offcut ? printLength(length) : `${toFeet(length)} ft`,

@@ -10,6 +10,7 @@ import { GroundBench } from '../ground/ground-bench.tsx'
 import { PlaceNote } from '../notes/place-note.tsx'
 import { PapersBench } from '../papers/papers-bench.tsx'
 import { PriceBench } from '../price/price-bench.tsx'
+import { PriceBookBench } from '../price-book/price-book-bench.tsx'
 import { WhyPanel } from '../sill/why-panel.tsx'
 import { SiteBench } from '../site/site-bench.tsx'
 import { fieldId } from './job-field.tsx'
@@ -75,6 +76,8 @@ export function Bench() {
         <WhyPanel why={why} />
       ) : place === 'cut list' ? (
         <CutListBench />
+      ) : place === 'price book' ? (
+        <PriceBookBench />
       ) : job === null ? (
         <Waiting />
       ) : (

@@ -37,6 +37,7 @@ const PLAN_LAYERS: { readonly [place in Place]: readonly Layer[] } = {
   price: ALL,
   papers: [...ALL, 'marks'],
   'cut list': [],
+  'price book': [],
 }
 
 export function layersOf(view: DrawingView, place: Place): readonly Layer[] {

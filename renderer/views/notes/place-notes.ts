@@ -49,6 +49,11 @@ const OWNER: { readonly [place in Place]: PlaceNote } = {
     step: 'Beside a deck: any list of pieces.',
     why: 'For shelves, fences or repairs: type the pieces, and the program says which boards to buy and where to cut.',
   },
+  'price book': {
+    step: 'What the yards ask.',
+    why: 'Ask two yards for the same list and type both prices: the program says from whom to buy what, each delivery counted.',
+    beware: 'A price is good for weeks, not months. What is older than 60 days is marked; ask again before you order.',
+  },
 }
 
 /** A contractor knows why: one line on what is quick to miss. */
@@ -80,6 +85,10 @@ const CONTRACTOR: { readonly [place in Place]: PlaceNote } = {
   'cut list': {
     step: 'Any list of pieces.',
     why: 'Paste from a spreadsheet; the stock is your price book or a list of your own.',
+  },
+  'price book': {
+    step: 'Prices, suppliers and rates.',
+    why: 'Every change counts at once and can be undone. Tax, overhead and margin belong to each job and stand under Price.',
   },
 }
 

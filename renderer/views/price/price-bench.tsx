@@ -2,6 +2,7 @@ import { fieldAt, type Job } from '../../../core/job/index.ts'
 import { relevantFields } from '../../state/relevant-fields.ts'
 import { FieldGroup, without } from '../bench/field-group.tsx'
 import { FoldedGroup } from '../bench/folded-group.tsx'
+import { SplitPart } from '../price-book/split-part.tsx'
 import { PriceBookPart } from './price-book.tsx'
 import { ScopeList } from './scope-list.tsx'
 
@@ -20,6 +21,7 @@ export function PriceBench({ job }: { readonly job: Job }) {
         shorten={without('Work: ')}
       />
       <PriceBookPart />
+      <SplitPart />
       <ScopeList />
     </>
   )

@@ -6,7 +6,6 @@ import { useJob, useSession } from '../../state/session-context.ts'
 import { FileFaults } from '../file-faults.tsx'
 import { readFileText } from '../read-file-text.ts'
 import { saveText } from '../save-blob.ts'
-import { BookContents } from './book-contents.tsx'
 import { PriceListButton } from './price-list-button.tsx'
 import { sourceWords } from './source-words.ts'
 import './price-book.css'
@@ -17,6 +16,7 @@ const LONGEST = 2_000_000
 export function PriceBookPart() {
   const session = useSession()
   const prices = useJob((state) => state.prices)
+  const place = useJob((state) => state.place)
   const faults = useJob((state) => state.priceFileFaults)
   const [unread, setUnread] = useState<string | null>(null)
 
@@ -68,7 +68,11 @@ export function PriceBookPart() {
         <button type="button" className="button" onClick={() => void save()}>
           Save as a file to edit
         </button>
-        {prices !== null && <BookContents book={prices.book} />}
+        {place !== 'price book' && (
+          <button type="button" className="button" onClick={() => session.go('price book')}>
+            Look through the prices
+          </button>
+        )}
         <PriceListButton />
         <ChooseFile
           name="File of a price book"

@@ -5,7 +5,7 @@ import { printUnitPrice } from '../../../core/units/index.ts'
 import type { Methods } from '../../../shared/contract/index.ts'
 import { Message } from '../../parts/message.tsx'
 import { plural } from '../../state/print.ts'
-import { useSession } from '../../state/session-context.ts'
+import { useJob, useSession } from '../../state/session-context.ts'
 import { ColumnsPreview } from '../columns-preview.tsx'
 import type { DecodedList } from '../decode-list.ts'
 import { ListFaults } from '../list-faults.tsx'
@@ -17,6 +17,8 @@ const ROWS = 6
 const WIDEST = 12
 /** How long typing rests before the list is read again, ms. */
 const REST = 200
+/** one and the same, so that nothing is drawn anew for it */
+const NOBODY: readonly never[] = []
 
 type Answer = Methods['prices.readList'][1]
 
@@ -28,11 +30,17 @@ export function PriceListImport({ list, onDone }: { readonly list: DecodedList; 
   const [date, setDate] = useState('')
   const [supplier, setSupplier] = useState('')
   const [leaveOutUnknown, setLeaveOut] = useState(false)
+  const own = useJob((state) => state.prices?.book.supplier ?? '')
+  const stated = useJob((state) => state.prices?.book.suppliers ?? NOBODY)
+  const [chosenBeside, setBeside] = useState<boolean | null>(null)
+  // one who is another supplier already is taken for one
+  const named = supplier.trim()
+  const beside = chosenBeside ?? (named !== own && stated.some(({ name }) => name === named))
   const [answer, setAnswer] = useState<Answer | null>(null)
   const [busy, setBusy] = useState(false)
   const request = useMemo(
-    () => ({ text: list.text, columns, date: date.trim(), supplier, leaveOutUnknown }),
-    [list, columns, date, supplier, leaveOutUnknown],
+    () => ({ text: list.text, columns, date: date.trim(), supplier, leaveOutUnknown, beside }),
+    [list, columns, date, supplier, leaveOutUnknown, beside],
   )
 
   useEffect(() => {
@@ -75,9 +83,15 @@ export function PriceListImport({ list, onDone }: { readonly list: DecodedList; 
           <input
             id={`${id}-supplier`}
             maxLength={200}
+            list={`${id}-suppliers`}
             value={supplier}
             onChange={(event) => setSupplier(event.target.value)}
           />
+          <datalist id={`${id}-suppliers`}>
+            {stated.map(({ name }) => (
+              <option key={name} value={name} />
+            ))}
+          </datalist>
         </label>
         <label className="price-list-check">
           <input
@@ -86,6 +100,10 @@ export function PriceListImport({ list, onDone }: { readonly list: DecodedList; 
             onChange={(event) => setLeaveOut(event.target.checked)}
           />
           Leave out what the price book does not know
+        </label>
+        <label className="price-list-check">
+          <input type="checkbox" checked={beside} onChange={(event) => setBeside(event.target.checked)} />
+          Beside the prices of others, as another supplier’s
         </label>
       </div>
       <Columns list={list} columns={columns} answer={answer} onColumns={setColumns} />

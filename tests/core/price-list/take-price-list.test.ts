@@ -19,6 +19,7 @@ const take = (text: string, more: Partial<PriceListRequest> = {}) =>
     date: '2026-11-20',
     supplier: 'Yard of the north',
     leaveOutUnknown: false,
+    beside: false,
     ...more,
   })
 const taken = (text: string, more: Partial<PriceListRequest> = {}) => {
@@ -156,4 +157,65 @@ test('prices older than 60 days are counted one by one, and the oldest is named'
   expect(stale).toMatchObject({ count: 2, oldest: { date: '2026-09-01', supplier: 'Yard of the north' } })
   expect(stale.of).toBe(SAMPLE_BOOK.goods.length + SAMPLE_BOOK.lumber.flatMap(({ stock }) => stock).length)
   expect(sourceOf(book, {})).toEqual({ date: SAMPLE_BOOK.date, supplier: SAMPLE_BOOK.supplier })
+})
+
+describe('a list of another supplier', () => {
+  const beside = (text: string, book = SAMPLE_BOOK) => {
+    const read = takePriceList(book, {
+      text,
+      columns: null,
+      date: '2026-11-20',
+      supplier: 'Hill Top Lumber',
+      leaveOutUnknown: false,
+      beside: true,
+    })
+    if (!read.ok) throw new Error(JSON.stringify(read.error))
+    return read.value
+  }
+  const once = beside('code;price\n30210-16;21.10\n51010;2.10\n')
+
+  test('stands beside the prices that are there, and states the supplier with a delivery that is not known', () => {
+    expect(stockOf(once.book, '2x10', 16)).toMatchObject({
+      price: 2349,
+      offers: [{ supplier: 'Hill Top Lumber', price: 2110, code: '30210-16', date: '2026-11-20' }],
+    })
+    expect(once.book.goods.find(({ code }) => code === '51010')).toMatchObject({
+      price: 23_900,
+      offers: [{ supplier: 'Hill Top Lumber', price: 21_000 }],
+    })
+    expect(once.book.suppliers).toEqual([
+      { name: SAMPLE_BOOK.supplier, delivery: null, freeFrom: null },
+      { name: 'Hill Top Lumber', delivery: null, freeFrom: null },
+    ])
+    expect(once.changes.map(({ before, after }) => [before, after])).toEqual([
+      [null, 211_000],
+      [null, 21_000],
+    ])
+    expect(readPriceBook(JSON.parse(JSON.stringify(writePriceBook(once.book)))).ok).toBe(true)
+  })
+
+  test('changes its own prices the next time, and those of nobody else', () => {
+    const again = beside('code;price\n30210-16;20.90\n', once.book)
+    expect(stockOf(again.book, '2x10', 16)).toMatchObject({ price: 2349, offers: [{ price: 2090 }] })
+    expect(again.changes[0]?.before).toBe(211_000)
+  })
+
+  test('may name a supplier row by row, each thing once for each of them', () => {
+    const { book } = beside('code;price;supplier\n30210-16;20.90;City Lumber\n30210-16;21.50;\n')
+    expect(stockOf(book, '2x10', 16)?.offers?.map(({ supplier, price }) => [supplier, price])).toEqual([
+      ['City Lumber', 2090],
+      ['Hill Top Lumber', 2150],
+    ])
+  })
+
+  test('sells a length that nobody else has', () => {
+    const { book } = beside('item;length;price\n5/4x6 Southern Pine No.2, treated;24;28\n')
+    expect(stockOf(book, '5/4x6', 24)).toEqual({
+      length: feet(24),
+      price: 2800,
+      code: '30546-24',
+      date: '2026-11-20',
+      supplier: 'Hill Top Lumber',
+    })
+  })
 })

@@ -120,6 +120,7 @@ describe('a list of prices', () => {
     date: '2026-01-02',
     supplier: 'Yard of the north',
     leaveOutUnknown: false,
+    beside: false,
   }
   const hanger = async () =>
     (await services.call('prices.current', {})).book.goods.find(({ code }) => code === '51010')
@@ -140,8 +141,11 @@ describe('a list of prices', () => {
       },
     })
     expect(await hanger()).toMatchObject({ price: 25_000, date: '2026-01-02' })
-    expect(await services.call('prices.takeBack', {})).toEqual(before)
-    expect(await services.call('prices.takeBack', {})).toEqual(before)
+    const back = { ...before, nextChange: '2 prices from Yard of the north' }
+    expect(await services.call('prices.takeBack', {})).toEqual(back)
+    expect(await services.call('prices.takeBack', {})).toEqual(back)
+    expect((await services.call('prices.makeAgain', {})).lastChange).toBe('2 prices from Yard of the north')
+    expect(await hanger()).toMatchObject({ price: 25_000 })
   })
 
   test('with one fault in it changes nothing', async () => {

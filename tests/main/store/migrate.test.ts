@@ -175,21 +175,44 @@ describe('bringing a store up to date', () => {
     const old = new Sqlite(file)
     old.prepare('INSERT INTO price_book VALUES (1, ?, ?)').run('{ "name": "½" }', '2026-11-01T10:00:00Z')
     old.close()
-    const store = mustOpen(file, MIGRATIONS.slice(0, 9))
+    const store = mustOpen(file)
     expect(store.priceBook.read()).toEqual({ text: '{ "name": "½" }', importedAt: '2026-11-01T10:00:00Z' })
     expect(store.priceBook.lastChange()).toBeNull()
     store.priceBook.takeBack()
+    store.priceBook.makeAgain()
     expect(store.priceBook.read()?.text).toBe('{ "name": "½" }')
-    for (let n = 1; n <= 25; n += 1)
-      store.priceBook.write({ text: `${n}`, importedAt: 'later' }, `change ${n}`)
-    // the last twenty can be taken back
-    for (let n = 25; n > 5; n -= 1) {
-      expect(store.priceBook.lastChange()).toBe(`change ${n}`)
-      store.priceBook.takeBack()
-      expect(store.priceBook.read()?.text).toBe(`${n - 1}`)
-    }
-    expect(store.priceBook.lastChange()).toBeNull()
     store.close()
+  })
+
+  test('from version 9 to 10 keeps the changes of prices that can be taken back, which can then be made again', () => {
+    const file = at('price-steps.db')
+    mustOpen(file, MIGRATIONS.slice(0, 9)).close()
+    const old = new Sqlite(file)
+    const add = old.prepare('INSERT INTO price_books_before VALUES (?, ?, ?, ?)')
+    add.run(7, 'The yard’s book', null, null)
+    add.run(8, '2 prices', '{ "name": "½" }', 'then')
+    old.prepare('INSERT INTO price_book VALUES (1, ?, ?)').run('{ "name": "new" }', 'later')
+    old.close()
+    const { priceBook, close } = mustOpen(file)
+    expect([priceBook.lastChange(), priceBook.nextChange()]).toEqual(['2 prices', null])
+    priceBook.takeBack()
+    expect(priceBook.read()).toEqual({ text: '{ "name": "½" }', importedAt: 'then' })
+    priceBook.takeBack()
+    expect(priceBook.read()).toBeNull()
+    expect([priceBook.lastChange(), priceBook.nextChange()]).toEqual([null, 'The yard’s book'])
+    priceBook.makeAgain()
+    priceBook.makeAgain()
+    expect(priceBook.read()).toEqual({ text: '{ "name": "new" }', importedAt: 'later' })
+    priceBook.takeBack()
+    // another change, and what was taken back cannot be made again
+    for (let n = 1; n <= 40; n += 1) priceBook.write({ text: `${n}`, importedAt: 'later' }, `change ${n}`)
+    expect(priceBook.nextChange()).toBeNull()
+    for (let n = 40; n > 1; n -= 1) {
+      expect(priceBook.lastChange()).toBe(`change ${n}`)
+      priceBook.takeBack()
+      expect(priceBook.read()?.text).toBe(`${n - 1}`)
+    }
+    close()
   })
 
   test('makes a copy of the store before the first step, readable as the version it was', () => {

@@ -12,6 +12,7 @@ const sample = {
   isOld: false,
   stale: stalePrices(SAMPLE_BOOK, '2026-11-25'),
   lastChange: null,
+  nextChange: null,
 }
 const stored = { id: 'a', name: 'Heron Lane', savedAt: '2026-11-25T10:42:00Z', revision: 1, recovered: false }
 

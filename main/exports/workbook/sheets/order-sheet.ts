@@ -1,4 +1,5 @@
 import { type Line, overrideWords, productKey, productName } from '../../../../core/pricing/index.ts'
+import { splitWords } from '../../../../core/split-words.ts'
 import { printLength, printShare, sumCents, toFeet } from '../../../../core/units/index.ts'
 import { dollars, empty, formula, number, text, unitDollars } from '../cell.ts'
 import { type Sheet, SheetBuilder } from '../sheet.ts'
@@ -26,12 +27,15 @@ export function orderSheet(
   const write = (line: Line, label: string, note = ''): void => {
     const row = sheet.next
     const count = line.thousandths / 1000
-    const from = bought.get(line.id)
-    const notes = [note, overrideWords(line)].filter((words) => words !== '').join('; ')
+    const quantityFrom = bought.get(line.id)
+    const from = estimate.split === null ? '' : `from ${line.source?.supplier ?? book.supplier}`
+    const notes = [note, from, overrideWords(line)].filter((words) => words !== '').join('; ')
     sheet.row([
       text(notes === '' ? label : `${label}  (${notes})`, { wrap: true }),
       text(line.code),
-      from === undefined ? number(count, 'decimal', { input: true }) : formula(from, count, 'decimal'),
+      quantityFrom === undefined
+        ? number(count, 'decimal', { input: true })
+        : formula(quantityFrom, count, 'decimal'),
       text(line.unit),
       number(unitDollars(line.price), 'unit price', { input: true }),
       formula(`ROUND(C${row}*E${row},2)`, dollars(line.amount), 'money'),
@@ -94,6 +98,7 @@ export function orderSheet(
       },
     ),
   ])
+  for (const words of estimate.split === null ? [] : splitWords(estimate.split)) sheet.note(words)
   sheet.gap()
   sheet.note(
     'Crown and sight lumber when it is unloaded: the cutting plan counts on every board, at its named length or more. ' +

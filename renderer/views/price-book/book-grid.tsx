@@ -1,0 +1,181 @@
+import { useEffect, useRef } from 'react'
+import type { EditFault } from '../../../core/pricing/index.ts'
+import { type Grid, useGrid } from '../../parts/use-grid.ts'
+import { useSession } from '../../state/session-context.ts'
+import { isOldOn } from '../price/source-words.ts'
+import { today } from '../today.ts'
+import { bookAsText, readBookBlock } from './book-block.ts'
+import { BookCell } from './book-cell.tsx'
+import { type BookLine, type BookTable, fieldOf } from './book-table.ts'
+
+/** One part of the price book as a table with a single Tab stop, each cell that is the user's typed over in place. */
+export function BookGrid({
+  name,
+  table: { columns },
+  lines,
+  chosen,
+  onChoose,
+}: {
+  readonly name: string
+  readonly table: BookTable
+  readonly lines: readonly BookLine[]
+  readonly chosen: string | null
+  /** the line in which one stands, for what is added beside it */
+  onChoose(line: BookLine): void
+}) {
+  const session = useSession()
+  const table = useRef<HTMLTableElement>(null)
+  const keys = lines.map(({ key }) => key)
+  const first = columns.findIndex(({ field }) => field !== null)
+  const grid = useGrid(table, keys, columns.length + 1, Math.max(0, first))
+  useBookBlocks(table, columns, lines)
+
+  async function remove(line: BookLine) {
+    const faults = await session.editPrices([{ kind: 'remove', row: line.row }])
+    const [fault] = faults ?? []
+    if (fault !== undefined) session.say(sentence(fault))
+    else table.current?.focus()
+  }
+
+  return (
+    <table
+      ref={table}
+      role="grid"
+      className="table book-table"
+      aria-describedby="book-keys"
+      tabIndex={lines.length === 0 ? undefined : -1}
+      onKeyDown={grid.onKeyDown}
+    >
+      <caption className="unseen">{name}</caption>
+      <thead>
+        <tr>
+          {columns.map(({ heading, figures }) => (
+            <th key={heading} scope="col" className={figures ? 'is-figures' : undefined}>
+              {heading}
+            </th>
+          ))}
+          <th scope="col">
+            <span className="unseen">Remove</span>
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {lines.map((line) => (
+          <tr key={line.key} aria-selected={line.key === chosen} onFocus={() => onChoose(line)}>
+            <Cells line={line} columns={columns} grid={grid} />
+            <td>
+              {line.removable && (
+                <button
+                  {...grid.cell(line.key, columns.length)}
+                  type="button"
+                  className="book-remove"
+                  aria-label={`Remove ${line.label}`}
+                  title={`Remove ${line.label}`}
+                  onClick={() => void remove(line)}
+                >
+                  ×
+                </button>
+              )}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+function Cells({
+  line,
+  columns,
+  grid,
+}: {
+  readonly line: BookLine
+  readonly columns: BookTable['columns']
+  readonly grid: Grid
+}) {
+  const session = useSession()
+  return columns.map((column, at) => {
+    const field = fieldOf(line, column)
+    const text = line.cells[at] ?? ''
+    const cell = grid.cell(line.key, at)
+    if (field === null)
+      return (
+        <td key={column.heading} {...cell} className={column.figures ? 'is-figures' : undefined}>
+          {text}
+        </td>
+      )
+    const old = field === 'date' && line.source !== null && isOldOn(today(), line.source)
+    return (
+      <BookCell
+        key={column.heading}
+        name={`${line.label}: ${column.heading.toLowerCase()}${old ? ', older than 60 days' : ''}`}
+        text={text}
+        mark={old ? '◐ ' : ''}
+        figures={column.figures}
+        cell={cell}
+        onTake={async (typed) => {
+          const faults = await session.editPrices([{ kind: 'set', row: line.row, field, text: typed }])
+          if (faults === null) return 'It could not be saved.'
+          const [fault] = faults
+          return fault === undefined ? null : sentence(fault)
+        }}
+        onLeave={() => grid.focus({ row: line.key, column: at })}
+      />
+    )
+  })
+}
+
+export function sentence({ message, fix }: Pick<EditFault, 'message' | 'fix'>): string {
+  return `${message.charAt(0).toUpperCase()}${message.slice(1)}: ${fix}.`
+}
+
+/** Copies the lines that are shown, and takes a block of cells; all of it or nothing, as one step. */
+function useBookBlocks(
+  table: { readonly current: HTMLTableElement | null },
+  columns: BookTable['columns'],
+  lines: readonly BookLine[],
+): void {
+  const session = useSession()
+  const now = useRef({ columns, lines })
+  now.current = { columns, lines }
+  useEffect(() => {
+    const here = () => {
+      const at = document.activeElement
+      return at instanceof HTMLElement && !(at instanceof HTMLInputElement) && table.current?.contains(at)
+        ? at
+        : null
+    }
+    function onCopy(event: ClipboardEvent) {
+      if (here() === null || document.getSelection()?.isCollapsed === false) return
+      event.clipboardData?.setData('text/plain', bookAsText(now.current, now.current.lines))
+      event.preventDefault()
+      session.say(`${now.current.lines.length} rows copied, as a spreadsheet takes them`)
+    }
+    async function onPaste(event: ClipboardEvent) {
+      const at = here()
+      if (at === null || event.clipboardData === null) return
+      event.preventDefault()
+      const from = now.current.lines.findIndex(({ key }) => key === at.dataset.row)
+      const following = now.current.lines.slice(Math.max(0, from))
+      const read = readBookBlock(
+        event.clipboardData.getData('text/plain'),
+        now.current,
+        following,
+        Number(at.dataset.column),
+      )
+      if (!read.ok) return session.say(read.error)
+      const faults = await session.editPrices(read.value)
+      const [fault] = faults ?? []
+      if (fault === undefined) return
+      const edit = read.value[fault.edit]
+      const line = following.find(({ row }) => row === edit?.row)
+      session.say(`Nothing was pasted. ${line?.label ?? ''}, “${edit?.text ?? ''}”. ${sentence(fault)}`)
+    }
+    document.addEventListener('copy', onCopy)
+    document.addEventListener('paste', onPaste)
+    return () => {
+      document.removeEventListener('copy', onCopy)
+      document.removeEventListener('paste', onPaste)
+    }
+  }, [session, table])
+}

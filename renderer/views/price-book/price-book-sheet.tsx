@@ -1,0 +1,119 @@
+import { useMemo, useState } from 'react'
+import { type PriceBook, suppliersOf } from '../../../core/pricing/index.ts'
+import { Message } from '../../parts/message.tsx'
+import { plural } from '../../state/print.ts'
+import { useJob } from '../../state/session-context.ts'
+import { sourceWords } from '../price/source-words.ts'
+import { AddLength, AddPrice, AddSupplier } from './add-forms.tsx'
+import { BookGrid } from './book-grid.tsx'
+import { BOOK_PARTS, type BookLine, type BookPart, bookTable, linesWith, PART_NAMES } from './book-table.ts'
+import './price-book.css'
+
+/** The whole price book, part by part, each as a table to be typed over. */
+export function PriceBookSheet() {
+  const prices = useJob((state) => state.prices)
+  return (
+    <section className="sheet-pane book-sheet" aria-label="Price book" tabIndex={0}>
+      <h2>Price book</h2>
+      {prices === null ? (
+        <p className="soft">Reading the prices.</p>
+      ) : (
+        <>
+          <p className="soft">
+            {prices.book.name}, of {prices.book.date}. Every change counts in all jobs at once; quotes that
+            were sent stay as they were. Sales tax, overhead and margin belong to each job and stand under
+            Price.
+          </p>
+          {prices.stale.count > 0 && (
+            <Message tone="near">
+              {plural(prices.stale.count, 'price', 'prices')} of {prices.stale.of}{' '}
+              {prices.stale.count === 1 ? 'is' : 'are'} older than 60 days, the oldest{' '}
+              {sourceWords(prices.stale.oldest)}: ask again before you quote.
+            </Message>
+          )}
+          <Parts book={prices.book} />
+        </>
+      )}
+    </section>
+  )
+}
+
+function Parts({ book }: { readonly book: PriceBook }) {
+  const [part, setPart] = useState<BookPart>('boards')
+  const [sought, setSought] = useState('')
+  const [supplier, setSupplier] = useState('')
+  const [line, setLine] = useState<BookLine | null>(null)
+  const table = useMemo(() => bookTable(book, part), [book, part])
+  const suppliers = suppliersOf(book)
+  const priced = part === 'boards' || part === 'goods'
+  const lines = linesWith(table.lines, sought, priced && suppliers.includes(supplier) ? supplier : '')
+  const chosen = lines.find(({ key }) => key === line?.key) ?? null
+  return (
+    <>
+      <div className="book-parts" role="group" aria-label="Parts of the price book">
+        {BOOK_PARTS.map((one) => (
+          <button
+            key={one}
+            type="button"
+            className="button"
+            aria-pressed={one === part}
+            onClick={() => setPart(one)}
+          >
+            {PART_NAMES[one]}
+          </button>
+        ))}
+      </div>
+      <div className="book-tools">
+        <label>
+          Find
+          <input value={sought} maxLength={100} onChange={(event) => setSought(event.target.value)} />
+        </label>
+        {priced && suppliers.length > 1 && (
+          <label>
+            Of
+            <select value={supplier} onChange={(event) => setSupplier(event.target.value)}>
+              <option value="">all suppliers</option>
+              {suppliers.map((name) => (
+                <option key={name} value={name}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
+        <span className="soft" role="status">
+          {plural(lines.length, 'row', 'rows')}
+        </span>
+      </div>
+      <p id="book-keys" className="soft book-keys">
+        Choose a cell and type. Enter takes it, Escape leaves it. Rows and blocks are copied and pasted as a
+        spreadsheet has them.
+      </p>
+      {priced && (
+        <div className="book-adds">
+          <AddPrice book={book} line={chosen} suppliers={suppliers} />
+          {part === 'boards' && <AddLength book={book} suppliers={suppliers} />}
+        </div>
+      )}
+      {part === 'suppliers' && (
+        <div className="book-adds">
+          <AddSupplier />
+        </div>
+      )}
+      {lines.length === 0 ? (
+        <p className="soft">
+          {sought.trim() === '' ? 'Nothing stands here.' : `Nothing here holds “${sought}”.`}
+        </p>
+      ) : (
+        <BookGrid
+          key={part}
+          name={PART_NAMES[part]}
+          table={table}
+          lines={lines}
+          chosen={chosen?.key ?? null}
+          onChoose={setLine}
+        />
+      )}
+    </>
+  )
+}

@@ -58,29 +58,53 @@ function atHangers(job: Job, joists: readonly PlacedJoist[], beams: readonly Bea
     ([0, 1] as const).flatMap((end) =>
       (hangsAt(place, end) || hangsFromRim(place, end, supports)) &&
       supports.some(({ seat }) => seat === 'hung')
-        ? [{ member, angled: place.laps[end] || (place.end && atFlush(place, end)) }]
+        ? [
+            {
+              member,
+              angled: place.laps[end] || (place.end && atFlush(place, end)),
+              skew: Math.abs(member.ends?.[end] ?? 0),
+            },
+          ]
         : [],
     ),
   )
-  const at = (angled: boolean) =>
-    idsOf(ends.filter((one) => one.angled === angled).map(({ member }) => member))
+  const hung = Map.groupBy(
+    ends.filter(({ angled }) => !angled),
+    ({ skew }) => skew,
+  )
+  const angled = idsOf(ends.filter((one) => one.angled).map(({ member }) => member))
   if (ends.length === 0) return []
-  return [
+  const hangers = (skew: number): Connector =>
     connector(
       'joist hanger',
       size,
-      at(false),
+      idsOf((hung.get(skew) ?? []).map(({ member }) => member)),
       fields,
-      `One hanger per joist at ${where} (IRC 2021 R507.6.1)`,
-    ),
+      `One hanger per joist at ${where} (IRC 2021 R507.6.1)${skew === 0 ? '' : `; ${skewWords(skew)}`}`,
+    )
+  const skews = [...hung.keys()].filter((skew) => skew > 0).sort((a, b) => a - b)
+  return [
+    hangers(0),
+    ...skews.map((skew) => ({ ...hangers(skew), skew })),
     connector(
       'end joist angle',
       size,
-      at(true),
+      angled,
       fields,
       `One angle per end joist at ${where} (common practice, no source)`,
     ),
   ]
+}
+
+/** Hangers that are bent on the site go so far: common practice, no source. */
+const ADJUSTABLE_TO = 4500
+
+/** What a hanger at so many hundredths of a degree off square has to be. */
+export function skewWords(skew: number): string {
+  const degrees = `${Math.round(skew / 10) / 10}°`
+  return skew <= ADJUSTABLE_TO
+    ? `adjustable, set to the joist’s ${degrees} off square (common practice, no source)`
+    : `the joist is ${degrees} off square, beyond the 45° that adjustable hangers reach: order them made to that angle (common practice, no source)`
 }
 
 /** Whether a joist's end meets a board from which it hangs. */
@@ -131,7 +155,7 @@ function atHeaders(job: Job, headers: readonly Member[]): readonly Connector[] {
     ['shape.openings'],
     'One hanger for both plies at each end of a header (common practice, no source)',
   )
-  return [{ ...hangers, count: 2 * first.length }]
+  return [{ ...hangers, double: true, count: 2 * first.length }]
 }
 
 /** Whether a joist lies on a beam, and does not hang from its side. */

@@ -43,7 +43,11 @@ export function hipConnectors(job: Job, hips: readonly Hip[]): readonly Connecto
       },
     })
     return [
-      at('joist hanger', 1, 'One skewed hanger for both plies of a hip at the inside corner'),
+      {
+        ...at('joist hanger', 1, 'One skewed hanger for both plies of a hip at the inside corner'),
+        double: true,
+        skew: 4500,
+      },
       at('end joist angle', 2, 'A hip is held by an angle to the rim on either side of the outside corner'),
       at('uplift tie', 1, 'One tie where a hip crosses its post'),
       {

@@ -8,10 +8,15 @@ export function hardwareOf(frame: Frame): readonly GoodShare[] {
   )
 }
 
+/** Hangers by what they hold, one board or two, and by whether it meets its support square. */
+function hangerSku({ size, double, skew = 0 }: Connector): string {
+  return ['joist-hanger', ...(double ? ['double'] : []), ...(skew > 0 ? ['skewed'] : []), size].join('-')
+}
+
 function skusOf(connector: Connector): readonly string[] {
   switch (connector.kind) {
     case 'joist hanger':
-      return [`joist-hanger-${connector.size}`]
+      return [hangerSku(connector)]
     case 'uplift tie':
       return ['uplift-tie']
     case 'end joist angle':

@@ -53,6 +53,11 @@ function connectorNails(connector: Connector): readonly Nailed[] {
       const nails = hangerNails[connector.size]
       if (nails === undefined) throw new Error(`no nails are known for a hanger of a ${connector.size}`)
       const says = cite(hangerNailsSource)
+      if (connector.double === true) {
+        // through both boards: a nail of 1-1/2 in would hold only the first
+        const both = `${says}; as many as for one board, long enough for two: common practice, no source`
+        return [at('10d common', nails.face, both), at('10d common', nails.joist, both)]
+      }
       return [at('10d common', nails.face, says), at('10d × 1-1/2', nails.joist, says)]
     }
     case 'uplift tie':

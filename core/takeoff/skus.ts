@@ -48,6 +48,15 @@ const nails = (sku: string, label: string): Sku => ({
 /** Every sku that a takeoff can name. Steel is hot-dip galvanised or stainless, for treated wood. */
 export const skus: readonly Sku[] = [
   ...joistSizes.map((size) => hardware(`joist-hanger-${size}`, `Joist hanger for a ${size}, galvanised`)),
+  ...joistSizes.map((size) =>
+    hardware(`joist-hanger-double-${size}`, `Joist hanger for two ${size}, galvanised`),
+  ),
+  ...joistSizes.map((size) =>
+    hardware(`joist-hanger-skewed-${size}`, `Joist hanger for a ${size}, skewed, galvanised`),
+  ),
+  ...joistSizes.map((size) =>
+    hardware(`joist-hanger-double-skewed-${size}`, `Joist hanger for two ${size}, skewed, galvanised`),
+  ),
   hardware('uplift-tie', 'Uplift tie, joist to beam, galvanised'),
   hardware('end-joist-angle', 'Angle, end joist to ledger, galvanised'),
   hardware('joist-splice-plate', 'Plate over the butt of two joists, galvanised'),

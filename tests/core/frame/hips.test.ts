@@ -124,7 +124,15 @@ describe('a hip at the corner of a deck', () => {
       ['joist pair', 1],
     ])
     expect(made.takeoff.pieces.filter(({ memberId }) => memberId.startsWith('hip-'))).toHaveLength(2)
-    expect(made.takeoff.goods.find(({ sku }) => sku === 'joist-hanger-2x10')?.thousandths).toBe(46_000)
+    const hangers = made.takeoff.goods.flatMap(({ sku, thousandths }) =>
+      sku.startsWith('joist-hanger') ? [[sku, thousandths]] : [],
+    )
+    // of the joists six on either side end at the hip, at 45°
+    expect(hangers).toEqual([
+      ['joist-hanger-2x10', 33_000],
+      ['joist-hanger-skewed-2x10', 12_000],
+      ['joist-hanger-double-skewed-2x10', 1_000],
+    ])
   })
 
   it('is the same wood on the other hand, laid out from the other end', () => {

@@ -62,14 +62,14 @@ export function costJob(job: Job, held: Held): Costing {
 }
 
 /** A line for which nothing is bought, worked or said to be done; a line that the job paid nothing for may be told done. */
-function isUntouched({ line, planned, estimated }: CostedLine, { costing }: Job): boolean {
+function isUntouched({ line, planned, estimated, worked }: CostedLine, { costing }: Job): boolean {
   const isOf = (entry: { readonly line: string }) => entry.line === line.line
-  const { bought, worked, lines } = costing
+  const { bought, lines } = costing
   return (
     planned &&
     (estimated !== 0 || line.hours > 0) &&
     !bought.some(isOf) &&
-    !worked.some(isOf) &&
+    worked === 0 &&
     !lines.some((state) => isOf(state) && state.done)
   )
 }

@@ -1,4 +1,4 @@
-import type { HoursWorked, Job, KeptLine, LineState, Purchase } from '../job/index.ts'
+import type { Job, KeptLine, LineState, Purchase } from '../job/index.ts'
 import {
   type Cents,
   cents,
@@ -9,6 +9,7 @@ import {
   sumCents,
   unitPrice,
 } from '../units/index.ts'
+import { spreadHours } from './spread-hours.ts'
 import type { CostedLine, Held } from './types.ts'
 
 type Stated = Pick<Job['costing'], 'bought' | 'worked' | 'lines' | 'finished'>
@@ -22,25 +23,24 @@ const MOST_SHARE = 1_000_000
 /** Every line of the estimate with what it took, then what was bought and worked beside it. */
 export function costLines(held: Held, stated: Stated): readonly CostedLine[] {
   const ids = new Set(held.lines.map(({ line }) => line))
-  const works = new Set(held.lines.filter(({ part }) => part === 'labour').map(({ line }) => line))
   const states = new Map(stated.lines.map((one) => [one.line, one]))
   const bought = grouped(stated.bought, ({ line }) => ids.has(line))
-  const worked = grouped(stated.worked, ({ line }) => works.has(line))
+  const worked = spreadHours(held.lines, stated.worked)
   const planned = held.lines.map((line) =>
     costed(line, true, {
       bought: bought.of.get(line.line) ?? [],
-      worked: worked.of.get(line.line) ?? [],
+      worked: worked.of.get(line.line) ?? 0,
       state: states.get(line.line),
       held,
       finished: stated.finished !== '',
     }),
   )
-  const beside = (line: KeptLine, entries: Partial<Pick<Stated, 'bought' | 'worked'>>) =>
-    costed(line, false, { bought: [], worked: [], ...entries, state: undefined, held, finished: true })
+  const beside = (line: KeptLine, took: Partial<Pick<Took, 'bought' | 'worked'>>) =>
+    costed(line, false, { bought: [], worked: 0, ...took, state: undefined, held, finished: true })
   return [
     ...planned,
     ...[...bought.beside].map(([what, entries]) => beside(unplanned(what, 'material'), { bought: entries })),
-    ...[...worked.beside].map(([what, entries]) => beside(unplanned(what, 'labour'), { worked: entries })),
+    ...[...worked.beside].map(([what, hours]) => beside(unplanned(what, 'labour'), { worked: hours })),
   ]
 }
 
@@ -53,16 +53,16 @@ export function shareOfAmount(difference: number, whole: number): Share | null {
 
 interface Took {
   readonly bought: readonly Purchase[]
-  readonly worked: readonly HoursWorked[]
+  /** worker hours in 1/1000 */
+  readonly worked: number
   readonly state: LineState | undefined
   readonly held: Held
   readonly finished: boolean
 }
 
 function costed(line: KeptLine, planned: boolean, took: Took): CostedLine {
-  const { state, held } = took
+  const { state, held, worked } = took
   const estimated = priceOf(line.thousandths, line.price)
-  const worked = took.worked.reduce((sum, { thousandths }) => sum + thousandths, 0)
   const bought = took.bought.every(({ thousandths }) => thousandths !== null)
     ? took.bought.reduce((sum, { thousandths }) => sum + (thousandths ?? 0), 0)
     : null
@@ -114,22 +114,16 @@ function openOf(
   return { amount: isWork ? hoursCost(quantity, hourly) : priceOf(quantity, line.price), quantity }
 }
 
-/** Entries by their line, and those of no line of the estimate by their words. */
-function grouped<E extends { readonly line: string; readonly what: string }>(
-  entries: readonly E[],
-  isOfLine: (entry: E) => boolean,
-): { readonly of: ReadonlyMap<string, readonly E[]>; readonly beside: ReadonlyMap<string, readonly E[]> } {
-  const of = new Map<string, E[]>()
-  const beside = new Map<string, E[]>()
-  for (const entry of entries) {
-    const [map, key] = isOfLine(entry)
-      ? [of, entry.line]
-      : [beside, entry.what.trim() === '' ? entry.line : entry.what.trim()]
-    const list = map.get(key)
-    if (list === undefined) map.set(key, [entry])
-    else list.push(entry)
+/** Purchases by their line, and those of no line of the estimate by their words. */
+function grouped(
+  entries: readonly Purchase[],
+  isOfLine: (entry: Purchase) => boolean,
+): { readonly of: ReadonlyMap<string, Purchase[]>; readonly beside: ReadonlyMap<string, Purchase[]> } {
+  const besides = entries.filter((entry) => !isOfLine(entry))
+  return {
+    of: Map.groupBy(entries.filter(isOfLine), ({ line }) => line),
+    beside: Map.groupBy(besides, ({ line, what }) => (what.trim() === '' ? line : what.trim())),
   }
-  return { of, beside }
 }
 
 function unplanned(what: string, part: 'material' | 'labour'): KeptLine {
@@ -142,6 +136,7 @@ function unplanned(what: string, part: 'material' | 'labour'): KeptLine {
     unit: '',
     price: unitPrice(0),
     hours: 0,
+    stage: '',
     rate: '',
     count: 0,
     of: '',

@@ -20,16 +20,22 @@ export function keptEstimate({ job, takeoff, pricing }: Priced, book: PriceBook)
   const keep = (line: Line): KeptLine => {
     const { id, group, label, part, thousandths, unit, price, cause } = line
     const kept = { line: id, group, what: label, part, thousandths, unit, price }
-    const none = { hours: 0, rate: '', count: 0, of: '', factor: PLAIN }
+    const none = { hours: 0, stage: '', rate: '', count: 0, of: '', factor: PLAIN }
     const minutes = joints.get(id)
     // joints are priced by the joint: their minutes are hours too
     if (minutes !== undefined)
-      return { ...kept, ...none, hours: Math.round((thousandths * minutes) / MINUTES) }
+      return {
+        ...kept,
+        ...none,
+        stage: id.includes('decking') ? 'decking' : 'frame',
+        hours: Math.round((thousandths * minutes) / MINUTES),
+      }
     const task = part === 'labour' ? tasks.get(cause.ids[0] ?? '') : undefined
     if (task === undefined) return { ...kept, ...none }
     return {
       ...kept,
       hours: thousandths,
+      stage: task.stage,
       rate: rates.has(task.rateId) ? task.rateId : '',
       count: task.thousandths,
       of: task.unit,

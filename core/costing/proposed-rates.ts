@@ -1,5 +1,6 @@
 import type { Job, KeptLine } from '../job/index.ts'
 import type { LabourRate, PriceBook } from '../pricing/index.ts'
+import { spreadHours } from './spread-hours.ts'
 import type { ProposedRate, TaskOfJob } from './types.ts'
 
 /** A finished job, as far as rates learn from it. */
@@ -46,8 +47,7 @@ export function withRate(book: PriceBook, id: string, crewHours: number, jobs: n
 
 /** Tasks with hours of a job, by rate; tasks of one rate are one. */
 function tasksOf(job: string, { estimate, worked }: FinishedJob['costing']): ReadonlyMap<string, TaskOfJob> {
-  const hours = new Map<string, number>()
-  for (const { line, thousandths } of worked) hours.set(line, (hours.get(line) ?? 0) + thousandths)
+  const hours = spreadHours(estimate, worked).of
   const found = new Map<string, TaskOfJob>()
   for (const line of estimate) {
     const took = hours.get(line.line) ?? 0

@@ -14,6 +14,8 @@ export interface KeptLine {
   readonly price: UnitPrice
   /** worker hours in 1/1000; 0 where the line is no work */
   readonly hours: number
+  /** stage of the work, so that hours can be booked on all of it; '' for none */
+  readonly stage: string
   /** production rate of the price book that the hours come from; '' for none */
   readonly rate: string
   /** quantity of work in 1/1000 of the rate's unit, and that unit; 0 and '' where there is no rate */
@@ -43,7 +45,7 @@ export interface Purchase {
 /** Hours worked on one task on one day. */
 export interface HoursWorked {
   readonly date: string
-  /** task of the estimate by its line; '' for none */
+  /** task of the estimate by its line, or all work of a stage as `stage-frame`; '' for none */
   readonly line: string
   readonly what: string
   readonly who: string

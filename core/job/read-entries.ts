@@ -95,6 +95,7 @@ const SHAPES: { readonly [kind in EntryKind]: Shape<EntryKinds[kind]> } = {
       unit: { key: 'unit', read: words(40), otherwise: '' },
       price: { key: 'price', read: each },
       hours: { key: 'hours', read: quantity, otherwise: 0 },
+      stage: { key: 'stage', read: words(40), otherwise: '' },
       rate: { key: 'rate', read: words(LONG), otherwise: '' },
       count: { key: 'count', read: quantity, otherwise: 0 },
       of: { key: 'of', read: words(40), otherwise: '' },

@@ -1,3 +1,4 @@
+import { stagesOf } from '../../core/costing/index.ts'
 import {
   clearField,
   type EntryKinds,
@@ -11,8 +12,9 @@ import {
   statedEntries,
   statedValue,
 } from '../../core/job/index.ts'
-import { fail, ok, type Result } from '../../core/units/index.ts'
+import { fail, ok, printUnitPrice, type Result } from '../../core/units/index.ts'
 import { faultSentence } from './field-value.ts'
+import { printThousandths } from './print.ts'
 
 /** The lists of what a job took: where they stand in it, and of what kind they are. */
 export const ENTRY_LISTS = {
@@ -50,6 +52,34 @@ export function withEntries<L extends EntryList>(
   return setField(statement, path, statedEntries(kind, entries))
 }
 
+/** A line of the estimate that something can be written down for, and what the estimate has for it. */
+export interface NamedLine {
+  readonly line: string
+  readonly what: string
+  readonly hint: string
+}
+
+/** What can be bought and what can be worked on, all work of a stage at the end. */
+export function namedLines(lines: readonly KeptLine[]): {
+  readonly goods: readonly NamedLine[]
+  readonly works: readonly NamedLine[]
+} {
+  const named = (line: KeptLine): NamedLine => ({ line: line.line, what: line.what, hint: lineHint(line) })
+  return {
+    goods: lines.filter(({ part }) => part !== 'labour').map(named),
+    works: [
+      ...lines.filter(({ part }) => part === 'labour').map(named),
+      ...stagesOf(lines).map(({ line, what }) => ({ line, what, hint: 'shared by its tasks as estimated' })),
+    ],
+  }
+}
+
+function lineHint({ part, thousandths, unit, hours, price }: KeptLine): string {
+  return part === 'labour'
+    ? `${printThousandths(hours)} worker hours estimated`
+    : `${printThousandths(thousandths)} ${unit} at ${printUnitPrice(price)}`
+}
+
 /** What is said of a line, one thing changed; what says nothing is left out. */
 export function withLineState(
   states: readonly LineState[],
@@ -75,7 +105,7 @@ export interface EntryFault {
 export function readDraft<L extends 'bought' | 'worked'>(
   list: L,
   draft: EntryDraft,
-  lines: readonly Pick<KeptLine, 'line' | 'what'>[],
+  lines: readonly Pick<NamedLine, 'line' | 'what'>[],
 ): Result<EntryOf<L>, EntryFault> {
   const { kind } = ENTRY_LISTS[list]
   const { what = '', ...parts } = draft
@@ -109,7 +139,7 @@ const MISSING: { readonly [part: string]: string } = {
 /** A purchase or hours as they are typed, to be changed. */
 export function draftOf(
   entry: Purchase | HoursWorked,
-  lines: readonly Pick<KeptLine, 'line' | 'what'>[],
+  lines: readonly Pick<NamedLine, 'line' | 'what'>[],
 ): EntryDraft {
   const { date, line, what, thousandths } = entry
   const words = lines.find((one) => one.line === line)?.what ?? ''

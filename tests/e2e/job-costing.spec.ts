@@ -102,7 +102,9 @@ test('a finished job proposes the rate of a task; it is taken into the book by n
   // what the job is held against stays as it was
   const estimated = page.getByRole('table', { name: /^Estimated, so far/ })
   await expect(estimated.getByRole('row', { name: /^Labour, 20 of/ })).toBeVisible()
-  await sheet(page).getByRole('button', { name: /^Take back “Rate of/ }).click()
+  await sheet(page)
+    .getByRole('button', { name: /^Take back “Rate of/ })
+    .click()
   await expect(rates.getByRole('row', { name: JOISTS }).getByRole('cell').nth(2)).toHaveText(inBook ?? '')
 })
 
@@ -115,4 +117,15 @@ test('boards that were unusable and left are counted by line', async ({ page, pr
   await unusable.fill('1')
   await unusable.press('Enter')
   await expect(page.getByText(/^0 bought, 1 unusable, 0 left\./)).toBeVisible()
+})
+
+test('hours booked on all work of a stage are shared by its tasks', async ({ page, program }) => {
+  await begun(page, program.link)
+  await page.getByLabel('Task', { exact: true }).fill('All work: frame')
+  await page.getByLabel('Worker hours', { exact: true }).fill('30')
+  await page.keyboard.press('Enter')
+  await expect(line(page, JOISTS)).toContainText(/\d h/)
+  await expect(page.getByText('1 entry, 30 worker hours')).toBeVisible()
+  const sums = page.getByRole('table', { name: /^Estimated, so far/ })
+  await expect(sums.getByRole('row', { name: /^Labour, 30 of/ })).toBeVisible()
 })

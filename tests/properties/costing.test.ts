@@ -23,6 +23,7 @@ const keptLines: fc.Arbitrary<readonly KeptLine[]> = fc.tuple(
           what: `What ${n}`,
           unit: 'each',
           price: unitPrice(price),
+          stage: n % 2 === 0 ? 'frame' : '',
           rate: '',
           count: 0,
           of: '',
@@ -42,7 +43,7 @@ const purchase = fc.record({
 })
 const hours = fc.record({
   date: fc.constant(''),
-  line: id,
+  line: fc.oneof(id, fc.constant('stage-frame')),
   what: fc.string({ maxLength: 20 }),
   who: fc.string({ maxLength: 20 }),
   thousandths: fc.integer({ min: 0, max: 90_000 }),

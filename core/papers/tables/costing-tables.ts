@@ -1,4 +1,4 @@
-import type { CostedLine, CostedSum, Costing } from '../../costing/index.ts'
+import { type CostedLine, type CostedSum, type Costing, stagesOf } from '../../costing/index.ts'
 import type { Job } from '../../job/index.ts'
 import { type Cents, printMoney, printMoneyChange, printShare } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
@@ -183,8 +183,10 @@ function closingRows({ direct, tax, hours, left }: Costing) {
   ]
 }
 
+/** What entries may name: lines, and all work of a stage. */
 function wordsOf({ groups }: Costing): ReadonlyMap<string, string> {
-  return new Map(groups.flatMap(({ lines }) => lines.map(({ line }) => [line.line, line.what] as const)))
+  const lines = groups.flatMap((group) => group.lines.map(({ line }) => line))
+  return new Map([...lines, ...stagesOf(lines)].map(({ line, what }) => [line, what]))
 }
 
 /** An entry in its own words, with those of its line where both are there. */

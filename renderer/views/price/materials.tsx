@@ -57,7 +57,9 @@ export function Materials({
               <th scope="col">Material</th>
               <th scope="col">{basis === 'cost' ? 'Cost' : 'Price'}</th>
               <th scope="col">Difference</th>
-              <td />
+              <th scope="col">
+                <span className="unseen">Take</span>
+              </th>
             </tr>
           </thead>
           <tbody>

@@ -160,6 +160,41 @@ describe('what names no line of the estimate', () => {
   })
 })
 
+describe('hours booked on all work of a stage', () => {
+  const works = [3, 2, 1].map((hours, n) => ({
+    line: `labour-${n}`,
+    group: 'labour',
+    what: `Work ${n}`,
+    part: 'labour',
+    quantity: hours,
+    unit: 'worker hour',
+    price: 45,
+    hours,
+    stage: n === 2 ? 'decking' : 'frame',
+  }))
+  const booked = (hours: number, line: string) =>
+    costingOf({ costing: { hourly: 45, estimate: works, worked: [{ line, hours }] } })
+
+  test('go to its tasks by the hours that each was estimated at', () => {
+    // 10 h by 3 to 2
+    const costing = booked(10, 'stage-frame')
+    expect(lineOf(costing, 'Work 0')).toMatchObject({ worked: 6000, actual: 27_000 })
+    expect(lineOf(costing, 'Work 1')).toMatchObject({ worked: 4000, actual: 18_000 })
+    expect(lineOf(costing, 'Work 2')).toMatchObject({ worked: 0, actual: 0 })
+  })
+
+  test('lose nothing to rounding: the greatest remainder takes what is left', () => {
+    // 0.001 h by 3 to 2: 0.0006 and 0.0004
+    const costing = booked(0.001, 'stage-frame')
+    expect(lineOf(costing, 'Work 0').worked).toBe(1)
+    expect(lineOf(costing, 'Work 1').worked).toBe(0)
+  })
+
+  test('stand beside the estimate where it has no such stage', () => {
+    expect(lineOf(booked(2, 'stage-guard'), 'stage-guard')).toMatchObject({ planned: false, worked: 2000 })
+  })
+})
+
 test('an owner’s hours cost nothing and nothing is left of a price', () => {
   const job = jobOf(setField(UNDER_WAY, 'builder', 'owner'))
   const costing = costJob(job, {

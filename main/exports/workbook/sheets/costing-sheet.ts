@@ -4,6 +4,7 @@ import {
   type Costing,
   costJob,
   heldAgainst,
+  stagesOf,
 } from '../../../../core/costing/index.ts'
 import type { Job } from '../../../../core/job/index.ts'
 import { type Cell, dollars, empty, formula, fraction, number, text, unitDollars } from '../cell.ts'
@@ -167,7 +168,8 @@ function writeTotals(
 }
 
 function writeEntries(sheet: SheetBuilder, { costing }: Job, { groups }: Costing): void {
-  const words = new Map(groups.flatMap(({ lines }) => lines.map(({ line }) => [line.line, line.what])))
+  const lines = groups.flatMap((group) => group.lines.map(({ line }) => line))
+  const words = new Map([...lines, ...stagesOf(lines)].map(({ line, what }) => [line, what]))
   sheet.gap()
   sheet.heading('Bought')
   sheet.header(['What', '>Quantity', 'Day', 'Supplier', 'Receipt', '>Amount'], false)

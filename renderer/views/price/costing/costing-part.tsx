@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react'
 import { costJob, type Held, heldAgainst, isBegun, keptIn } from '../../../../core/costing/index.ts'
-import type { Job } from '../../../../core/job/index.ts'
-import { draftOf, type EntryDraft } from '../../../state/costing-entries.ts'
+import type { HoursWorked, Job, Purchase } from '../../../../core/job/index.ts'
+import { draftOf, type EntryDraft, namedLines } from '../../../state/costing-entries.ts'
 import { useJob } from '../../../state/session-context.ts'
 import { today } from '../../today.ts'
 import { BeginJob } from './begin-job.tsx'
@@ -42,8 +42,8 @@ function UnderWay({ job, held }: { readonly job: Job; readonly held: Held }) {
   const costing = useMemo(() => costJob(job, held), [job, held])
   const [bought, setBought] = useState<Typed>({ draft: { date: today() }, at: null })
   const [worked, setWorked] = useState<Typed>({ draft: { date: today() }, at: null })
-  const works = held.lines.filter(({ part }) => part === 'labour')
-  const goods = held.lines.filter(({ part }) => part !== 'labour')
+  const { goods, works } = useMemo(() => namedLines(held.lines), [held])
+  const named = [...goods, ...works]
   const form = (fields: EntryFields, typed: Typed, keep: (typed: Typed) => void) => ({
     fields,
     draft: typed.draft,
@@ -51,6 +51,17 @@ function UnderWay({ job, held }: { readonly job: Job; readonly held: Held }) {
     onDraft: (draft: EntryDraft) => keep({ ...typed, draft }),
     onEnd: (draft: EntryDraft) => keep({ draft, at: null }),
   })
+
+  /** puts an entry of the list back into its form */
+  function change(
+    entry: Purchase | HoursWorked | undefined,
+    at: number,
+    keep: (typed: Typed) => void,
+    first: string,
+  ) {
+    if (entry !== undefined) keep({ draft: draftOf(entry, named), at })
+    document.getElementById(first)?.focus()
+  }
 
   /** puts a line into the form it belongs to, and the focus on what is asked next */
   function pick(line: string) {
@@ -67,16 +78,12 @@ function UnderWay({ job, held }: { readonly job: Job; readonly held: Held }) {
       <CostingSummary job={job} costing={costing} />
       <section aria-labelledby="bought-title">
         <h2 id="bought-title">Bought</h2>
-        <EntryForm list="bought" lines={[...goods, ...works]} {...form(PURCHASE_FIELDS, bought, setBought)} />
+        <EntryForm list="bought" lines={named} {...form(PURCHASE_FIELDS, bought, setBought)} />
         <EntryTable
           list="bought"
           entries={job.costing.bought}
-          lines={held.lines}
-          onChange={(at) => {
-            const entry = job.costing.bought[at]
-            if (entry !== undefined) setBought({ draft: draftOf(entry, held.lines), at })
-            document.getElementById('bought-what')?.focus()
-          }}
+          lines={named}
+          onChange={(at) => change(job.costing.bought[at], at, setBought, 'bought-what')}
         />
       </section>
       <section aria-labelledby="worked-title">
@@ -85,12 +92,8 @@ function UnderWay({ job, held }: { readonly job: Job; readonly held: Held }) {
         <EntryTable
           list="worked"
           entries={job.costing.worked}
-          lines={held.lines}
-          onChange={(at) => {
-            const entry = job.costing.worked[at]
-            if (entry !== undefined) setWorked({ draft: draftOf(entry, held.lines), at })
-            document.getElementById('worked-what')?.focus()
-          }}
+          lines={named}
+          onChange={(at) => change(job.costing.worked[at], at, setWorked, 'worked-what')}
         />
       </section>
       <CostedLines costing={costing} onPick={pick} />

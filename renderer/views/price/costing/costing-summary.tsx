@@ -29,7 +29,9 @@ export function CostingSummary({ job, costing }: { readonly job: Job; readonly c
           <caption className="unseen">Estimated, so far, still open and likely in the end</caption>
           <thead>
             <tr>
-              <td />
+              <th scope="col">
+                <span className="unseen">Part of the cost</span>
+              </th>
               <th scope="col">Estimated</th>
               <th scope="col">So far</th>
               <th scope="col">Still open</th>

@@ -1,8 +1,10 @@
 import { type FormEvent, type KeyboardEvent, useEffect, useId, useRef, useState } from 'react'
-import type { KeptLine } from '../../../../core/job/index.ts'
-import { printUnitPrice } from '../../../../core/units/index.ts'
-import { type EntryDraft, type EntryFault, readDraft } from '../../../state/costing-entries.ts'
-import { printThousandths } from '../../../state/print.ts'
+import {
+  type EntryDraft,
+  type EntryFault,
+  type NamedLine,
+  readDraft,
+} from '../../../state/costing-entries.ts'
 import { useSession } from '../../../state/session-context.ts'
 import '../../boards/entry-form.css'
 
@@ -57,7 +59,7 @@ export function EntryForm({
 }: {
   readonly list: 'bought' | 'worked'
   readonly fields: EntryFields
-  readonly lines: readonly KeptLine[]
+  readonly lines: readonly NamedLine[]
   readonly draft: EntryDraft
   /** place of the entry that is changed; null for a new one */
   readonly at: number | null
@@ -135,7 +137,7 @@ export function EntryForm({
       <datalist id={`${id}-lines`}>
         {lines.map((line) => (
           <option key={line.line} value={line.what}>
-            {lineHint(line)}
+            {line.hint}
           </option>
         ))}
       </datalist>
@@ -149,11 +151,4 @@ export function EntryForm({
       )}
     </form>
   )
-}
-
-/** What the estimate has for a line, beside its name in the list of suggestions. */
-function lineHint({ part, thousandths, unit, hours, price }: KeptLine): string {
-  return part === 'labour'
-    ? `${printThousandths(hours)} worker hours estimated`
-    : `${printThousandths(thousandths)} ${unit} at ${printUnitPrice(price)}`
 }

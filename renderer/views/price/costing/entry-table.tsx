@@ -1,5 +1,6 @@
-import type { HoursWorked, KeptLine, Purchase } from '../../../../core/job/index.ts'
+import type { HoursWorked, Purchase } from '../../../../core/job/index.ts'
 import { cents, printMoney } from '../../../../core/units/index.ts'
+import type { NamedLine } from '../../../state/costing-entries.ts'
 import { plural, printThousandths } from '../../../state/print.ts'
 import { useSession } from '../../../state/session-context.ts'
 
@@ -12,7 +13,7 @@ export function EntryTable({
 }: {
   readonly list: 'bought' | 'worked'
   readonly entries: readonly (Purchase | HoursWorked)[]
-  readonly lines: readonly KeptLine[]
+  readonly lines: readonly NamedLine[]
   onChange(at: number): void
 }) {
   const session = useSession()
@@ -34,7 +35,9 @@ export function EntryTable({
               <th scope="col">{list === 'bought' ? 'What' : 'Task'}</th>
               <th scope="col">{list === 'bought' ? 'Quantity' : 'Hours'}</th>
               {list === 'bought' && <th scope="col">Amount</th>}
-              <td />
+              <th scope="col">
+                <span className="unseen">Change</span>
+              </th>
             </tr>
           </thead>
           <tbody>

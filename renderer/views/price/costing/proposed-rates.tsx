@@ -50,7 +50,9 @@ export function ProposedRates() {
               <th scope="col">Worked</th>
               <th scope="col">In the book</th>
               <th scope="col">Proposed</th>
-              <td />
+              <th scope="col">
+                <span className="unseen">Take</span>
+              </th>
             </tr>
           </thead>
           <tbody>

@@ -36,21 +36,26 @@ export function borderOf(
   return boards
 }
 
-/** Free edges of every level, and the fascia along them, numbered through the deck. */
-export function fasciaOf(job: Job, levels: LevelDimensions, layout: Layout) {
+/**
+ * Free edges of every level, and the fascia along them, numbered through the deck.
+ * @param boards those along the levels' edges, in which none lies
+ */
+export function fasciaOf(job: Job, levels: LevelDimensions, layout: Layout, boards: readonly Member[]) {
   let first = 1
+  const before = [...boards]
   return layout.levels.map((level) => {
     const d = levels(level.number)
     const stretches = freeStretches(job, d, level, layout)
-    const boards = frameFascia(job, d, level, stretches, first)
-    first += boards.length
+    const own = frameFascia(job, d, level, stretches, first, before)
+    first += own.length
+    before.push(...own.map(({ member }) => member))
     const edges = stretches.map(({ level: of, number, length, clear }) => ({
       level: of,
       number,
       length,
       clear,
     }))
-    return { edges, boards }
+    return { edges, boards: own }
   })
 }
 

@@ -183,7 +183,7 @@ function courseOf(
   const crossed = joists
     .flatMap((joist) => {
       const at = crossing(job, d, joist, outline)
-      return at === null ? [] : [{ joist, at }]
+      return at === null ? [] : [{ joist, ...at }]
     })
     .sort((a, b) => a.at - b.at)
   const toPlan = (point: PlanePoint) => view.turned(rotate(point, rotation))
@@ -191,12 +191,13 @@ function courseOf(
   return {
     from: x0,
     lap: ticks(Math.ceil((board / 2) * Math.abs(rotation.sin / rotation.cos) - 1e-6)),
-    lines: crossed.map(({ joist: { member, place }, at }, i) => ({
+    lines: crossed.map(({ joist: { member, place }, at, grazes }, i) => ({
       id: member.id,
       label: member.mark,
       at: ticks(Math.round(at - x0)),
       end:
         (member.role === 'end joist' || place.under !== undefined) && (i === 0 || i === crossed.length - 1),
+      grazes,
     })),
     member: {
       id: `decking-${name}`,
@@ -250,13 +251,16 @@ interface Outline {
   readonly spans: readonly { readonly y: number; readonly span: readonly [number, number] }[]
 }
 
-/** Where a board crosses a joist, along itself on its middle line; null where it does not lie on it. */
+/**
+ * Where a board crosses a joist, along itself on its middle line, and whether that is past the joist's end and what it
+ * ends at; null where the board does not lie on it.
+ */
 function crossing(
   job: Job,
   d: Dimensions,
   { place, from, to }: PlacedJoist,
   { bounds: { x0, x1, y0, y1 }, rotation, spans }: Outline,
-): number | null {
+): { readonly at: number; readonly grazes: boolean } | null {
   const { cos, sin } = rotation
   // the joist's centre line is x cos − y sin = centre, as the boards lie
   const along = (y: number) => (place.centre + y * sin) / cos
@@ -278,7 +282,11 @@ function crossing(
   const [first, last] = place.joints
   const starts = first === null ? from - beyond < on + half : first.at <= on
   const ends = last === null ? to + beyond > on - half : last.at > on
-  return starts && ends ? Math.max(x0, Math.min(x1, at)) : null
+  if (!starts || !ends) return null
+  const behind = place.startsAt?.board === 'ledger' ? d.joist.thickness : 0
+  const ahead = place.endsAt?.board === 'ledger' ? d.joist.thickness : 0
+  const grazes = sin !== 0 && (on <= from - behind || on >= to + ahead)
+  return { at: Math.max(x0, Math.min(x1, at)), grazes }
 }
 
 /** The least and the greatest x of a shape at a height. */

@@ -1,22 +1,33 @@
 import { sectionOf } from '../data/index.ts'
-import { type Band, type BandEnd, bandAlong, type PlanePoint } from '../geometry/index.ts'
+import {
+  type Band,
+  type BandEnd,
+  bandAlong,
+  convexOverlap,
+  type PlanePoint,
+  type Polygon,
+} from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Level } from '../layout/index.ts'
 import { ticks } from '../units/index.ts'
 import type { Course } from './decking.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
-import { placedAlongEdge } from './footprint.ts'
+import { fromAbove, placedAlongEdge } from './footprint.ts'
 import type { FreeStretch } from './free-edges.ts'
 import { linesEvery } from './runs.ts'
 import type { Member } from './types.ts'
 
-/** Fascia boards on the outside of a level's frame, flush with the joists' tops, mitred at corners where two meet. */
+/**
+ * Fascia boards on the outside of a level's frame, flush with the joists' tops, mitred at corners where two meet.
+ * @param before boards along the levels' edges, and fascia of the levels before it, at whose faces they end
+ */
 export function frameFascia(
   job: Job,
   d: Dimensions,
   level: Level,
   stretches: readonly FreeStretch[],
   first: number,
+  before: readonly Member[],
 ): readonly Course[] {
   const { fascia } = job.decking
   if (fascia === 'none') return []
@@ -34,6 +45,7 @@ export function frameFascia(
       [endAt(stretch.index - 1, 0), endAt(stretch.index + 1, 1)],
     )
     const levels = { z0: ticks(d.joistTop - depth), z1: d.joistTop }
+    const beside = before.filter(({ box }) => box.z0 < levels.z1 && levels.z0 < box.z1).map(fromAbove)
     const name = first + i
     const member: Member = {
       id: `fascia-${name}`,
@@ -41,7 +53,7 @@ export function frameFascia(
       role: 'fascia',
       product: productOf(job, fascia),
       ripTo: null,
-      ...placedAlongEdge(shortened(band, stretch), levels).placed,
+      ...placedAlongEdge(endingBefore(shortened(band, stretch), beside), levels).placed,
       bearings: [],
       cause: {
         fields: ['decking.fascia', 'size.width', 'size.depth'],
@@ -72,3 +84,30 @@ function shortened([a, b, c, d]: Band, { line, whole }: FreeStretch): Band {
     whole[0] ? d : line.from,
   ]
 }
+
+/** By how much a board is cut shorter at a time, and at most. */
+const STEP = 8
+const MOST = 384
+
+/** A band cut shorter, at the end nearer to them, until it lies in none of some others. */
+function endingBefore(band: Band, others: readonly Polygon[]): Band {
+  const clash = others.find((other) => convexOverlap(band, other, NOISE))
+  if (clash === undefined) return band
+  const [a, b] = band
+  const length = Math.hypot(b.x - a.x, b.y - a.y)
+  const way = { x: (b.x - a.x) / length, y: (b.y - a.y) / length }
+  const off = (point: PlanePoint) =>
+    Math.min(...clash.map(({ x, y }) => Math.hypot(x - point.x, y - point.y)))
+  const atStart = off(a) < off(b)
+  for (let taken = STEP; taken <= Math.min(MOST, length / 2); taken += STEP) {
+    const by = atStart ? taken : -taken
+    const moved = ({ x, y }: PlanePoint) => ({ x: x + way.x * by, y: y + way.y * by })
+    const [p, q, r, s] = band
+    const cut: Band = atStart ? [moved(p), q, r, moved(s)] : [p, moved(q), moved(r), s]
+    if (!others.some((other) => convexOverlap(cut, other, NOISE))) return cut
+  }
+  return band
+}
+
+/** Faces that touch do not lie in each other. */
+const NOISE = 0.5

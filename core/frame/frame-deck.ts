@@ -92,7 +92,10 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
   const joists = zones.flatMap((zone) => zone.joists)
   const boards = zones.flatMap((zone) => zone.boards)
   const courses = [...zones.flatMap((zone) => zone.courses), ...borderOf(job, levels, layout, zones)]
-  const fascia = fasciaOf(job, levels, layout)
+  const fascia = fasciaOf(job, levels, layout, [
+    ...boards.flatMap(({ plies }) => plies),
+    ...joists.flatMap(({ member, place }) => (place.end ? [member] : [])),
+  ])
   const overBeams = carried.flatMap((one) => one.blocking.blocks)
   const inSpans = midSpanBlocks(job, levels, zones, overBeams)
   const upright = [...overBeams, ...inSpans]

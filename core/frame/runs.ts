@@ -23,6 +23,8 @@ export interface Line {
   readonly at: Ticks
   /** an end joist of the deck, at an end of the member */
   readonly end: boolean
+  /** the member lies on it with a part of its width only, its middle past the joist's end */
+  readonly grazes?: boolean
 }
 
 /** Joists along a member that lies from one place of the view to another, in order from its left end. */
@@ -206,6 +208,8 @@ export function deckingRun(
     const under = Math.min(i + 1, lines.length - i)
     if (line.end)
       refused.push({ ...point, why: 'The course ends here or past here: there is nothing to join.' })
+    else if (line.grazes === true)
+      refused.push({ ...point, why: 'The joist ends here under a part of the board: a joint would hang.' })
     else if (length <= wholeUpTo) refused.push({ ...point, why: 'A course as short as this comes whole.' })
     else if (under < DECKING_SUPPORTS) {
       refused.push({ ...point, why: `It would leave a piece over ${under} joists; three are the least.` })

@@ -1,0 +1,25 @@
+import { expect, it } from 'vitest'
+import { design } from '../../../core/design.ts'
+
+it('fascia of a level ends at the face of a higher level’s where the two come together', () => {
+  // the deck's front at 96 in is free from 60 in on; the lower level's side runs from its corner there to 144 in
+  const made = design({
+    shape: {
+      outline: '0, 0; 120, 0; 120, 96; 0, 96',
+      levels: '52.5 in: 0, 96; 60, 96; 60, 144; 0, 144',
+    },
+    size: { height: '60 in' },
+    frame: { joists: { size: '2x8', spacing: 12 }, beams: { front: { setback: 6 }, rear: { setback: 6 } } },
+    decking: { fascia: '1x10' },
+    ground: { base: '16 in' },
+  })
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  const boards = made.value.frame.members.filter(({ role }) => role === 'fascia')
+  const place = ({ box }: (typeof boards)[number]) => [box.x0, box.x1, box.y0, box.y1].map((at) => at / 32)
+  const front = boards.find(({ box }) => box.y0 === 96 * 32 && box.x1 > 100 * 32)
+  const side = boards.find(({ box }) => box.x0 === 60 * 32 && box.y1 > 140 * 32)
+  if (front === undefined || side === undefined) throw new Error('a fascia is missing')
+  // 3/4 in thick: the side's begins at 96-3/4 in, and both are mitred where their own level's corner is
+  expect(place(front)).toEqual([60, 120.75, 96, 96.75])
+  expect(place(side)).toEqual([60, 60.75, 96.75, 144.75])
+})

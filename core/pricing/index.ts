@@ -28,7 +28,6 @@ export {
   goodOffers,
   hasSeveralSuppliers,
   isFromYard,
-  offerId,
   stockOffers,
   suppliersOf,
 } from './suppliers/offers.ts'

@@ -142,6 +142,26 @@ describe('through every door the same answer comes to', () => {
       expect(one).toMatchObject({ result: { lastChange: '1 prices from Yard B' } })
     expect(back[2]).toMatchObject({ result: { importedAt: null } })
     answered.add('prices.takeBack')
+    const again = await through('prices.makeAgain', {})
+    expect(again[0]).toMatchObject({ result: { lastChange: '1 prices from Yard B' } })
+    answered.add('prices.makeAgain')
+    await through('prices.takeBack', {})
+  })
+  test('prices.edit, and of faulty texts what is wrong with each', async () => {
+    const set = (text: string) => ({
+      kind: 'set' as const,
+      row: { of: 'book' as const },
+      field: 'labourRate' as const,
+      text,
+    })
+    expect(await same('prices.edit', { edits: [set('much'), set('$61')] })).toMatchObject({
+      ok: false,
+      faults: [{ edit: 0 }],
+    })
+    for (const one of await through('prices.edit', { edits: [set('$61')] }))
+      expect(one).toMatchObject({ result: { ok: true, label: 'Price book: labour rate $61' } })
+    answered.add('prices.edit')
+    expect((await through('prices.takeBack', {}))[2]).toMatchObject({ result: { importedAt: null } })
   })
   test('estimate.run, number by number', async () => {
     expect(await same('estimate.run', { edit: 7, statement })).toMatchObject({
@@ -248,6 +268,12 @@ describe('through every door the same answer comes to', () => {
     expect(await same('cutlist.kept', {})).toBeNull()
     expect(await same('cutlist.keep', list)).toEqual({})
     expect(await same('cutlist.kept', {})).toEqual(list)
+  })
+  test('window.keep and window.kept', async () => {
+    const memory = { theme: 'dark', drawing: '', notes: false, recent: ['undo'], template: null } as const
+    expect(await same('window.kept', {})).toBeNull()
+    expect(await same('window.keep', memory)).toEqual({})
+    expect(await same('window.kept', {})).toEqual(memory)
   })
   test('wish.price, of a run in one piece and of one that no board is long enough for', async () => {
     const wishing = (onePiece: string) => ({ ...statement, cutting: { onePiece } })

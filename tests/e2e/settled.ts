@@ -5,7 +5,10 @@ import { expect } from './program.ts'
 export async function openAt(page: Page, link: string, place: string): Promise<void> {
   await page.goto(link)
   await expect(page.getByRole('slider').first()).toBeVisible()
-  await page.getByRole('navigation', { name: 'Work places' }).getByRole('button', { name: place, exact: true }).click()
+  await page
+    .getByRole('navigation', { name: 'Work places' })
+    .getByRole('button', { name: place, exact: true })
+    .click()
   await settled(page)
 }
 

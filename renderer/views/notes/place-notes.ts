@@ -52,7 +52,8 @@ const OWNER: { readonly [place in Place]: PlaceNote } = {
   'price book': {
     step: 'What the yards ask.',
     why: 'Ask two yards for the same list and type both prices: the program says from whom to buy what, each delivery counted.',
-    beware: 'A price is good for weeks, not months. What is older than 60 days is marked; ask again before you order.',
+    beware:
+      'A price is good for weeks, not months. What is older than 60 days is marked; ask again before you order.',
   },
 }
 

@@ -79,8 +79,8 @@ const BOARD_COLUMNS = [
   column('Code', 'code', false),
   column('Sold by', 'pack'),
   column('At least', 'minimum'),
-  column('There are', 'supply'),
-  column('From so many on', 'breaks', false),
+  column('Supply', 'supply'),
+  column('Price breaks', 'breaks', false),
 ]
 
 function boardLines(book: PriceBook): readonly BookLine[] {

@@ -9,12 +9,18 @@ import { BookGrid } from './book-grid.tsx'
 import { BOOK_PARTS, type BookLine, type BookPart, bookTable, linesWith, PART_NAMES } from './book-table.ts'
 import './price-book.css'
 
+const ADDS = {
+  boards: 'Add another supplier’s price, or another length',
+  goods: 'Add another supplier’s price',
+  suppliers: 'Add a supplier',
+} as const
+
 /** The whole price book, part by part, each as a table to be typed over. */
 export function PriceBookSheet() {
   const prices = useJob((state) => state.prices)
   return (
-    <section className="sheet-pane book-sheet" aria-label="Price book" tabIndex={0}>
-      <h2>Price book</h2>
+    <section className="sheet-pane book-sheet" aria-label="Prices and rates" tabIndex={0}>
+      <h2>Prices and rates</h2>
       {prices === null ? (
         <p className="soft">Reading the prices.</p>
       ) : (
@@ -89,16 +95,13 @@ function Parts({ book }: { readonly book: PriceBook }) {
         Choose a cell and type. Enter takes it, Escape leaves it. Rows and blocks are copied and pasted as a
         spreadsheet has them.
       </p>
-      {priced && (
-        <div className="book-adds">
-          <AddPrice book={book} line={chosen} suppliers={suppliers} />
+      {part !== 'hours' && part !== 'joints' && (
+        <details className="book-adds" key={`${part} add`}>
+          <summary>{ADDS[part]}</summary>
+          {priced && <AddPrice book={book} line={chosen} suppliers={suppliers} />}
           {part === 'boards' && <AddLength book={book} suppliers={suppliers} />}
-        </div>
-      )}
-      {part === 'suppliers' && (
-        <div className="book-adds">
-          <AddSupplier />
-        </div>
+          {part === 'suppliers' && <AddSupplier />}
+        </details>
       )}
       {lines.length === 0 ? (
         <p className="soft">

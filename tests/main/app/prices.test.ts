@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
+import { feet } from '../../../core/units/index.ts'
 import { openServices, REAL_WORKER, type TestServices, temporaryFolder } from './test-services.ts'
 
 let services: TestServices
@@ -169,5 +170,49 @@ describe('a list of prices', () => {
     expect((await services.call('prices.takeBack', {})).lastChange).toBe('2 prices from Yard of the north')
     expect(await hanger()).toMatchObject({ price: 25_000 })
     expect((await services.call('prices.takeBack', {})).importedAt).toBeNull()
+  })
+})
+
+describe('the price book edited cell by cell', () => {
+  const board = (long: number) =>
+    ({
+      of: 'board',
+      product: '2x10 SP No.2 treated',
+      length: feet(long),
+      supplier: SAMPLE_BOOK.supplier,
+    }) as const
+  const set = (long: number, text: string) =>
+    ({ kind: 'set', row: board(long), field: 'price', text }) as const
+  const priceOf = async (long: number) => {
+    const { book } = await services.call('prices.current', {})
+    return book.lumber
+      .find(({ product }) => product.size === '2x10')
+      ?.stock.find(({ length }) => length === feet(long))?.price
+  }
+
+  test('is a named step of the day, told to every window, and can be taken back and made again over a restart', async () => {
+    await services.close()
+    const folder = temporaryFolder()
+    services = await openServices({ folder, keep: true })
+    const made = await services.call('prices.edit', { edits: [set(16, '24.10')] })
+    expect(made).toMatchObject({ ok: true, prices: { lastChange: made.ok ? made.label : '' } })
+    expect(services.events.map(({ event }) => event)).toContain('prices.changed')
+    await services.call('prices.edit', { edits: [set(12, '18'), set(14, '21')] })
+    await services.close()
+    services = await openServices({ folder })
+    expect([await priceOf(16), await priceOf(12)]).toEqual([2410, 1800])
+    expect((await services.call('prices.takeBack', {})).nextChange).toBe('2 changes of the price book')
+    expect([await priceOf(16), await priceOf(12)]).toEqual([2410, 1748])
+    await services.call('prices.makeAgain', {})
+    expect(await priceOf(14)).toBe(2100)
+  })
+
+  test('with one cell that cannot be taken changes nothing, and says which and why', async () => {
+    const answer = await services.call('prices.edit', { edits: [set(12, '18'), set(16, 'lots')] })
+    expect(answer).toMatchObject({
+      ok: false,
+      faults: [{ edit: 1, message: expect.stringContaining('"lots"') }],
+    })
+    expect((await services.call('prices.current', {})).importedAt).toBeNull()
   })
 })

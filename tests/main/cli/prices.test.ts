@@ -1,6 +1,7 @@
-import { existsSync, readFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { readPriceBook, SAMPLE_BOOK } from '../../../core/pricing/index.ts'
+import { smallJob } from '../../fixtures/worked-job.ts'
 import { runLine, scratch } from './run-line.ts'
 
 const { at, write } = scratch()
@@ -40,5 +41,28 @@ describe('prices', () => {
     expect(await wrong('--columns', 'code,pric')).toContain('--columns: there is no "pric"')
     expect(await wrong('--known=yes')).toContain('--known takes no value')
     expect(await wrong()).toContain('the list is of no day')
+  })
+
+  test('puts another supplier’s prices beside those that are there, and an estimate says who brings what', async () => {
+    const other = write('hill.csv', 'code,price\n30546-12,9.00\n51010,2\n')
+    const book = at('two.json')
+    const says = ['--date', '2026-11-20', '--supplier', 'Hill Top Lumber', '--beside'] as const
+    expect((await runLine('prices', other, ...says, '--write', book)).code).toBe(0)
+    const file = JSON.parse(readFileSync(book, 'utf8'))
+    file.suppliers = [
+      { name: SAMPLE_BOOK.supplier, delivery: '$40' },
+      { name: 'Hill Top Lumber', delivery: '$60' },
+    ]
+    const stated = write('stated.json', JSON.stringify(file))
+    const job = write('deck.json', JSON.stringify(smallJob()))
+    const { said } = await runLine('estimate', job, '--prices', stated)
+    const words = said.replace(/\s+/g, ' ')
+    // 18 × (15.72 − 9.00) = 120.96 less for a delivery of 60.00 more
+    expect(words).toMatch(/Bought from An invented yard and Hill Top Lumber: \$[\d,.]+ for the whole job/)
+    expect(words).toContain('No other split of what is needed costs less.')
+    expect(words).toMatch(/All of it from An invented yard: \$[\d,.]+, \$60\.96 more\./)
+    const folder = at('papers')
+    await runLine('papers', job, '--prices', stated, '--to', folder, '--only', 'order', '--as', 'csv,txt')
+    expect(readdirSync(folder).filter((name) => name.includes('order 2')).length).toBe(2)
   })
 })

@@ -146,7 +146,7 @@ const JobRow = memo(function JobRow({
       <button
         type="button"
         className="button"
-        aria-label={`Take ${job.name} off the list`}
+        aria-label={`Take off the list: ${job.name}`}
         onClick={() => void session.removeJob(job).then(onTaken)}
       >
         Take off

@@ -16,6 +16,7 @@ import '@mantine/core/styles/Menu.css'
 import '@mantine/spotlight/styles.css'
 import './theme.css'
 import './window.css'
+import './touch.css'
 import './print.css'
 import { MantineProvider } from '@mantine/core'
 import { StrictMode } from 'react'
@@ -30,7 +31,10 @@ const root = document.getElementById('root')
 if (!root) throw new Error('the page has no root element')
 
 const session = createSession(connect(), startDesigner)
-window.addEventListener('pagehide', () => session.saveNow())
+window.addEventListener('pagehide', () => {
+  session.saveNow()
+  session.keepWindow()
+})
 
 createRoot(root).render(
   <StrictMode>

@@ -20,6 +20,8 @@ export interface WindowMemoryActions {
   /** what was kept at the last start; the drawing is looked at as it was then */
   recallWindow(): Promise<void>
   remember(patch: Partial<WindowMemory>): void
+  /** keeps at once what is not kept yet */
+  keepWindow(): void
   /** puts a command before those chosen earlier */
   rememberCommand(id: string): void
 }
@@ -57,6 +59,7 @@ export function windowMemoryActions({ client, store, get, set, say }: SessionPar
   })
   return {
     remember,
+    keepWindow: () => keep.flush(),
     rememberCommand: (id) => remember({ recent: withCommand((get().memory ?? FIRST_MEMORY).recent, id) }),
     async recallWindow() {
       try {

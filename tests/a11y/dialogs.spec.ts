@@ -34,6 +34,18 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await page.keyboard.press('Escape')
     await expect(page.getByRole('dialog')).toHaveCount(0)
 
+    for (const [keys, title] of [
+      ['F1', 'Help'],
+      ['Control+,', 'Settings'],
+      ['Control+Alt+o', 'Jobs'],
+    ] as const) {
+      await page.keyboard.press(keys)
+      await expect(page.getByRole('dialog', { name: title })).toBeVisible()
+      expect(await axeFaults(page, { colours, within: '[role=dialog]' }), title).toEqual([])
+      await page.keyboard.press('Escape')
+      await expect(page.getByRole('dialog')).toHaveCount(0)
+    }
+
     const width = page.getByRole('main').getByRole('textbox', { name: 'Width' })
     await width.fill('nothing')
     await page.keyboard.press('Tab')
@@ -52,7 +64,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     expect(await axeFaults(page, { colours, within: 'aside' }), 'why of the cost').toEqual([])
 
     const places = page.getByRole('navigation', { name: 'Work places' })
-    await places.getByRole('button', { name: 'Price' }).click()
+    await places.getByRole('button', { name: 'Price', exact: true }).click()
     const file = { name: 'yard.json', mimeType: 'application/json', buffer: Buffer.from('{ "version": 1 }') }
     await page.getByLabel('File of a price book').setInputFiles(file)
     await expect(page.getByText('The file was not taken')).toBeVisible()

@@ -26,7 +26,7 @@ try {
   await page.evaluate(
     async ({ count, job }) => {
       for (let id = 1; id < count; id += 1) {
-        const params = { statement: { ...job, name: `Deck ${id}` } }
+        const params = { statement: { ...JSON.parse(job), name: `Deck ${id}` } }
         await fetch('/rpc', {
           method: 'POST',
           headers: { 'content-type': 'application/json' },
@@ -34,7 +34,7 @@ try {
         })
       }
     },
-    { count: JOBS, job: DEMO_JOB },
+    { count: JOBS, job: JSON.stringify(DEMO_JOB) },
   )
   await page.reload()
   await page.getByRole('slider').first().waitFor()

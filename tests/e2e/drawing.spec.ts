@@ -133,3 +133,68 @@ test('the deck is looked at from three sides, larger and smaller, and in layers'
   await page.reload()
   await expect(page.getByRole('button', { name: 'Layers, 1 hidden' })).toBeVisible()
 })
+
+test('on paper the drawing is black and white, and what fails is told by its weight', async ({
+  page,
+  program,
+}) => {
+  await open(page, program.link)
+  await page.getByRole('combobox', { name: 'Size' }).first().selectOption('2x6')
+  await settled(page)
+  await page.emulateMedia({ media: 'print', colorScheme: 'dark' })
+  const shapes = await page
+    .locator('.sheet svg :is(line, rect, circle, polygon, text):not(.hit)')
+    .evaluateAll((all) =>
+      all.map((shape) => {
+        const { stroke, fill, strokeWidth } = getComputedStyle(shape)
+        const isGrey = [stroke, fill].every((colour) => {
+          const parts = (colour.match(/[\d.]+/g) ?? []).slice(0, 3).map(Number)
+          return Math.max(0, ...parts) - Math.min(255, ...parts) <= 2 || parts.length === 0
+        })
+        return { name: shape.getAttribute('class') ?? '', isGrey, width: Number.parseFloat(strokeWidth) }
+      }),
+    )
+  expect(shapes.length).toBeGreaterThan(50)
+  expect([...new Set(shapes.filter(({ isGrey }) => !isGrey).map(({ name }) => name))]).toEqual([])
+  const joists = shapes.filter(({ name }) => name.includes('on-joists') && name.includes('fill-wood'))
+  const widths = (fails: boolean) =>
+    joists.filter(({ name }) => name.includes('is-fails') === fails).map(({ width }) => width)
+  expect(widths(true).length).toBeGreaterThan(0)
+  expect(Math.min(...widths(true))).toBeGreaterThan(Math.max(0, ...widths(false)))
+})
+
+test('figures that are being worked out again look it, and come back when they are there', async ({
+  page,
+  program,
+}) => {
+  await open(page, program.link)
+  let letGo = () => {}
+  const held = new Promise<void>((done) => {
+    letGo = done
+  })
+  await page.route('**/rpc', async (route) => {
+    if (route.request().postData()?.includes('"estimate.run"')) await held
+    await route.continue()
+  })
+  const look = () =>
+    page
+      .locator('.sill .figure-value')
+      .first()
+      .evaluate((shown) => getComputedStyle(shown).color)
+  const fresh = await look()
+  const width = page.getByRole('main').getByRole('textbox', { name: 'Width' })
+  await width.fill(`21'`)
+  await width.press('Enter')
+  const sill = page.getByRole('contentinfo', { name: 'The estimate' })
+  await expect(sill).toHaveAttribute('aria-busy', 'true')
+  await expect.poll(look).not.toBe(fresh)
+  // work over a second is told, with a way to end it; the window takes edits meanwhile
+  await expect(sill.getByText('Cutting and pricing.')).toBeVisible()
+  await expect(sill.getByRole('button', { name: 'Stop here' })).toBeVisible()
+  await width.fill(`22'`)
+  await width.press('Enter')
+  await expect(plan(page)).toHaveAccessibleName(/22'-0" along the house/)
+  letGo()
+  await settled(page)
+  await expect.poll(look).toBe(fresh)
+})

@@ -6,6 +6,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { DEMO_JOB, FIELDS, setField } from '../../core/job/index.ts'
 import { INPUTS } from '../../main/app/inputs.ts'
 import { ServiceError } from '../../main/app/service-types.ts'
+import { createEventStream } from '../../main/host/event-stream.ts'
+import { openHost } from '../../main/host/server.ts'
 import type { MethodName } from '../../shared/contract/index.ts'
 import { openServices, REAL_WORKER, type TestServices } from '../main/app/test-services.ts'
 
@@ -16,6 +18,8 @@ const SLOW =
 
 const around = mkdtempSync(join(tmpdir(), 'kerfwright-hostile-'))
 const folder = join(around, 'store')
+/** what lies where the program runs: a relative path would lead there */
+const beside = readdirSync(process.cwd())
 let services: TestServices
 let jobId = ''
 
@@ -137,8 +141,44 @@ describe('whatever a method is called with', () => {
     )
   })
 
+  test('over the door too nothing but a sentence comes back: no trace of the program’s inside', async () => {
+    const logged: string[] = []
+    const log = { info: () => undefined, error: (event: string) => void logged.push(event) }
+    const host = await openHost({
+      port: 0,
+      windowFolder: folder,
+      services: { call: services.callAnything, close: async () => undefined },
+      events: createEventStream(),
+      log,
+    })
+    const { origin } = new URL(host.link)
+    const entry = await fetch(host.link, { redirect: 'manual' })
+    const cookie = entry.headers.getSetCookie()[0]?.split(';', 1)[0] ?? ''
+    const quick = (Object.keys(INPUTS) as MethodName[]).filter((method) => !SLOW.test(method))
+    const body = fc.oneof(
+      fc.string({ unit: 'binary' }),
+      fc.json(),
+      fc
+        .tuple(fc.oneof(fc.constantFrom<string>(...quick), texts), fc.jsonValue())
+        .map(([method, params]) => JSON.stringify({ jsonrpc: '2.0', id: 1, method, params })),
+    )
+    await fc.assert(
+      fc.asyncProperty(body, async (text) => {
+        const headers = { 'content-type': 'application/json', origin, cookie }
+        const answer = await fetch(`${origin}/rpc`, { method: 'POST', headers, body: text })
+        const told = (await answer.text()).slice(0, 5_000)
+        expect(told).not.toMatch(/\\n\s+at |node:internal|\.ts:\d|node_modules/)
+        expect(told).not.toContain('failed on its own account')
+      }),
+      { numRuns: RUNS || 150 },
+    )
+    await host.close()
+    expect(logged).toEqual([])
+  })
+
   test('afterwards the program still answers, the first job is there, and nothing lies beside the store', async () => {
     expect((await services.call('jobs.versions', { id: jobId })).length).toBeGreaterThan(0)
     expect(readdirSync(around)).toEqual(['store'])
+    expect(readdirSync(process.cwd())).toEqual(beside)
   })
 })

@@ -162,8 +162,7 @@ export const TOPICS: readonly Topic[] = [
   },
   {
     id: 'prices',
-    title: 'Price book: whose prices',
-    place: 'price book',
+    title: 'Whose prices',
     paragraphs: [
       'The sample prices are invented. Enter your own before you quote: take a list of your yard (CSV), or save the prices as a file, change it, and take it back.',
       'A list with faults changes nothing; each fault is told with its row and column. What was taken can be taken back.',

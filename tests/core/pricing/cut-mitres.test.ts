@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest'
+import { design } from '../../../core/design.ts'
+import { cutJobs, SAMPLE_BOOK } from '../../../core/pricing/index.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
+
+function jobsOf(file: string, more: object = {}) {
+  const deck = CATALOGUE.find((one) => one.file === file)
+  const made = deck === undefined ? null : design({ ...deck.job, ...more })
+  if (made === null || !made.ok) throw new Error(file)
+  return cutJobs(made.value, SAMPLE_BOOK).classes
+}
+
+describe('mitres of what is to be cut', () => {
+  it('go across the width of decking and the thickness of what stands on edge', () => {
+    const classes = jobsOf('wrap-hip.json')
+    const across = (size: string) => {
+      const own = classes.find(({ product }) => product.size === size)?.cutJob
+      const all = [...(own?.pieces ?? []), ...(own?.runs ?? [])].flatMap(({ mitres }) => mitres?.across ?? [])
+      return [...new Set(all)]
+    }
+    // 5-1/2 in and 1-1/2 in, in 1/32 in
+    expect(across('5/4x6')).toEqual([176])
+    expect(across('2x10')).toEqual([48])
+  })
+
+  it('of diagonal courses are those of their ends, and along the joists at their joints', () => {
+    const decking = jobsOf('diagonal.json').find(({ product }) => product.size === '5/4x6')?.cutJob
+    const jointed = decking?.runs.filter(({ points }) => points.length > 0) ?? []
+    expect(jointed.length).toBeGreaterThan(10)
+    // joists run away from the wall, courses to the right and away: the far edge of a joint ends further right
+    for (const { mitres } of jointed) expect(mitres?.joint).toBe(4500)
+  })
+
+  it('are left out where a joist is cut in place', () => {
+    const plain = jobsOf('clipped-corner.json').flatMap(({ cutJob }) => cutJob.pieces)
+    const wild = jobsOf('clipped-corner.json', { cutting: { joistsWild: '2 in' } }).flatMap(
+      ({ cutJob }) => cutJob.pieces,
+    )
+    expect(plain.filter(({ mitres }) => mitres !== undefined)).toHaveLength(4)
+    expect(wild.filter(({ mitres }) => mitres !== undefined)).toHaveLength(0)
+  })
+})

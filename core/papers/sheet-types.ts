@@ -109,7 +109,7 @@ type BlockKind =
       readonly lines: readonly Ticks[]
       readonly offcut: Ticks
       readonly fate: string
-      readonly boards: readonly { readonly number: number; readonly marks: readonly string[] }[]
+      readonly boards: readonly { readonly name: string; readonly marks: readonly string[] }[]
     }
   | { readonly kind: 'signatures'; readonly lines: readonly string[] }
   | { readonly kind: 'page break' }

@@ -1,18 +1,20 @@
 import type { Planned } from '../../estimate-types.ts'
 import { productName } from '../../pricing/index.ts'
 import { printInches, printLength, toFeet } from '../../units/index.ts'
+import { type BoardName, boardNames } from '../cutting/board-names.ts'
 import { type SetUp, setUps } from '../cutting/set-ups.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { piecesByPlace } from '../tables/pieces-by-place.ts'
 
 const MITRES =
-  'Lengths are to the long point, figures to where a line meets the edge nearest to you. Slanting lines are drawn as they lean; one line between two pieces is one cut for both. Ends off square stand beside each piece below, as it lies in the deck: on the board it may lie end for end.'
+  'Lengths are to the long point, figures to where a line meets the edge nearest to you. Slanting lines are drawn as they lean; one line between two pieces is one cut for both; where a board or a piece begins with a line of its own, saw left of it. Ends off square stand beside each piece below, as it lies in the deck: on the board it may lie end for end.'
 
 /** Boards in the order to saw, like ones together, with the tape's running figures; then every piece by its place. */
 export function cuttingSheet({ estimate }: PaperSource): Sheet {
   const { job, plans, takeoff } = estimate
   const { kerf, endTrim } = job.cutting
+  const names = boardNames(plans)
   return {
     id: 'cutting',
     title: 'Cutting sheet',
@@ -32,6 +34,7 @@ export function cuttingSheet({ estimate }: PaperSource): Sheet {
               takeoff.runs.some(({ ends, lap }) => ends !== undefined || lap !== undefined)
                 ? [MITRES]
                 : []),
+              'A board’s name is its size and a number, one for the whole job: 2x10-4. It stands before its box’s pieces here, and beside every piece in the lists by place.',
               'Measure the board before the first cut. Write the mark on each piece as it comes off, and tick the board.',
             ],
           },
@@ -41,14 +44,16 @@ export function cuttingSheet({ estimate }: PaperSource): Sheet {
         kind: 'caution',
         text: 'Treated wood: eyes and lungs covered, no burning of offcuts. Brush every field cut with preservative.',
       },
-      ...plans.flatMap((planned) => productBlocks(planned, job.cutting.keepOffcutsFrom)),
+      ...plans.flatMap((planned) =>
+        productBlocks(planned, nameOf(names, planned), job.cutting.keepOffcutsFrom),
+      ),
       { kind: 'page break' },
       ...plans.map(
         (planned): Block => ({
           kind: 'table',
           // each by itself: one with long words keeps no other from standing in two columns
           columns: `pieces ${planned.plan.jobId}`,
-          table: piecesByPlace(estimate, planned),
+          table: piecesByPlace(estimate, planned, nameOf(names, planned)),
           tick: true,
           empty: 'No pieces.',
         }),
@@ -57,7 +62,11 @@ export function cuttingSheet({ estimate }: PaperSource): Sheet {
   }
 }
 
-function productBlocks(planned: Planned, keepFrom: number): readonly Block[] {
+function nameOf(names: ReadonlyMap<string, BoardName>, { plan }: Planned): BoardName {
+  return names.get(plan.jobId) ?? String
+}
+
+function productBlocks(planned: Planned, nameOfBoard: BoardName, keepFrom: number): readonly Block[] {
   const groups = setUps(planned)
   const longest = Math.max(...groups.map(({ length }) => length))
   const { plan, product } = planned
@@ -71,6 +80,7 @@ function productBlocks(planned: Planned, keepFrom: number): readonly Block[] {
         longest,
         fate: fateOf(group.offcut, keepFrom),
         ...group,
+        boards: group.boards.map(({ number, marks }) => ({ name: nameOfBoard(number), marks })),
       }),
     ),
   ]

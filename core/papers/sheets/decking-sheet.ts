@@ -1,6 +1,7 @@
 import { printInches } from '../../units/index.ts'
 import { borderAndGuard } from '../build/border-and-guard.ts'
 import { layWords } from '../build/lay-words.ts'
+import { isFitted } from '../cutting/fitted.ts'
 import { deckingPlan } from '../drawings/framing-plan.ts'
 import type { Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
@@ -14,9 +15,7 @@ export function deckingSheet({ estimate }: PaperSource): Sheet {
   const { gap, wallGap, overhang, fastening, size, edges } = job.decking
   const boards = frame.members.filter(({ role }) => role === 'decking')
   const ripped = boards.filter(({ ripTo }) => ripTo !== null)
-  const fitted = boards.filter(
-    ({ plan, ends, lay }) => plan !== undefined && ends === undefined && lay?.part === 'field',
-  )
+  const fitted = boards.filter(isFitted)
   const forecast = takeoff.decking
   const clash = borderAndGuard(job)
   return {

@@ -62,11 +62,7 @@ function deliveryOf({ fee, freeFrom, delivery }: SupplierOrder): string {
 function orderSheet(source: PaperSource, asked: Asked, at: number): Sheet {
   const { estimate, book } = source
   const { spares, takeoff } = estimate
-  const sum = sumCents(
-    estimate.pricing.lines
-      .filter(({ id, part, group }) => part === 'material' && group !== 'joints' && isAsked(asked, id))
-      .map(({ amount }) => amount),
-  )
+  const sum = sumOf(source, asked)
   return {
     id: 'order',
     ...(asked.of === 1 ? {} : { name: `order ${at + 1}` }),
@@ -133,17 +129,31 @@ function messageTo(source: PaperSource, asked: Asked): string {
   const { estimate, book } = source
   const { job } = estimate
   const rows = orderTable(estimate, asked.lines).rows.filter(({ code }) => code !== 'on hand')
+  const boards = rows.reduce((sum, { count }) => sum + Number(count), 0)
+  const { seasoned, freshlyTreated } = estimate.takeoff.weight
   const goods = hardwareTable(estimate, asked.lines).rows
   return [
     asked.of === 1
       ? `Order for ${job.name}; list ${book.name} of ${book.date}`
       : `Order for ${job.name} to ${asked.supplier}; prices ${pricesOf(source, asked)}`,
     ...rows.map(
-      ({ count, product, length, use, code }) =>
-        `${count} ${count === '1' ? 'pc' : 'pcs'} ${[product, length, use].filter((words) => words !== '').join(', ')} (${code})`,
+      ({ count, product, length, use, code, instead }) =>
+        `${count} ${count === '1' ? 'pc' : 'pcs'} ${[product, length, use].filter((words) => words !== '').join(', ')} (${code})${instead ? `; or instead ${instead}` : ''}`,
     ),
+    `Lumber: ${grouped(boards)} ${boards === 1 ? 'piece' : 'pieces'}, the longest ${toFeet(longestOf(source, asked))} ft; all lumber of the job ${grouped(seasoned)} lb seasoned, up to ${grouped(freshlyTreated)} lb fresh from treatment`,
     ...goods.map(({ bought, unit, label, code }) => `${bought} ${unit} ${label} (${code})`),
+    `All of it by this list, before tax: ${printMoney(sumOf(source, asked))}`,
+    'No change of length, size, grade or treatment without a call, but for what stands after “or instead”.',
   ].join('\n')
+}
+
+/** What the asked lines come to by their prices, without joints, which are made of other lines. */
+function sumOf({ estimate }: PaperSource, asked: Asked) {
+  return sumCents(
+    estimate.pricing.lines
+      .filter(({ id, part, group }) => part === 'material' && group !== 'joints' && isAsked(asked, id))
+      .map(({ amount }) => amount),
+  )
 }
 
 function isAsked({ lines }: Asked, id: Line['id']): boolean {

@@ -31,7 +31,11 @@ export function orderTable(
       const own = spares?.lines.filter((line) => line.classId === productKey(product)) ?? []
       const rows = [
         ...plan.order.map((ordered) => ({ ...ordered, line: `lumber-${ordered.stockId}`, note: '' })),
-        ...own.map((spare) => ({ ...spare, line: `spare-${spare.stockId}`, note: ', spare' })),
+        ...own.map((spare) => ({
+          ...spare,
+          line: `spare-${spare.stockId}`,
+          note: ', spare, goes back uncut',
+        })),
       ]
       const shown = wanted === null ? rows : rows.filter(({ line }) => wanted.has(line))
       return shown.map(({ stockId, length, count, price, amount, line, note }) => {

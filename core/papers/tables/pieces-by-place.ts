@@ -1,6 +1,8 @@
 import type { Estimate, Planned } from '../../estimate-types.ts'
 import { printInches, printLength, type Ticks } from '../../units/index.ts'
+import type { BoardName } from '../cutting/board-names.ts'
 import { endWords, runPieceEnds } from '../cutting/cut-ends.ts'
+import { isFitted } from '../cutting/fitted.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
@@ -8,6 +10,7 @@ import { tableOf } from './table.ts'
 export function piecesByPlace(
   { takeoff, frame }: Pick<Estimate, 'takeoff' | 'frame'>,
   { plan, product }: Planned,
+  boardName: BoardName,
 ): PaperTable {
   const boards = new Map(
     plan.boards.flatMap(({ number, cuts }) => cuts.map(({ pieceId }) => [pieceId, number])),
@@ -26,11 +29,12 @@ export function piecesByPlace(
         from: run?.from ?? 0,
         row: {
           mark,
-          place: piece?.place ?? placeInRun(found?.member, run),
+          place: [piece?.place ?? placeInRun(found?.member, run), finish(piece, found?.member)]
+            .filter((words) => words !== '')
+            .join('; '),
           length: printLength(length),
           ends: endWords(piece?.ends ?? (found && run ? runPieceEnds(found.member, run) : undefined)),
-          finish: finish(piece, found?.member.ripTo ?? null),
-          board: `${boards.get(pieceId) ?? ''}`,
+          board: boardName(boards.get(pieceId) ?? 0),
         },
       }
     })
@@ -43,7 +47,6 @@ export function piecesByPlace(
       ['place', 'Where it goes', 'left'],
       ['length', 'Cut to', 'right'],
       ...(rows.some(({ row }) => row.ends !== '') ? ([['ends', 'Ends off square', 'left']] as const) : []),
-      ...(rows.some(({ row }) => row.finish !== '') ? ([['finish', 'In place', 'left']] as const) : []),
       ['board', 'Board', 'right'],
     ],
     rows.map(({ row }) => row),
@@ -61,12 +64,16 @@ function placeInRun(
   return `${member.role}, ${part}`
 }
 
+/** What is cut only where the piece lies: the mark of a corner that reaches into a board is made there. */
 function finish(
   piece: { readonly length: Ticks; readonly finished: Ticks } | undefined,
-  ripTo: Ticks | null,
+  member: Estimate['frame']['members'][number] | undefined,
 ): string {
-  const cut =
-    piece === undefined || piece.length === piece.finished ? [] : [`cut to ${printLength(piece.finished)}`]
-  const rip = ripTo === null ? [] : [`rip to ${printInches(ripTo)}`]
-  return [...cut, ...rip].join(', ')
+  return [
+    ...(piece === undefined || piece.length === piece.finished
+      ? []
+      : [`cut to ${printLength(piece.finished)} in place`]),
+    ...(member?.ripTo == null ? [] : [`rip to ${printInches(member.ripTo)}`]),
+    ...(member !== undefined && isFitted(member) ? ['notch or fit it in place'] : []),
+  ].join(', ')
 }

@@ -60,7 +60,7 @@ describe('every figure on the papers', () => {
 
   test('of a cutting sheet: each mark stands on one board and in one place, and both say so', () => {
     const pieces = estimate.plans.flatMap(({ plan }) =>
-      plan.boards.flatMap(({ number, cuts }) => cuts.map((cut) => ({ ...cut, number }))),
+      plan.boards.flatMap(({ number, cuts }) => cuts.map((cut) => ({ ...cut, number, jobId: plan.jobId }))),
     )
     const setUps = sheets
       .filter(({ id }) => id === 'cutting')
@@ -70,10 +70,16 @@ describe('every figure on the papers', () => {
     expect(sawn.toSorted()).toEqual(pieces.map(({ mark }) => mark).toSorted())
     expect(placed.map(({ mark }) => mark).toSorted()).toEqual(sawn.toSorted())
     expect(new Set(sawn).size).toBe(sawn.length)
-    for (const { mark, length, number } of pieces) {
+    const boxes = setUps.flatMap(({ boards }) => boards)
+    expect(new Set(boxes.map(({ name }) => name)).size, 'one name for each board of the job').toBe(
+      estimate.plans.reduce((sum, { plan }) => sum + plan.boards.length, 0),
+    )
+    for (const { mark, length, number, jobId } of pieces) {
+      const size = estimate.plans.find(({ plan }) => plan.jobId === jobId)?.product.size
       const row = placed.find((each) => each.mark === mark)
       expect(row?.length, mark).toBe(printLength(length))
-      expect(row?.board, mark).toBe(`${number}`)
+      expect(row?.board, mark).toMatch(new RegExp(`^${size}[a-z]?-${number}$`))
+      expect(boxes.find(({ marks }) => marks.includes(mark))?.name).toBe(row?.board)
       expect(row?.place, mark).not.toBe('')
     }
   })
@@ -106,6 +112,14 @@ describe('every figure on the papers', () => {
       expect(message).toContain(
         `${row.count} ${row.count === '1' ? 'pc' : 'pcs'} ${row.product}, ${row.length}`,
       )
+    for (const { instead } of order?.rows ?? [])
+      if (instead !== undefined && instead !== '') expect(message).toContain(`or instead ${instead}`)
+    const longest = Math.max(...estimate.plans.flatMap(({ plan }) => plan.order.map(({ length }) => length)))
+    expect(message).toContain(`Lumber: ${bought} pieces, the longest ${longest / 384} ft`)
+    const sum = estimate.pricing.lines
+      .filter(({ part, group }) => part === 'material' && group !== 'joints')
+      .reduce((total, { amount }) => total + amount, 0)
+    expect(message).toContain(`before tax: ${printMoney(sum as never)}`)
   })
 
   test('of the footing layout is the frame’s, hole by hole', () => {

@@ -1,5 +1,6 @@
 import type { Design } from '../../estimate-types.ts'
 import type { Box, Member } from '../../frame/index.ts'
+import { isInside } from '../../geometry/index.ts'
 import { groundAt } from '../../layout/index.ts'
 import { inches } from '../../units/index.ts'
 import type { Drawing, Layer, Primitive } from '../types.ts'
@@ -77,9 +78,10 @@ export function deckSection(design: Design): Drawing {
     }),
   )
   const place = sectionPlace(design, at, cut)
-  // a beam that is not cut is seen beyond, on its posts
+  // a beam that is not cut is seen beyond, on its posts, as far as the wall does not hide it
   const beyond = frame.members
-    .filter((member) => member.role === 'beam ply' && !cut.includes(member) && member.box.y0 >= place.from)
+    .filter((member) => member.role === 'beam ply' && !cut.includes(member) && member.box.y1 > place.from)
+    .map((member) => ({ ...member, box: { ...member.box, y0: Math.max(member.box.y0, place.from) } }))
     .map((member) => rect('section', member, { fill: 'wood', weight: 'fine' }))
   return view(design, 'section', 'Section square to the house', place, [
     ...beyond,
@@ -144,7 +146,7 @@ function view(design: Design, is: View, title: string, place: Place, wood: reado
     ...wood,
     ...uprightGuard(design, is),
     ...uprightStairs(design, is),
-    ...heights(design, standing, is, place),
+    ...heights(design, standing, is, place, Math.max(...wood.map(rightOf))),
   ]
   return drawingOf(`deck-${is}`, title, primitives, inches(8))
 }
@@ -238,20 +240,31 @@ function posts({ frame }: Design, standing: Footings, is: View): readonly Primit
     .map((member) => rect(is, member, { fill: 'wood', weight: 'medium' }))
 }
 
+/** How far right a part of the frame reaches as it is drawn. */
+function rightOf(p: Primitive): number {
+  return p.kind === 'rect' ? p.x + p.w : 0
+}
+
 /** Heights at the right: top of decking over the ground there, depth of the footing, and what stands between. */
-function heights(design: Design, standing: Footings, is: View, place: Place): readonly Primitive[] {
+function heights(
+  design: Design,
+  standing: Footings,
+  is: View,
+  place: Place,
+  woodTo: number,
+): readonly Primitive[] {
   const { frame, job, layout } = design
   const last = standing.reduce((a, b) => ((is === 'front' ? b.x > a.x : b.y > a.y) ? b : a))
   const right = Math.max(
     place.to + job.decking.overhang,
+    woodTo,
     stairsReach(design, is),
     ...(is === 'section' || job.site.attachment === 'freestanding' ? [] : [wallReach(design, is)[1]]),
   )
   const bottom = last.ground - last.depth
   const post = frame.members.find(({ id }) => id === last.postId)
-  // of the level that stands on it: the lowest over its head
-  const over = layout.levels.map(({ deckTop }) => deckTop).filter((top) => top > (post?.box.z1 ?? 0))
-  const deckTop = over.length === 0 ? layout.deckTop : Math.min(...over)
+  const level = layout.levels.find(({ outline }) => isInside(outline, last))
+  const deckTop = level?.deckTop ?? layout.deckTop
   const stops = [deckTop, post?.box.z1 ?? deckTop, post?.box.z0 ?? 0, last.ground, bottom]
   const chain = [...new Set(stops)].sort((a, b) => b - a)
   return [

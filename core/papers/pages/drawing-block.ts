@@ -4,7 +4,7 @@ import type { Drawing } from '../types.ts'
 import { drawMarks } from './draw-marks.ts'
 import type { Flow } from './flow.ts'
 import { boxMark, lineMark, textMark } from './marks.ts'
-import { POINTS_PER_TICK, scaleFor, scaleName } from './scales.ts'
+import { POINTS_PER_TICK, permitScale, scaleFor, scaleName } from './scales.ts'
 
 type DrawingBlock = Extract<Block, { kind: 'drawing' }>
 
@@ -20,11 +20,14 @@ const BARS = {
   },
 } as const
 
-/** A drawing at the largest usual scale that its room allows, with the scale's name and a bar to measure a copy by. */
+/**
+ * A drawing at the largest usual scale that its room allows, with the scale's name and a bar to measure a copy by.
+ * @param alike the scale, 1 : n, of others like it, taken over down to that of permit sets
+ */
 export function drawingBlock(flow: Flow, block: DrawingBlock, alike: number | null = null): void {
   const { drawing, sketch = false } = block
   const extent = { w: drawing.x1 - drawing.x0, h: drawing.y1 - drawing.y0 }
-  const denominator = Math.max(ownScale(flow, block), alike ?? 0)
+  const denominator = Math.max(ownScale(flow, block), Math.min(alike ?? 0, permitScale(flow.options.paper)))
   const { scale: stated } = flow.options
   const asStated = stated === null || denominator === stated
   const scale = POINTS_PER_TICK / denominator

@@ -47,6 +47,7 @@ export class Flow {
   readonly #sheet: Sheet
   readonly #size: { readonly width: number; readonly height: number }
   readonly #pages: { marks: Mark[]; drawings: Placed[] }[] = []
+  readonly #isTrial: boolean
   #columns: Columns | null = null
   y = HEAD
 
@@ -56,6 +57,7 @@ export class Flow {
     this.options = options
     this.#size = paperSize(options.paper, sheet.across)
     this.width = this.#size.width - 2 * SIDE
+    this.#isTrial = tried !== null
     this.bottom = tried === null ? this.#size.height - FOOT : HEAD + tried
     this.#addPage()
   }
@@ -117,7 +119,8 @@ export class Flow {
     if (this.room >= height) return
     if (!this.isFresh) this.newPage()
     // the columns of a page that something stands on already are all as short as this one
-    else if (this.y > this.top) this.#nextPage()
+    // and what does not fit in what is tried takes one page more
+    else if (this.y > this.top || this.#isTrial) this.#nextPage()
   }
 
   #nextPage(): void {

@@ -6,28 +6,41 @@ import { TICK } from './table-block.ts'
 /** Running text is not set narrower than this, points. */
 const NARROWEST_TEXT = 240
 const MOST_COLUMNS = 4
+/** over columns that something stands above, points */
+const BEFORE = 8
+/** Columns that do not end on a page are not begun in less than this share of it. */
+const LEAST_SHARE = 0.4
 /** Columns are made alike to so many points. */
 const FINE = 12
 /** Higher than anything that is tried for its height. */
 const ENDLESS = 1e7
 
 /**
- * In as many columns as have room for every block unbroken. What ends on this page ends in columns that are as high as
- * one another, so that the next block stands under all of them.
+ * In columns that have room for every block unbroken: two, or as many more as let it end on this page. What ends on this
+ * page ends in columns that are as high as one another, so that the next block stands under all of them.
  */
 export function inColumns(flow: Flow, blocks: readonly Block[], write: (flow: Flow) => void): void {
-  const count = columnCount(flow, blocks)
-  if (count === 1) {
+  const most = mostColumns(flow, blocks)
+  if (most === 1) {
     write(flow)
     return
   }
-  const fits = (height: number): boolean => {
+  const fits = (count: number, height: number): boolean => {
     const trial = flow.trial(height)
     trial.beginColumns(count)
     write(trial)
     return trial.count === 1
   }
-  const height = fits(flow.room) ? leastHeight(flow.room, fits) : null
+  const counts = Array.from({ length: most - 1 }, (_, i) => i + 2)
+  const ending = (): number | undefined => counts.find((count) => fits(count, flow.room))
+  if (!flow.isFresh) flow.y += BEFORE
+  let ends = ending()
+  if (ends === undefined && flow.room < flow.whole * LEAST_SHARE) {
+    flow.need(flow.whole)
+    ends = ending()
+  }
+  const count = ends ?? most
+  const height = ends === undefined ? null : leastHeight(flow.room, (high) => fits(count, high))
   flow.beginColumns(count)
   if (height !== null) flow.limit(height)
   write(flow)
@@ -45,7 +58,7 @@ function leastHeight(enough: number, fits: (height: number) => boolean): number 
   return high
 }
 
-function columnCount(flow: Flow, blocks: readonly Block[]): number {
+function mostColumns(flow: Flow, blocks: readonly Block[]): number {
   for (let count = MOST_COLUMNS; count > 1; count -= 1) {
     const width = columnWidth(flow.width, count)
     const narrow = blocks.every((block) =>

@@ -22,6 +22,11 @@ const FRACTIONS: { readonly [denominator: number]: string } = {
   384: '1/32',
 }
 
+/** What permit offices ask for: 1/4 in to the foot, or 1:50. */
+export function permitScale(paper: PaperName): number {
+  return usualScales(paper) === METRIC ? 50 : 48
+}
+
 export function usualScales(paper: PaperName): readonly number[] {
   return paper === 'a4' || paper === 'a3' ? METRIC : ARCHITECT
 }

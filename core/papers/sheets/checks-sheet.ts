@@ -1,4 +1,5 @@
 import type { Check } from '../../checks/index.ts'
+import { toldBy } from '../../job/index.ts'
 import { printInches, printLength } from '../../units/index.ts'
 import { squareWords } from '../build/square-words.ts'
 import { siteFacts } from '../quote/customer-facts.ts'
@@ -34,8 +35,6 @@ export function checksSheet(source: PaperSource): Sheet {
         : open.map(openBlock)),
       { kind: 'heading', text: 'Remarks' },
       ...remarks(checks),
-      { kind: 'heading', text: 'Steps of what decides' },
-      ...stepBlocks(checks),
       { kind: 'heading', text: 'Cautions' },
       {
         kind: 'caution',
@@ -46,6 +45,8 @@ export function checksSheet(source: PaperSource): Sheet {
         tone: 'soft',
         text: 'Verified: the value was compared with the published table. From memory: it was not, and the official copy decides. Calculated only: no table covers it; the calculation stands alone and needs the official’s word.',
       },
+      { kind: 'heading', columns: 'steps', text: 'Steps of what decides' },
+      ...stepBlocks(checks),
     ],
   }
 }
@@ -70,14 +71,23 @@ function basis({ estimate }: PaperSource): readonly (readonly [string, string])[
     [
       'Ground snow',
       site.snowStated
-        ? `${site.snowLoad} psf: ${said('site.snowLoad')}`
+        ? `${site.snowLoad} psf, ${toldBy(site.snowSource)}`
         : `not known: taken as ${site.snowLoad} psf, the most that the deck tables cover; to be asked for locally`,
     ],
-    ['Soil', `${site.soil}, bearing ${site.soilBearing} psf: ${said('site.soilBearing')}`],
+    [
+      'Soil',
+      `${site.soil}, bearing ${site.soilBearing} psf: ${said('site.soilBearing')}, ${toldBy(site.soilSource)}`,
+    ],
+    [
+      'Wind exposure',
+      site.windExposure === 'unknown'
+        ? 'not known: taken as D, the most open; to be asked for locally'
+        : `${site.windExposure}, ${toldBy(site.windSource)}`,
+    ],
     [
       'Frost depth',
       site.frostStated
-        ? `${printInches(site.frostDepth)}: ${said('site.frostDepth')}${site.frostSource === '' ? '' : `, told by ${site.frostSource}`}`
+        ? `${printInches(site.frostDepth)}, ${toldBy(site.frostSource)}`
         : `not known: taken as ${printInches(site.frostDepth)}, as in a very cold place; to be asked for locally`,
     ],
     ...(site.attachment === 'ledger'

@@ -45,12 +45,13 @@ function quoteBlocks(source: PaperSource): readonly Block[] {
     },
     {
       kind: 'table',
+      columns: 'money',
       table: twoColumns('price', 'Price', priceRows(source)),
       strong: [priceRows(source).length - 1],
       empty: '',
     },
-    ...optionBlocks(quote),
     ...stageBlocks(source),
+    ...optionBlocks(quote),
     ...changeBlocks(quote),
     ...(firm.terms.length === 0
       ? []
@@ -154,7 +155,7 @@ function stageBlocks({ firm, estimate }: PaperSource): readonly Block[] {
   if (stages.length === 0) return []
   const amounts = stageAmounts(stages, estimate.pricing.totals.priceWithTax)
   const rows = stages.map(({ label }, i) => ({ what: label, amount: printMoney(amounts[i] ?? cents(0)) }))
-  return [{ kind: 'table', table: twoColumns('stages', 'Payment', rows), empty: '' }]
+  return [{ kind: 'table', columns: 'money', table: twoColumns('stages', 'Payment', rows), empty: '' }]
 }
 
 function changeBlocks({ change }: QuoteContext): readonly Block[] {

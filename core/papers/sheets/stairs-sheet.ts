@@ -79,14 +79,28 @@ function stairBlocks(stairs: StairPlan, share: number): readonly Block[] {
       kind: 'caution',
       text: 'Measure the rise again at the finished landing before a stringer is cut: the ground decides, not the drawing. Unequal risers make people fall.',
     },
-    ...patterns.flatMap((pattern) => patternBlocks(pattern, share)),
+    ...alikePatterns(patterns).flatMap((group) => patternBlocks(group, share)),
   ]
 }
 
-function patternBlocks(pattern: StringerPattern, share: number): readonly Block[] {
+/** Flights whose stringers are cut alike have one pattern. */
+function alikePatterns(patterns: readonly StringerPattern[]): readonly (readonly StringerPattern[])[] {
+  return [...Map.groupBy(patterns, ({ flight: _own, ...pattern }) => JSON.stringify(pattern)).values()]
+}
+
+function patternBlocks(group: readonly StringerPattern[], share: number): readonly Block[] {
+  const [pattern] = group
+  if (pattern === undefined) return []
+  const flights = group.map(({ flight }) => flight).join(' and ')
   const { flight, kind, count, spacing, step, drop, throat, length, rise, run, marks } = pattern
   return [
-    { kind: 'heading', text: `Flight ${flight}: ${count} ${kind} stringers` },
+    {
+      kind: 'heading',
+      text:
+        group.length === 1
+          ? `Flight ${flight}: ${count} ${kind} stringers`
+          : `Flights ${flights}, alike: ${count} ${kind} stringers each`,
+    },
     { kind: 'drawing', drawing: stringerDrawing(pattern), layers: ['joists', 'dimensions'], share },
     {
       kind: 'steps',
@@ -95,14 +109,19 @@ function patternBlocks(pattern: StringerPattern, share: number): readonly Block[
           text: `Set the square to ${nearest(rise)} on the tongue and ${printInches(run)} on the blade. Hook the tape on the lowest mark and step off the marks below; from mark to mark it is ${nearest(step)} along the edge.`,
         },
         {
-          text: `Cut ${count} alike from 2x12, ${printLength(length)} of board each${kind === 'cut' ? `; drop the bottom by ${printInches(drop)}, the thickness of a tread` : ''}. Try the first in its place before the others are cut.`,
+          text: `Cut ${group.length * count} alike from 2x12, ${printLength(length)} of board each${kind === 'cut' ? `; drop the bottom by ${printInches(drop)}, the thickness of a tread` : ''}. Try the first in its place before the others are cut.`,
           notes: [
             `${kind === 'cut' ? `${nearest(throat)} of wood is left under the notches. ` : 'Nothing is notched: the dashed lines are where the treads stand. '}Stand them ${nearest(spacing)} apart, centre to centre.`,
           ],
         },
       ],
     },
-    { kind: 'table', table: marksTable(flight, marks), empty: 'One riser needs no marks.' },
+    {
+      kind: 'table',
+      columns: `marks-${flight}`,
+      table: marksTable(flight, marks),
+      empty: 'One riser needs no marks.',
+    },
   ]
 }
 

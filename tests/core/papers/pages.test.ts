@@ -304,6 +304,21 @@ describe('blocks that belong together', () => {
     for (const { y } of rows) expect(after?.kind === 'text' && after.y > y).toBe(true)
   })
 
+  test('stay on the page where there is room for them side by side, however short', () => {
+    const pages = laidOut([
+      { kind: 'text', text: 'before them' },
+      { kind: 'table', columns: 'c', table: many(1), empty: '' },
+      { kind: 'table', columns: 'c', table: { ...many(4), title: 'Others' }, empty: '' },
+    ])
+    expect(pages).toHaveLength(1)
+    const heads = (pages[0]?.marks ?? []).flatMap((mark) =>
+      mark.kind === 'text' && ['Lines', 'Others'].includes(mark.text) ? [mark] : [],
+    )
+    expect(heads).toHaveLength(2)
+    expect(heads[0]?.y).toBe(heads[1]?.y)
+    expect(heads[0]?.x).not.toBe(heads[1]?.x)
+  })
+
   test('go on in the columns of the next page, every row once and in its order', () => {
     const pages = laidOut([{ kind: 'table', columns: 'c', table: many(400), empty: '' }])
     expect(pages.length).toBeLessThan(laidOut([{ kind: 'table', table: many(400), empty: '' }]).length)
@@ -350,11 +365,22 @@ describe('blocks that belong together', () => {
       y1: size / 4,
       primitives: [],
     })
-    const blocks = ([384 * 8, 384 * 40] as const).map(
-      (size, i): Block => ({ kind: 'drawing', alike: 'both', drawing: drawing(`d${i}`, size), layers: [] }),
-    )
-    const scales = laidOut(blocks, true).flatMap((page) => page.drawings.map(({ scale }) => scale))
-    expect(new Set(scales).size).toBe(1)
+    const blocksOf = (...feet: readonly number[]): readonly Block[] =>
+      feet.map((size, i) => ({
+        kind: 'drawing',
+        alike: 'both',
+        drawing: drawing(`d${i}`, size * 384),
+        layers: [],
+      }))
+    const scalesOf = (...feet: readonly number[]): readonly number[] =>
+      laidOut(blocksOf(...feet), true).flatMap((page) =>
+        page.drawings.map(({ scale }) => Math.round(72 / 32 / scale)),
+      )
+    // 24 ft in the 9.9 in between the margins of Letter: 3/8 in to the foot takes 9 in, 1/2 in would take 12
+    expect(scalesOf(8, 24)).toEqual([32, 32])
+    // but not below the 1/4 in to the foot of a permit set for one that needs less: 60 ft at 1/8 in take 7.5 in
+    expect(scalesOf(8, 60)).toEqual([48, 96])
+    const blocks = blocksOf(8, 24)
     const words = laidOut(blocks, true).flatMap(textsOf)
     expect(words.some((text) => text.includes('does not fit'))).toBe(false)
   })

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import { design } from '../../../core/estimate.ts'
 import type { Design } from '../../../core/estimate-types.ts'
+import { deckSection } from '../../../core/papers/drawings/upright-views.ts'
 import { type Drawing, makeSheets } from '../../../core/papers/index.ts'
 import { feet, inches } from '../../../core/units/index.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 import { type StatedJob, smallJob, workedJob } from '../../fixtures/worked-job.ts'
 
@@ -134,4 +136,57 @@ test('sheets of any deck are made: freestanding, wide, of an outline with corner
     for (const { id, blocks } of makeSheets(paperSource(job, undefined, { quick: true })))
       expect(blocks.length, id).toBeGreaterThan(0)
   }
+})
+
+describe('views of a deck whose outline is not before one straight wall', () => {
+  const drawn = (file: string) => {
+    const deck = CATALOGUE.find((one) => one.file === file)
+    const made = design(deck?.job)
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    return made.value
+  }
+  const rects = (drawing: ReturnType<typeof deckSection>) =>
+    drawing.primitives.flatMap((p) => (p.kind === 'rect' ? [p] : []))
+
+  test('cut the wall where the ledger hangs, and show nothing that stands behind it', () => {
+    const wrap = drawn('wrap-hip.json')
+    const section = rects(deckSection(wrap))
+    const wall = section.find(({ id }) => id === 'house-wall')
+    // the wall along the front of the house stands 16 ft from the deck's rear edge
+    expect((wall?.x ?? 0) + (wall?.w ?? 0)).toBe(16 * 384)
+    const behind = section.filter(({ id, x, w }) => id !== 'house-wall' && x + w / 2 < 16 * 384)
+    expect(behind.map(({ id }) => id)).toEqual([])
+  })
+
+  test('show over every post the beam that it carries', () => {
+    for (const file of ['l-shape.json', 'wrap-hip.json', 'largest.json', 'high-stairs-landing.json']) {
+      const made = drawn(file)
+      const section = rects(deckSection(made))
+      const shown = section.filter(({ layer }) => layer === 'posts')
+      expect(shown.length).toBeGreaterThan(0)
+      for (const post of shown)
+        expect(
+          section.some(
+            (beam) =>
+              beam.layer === 'beams' &&
+              Math.abs(beam.y + beam.h - post.y) <= 2 &&
+              beam.x < post.x + post.w &&
+              beam.x + beam.w > post.x,
+          ),
+          `${file}, ${post.id}`,
+        ).toBe(true)
+    }
+  })
+
+  test('measure heights at the level that stands on the last post, outside of all that is drawn', () => {
+    const made = drawn('largest.json')
+    const section = deckSection(made)
+    const height = section.primitives.find(({ id }) => id === 'section-height')
+    // the job states its levels 60, 46 and 32 in over the ground; the farthest post along the section is the 46 in one's
+    expect(height?.kind === 'dimension' && height.text).toBe(`3'-10"`)
+    const first = section.primitives.find(({ id }) => id === 'section-height-first')
+    expect(first?.kind === 'dimension' && first.text).toBe(`5'-0"`)
+    const right = Math.max(...rects(section).map(({ x, w }) => x + w))
+    expect(height?.kind === 'dimension' && height.x1 + height.offset).toBeGreaterThan(right)
+  })
 })

@@ -20,14 +20,16 @@ export interface CarrierLine {
   readonly at: Ticks
 }
 
+export type CarrierEnd = 'left' | 'right' | 'rear' | 'front'
+
 /** A ledger, rim or beam, as it lies on the saw horses to be marked. */
 export interface Carrier {
   readonly id: string
   readonly mark: string
   readonly label: string
   readonly length: Ticks
-  /** the end that the tape is hooked on */
-  readonly from: 'left' | 'right'
+  /** the end that the tape is hooked on; of a board that runs away from the house its rear or front one */
+  readonly from: CarrierEnd
   readonly marks: readonly CarrierMark[]
   readonly lines: readonly CarrierLine[]
   /** it stands at an angle: figures run along its own middle line */
@@ -107,7 +109,8 @@ export function carriers(
         }
       })
     const lines = [...posts, ...butts].sort((a, b) => a.at - b.at)
-    return [{ id, mark, label, length: ticks(Math.round(span.high - span.low)), from, marks, lines }]
+    const end = axis === 'x' ? from : from === 'left' ? 'rear' : 'front'
+    return [{ id, mark, label, length: ticks(Math.round(span.high - span.low)), from: end, marks, lines }]
   })
   return [...straight, ...slantingCarriers(frame, joints, from)]
 }

@@ -1,6 +1,6 @@
 import { printInches, printLength, ticks } from '../../units/index.ts'
 import { markingDrawing } from '../drawings/marking-drawing.ts'
-import { type Carrier, carriers } from '../marking/carriers.ts'
+import { type Carrier, type CarrierEnd, carriers } from '../marking/carriers.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { carrierLinesTable, markingTables } from '../tables/marking-table.ts'
@@ -14,7 +14,7 @@ export function markingSheet({ estimate }: PaperSource): Sheet {
   const all = carriers(estimate, estimate.plans)
   const askew = all.filter(({ slanting }) => slanting === true)
   const end = job.frame.joists.layoutFrom
-  const ahead = end === 'left' ? 'right' : 'left'
+  const away = all.filter(({ from }) => from === 'rear' || from === 'front')
   return {
     id: 'marking',
     title: 'Joist marking',
@@ -41,9 +41,15 @@ export function markingSheet({ estimate }: PaperSource): Sheet {
         items: [
           {
             text: `Lay ledger, rims and beams beside each other as they will stand, ${end} end to the ${end} seen from the yard side of the plan. Hook one tape on the ${end} end of each and leave it there: measure every line from that end, never from line to line.`,
+            notes:
+              away.length === 0
+                ? []
+                : [
+                    `${away.map(({ label }) => label).join(', ')}: running away from the house. ${away[0]?.from === 'rear' ? 'The rear end, hooked,' : 'The front end, hooked,'} is the one ${away[0]?.from === 'rear' ? 'farther from' : 'nearer to'} the yard.`,
+                  ],
           },
           {
-            text: `At each figure draw a line square across the board. It is the ${end} edge of the joist; put the X on its ${ahead} side, where the joist stands (${printInches(all[0]?.marks[0]?.wide ?? job.frame.joists.spacing)} thick).`,
+            text: `At each figure draw a line square across the board. It is the edge of the joist that is nearer to the hooked end; put the X beyond it, where the joist stands (${printInches(all[0]?.marks[0]?.wide ?? job.frame.joists.spacing)} thick).`,
             notes: [
               `Joists stand at ${printInches(job.frame.joists.spacing)} on centre from the outer face of the ${end} end joist. Where a figure on the ledger differs from that on the rim, it is because the ledger's own end stands elsewhere; each column is true for its own board.`,
             ],
@@ -67,11 +73,14 @@ export function markingSheet({ estimate }: PaperSource): Sheet {
   }
 }
 
+const OTHER_END = { left: 'right', right: 'left', rear: 'front', front: 'rear' } as const satisfies {
+  readonly [end in CarrierEnd]: CarrierEnd
+}
+
 function lastLine({ label, marks, length, from }: Carrier): string {
   const last = marks.at(-1)
   if (last === undefined) return label
-  const other = from === 'left' ? 'right' : 'left'
-  return `${label}: the last line, ${last.mark}, is at ${printLength(last.at)} of ${printLength(length)}; it leaves ${printLength(ticks(length - last.at))} to the ${other} end.`
+  return `${label}: the last line, ${last.mark}, is at ${printLength(last.at)} of ${printLength(length)}; it leaves ${printLength(ticks(length - last.at))} to the ${OTHER_END[from]} end.`
 }
 
 function groups(all: readonly Carrier[]): readonly (readonly Carrier[])[] {

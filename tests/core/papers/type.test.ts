@@ -8,7 +8,7 @@ import { fontRuns } from '../../../core/papers/type/font-runs.ts'
 import { BOLD_WIDTHS, REGULAR_WIDTHS, type WidthRuns } from '../../../core/papers/type/font-widths.ts'
 import { widthOf } from '../../../core/papers/type/measure.ts'
 import { OTHER_BOLD, OTHER_REGULAR } from '../../../core/papers/type/other-widths.ts'
-import { MISSING, plainText } from '../../../core/papers/type/plain-text.ts'
+import { plainText } from '../../../core/papers/type/plain-text.ts'
 import {
   ARABIC_BOLD,
   ARABIC_REGULAR,
@@ -109,10 +109,10 @@ describe('any text on a page', () => {
     ['Αθήνα, Київ, Đà Nẵng, Ţinutul', 'Αθήνα, Київ, Đà Nẵng, Ţinutul'],
     ['日本, 한국, ไทย', '日本, 한국, ไทย'],
     ['שלום', 'שלום'],
-    ['🙂', MISSING],
-    ['a\u202Eb\u200Fc', `a${MISSING}b${MISSING}c`],
+    ['🙂', '[U+1F642]'],
+    ['a\u202Eb\u200Fc', 'a[U+202E]b[U+200F]c'],
     ['tab\tand\nline', 'tab and line'],
-    ['\u0000\u0007', MISSING + MISSING],
+    ['\u0000\u0007', '[U+0000][U+0007]'],
     ['=cmd()', '=cmd()'],
     ['<b>%n', '<b>%n'],
   ])('%j is shown as %j: nothing is dropped without a sign', (words, shown) => {

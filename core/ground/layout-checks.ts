@@ -50,13 +50,15 @@ export function layoutChecks(design: Design): readonly LayoutCheck[] {
 /** Of the smallest rectangle on the job's axes that holds the frame. */
 function squareOf({ layout }: Design): LayoutCheck {
   const { left, right, rear, front } = frameEdges(layout)
+  const long = diagonal(right - left, front - rear)
+  // of a parallelogram that leans by s, the squares of its diagonals differ by four times s by its width
+  const perInch = nearestSixteenth((inches(1) * long) / (2 * (right - left)))
   return {
     kind: 'square',
     what: 'Both diagonals between the corners of the strings over the frame’s edges',
-    measures: diagonal(right - left, front - rear),
+    measures: long,
     tolerance: LAYOUT_TOLERANCE,
-    otherwise:
-      'The longer one ends at the front corner that must come in: move the outer ends of both side strings alike, away from it; never the wall.',
+    otherwise: `The longer one ends at the front corner that must come in: move the outer ends of both side strings alike, away from it, by ${printLength(perInch)} for each inch that the two differ; never the wall.`,
     lines: [
       { x1: left, y1: rear, x2: right, y2: front },
       { x1: right, y1: rear, x2: left, y2: front },

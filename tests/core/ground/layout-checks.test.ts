@@ -30,6 +30,13 @@ describe('checks of a layout', () => {
     ])
   })
 
+  it('say how far strings move for each inch by which the diagonals differ', () => {
+    const [square] = layoutChecks(designed(heronLane))
+    // by hand: leaning by s, they are √((282 + s)² + 162²) and √((282 − s)² + 162²); for s = 9/16 in 325.708 and
+    // 324.732, which differ by 0.975 in; for 5/8 in by 1.084
+    expect(square?.otherwise).toContain(`by 9/16" for each inch`)
+  })
+
   it('add both diagonals of the outermost crossings where there are two rows of holes', () => {
     const { site, frame } = heronLane
     const rear = { ...frame.beams.rear, setback: inches(18), posts: 4, inset: inches(12) }

@@ -21,7 +21,7 @@ const WAYS: readonly Job['ground']['digging'][] = ['by hand', 'two-person auger'
 
 /**
  * Hours of digging by soil, by hand and with hired augers, at a price book's rates. Rates of an auger do not know the
- * soil; rock is in none of them.
+ * soil; no auger bores rock, which is broken out with a hired breaker.
  */
 export function diggingWays({ job, frame }: Design, book: PriceBook): readonly DiggingWay[] {
   const wage = job.builder === 'owner' ? 0 : book.labourRate

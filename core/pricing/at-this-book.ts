@@ -64,15 +64,14 @@ function withHire<T extends Counted>(job: Job, takeoff: T, book: PriceBook): T {
   const rate = book.rates.find(({ id }) => id === boring?.rateId)
   const hours =
     boring === undefined || rate === undefined ? 0 : (boring.thousandths / 1000) * (rate.crewHours / 100_000)
-  const days = Math.max(1, Math.ceil(hours / DAY - 1e-9))
-  const { breakerDays } = job.ground
+  const breaker = breakerOf(job, takeoff, book)
   const hired = [
     ...(boring === undefined
       ? []
       : [
           goodOf(
             boring.rateId === 'auger-hand' ? 'hire-auger-two-person' : 'hire-auger-machine',
-            days * 1000,
+            daysOf(hours) * 1000,
             {
               fields: ['ground.digging'],
               ids: [boring.id],
@@ -80,17 +79,34 @@ function withHire<T extends Counted>(job: Job, takeoff: T, book: PriceBook): T {
             },
           ),
         ]),
-    ...(breakerDays === 0
-      ? []
-      : [
-          goodOf('hire-breaker', breakerDays * 1000, {
-            fields: ['ground.breakerDays'],
-            ids: [],
-            rule: 'Days stated in the job',
-          }),
-        ]),
+    ...(breaker === null ? [] : [breaker]),
   ]
   return hired.length === 0 ? takeoff : { ...takeoff, goods: [...takeoff.goods, ...hired] }
+}
+
+/** Days of hire for so many hours of work. */
+function daysOf(hours: number): number {
+  return Math.max(1, Math.ceil(hours / DAY - 1e-9))
+}
+
+/** The days that the job states; where it states none, those that breaking its rock takes. */
+function breakerOf(job: Job, takeoff: Counted, book: PriceBook): Good | null {
+  const { breakerDays } = job.ground
+  if (breakerDays > 0)
+    return goodOf('hire-breaker', breakerDays * 1000, {
+      fields: ['ground.breakerDays'],
+      ids: [],
+      rule: 'Days stated in the job',
+    })
+  const breaking = takeoff.tasks.find(({ rateId }) => rateId === 'dig-rock')
+  const rate = book.rates.find(({ id }) => id === 'dig-rock')
+  if (breaking === undefined || rate === undefined) return null
+  const hours = (breaking.thousandths / 1000) * (rate.crewHours / 100_000)
+  return goodOf('hire-breaker', daysOf(hours) * 1000, {
+    fields: ['site.soil'],
+    ids: [breaking.id],
+    rule: `${hours.toFixed(1)} hours of breaking rock, ${DAY} a day`,
+  })
 }
 
 /** Each day gives its hours less those of its own set-up and clean-up. */

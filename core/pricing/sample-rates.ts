@@ -85,6 +85,15 @@ const rows: readonly Row[] = [
     1,
     'verified',
   ],
+  // from memory: 1 to 2 hours a cubic foot in a narrow hole, the longer of them; breaking a slab in the open takes a tenth
+  [
+    'dig-rock',
+    'Break rock out of footing hole with a breaker and clear it',
+    'cubic foot',
+    2,
+    1,
+    'common practice, no source',
+  ],
   [
     'auger-hand',
     'Bore hole with two-person power auger',

@@ -26,6 +26,7 @@ export const taskRates: readonly TaskRate[] = [
   rate('ground', 'dig-wide-soft', 'cubic foot', 'Dig wide holes by hand, soft soil'),
   rate('ground', 'dig-wide-medium', 'cubic foot', 'Dig wide holes by hand, medium soil'),
   rate('ground', 'dig-wide-hard', 'cubic foot', 'Dig wide holes by hand, hard soil'),
+  rate('ground', 'dig-rock', 'cubic foot', 'Break rock out of the holes'),
   rate('ground', 'auger-hand', 'foot of depth', 'Bore holes with a two-person auger'),
   rate('ground', 'auger-machine', 'foot of depth', 'Bore holes with an auger on a machine'),
   rate('ground', 'hole-clean', 'each', 'Clean and level the holes, check depth and width'),

@@ -15,17 +15,17 @@ const WIDEST_BIT = inches(18)
 /** Footings, frame, final: common practice, no source. */
 const INSPECTIONS = 3
 
-/** How hard a soil digs: common practice, no source. Rock is not dug by hand and is only counted as hard soil. */
-const digging: { readonly [soil in SoilClass]: 'soft' | 'medium' | 'hard' } = {
+/** How hard a soil digs: common practice, no source. Rock is broken out, by a rate of its own. */
+const digging: { readonly [soil in Exclude<SoilClass, 'rock'>]: 'soft' | 'medium' | 'hard' } = {
   unknown: 'medium',
   'clay or silt': 'medium',
   sand: 'soft',
   'sandy gravel or gravel': 'hard',
-  rock: 'hard',
 }
 
 /** The rate by which a hole is dug. */
 export function digRate({ site }: Job, holeDiameter: number): string {
+  if (site.soil === 'rock') return 'dig-rock'
   return `dig-${holeDiameter >= WIDE_HOLE ? 'wide' : 'narrow'}-${digging[site.soil]}`
 }
 
@@ -51,7 +51,7 @@ function groundTasks(job: Job, frame: Frame, volumes: Volumes): readonly TaskSha
   const holes = because(
     ['ground.tube', 'ground.base', 'ground.holeRoom', 'site.frostDepth', 'site.soil'],
     job.site.soil === 'rock'
-      ? 'Volume of the holes; rock is outside this rate: ask for a price'
+      ? 'Volume of the holes, taken for rock from top to bottom: ask for a price of your rock'
       : 'Volume of the holes: hole diameter × depth',
   )
   const each = because(['frame.beams.front.posts'], 'One per footing')
@@ -87,7 +87,7 @@ function groundTasks(job: Job, frame: Frame, volumes: Volumes): readonly TaskSha
   ]
 }
 
-/** An auger bores up to its widest bit; what a hole is wider is dug by hand. */
+/** An auger bores up to its widest bit; what a hole is wider is dug by hand. No auger bores rock. */
 function digTasks(
   job: Job,
   footings: Frame['footings'],
@@ -97,7 +97,7 @@ function digTasks(
   const { digging: how } = job.ground
   const across = footings[0]?.holeDiameter ?? 0
   const byHand = { rateId: digRate(job, across), cause }
-  if (how === 'by hand') return [{ ...byHand, quantity: volumes.holes }]
+  if (how === 'by hand' || job.site.soil === 'rock') return [{ ...byHand, quantity: volumes.holes }]
   const depth = footings.reduce((sum, one) => sum + toFeet(one.depth), 0)
   const bit = Math.min(across, WIDEST_BIT)
   const bored = volumes.holes * (bit / across) ** 2

@@ -67,7 +67,7 @@ export const GROUND_WORK_FIELDS: readonly FieldSpec[] = [
     max: 30,
     boundsReason: 'a month of breaking is a job of its own',
     default: 0,
-    help: 'For rock or an old slab in the way of a hole. The days count at the price book’s rate, unless the scope states a sum for hire.',
-    basis: 'none, until you state it',
+    help: 'For rock or an old slab in the way of a hole. Where the soil is rock and you state none, the days come from the hours of breaking. They count at the price book’s rate, unless the scope states a sum for hire.',
+    basis: 'none, until you state it or the soil is rock',
   },
 ]

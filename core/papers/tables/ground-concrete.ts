@@ -113,7 +113,7 @@ export function diggingTable(ways: readonly DiggingWay[]): PaperTable {
       ['machine', 'Auger on a machine', 'right'],
     ],
     soils.map((soil) => ({
-      soil: soil === 'rock' ? 'rock: outside every rate' : soil,
+      soil: soil === 'rock' ? 'rock, with a hired breaker (ask for a price of yours)' : soil,
       hand: cell(soil, 'by hand'),
       auger: cell(soil, 'two-person auger'),
       machine: cell(soil, 'machine auger'),

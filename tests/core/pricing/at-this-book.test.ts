@@ -94,6 +94,38 @@ describe('hired tools', () => {
   })
 })
 
+describe('holes in rock', () => {
+  const inRock = (ground: Partial<Job['ground']> = {}) =>
+    priced(designed(ground, { site: { ...heronLane.site, soil: 'rock' } }))
+
+  it('take 2 worker hours a cubic foot, at the wage of the book', () => {
+    // by hand: four holes of 24 in across and 3 ft deep, π × 1² × 3 = 9.425 cu ft each, 37.7 in all; 75.4 hours
+    const [line] = has(inRock(), 'dig-rock')
+    expect(line).toMatchObject({ part: 'labour', thousandths: 75_400 })
+    expect(line?.amount).toBe(Math.round(75.4 * SAMPLE_BOOK.labourRate))
+  })
+
+  it('hire a breaker for the days that it takes, 8 hours each', () => {
+    // by hand: 75.4 ÷ 8 = 9.4, so ten days at $84
+    expect(has(inRock(), 'hire-breaker')[0]?.amount).toBe(10 * 8_400)
+  })
+
+  it('hire it for the days that are stated, where any are', () => {
+    expect(has(inRock({ breakerDays: 4 }), 'hire-breaker')[0]?.amount).toBe(4 * 8_400)
+  })
+
+  it('hire no auger', () => {
+    expect(has(inRock({ digging: 'machine auger' }), 'hire-auger')).toEqual([])
+  })
+
+  it('ask for their rate by name where the book lacks it', () => {
+    const rates = SAMPLE_BOOK.rates.filter(({ id }) => id !== 'dig-rock')
+    const design = designed({}, { site: { ...heronLane.site, soil: 'rock' } })
+    const made = priceJob(design, [], { ...SAMPLE_BOOK, rates })
+    expect(made.ok ? [] : made.error.map(({ subject }) => subject)).toContain('dig-rock')
+  })
+})
+
 describe('set-up and clean-up of each day', () => {
   it('are counted for as many days as the hours take, only where the job says so', () => {
     const plain = priced(designed({}))

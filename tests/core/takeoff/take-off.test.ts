@@ -144,7 +144,7 @@ describe('work', () => {
     ['clay or silt', 'dig-wide-medium'],
     ['sand', 'dig-wide-soft'],
     ['sandy gravel or gravel', 'dig-wide-hard'],
-    ['rock', 'dig-wide-hard'],
+    ['rock', 'dig-rock'],
   ])('digs %s at the rate %s', (soil, rateId) => {
     expect(workOf(site({ soil }), rateId)).toBe(37.7)
   })
@@ -153,9 +153,16 @@ describe('work', () => {
     expect(workOf(ground({ base: inches(0) }), 'dig-narrow-medium')).toBeCloseTo(16.756, 3)
   })
 
-  it('says that rock is outside its rate', () => {
-    const task = takeoffOf(site({ soil: 'rock' })).tasks.find((one) => one.rateId === 'dig-wide-hard')
+  it('says of rock that a price should be asked for', () => {
+    const task = takeoffOf(site({ soil: 'rock' })).tasks.find((one) => one.rateId === 'dig-rock')
     expect(task?.cause.rule).toContain('ask for a price')
+  })
+
+  it('bores no rock with an auger', () => {
+    const rock = site({ soil: 'rock' })
+    const asked = { ...rock, ground: { ...rock.ground, digging: 'machine auger' as const } }
+    expect(takeoffOf(asked).tasks.map(({ rateId }) => rateId)).not.toContain('auger-machine')
+    expect(workOf(asked, 'dig-rock')).toBe(37.7)
   })
 
   it.each([

@@ -210,7 +210,7 @@ function writeDigging(sheet: SheetBuilder, { estimate, book }: Source): void {
   sheet.gap()
   sheet.heading('Digging by soil')
   sheet.note(
-    'Worker hours, and their wages with the hire of the tool, for all holes. Rock is outside every rate.',
+    'Worker hours, and their wages with the hire of the tool, for all holes. No auger bores rock: it is broken out with a hired breaker, at hours that rest on common practice; ask for a price of yours.',
   )
   sheet.header(['Soil', '>By hand, h', '>Cost', '>Two-person, h', '>Cost', '>Machine, h', '>Cost'], false)
   const ways = diggingWays(estimate, book)

@@ -1,4 +1,5 @@
 import { IRC_LIMITS } from '../data/index.ts'
+import { toldBy } from '../job/index.ts'
 import { inches, ticks } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { byLimit, length } from './finding.ts'
@@ -13,10 +14,9 @@ export function checkFootingDepth(context: CheckContext): Check {
   const least = inches(IRC_LIMITS.footingDepth.value)
   const needed = ticks(Math.max(least, frostDepth))
   const shallowest = ticks(Math.min(...frame.footings.map((footing) => footing.depth)))
-  const source = frostSource === '' ? 'source not stated' : frostSource
   const prescriptive = byLimit(IRC_LIMITS.footingDepth, length(needed), length(shallowest), [
     frostStated
-      ? `Frost depth ${feetInches(frostDepth)} (${source}); never less than ${feetInches(least)}`
+      ? `Frost depth ${feetInches(frostDepth)}, ${toldBy(frostSource)}; never less than ${feetInches(least)}`
       : `Frost depth not known: taken as ${feetInches(frostDepth)}, as in a very cold place; never less than ${feetInches(least)}`,
     `Bottom of the shallowest footing under the ground at its post: ${feetInches(shallowest)}`,
   ])

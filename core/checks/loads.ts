@@ -1,5 +1,5 @@
 import { IRC_LIMITS } from '../data/index.ts'
-import type { Job } from '../job/index.ts'
+import { type Job, toldBy } from '../job/index.ts'
 import type { CheckContext } from './context.ts'
 import { byLimit } from './finding.ts'
 import { judge } from './judge.ts'
@@ -20,11 +20,10 @@ const HEAVY: { readonly [what in Exclude<Job['site']['onDeck'], 'none'>]: string
 export function checkLoads(context: CheckContext): Check {
   const { job } = context
   const { liveLoad, snowLoad, snowStated, snowSource, onDeck, windExposure, windSource } = job.site
-  const told = (source: string) => (source === '' ? 'nobody named' : source)
   const wind =
     windExposure === 'unknown'
       ? 'Wind exposure not known: taken as D, the most open'
-      : `Wind exposure ${windExposure}, told by ${told(windSource)}`
+      : `Wind exposure ${windExposure}, ${toldBy(windSource)}`
   const found = byLimit(
     IRC_LIMITS.deckLoads,
     { value: IRC_LIMITS.deckLoads.value, unit: 'psf' },
@@ -32,7 +31,7 @@ export function checkLoads(context: CheckContext): Check {
     [
       `Live load ${liveLoad} psf`,
       snowStated
-        ? `Ground snow load ${snowLoad} psf, told by ${told(snowSource)}`
+        ? `Ground snow load ${snowLoad} psf, ${toldBy(snowSource)}`
         : `Ground snow load not known: taken as ${snowLoad} psf, the most that the deck tables cover`,
       `The larger of the two, never their sum: ${context.load} psf`,
       wind,

@@ -1,5 +1,5 @@
 import { SOIL_BEARING } from '../data/index.ts'
-import type { Job } from '../job/index.ts'
+import { type Job, toldBy } from '../job/index.ts'
 import { type Psf, psf } from '../units/index.ts'
 
 export interface Bearing {
@@ -27,10 +27,9 @@ export function bearingOf(job: Job): Bearing {
   const beyond = soilBearing > presumed
   // more than the class is presumed to carry counts only where somebody is named for it
   const used = beyond && soilSource === '' ? psf(presumed) : soilBearing
-  const told = soilSource === '' ? 'nobody named' : soilSource
   return {
     psf: used,
-    says: `Soil bearing as stated: ${soilBearing} psf, told by ${told} (${soil}: ${presumed} psf in ${SOIL_BEARING.source.clause})`,
+    says: `Soil bearing ${soilBearing} psf, ${toldBy(soilSource)} (${soil}: ${presumed} psf in ${SOIL_BEARING.source.clause})`,
     caution: beyond
       ? `${soilBearing} psf is more than ${soil} is presumed to carry; it needs a soil report${used < soilBearing ? `, and until one is named ${used} psf counts` : ''}.`
       : '',

@@ -68,6 +68,7 @@ export {
   stockCounts,
   stockLengths,
 } from './stock-lists.ts'
+export { toldBy } from './told-by.ts'
 export type * from './types.ts'
 export { JOB_VERSION, UPGRADES, type Upgrade, upgradeStatement } from './upgrade.ts'
 export { valueAt } from './value-at.ts'

@@ -2,6 +2,7 @@ import type { Estimate } from '../../estimate-types.ts'
 import { inches, printInches } from '../../units/index.ts'
 import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
 import { said } from '../said.ts'
+import { frostWords } from '../tables/frost-words.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
 
 /** The deepest footing in section, from the ground to its bottom. */
@@ -70,10 +71,7 @@ export function footingDetail({ job, frame, checks }: Estimate): Detail | null {
             {
               at: [-wide - inches(11), frostDepth] as const,
               to: [-wide - inches(14), frostDepth - inches(6)] as const,
-              text: [
-                `Frost depth ${printInches(frostDepth)}, ${job.site.frostSource === '' ? 'source not stated: to be confirmed' : `as told by ${job.site.frostSource}`}.`,
-                ...said(checks, 'Footing depth'),
-              ].join(' '),
+              text: [`${frostWords(job)}.`, ...said(checks, 'Footing depth')].join(' '),
             },
           ]
         : []),

@@ -1,3 +1,4 @@
+import { bearingOf } from '../../checks/index.ts'
 import { diagonal } from '../../frame/index.ts'
 import {
   isBeforeOneWall,
@@ -8,10 +9,11 @@ import {
   soilCautions,
   wallWords,
 } from '../../ground/index.ts'
-import { printInches, printLength, type Ticks } from '../../units/index.ts'
+import { printLength, type Ticks } from '../../units/index.ts'
 import { footingLayout } from '../drawings/footing-layout.ts'
 import type { Sheet, Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
+import { frostWords } from '../tables/frost-words.ts'
 import { footingScheduleTable } from '../tables/ground-footings.ts'
 import {
   layoutChecksTable,
@@ -61,7 +63,7 @@ export function footingsSheet({ estimate }: PaperSource): Sheet {
       {
         kind: 'text',
         tone: 'soft',
-        text: `Heights count from the ground at the wall's left end; plus is up. Frost depth ${printInches(job.site.frostDepth)}, ${job.site.frostSource === '' ? 'source not stated' : `as told by ${job.site.frostSource}`}; soil: ${job.site.soil}, ${job.site.soilBearing} psf as stated. Depth is to the bottom of everything, base included. Bags hold 0.6 cu ft and are counted without waste; the order has it.`,
+        text: `Heights count from the ground at the wall's left end; plus is up. ${frostWords(job)}. ${bearingOf(job).says}. Depth is to the bottom of everything, base included. Bags hold 0.6 cu ft and are counted without waste; the order has it.`,
       },
       { kind: 'heading', text: 'Cautions' },
       ...soilCautions(job).map((text) => ({ kind: 'caution', text }) as const),

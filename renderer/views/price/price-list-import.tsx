@@ -103,7 +103,7 @@ export function PriceListImport({ list, onDone }: { readonly list: DecodedList; 
         </label>
         <label className="price-list-check">
           <input type="checkbox" checked={beside} onChange={(event) => setBeside(event.target.checked)} />
-          Beside what others ask, as another supplier’s
+          Beside what others ask
         </label>
       </div>
       <Columns list={list} columns={columns} answer={answer} onColumns={setColumns} />

@@ -96,7 +96,9 @@ export class Framing {
    */
   #askCantilevers({ choice }: PlacedChoice, failing: readonly Check[]): void {
     const { setbacks } = choice
-    const tooFar = failing.filter(({ id }) => id.startsWith('joist-cantilever-')).map(({ id }) => id)
+    // where no row covers a reach, one may cover that of other joists
+    const fails = ({ id, status }: Check) => status === 'fails' && id.startsWith('joist-cantilever-')
+    const tooFar = failing.filter(fails).map(({ id }) => id)
     if (tooFar.length === 0 || this.#failures.isHopeless(setbacks)) return
     const key = setbacksKey(setbacks)
     if (this.#reaches.has(key)) return
@@ -107,7 +109,7 @@ export class Framing {
       this.#effort.add(EFFORT.check)
       const made = this.#frame({ choice: farthestReach(choice, this.#catalogue, most), skeleton: null })
       if (made === null) return
-      const stillTooFar = new Set(made.design.checks.filter(standsInTheWay).map(({ id }) => id))
+      const stillTooFar = new Set(made.design.checks.filter(fails).map(({ id }) => id))
       always = always.filter((id) => stillTooFar.has(id))
     }
     if (always.length > 0) this.#failures.addHopeless(setbacks)

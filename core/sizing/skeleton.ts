@@ -5,7 +5,9 @@ import { type Layout, layOut } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
 import { widthOf } from './catalogue.ts'
 import { EFFORT, type Effort } from './effort.ts'
+import { isFlush } from './is-flush.ts'
 import { standByNumber } from './stand-by-number.ts'
+import { startOf } from './start-choice.ts'
 import type { Catalogue, Choice } from './types.ts'
 
 /** Posts under the beams of one side. */
@@ -48,7 +50,7 @@ export class Skeletons {
   readonly #sides = new Map<string, readonly SidePosts[]>()
 
   constructor(job: Job, catalogue: Catalogue, effort: Effort) {
-    this.#job = job
+    this.#job = isFlush(job, 'front') || isFlush(job, 'rear') ? inSizesOf(job, startOf(job, catalogue)) : job
     this.#effort = effort
     this.#catalogue = catalogue
     this.#coupled = !standByNumber(job)
@@ -183,6 +185,22 @@ export class Skeletons {
     const layout = laid.ok ? laid.value : null
     this.#layouts.set(key, layout)
     return layout
+  }
+}
+
+/** The job with joists that can hang from its beams: those that it states may be too deep for them. */
+function inSizesOf(job: Job, { joist, front, rear }: Choice): Job {
+  const { joists, beams } = job.frame
+  return {
+    ...job,
+    frame: {
+      ...job.frame,
+      joists: { ...joists, size: joist.size },
+      beams: {
+        front: { ...beams.front, size: front.size },
+        rear: rear === null ? beams.rear : { ...beams.rear, size: rear.size },
+      },
+    },
   }
 }
 

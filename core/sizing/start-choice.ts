@@ -1,6 +1,6 @@
 import { type LumberSize, sectionOf } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
-import { widthOf } from './catalogue.ts'
+import { postTakesBeams, widthOf } from './catalogue.ts'
 import { setbacksIn } from './choice.ts'
 import { isFlush } from './is-flush.ts'
 import { widestOf } from './strongest-like.ts'
@@ -11,16 +11,19 @@ import type { BeamChoice, Catalogue, Choice } from './types.ts'
  * shallowest joists between the deepest beams where those are flush.
  */
 export function startOf(job: Job, catalogue: Catalogue): Choice {
+  const { joists, front, rear, postSizes, footings } = catalogue
+  const postSize = widestOf(postSizes)
+  // as many plies as the widest post takes
+  const takes = (one: BeamChoice) => postTakesBeams(job, { front: one, rear: null, postSize })
   const beam = (
     side: 'front' | 'rear',
     first: BeamChoice,
     options: readonly (BeamChoice | null)[],
   ): BeamChoice => ({
     size: isFlush(job, side) ? deepest(options, first) : first.size,
-    plies: Math.max(...options.map((one) => one?.plies ?? 0)),
+    plies: Math.max(...options.flatMap((one) => (one === null || !takes(one) ? [] : one.plies)), 1),
     posts: 2,
   })
-  const { joists, front, rear, postSizes, footings } = catalogue
   const flush = isFlush(job, 'front') || isFlush(job, 'rear')
   const joist = flush ? joists.reduce((a, b) => (depthOf(b) < depthOf(a) ? b : a)) : joists[0]
   const frontFirst = front[0]
@@ -32,7 +35,7 @@ export function startOf(job: Job, catalogue: Catalogue): Choice {
     joist,
     front: beam('front', frontFirst, front),
     rear: rearFirst === null || rearFirst === undefined ? null : beam('rear', rearFirst, rear),
-    postSize: widestOf(postSizes),
+    postSize,
     footing,
   }
 }

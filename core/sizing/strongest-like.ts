@@ -26,7 +26,7 @@ export function farthestReach(choice: Choice, catalogue: Catalogue, mostPlies: b
   const { joists, front, rear, postSizes } = catalogue
   const deeper = (a: Choice['joist'], b: Choice['joist']) =>
     sectionOf(b.size).depth - sectionOf(a.size).depth || a.spacing - b.spacing
-  const joist = joists.toSorted(deeper)[0] ?? choice.joist
+  const joist = [choice.joist, ...joists].toSorted(deeper)[0] ?? choice.joist
   const withPlies = (beam: BeamChoice, all: readonly (BeamChoice | null)[]): BeamChoice => {
     const plies = all.flatMap((one) => one?.plies ?? [])
     return { ...beam, plies: mostPlies ? Math.max(beam.plies, ...plies) : Math.min(beam.plies, ...plies) }

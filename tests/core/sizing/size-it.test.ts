@@ -3,6 +3,7 @@ import { design } from '../../../core/estimate.ts'
 import { clearField, DEMO_JOB, type JobStatement, setField } from '../../../core/job/index.ts'
 import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { type SizingOptions, sizeIt } from '../../../core/sizing/index.ts'
+import { inches } from '../../../core/units/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { engine } from '../../fixtures/engine.ts'
 
@@ -141,5 +142,56 @@ describe('sizing of a wide deck whose courses are hard to lay apart', () => {
     expect(result.ok).toBe(true)
     // more than 10,000 once, and half a minute
     expect(solved).toBeLessThan(2_000)
+  })
+})
+
+describe('sizing on posts that take fewer plies than others', () => {
+  it('finds what passes on 4x4 posts, though some of its beams are too thick for them', () => {
+    const deck: JobStatement = {
+      size: { width: '160 in', depth: '190 in', height: '40 in' },
+      site: { frostDepth: '0 in', snowLoad: 0 },
+      frame: {
+        joists: { size: '2x8', spacing: '12 in' },
+        beams: { front: { size: '2x8', setback: '15 in', posts: 2, inset: '6 in' } },
+      },
+      ground: { base: '16 in' },
+    }
+    const { statement } = sized(deck, {
+      narrow: (all) => ({
+        ...all,
+        joists: all.joists.filter(({ size, spacing }) => size === '2x10' && spacing === inches(12)),
+        front: all.front.filter(
+          ({ size, plies, posts }) =>
+            (size === '2x12' && plies === 2 && posts === 3) ||
+            (size === '2x10' && plies === 3 && posts === 2),
+        ),
+        postSizes: ['4x4'],
+      }),
+    })
+    expect(statement).toMatchObject({
+      frame: { postSize: '4x4', beams: { front: { size: '2x12', posts: 3 } } },
+    })
+  })
+})
+
+describe('sizing where the stated joists are deeper than the flush beam that they hang from', () => {
+  it('finds shallower ones that pass', () => {
+    const deck: JobStatement = {
+      size: { width: '96 in', depth: '96 in', height: '40 in' },
+      site: { frostDepth: '0 in', snowLoad: 0 },
+      frame: {
+        joists: { size: '2x12', spacing: '12 in' },
+        beams: { front: { set: 'flush', size: '2x8', setback: '6 in', posts: 2, inset: '6 in' } },
+      },
+    }
+    const { statement } = sized(deck, {
+      narrow: (all) => ({
+        ...all,
+        joists: all.joists.filter(({ size, spacing }) => size === '2x8' && spacing === inches(12)),
+        front: all.front.filter(({ size, plies, posts }) => size === '2x8' && plies === 2 && posts === 2),
+        postSizes: ['4x4'],
+      }),
+    })
+    expect(statement).toMatchObject({ frame: { joists: { size: '2x8' } } })
   })
 })

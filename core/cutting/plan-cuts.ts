@@ -1,6 +1,7 @@
 import { fail, ok, type Result } from '../units/index.ts'
 import { aimWords } from './aim-words.ts'
 import type { LpEngine } from './lp-port.ts'
+import { fitsItsBoards } from './mitres/fits.ts'
 import { longPoints, type Measure } from './mitres/measure.ts'
 import { nestingOf } from './mitres/nesting.ts'
 import { planNested } from './mitres/plan-nested.ts'
@@ -47,9 +48,17 @@ export function planCuts(
 ): Result<CutPlan, Infeasible> {
   const nesting = nestingOf(job)
   if (nesting === null) return planBy(job, longPoints(job), engine, options)
-  // plans on the way to the best of several are not told: they may be poorer than those before, or not fit their boards
-  const { onPlan, onProgress: _ofEachAnew, ...quietly } = options
-  const planned = planNested(job, nesting, (measure) => planBy(job, measure, engine, quietly))
+  // the first search is told of, as far as its plans fit their boards; those after it may be poorer
+  const { onPlan, onProgress, ...quietly } = options
+  const told = onPlan && ((plan: CutPlan) => (fitsItsBoards(job, plan) ? onPlan(plan) : undefined))
+  const planned = planNested(job, nesting, (measure) =>
+    planBy(
+      job,
+      measure,
+      engine,
+      measure === nesting.relaxed ? { ...quietly, onProgress, onPlan: told } : quietly,
+    ),
+  )
   if (planned.ok) onPlan?.(planned.value)
   return planned
 }

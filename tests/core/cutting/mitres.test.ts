@@ -190,3 +190,22 @@ describe('a plan with shared cuts', () => {
     expect(boardsFor(job)).toBe(1)
   })
 })
+
+describe('a search for shared cuts', () => {
+  it('tells of sound plans only, each with its bound', () => {
+    const ends = Array.from({ length: 12 }, (_, k) =>
+      k % 3 === 0 ? ([4500, 4500] as const) : ([0, 4500] as const),
+    )
+    const lengths = ends.map((_, k) => 700 + 61 * k)
+    const job = jobOf(lengths, ends, 2600)
+    const told: number[] = []
+    const planned = planCuts(job, engine, {
+      onPlan: (plan) => {
+        expect(auditPlan(job, plan)).toEqual([])
+        told.push(plan.cost)
+      },
+    })
+    expect(planned.ok && told.at(-1)).toBe(planned.ok && planned.value.cost)
+    expect(told.length).toBeGreaterThan(1)
+  })
+})

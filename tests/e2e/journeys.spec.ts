@@ -47,7 +47,9 @@ test('a first job: five questions, checks read, sizes found, a margin set, the p
   const panel = page.getByRole('region', { name: 'Sizes' })
   await panel.getByRole('button', { name: 'Size it' }).click()
   const use = panel.getByRole('button', { name: 'Use these sizes' })
-  await expect(use.or(panel.getByText(/are the cheapest that pass|than the sizes as stated/)).first()).toBeVisible({ timeout: 60_000 })
+  await expect(
+    use.or(panel.getByText(/are the cheapest that pass|than the sizes as stated/)).first(),
+  ).toBeVisible({ timeout: 60_000 })
   if (await use.isVisible()) await use.click()
   await settled(page)
 

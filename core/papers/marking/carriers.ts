@@ -109,7 +109,7 @@ export function carriers(
         }
       })
     const lines = [...posts, ...butts].sort((a, b) => a.at - b.at)
-    const end = axis === 'x' ? from : from === 'left' ? 'rear' : 'front'
+    const end: CarrierEnd = axis === 'x' ? from : from === 'left' ? 'rear' : 'front'
     return [{ id, mark, label, length: ticks(Math.round(span.high - span.low)), from: end, marks, lines }]
   })
   return [...straight, ...slantingCarriers(frame, joints, from)]

@@ -163,6 +163,15 @@ describe('through every door the same answer comes to', () => {
     answered.add('prices.edit')
     expect((await through('prices.takeBack', {}))[2]).toMatchObject({ result: { importedAt: null } })
   })
+  test('rates.proposed where no job is finished, and rates.take of a rate that nobody proposed', async () => {
+    expect(await same('rates.proposed', {})).toEqual([])
+    for (const answer of await through('rates.take', { rate: 'joists', crewHours: 1 }))
+      expect(answer).toMatchObject({
+        code: 'conflict',
+        message: expect.stringContaining('look at them again'),
+      })
+    answered.add('rates.take')
+  })
   test('estimate.run, number by number', async () => {
     expect(await same('estimate.run', { edit: 7, statement })).toMatchObject({
       edit: 7,

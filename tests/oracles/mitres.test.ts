@@ -13,7 +13,7 @@ import { loadHighs } from '../../main/workers/lp/index.ts'
 import { bruteMitredCost } from './brute-mitres.ts'
 
 const seed = Number(process.env.FC_SEED ?? Date.now() % 0x7fffffff)
-const numRuns = Number(process.env.FC_RUNS ?? 250)
+const numRuns = Number(process.env.FC_RUNS ?? 120)
 
 const angle = fc.constantFrom(0, 0, 4500, 4500, 4500, -4500, 3000, 2250)
 const piece = fc.record({

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { auditPlan, type CutJob, type LpEngine, planCuts } from '../../../core/cutting/index.ts'
+import { auditPlan, type CutJob, type CutPlan, type LpEngine, planCuts } from '../../../core/cutting/index.ts'
 import { cents, ticks } from '../../../core/units/index.ts'
 import { loadHighs } from '../../../main/workers/lp/index.ts'
 
@@ -37,13 +37,24 @@ function jobOf(
   }
 }
 
-/** Boards that the pieces take; every plan is proven and sound. */
-function boardsFor(job: CutJob): number {
+function planOf(job: CutJob): CutPlan {
   const planned = planCuts(job, engine)
   if (!planned.ok) throw new Error(planned.error.message)
-  expect(auditPlan(job, planned.value)).toEqual([])
-  expect(planned.value.status).toBe('proven optimal')
-  return planned.value.boards.length
+  return planned.value
+}
+
+/** Boards that the pieces take; every plan is proven and sound. */
+function boardsFor(job: CutJob): number {
+  const plan = planOf(job)
+  expect(auditPlan(job, plan)).toEqual([])
+  expect(plan.status).toBe('proven optimal')
+  return plan.boards.length
+}
+
+/** Two parallelograms of 1000 ticks, of boards of one length. */
+function twoAlike(board: number): CutJob {
+  const alike = [4500, 4500] as const
+  return jobOf([1000, 1000], [alike, alike], board)
 }
 
 describe.each([
@@ -121,19 +132,7 @@ describe('a plan with shared cuts', () => {
   })
 
   it('counts what two pieces share once in the wood that is used', () => {
-    const planned = planCuts(
-      jobOf(
-        [1000, 1000],
-        [
-          [4500, 4500],
-          [4500, 4500],
-        ],
-        2000,
-      ),
-      engine,
-    )
-    if (!planned.ok) throw new Error(planned.error.message)
-    const { used, kerf, kept, thrown } = planned.value.waste
+    const { used, kerf, kept, thrown } = planOf(twoAlike(2000)).waste
     // to the long points 0 … 1000 and 830 … 1830
     expect(used).toBe(1830)
     expect(kerf).toBe(6)
@@ -141,50 +140,27 @@ describe('a plan with shared cuts', () => {
   })
 
   it('is refused by the auditor where a piece lies a tick nearer than the saw allows', () => {
-    const job = jobOf(
-      [1000, 1000],
-      [
-        [4500, 4500],
-        [4500, 4500],
-      ],
-      2000,
-    )
-    const planned = planCuts(job, engine)
-    if (!planned.ok) throw new Error(planned.error.message)
-    const boards = planned.value.boards.map((board) => ({
+    const job = twoAlike(2000)
+    const plan = planOf(job)
+    const boards = plan.boards.map((board) => ({
       ...board,
       cuts: board.cuts.map((cut, k) =>
         k === 0 ? cut : { ...cut, from: ticks(cut.from - 1), to: ticks(cut.to - 1) },
       ),
     }))
-    const rules = auditPlan(job, { ...planned.value, boards }).map(({ rule }) => rule)
+    const rules = auditPlan(job, { ...plan, boards }).map(({ rule }) => rule)
     expect(rules).toContain('kerf')
   })
 
   it('is refused where its bound takes every piece to its long points', () => {
-    const job = jobOf(
-      [1000, 1000],
-      [
-        [4500, 4500],
-        [4500, 4500],
-      ],
-      2000,
-    )
-    const planned = planCuts(job, engine)
-    if (!planned.ok) throw new Error(planned.error.message)
-    const { shared: _left, ...certificate } = planned.value.certificate
-    expect(auditPlan(job, { ...planned.value, certificate }).map(({ rule }) => rule)).toContain('bound')
+    const job = twoAlike(2000)
+    const plan = planOf(job)
+    const { shared: _left, ...certificate } = plan.certificate
+    expect(auditPlan(job, { ...plan, certificate }).map(({ rule }) => rule)).toContain('bound')
   })
 
   it('is not looked for where something else than the cost comes first', () => {
-    const job = jobOf(
-      [1000, 1000],
-      [
-        [4500, 4500],
-        [4500, 4500],
-      ],
-      1900,
-    )
+    const job = twoAlike(1900)
     const wished = planCuts({ ...job, objectives: ['fewest joints', 'least cost'] }, engine)
     expect(wished.ok && wished.value.boards.length).toBe(2)
     expect(boardsFor(job)).toBe(1)

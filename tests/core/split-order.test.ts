@@ -148,6 +148,13 @@ describe('an order between suppliers', () => {
     expect(lineOf(`delivery-${HILL}`, { ...plain, pricing })?.cause.rule).toContain('does not state')
   })
 
+  test('leaves the sum that a job states for delivery while no supplier’s fee is stated', () => {
+    const stated = { scope: { delivery: { included: true, allowance: '$95' } } }
+    const none = bookOfSeveral({ [YARD]: [null], [HILL]: [null] }, [{ supplier: HILL, goods: cheaperGoods }])
+    // 3,109.11 − 66.65 + 95.00
+    expect(estimateOf(smallJob('11 ft 10 in', stated), none).pricing?.totals.cost).toBe(313_746)
+  })
+
   test('does not add a sum or trips stated in the job to the deliveries of the suppliers', () => {
     const stated = { scope: { delivery: { included: true, allowance: '$95' } }, work: { delivery: true } }
     const { pricing, scope } = estimateOf(smallJob('11 ft 10 in', stated), book([6000]))

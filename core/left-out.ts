@@ -12,13 +12,15 @@ const withoutIt: { readonly [topic in ScopeTopic]: string } = {
   hauling: 'Hauling of debris and spoil, and tipping fees, are not in this price.',
   delivery: 'Delivery from the yard is not in this price.',
   permit: 'The permit and its drawings are not in this price.',
+  marking:
+    'Having buried pipes and cables marked is not in this price. It must be done before anything is dug.',
   flashing: 'Flashing and membrane at the ledger are not in this price.',
   fasteners: 'Nails and screws are not in this price.',
   hire: 'Hire of tools and machines is not in this price.',
   'clean-up': 'Clean-up is not in this price.',
 }
 
-/** The ten things that estimates forget: each priced, with its sum, or said not to be included. */
+/** The things that estimates forget: each priced, with its sum, or said not to be included. */
 export function leftOut(job: Job, checks: readonly Check[], lines: readonly Line[]): readonly ScopeLine[] {
   return scopeTopics.map((topic) => {
     const counted = lines.filter((line) => topicOfLine(line) === topic)
@@ -50,6 +52,7 @@ const asked: ReadonlySet<ScopeTopic> = new Set<ScopeTopic>([
   'taking away',
   'hauling',
   'delivery',
+  'marking',
   'stairs',
   'guard',
 ])

@@ -174,6 +174,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>, given: R
       hauling: topic('hauling'),
       delivery: topic('delivery'),
       permit: topic('permit'),
+      marking: topic('marking'),
       flashing: topic('flashing'),
       fasteners: topic('fasteners'),
       hire: topic('hire'),

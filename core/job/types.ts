@@ -60,6 +60,7 @@ export type ScopeTopic =
   | 'hauling'
   | 'delivery'
   | 'permit'
+  | 'marking'
   | 'flashing'
   | 'fasteners'
   | 'hire'

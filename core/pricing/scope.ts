@@ -11,6 +11,7 @@ export const scopeTopics: readonly ScopeTopic[] = [
   'hauling',
   'delivery',
   'permit',
+  'marking',
   'flashing',
   'fasteners',
   'hire',
@@ -28,6 +29,7 @@ const askedForElsewhere: ReadonlySet<ScopeTopic> = new Set<ScopeTopic>([
   'taking away',
   'hauling',
   'delivery',
+  'marking',
 ])
 
 /**
@@ -57,6 +59,7 @@ export function topicOfTask(rateId: string): ScopeTopic | null {
   if (ofGuard.test(rateId)) return 'guard'
   if (rateId.startsWith('demo-')) return 'taking away'
   if (rateId === 'haul-trip') return 'hauling'
+  if (rateId === 'mark-services') return 'marking'
   return rateId === 'clean-final' ? 'clean-up' : null
 }
 

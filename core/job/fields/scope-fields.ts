@@ -29,6 +29,12 @@ const TOPICS: readonly {
   { topic: 'delivery', label: 'Delivery', counted: false, what: 'bringing the order to the site' },
   { topic: 'permit', label: 'Permit', counted: false, what: 'the building permit and its inspections' },
   {
+    topic: 'marking',
+    label: 'Marking of services',
+    counted: false,
+    what: 'having buried pipes and cables marked before anything is dug; a sum stated for it stands instead of the hours that its own field counts',
+  },
+  {
     topic: 'flashing',
     label: 'Flashing',
     counted: true,

@@ -92,6 +92,7 @@ const WORDS: { readonly [topic in PaperSource['estimate']['scope'][number]['topi
   hauling: 'hauling away what is left over',
   delivery: 'delivery of the material',
   permit: 'the building permit’s fee',
+  marking: 'having buried pipes and cables marked before digging',
   flashing: 'flashing and membrane',
   fasteners: 'all fasteners and connectors',
   hire: 'hire of tools and machines',

@@ -11,6 +11,7 @@ const allowanceLabels: { readonly [topic in ScopeTopic]: string } = {
   hauling: 'Hauling and disposal, stated sum',
   delivery: 'Delivery, stated sum',
   permit: 'Permit, stated sum',
+  marking: 'Marking of buried services, stated sum',
   flashing: 'Flashing beyond what is counted, stated sum',
   fasteners: 'Fasteners beyond what is counted, stated sum',
   hire: 'Hire of tools, stated sum',

@@ -108,7 +108,7 @@ describe('what is left out', () => {
   const scopeOf = (scope: object) =>
     estimateOf(smallJob('11 ft 10 in', { scope: scope as never }), SAMPLE_BOOK)
 
-  it('names ten topics, each priced or said not to be included', () => {
+  it('names what estimates forget, each priced or said not to be included', () => {
     const { scope } = scopeOf({ permit: { allowance: '$210' } })
     expect(scope.map((line) => line.topic)).toEqual([
       'stairs',
@@ -117,6 +117,7 @@ describe('what is left out', () => {
       'hauling',
       'delivery',
       'permit',
+      'marking',
       'flashing',
       'fasteners',
       'hire',
@@ -126,6 +127,19 @@ describe('what is left out', () => {
     for (const line of scope) {
       expect(line.message).toMatch(line.state === 'priced' ? /^In the price: \$/ : /not in this price/)
     }
+  })
+
+  it('counts the marking of buried services by its own field, or a sum that stands instead of it', () => {
+    const marking = (job: object) =>
+      estimateOf(smallJob('11 ft 10 in', job as never), SAMPLE_BOOK).scope.find((l) => l.topic === 'marking')
+    expect(marking({})).toMatchObject({ state: 'not included' })
+    // by hand: half an hour of one worker, at the book's wage
+    expect(marking({ work: { markServices: true } })).toMatchObject({
+      state: 'priced',
+      amount: Math.round(0.5 * SAMPLE_BOOK.labourRate),
+    })
+    const stated = { work: { markServices: true }, scope: { marking: { allowance: '$40' } } }
+    expect(marking(stated)).toMatchObject({ state: 'priced', amount: 4_000 })
   })
 
   it('gives flashing and fasteners the sum of their lines', () => {

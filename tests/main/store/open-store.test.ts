@@ -29,7 +29,7 @@ describe('opening a store', () => {
       'jobs_cut',
       'offcuts',
       'price_book',
-      'price_books_before',
+      'price_book_steps',
       'quotes',
       'saw_days',
       'sessions',

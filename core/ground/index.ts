@@ -2,7 +2,7 @@ export { type ConcreteOrder, concreteOrder } from './concrete-order.ts'
 export { type DiggingWay, diggingWays } from './digging-ways.ts'
 export { type FootingRow, footingSchedule } from './footing-schedule.ts'
 export { type FoundEdit, type FoundOption, foundOff } from './found-off.ts'
-export { frameEdges } from './frame-edges.ts'
+export { frameEdges, overallEdges } from './frame-edges.ts'
 export {
   type GroundAsked,
   type GroundReport,

@@ -1,9 +1,9 @@
-import { lengthOf, type PlanePoint, pointAt } from '../geometry/index.ts'
+import type { PlanePoint } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Layout, SupportLine } from '../layout/index.ts'
 import type { Ticks } from '../units/index.ts'
 import { type Dimensions, dimensionsOf } from './dimensions.ts'
-import { type PlacedPost, type PostOnBeam, placePosts, postPlaces } from './posts.ts'
+import { type PlacedPost, type PostOnBeam, placeAlong, placePosts, postPlaces } from './posts.ts'
 
 /** Levels of height by the number of their platform. */
 export type LevelDimensions = (level: number) => Dimensions
@@ -95,12 +95,12 @@ function placesInTurn(job: Job, beams: readonly BeamOfLevel[]) {
     const others = standing.filter((one) => !joints.includes(one)).map(({ place }) => place)
     const along = postPlaces(job, line, job.frame.beams[spec], others)
     places.set(line.id, along)
-    const own = along.map((at) => pointAt(line.line, at / lengthOf(line.line)))
+    const own = along.map((at) => placeAlong(line, at))
     own.forEach((place, i) => {
       const atJoint =
         (i === 0 || i === own.length - 1) && (line.cuts[i === 0 ? 0 : 1]?.meets ?? null) !== null
       const before = [...(atJoint ? [] : others), ...own.slice(0, i)]
-      if (before.some(({ x, y }) => Math.hypot(x - place.x, y - place.y) < footing - 1)) apart = false
+      if (before.some(({ x, y }) => Math.hypot(x - place.x, y - place.y) < footing)) apart = false
     })
     standing.push(...own.map((place) => ({ beam: line.id, place })))
   }

@@ -43,7 +43,7 @@ const STEP = inches(1)
  * Where a beam's posts stand along it, moved ones not counted. The beam of a rectangle has as many as are stated;
  * another has them no farther apart than those would stand, two at least, and a short one a smaller inset. A mitred
  * end stands on a post at the joint. An end post gives way to the footing of another beam's post.
- * @param others posts of other beams, to which it gives way
+ * @param others posts of other beams, to which it gives way, where they stand to the tick
  */
 export function postPlaces(
   job: Job,
@@ -56,15 +56,10 @@ export function postPlaces(
   const footing = Math.max(job.ground.tube, job.ground.base)
   const inset = insetOf(job, spec, length, footing)
   const half = (postFootprint(job, spec)?.along ?? 0) / 2
-  const { from, to } = line.line
-  const isFree = (at: number) =>
-    others.every(
-      ({ x, y }) =>
-        Math.hypot(
-          from.x + ((to.x - from.x) * at) / length - x,
-          from.y + ((to.y - from.y) * at) / length - y,
-        ) >= footing,
-    )
+  const isFree = (at: number) => {
+    const place = placeAlong(line, at)
+    return others.every(({ x, y }) => Math.hypot(place.x - x, place.y - y) >= footing)
+  }
   const clear = (end: 0 | 1) => {
     const steps = 2 * Math.ceil(footing / STEP)
     const fits = (way: number) => way >= half && way < length / 3 && isFree(end === 0 ? way : length - way)
@@ -104,6 +99,16 @@ function insetOf(job: Job, spec: BeamSpec, length: number, footing: number): num
   return Math.min(usual, Math.max(2 * Math.ceil(half / 2), 2 * Math.floor((length - footing) / 4)))
 }
 
+/** A post's place on the plan, to the tick: footings are told apart by it, wherever that is asked. */
+export function placeAlong(
+  { line: { from, to } }: Pick<SupportLine, 'line'>,
+  at: number,
+): { readonly x: Ticks; readonly y: Ticks } {
+  const whole = Math.hypot(to.x - from.x, to.y - from.y)
+  const way = { x: (to.x - from.x) / whole, y: (to.y - from.y) / whole }
+  return { x: ticks(Math.round(from.x + way.x * at)), y: ticks(Math.round(from.y + way.y * at)) }
+}
+
 /**
  * Posts of one beam at their places, from left to right; at the mitre with a beam before it stands on that one's post.
  * Length = height − decking − joist − beam − (ground there + projection) − stand-off, rounded up to a tick; it may
@@ -121,17 +126,13 @@ export function placePosts(
   const spec = job.frame.beams[beam]
   const beamDepth = sectionOf(spec.size).depth
   const moved = new Map(postList(job.ground.moved).map(({ post, length }) => [post, length]))
-  const { from, to } = line.line
-  const whole = Math.hypot(to.x - from.x, to.y - from.y)
-  const way = { x: (to.x - from.x) / whole, y: (to.y - from.y) / whole }
   const own = joints[0] === null ? 0 : 1
   return places.map((place, i) => {
     const joint = i === 0 ? joints[0] : i === places.length - 1 ? joints[1] : null
     if (joint !== null) return { post: joint, at: place }
     const number = firstNumber + i - own
     const at = ticks(place + (moved.get(number) ?? 0))
-    const x = ticks(Math.round(from.x + way.x * at))
-    const y = ticks(Math.round(from.y + way.y * at))
+    const { x, y } = placeAlong(line, at)
     const ground = groundAt(job, x, y)
     return {
       at,

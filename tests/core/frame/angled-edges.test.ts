@@ -62,6 +62,25 @@ describe('a deck with edges at an angle', () => {
     }
   })
 
+  it('is framed in the mirror too where two footings have no more room than rounding takes', () => {
+    // posts 10.7, 69.3 and 4.3, 84 are 16 in apart, as wide as their footings are, give or take a tick
+    const corners = [
+      [0, 56.8125],
+      [109.5625, 0],
+      [369.0625, 0],
+      [369.0625, 102],
+      [78, 102],
+      [78, 116],
+      [26, 116],
+      [26, 102],
+      [0, 102],
+    ] as const
+    const mirrored = corners.map(([x, y]) => [369.0625 - x, y] as const)
+    const faults = (made: ReturnType<typeof freeDeck>) => (made.ok ? [] : made.error)
+    expect(faults(freeDeck(corners, 'away', 'left', 18))).toEqual([])
+    expect(faults(freeDeck(mirrored, 'away', 'right', 18))).toEqual([])
+  })
+
   it('is framed alike in the mirror where a joist ends at the corner of a steep edge and a flat one', () => {
     // the joist 120 in from the left end stands at the corner of the rims inside 121, 122
     const corners = [

@@ -55,9 +55,30 @@ function cornersBetween(polygon: Polygon, i: number, before: Segment, edge: Segm
   const late = ahead(edge, edge.from, corner) > SLACK
   // both moved outward: their lines meet before either ends
   if (short && late) return [corner]
-  if (short) return [before.to, meeting({ from: outer.from, to: before.to }, edge) ?? edge.from]
-  if (late) return [meeting({ from: outer.from, to: edge.from }, before) ?? before.to, edge.from]
+  const ends = { near: outer.from, before: before.to, after: edge.from }
+  if (short) return squareEnd(before.to, edge, ends, (passed) => [before.to, passed]) ?? [corner]
+  if (late) return squareEnd(edge.from, before, ends, (passed) => [passed, edge.from]) ?? [corner]
   return [corner]
+}
+
+/** A square end that runs on for more than so many widths is none: it lies nearly along the other edge. */
+const MOST_WIDTHS = 2
+
+/** Corners where a band ends square against the other edge; null where they do not meet near the corner. */
+function squareEnd(
+  end: PlanePoint,
+  other: Segment,
+  {
+    near,
+    before,
+    after,
+  }: { readonly near: PlanePoint; readonly before: PlanePoint; readonly after: PlanePoint },
+  asPassed: (passed: PlanePoint) => Polygon,
+): Polygon | null {
+  const passed = meeting({ from: near, to: end }, other)
+  const off = ({ x, y }: PlanePoint) => Math.hypot(x - near.x, y - near.y)
+  if (passed === null || off(passed) > MOST_WIDTHS * Math.max(off(before), off(after))) return null
+  return asPassed(passed)
 }
 
 /** A thousandth of a tick is rounding. */

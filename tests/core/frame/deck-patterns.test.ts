@@ -89,6 +89,22 @@ describe('a border of one course, 18 ft by 12 ft', () => {
     expect([left, front, right].map((board) => (board ? inches(board) : 0))).toEqual([144.75, 218, 144.75])
   })
 
+  it('is square too, a wall gap short, where the wall ends at a corner that reaches into the deck', () => {
+    // a wall on the front but for a step out of it, whose right edge goes on from the wall's end
+    const stepped = designOf({
+      shape: { outline: '0, 0; 120, 0; 120, 96; 53, 96; 53, 150; 0, 150', walls: '1, 3' },
+      size: { height: '60 in' },
+      ground: { base: '12 in' },
+      decking: { border: 1, overhang: '1 in', wallGap: '1/4 in', gap: '0 in' },
+    })
+    // from the overhang's face, 54 in, back by a board; 96 − 1/4 in
+    const starts = boards(stepped, 'border')
+      .flatMap(({ plan, box }) => plan ?? [{ x: box.x0, y: box.y0 }])
+      .filter(({ x, y }) => x >= 48 * 32 && x < 60 * 32 && y < 100 * 32)
+      .map(({ x, y }) => `${x / 32} ${y / 32}`)
+    expect(starts.sort()).toEqual(['48.5 95.75', '54 95.75'])
+  })
+
   it('leaves the field a gap and a board less on each side of it', () => {
     expect(new Set(boards(made, 'field').map(inches))).toEqual(new Set([218 - 2 * 5.625]))
   })

@@ -117,6 +117,16 @@ describe('insets', () => {
     expect(edgeOf).toEqual([0, null, 1, 2, 3, 4])
   })
 
+  it('meet at a corner that reaches in, where one edge moves inward and the other outward', () => {
+    // of a 100 x 100 square all but 50 x 50 at its far right; edge 2 moves in by 4 and edge 3 out by 2
+    const reaching = p([0, 0], [100, 0], [100, 50], [50, 50], [50, 100], [0, 100])
+    const { polygon, edgeOf } = insetBy(reaching, [0, 0, 4, -2, 0, 0])
+    expect(polygon).toEqual(p([0, 0], [100, 0], [100, 46], [52, 46], [52, 100], [0, 100]))
+    expect(edgeOf).toEqual([0, 1, 2, 3, 4, 5])
+    const turned = insetBy(reaching, [0, 0, -2, 4, 0, 0])
+    expect(turned.polygon).toEqual(p([0, 0], [100, 0], [100, 52], [46, 52], [46, 100], [0, 100]))
+  })
+
   it('move outward by a negative width', () => {
     expect(twiceArea(insetBy(square, [-1, -1, -1, -1]).polygon)).toBe(2 * 102 * 102)
   })

@@ -1,3 +1,4 @@
+import { strokeWithin } from '../drawings/joint-stroke.ts'
 import type { Mark, Placed } from '../page-types.ts'
 import { widthOf } from '../type/measure.ts'
 import { plainText } from '../type/plain-text.ts'
@@ -13,7 +14,7 @@ const DASHES: { readonly [stroke in Stroke]: readonly number[] } = {
   centre: [9, 2, 2, 2],
 }
 const SIZES = { small: 7, normal: 8.5 } as const
-/** a joint's stroke passes the member's faces by so much, points */
+/** the stroke of a joint passes the faces of a member on edge by so much, points */
 const JOINT_REACH = 5
 
 /**
@@ -79,7 +80,8 @@ function drawn(p: Primitive, x: ToPage, y: ToPage, scale: number): readonly Mark
     case 'dimension':
       return dimensionLines(p, x, y)
     case 'joint': {
-      const reach = p.half * scale + JOINT_REACH
+      const within = strokeWithin(p.half)
+      const reach = within === null ? p.half * scale + JOINT_REACH : within * scale
       const [cx, cy] = [x(p.x), y(p.y)]
       const look = { id: p.id, width: 2.2 }
       return p.along === 'x'

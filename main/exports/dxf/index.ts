@@ -7,7 +7,13 @@ import {
   TextVerticalAlignment,
   Units,
 } from '@tarikjabiri/dxf'
-import type { Drawing, Layer, Primitive, Stroke } from '../../../core/papers/index.ts'
+import {
+  type Drawing,
+  type Layer,
+  type Primitive,
+  type Stroke,
+  strokeWithin,
+} from '../../../core/papers/index.ts'
 import { dxfText } from './text.ts'
 
 const INCH = 32
@@ -86,7 +92,7 @@ function write(dxf: DxfWriter, p: Primitive): void {
       words(dxf, layerName, p.x, p.y, p.text, LETTER[p.size], p.anchor, p.turned === true)
       break
     case 'joint': {
-      const reach = p.half + 2 * INCH
+      const reach = strokeWithin(p.half) ?? p.half + 2 * INCH
       if (p.along === 'x') line(p.x, p.y - reach, p.x, p.y + reach)
       else line(p.x - reach, p.y, p.x + reach, p.y)
       break

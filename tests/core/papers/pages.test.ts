@@ -18,6 +18,7 @@ const ABOUT: About = {
   revision: '7',
   date: '2026-01-31',
   prices: 'Prices: spring, 2026-01-01',
+  pricesOf: 'Prices of 2026-01-01',
   code: 'IRC 2021',
 }
 
@@ -123,6 +124,31 @@ describe('pages', () => {
     const [page] = laidOut([{ kind: 'drawing', drawing, layers: ['posts', 'joists'] }])
     const ids = (page?.marks ?? []).map(({ id }) => id)
     expect(ids.indexOf('p')).toBeGreaterThan(ids.indexOf('j'))
+  })
+
+  test('stroke the joint of a flat board within its faces, and that of one on edge past them', () => {
+    const course = (at: number, half: number): Primitive => ({
+      kind: 'joint',
+      id: `joint ${at}`,
+      layer: 'joints',
+      x: 0,
+      y: at,
+      along: 'x',
+      half,
+    })
+    // two courses of 5-1/2 in, 1/8 in apart, jointed at one place; a joist on edge is 1-1/2 in thick
+    const primitives = [course(0, 88), course(180, 88), course(900, 24)]
+    const drawing: Drawing = { id: 'd', title: 'D', x0: -384, y0: -384, x1: 384, y1: 1200, primitives }
+    const [page] = laidOut([{ kind: 'drawing', drawing, layers: ['joints'] }])
+    const scale = page?.drawings[0]?.scale ?? 0
+    const strokes = (page?.marks ?? []).flatMap((mark) =>
+      mark.kind === 'line' && mark.id.startsWith('joint') ? [mark] : [],
+    )
+    expect(strokes).toHaveLength(3)
+    const [first, second, onEdge] = strokes
+    expect((second?.y1 ?? 0) - (first?.y2 ?? 0)).toBeGreaterThan(4 * scale)
+    expect((first?.y2 ?? 0) - (first?.y1 ?? 0)).toBeLessThan(2 * 88 * scale)
+    expect((onEdge?.y2 ?? 0) - (onEdge?.y1 ?? 0)).toBeGreaterThan(2 * 24 * scale)
   })
 
   test('write the figures of an upright chain beside its short parts, clear of one another and of the marks', () => {

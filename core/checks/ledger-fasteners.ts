@@ -2,6 +2,7 @@ import { calculatedLedgerSpacing, figure, impliedFastenerLoad, ledgerSpacing } f
 import { inches, toInches } from '../units/index.ts'
 import type { JoistContext } from './context.ts'
 import { length } from './finding.ts'
+import { hangingJoists } from './hanging-joists.ts'
 import { judge } from './judge.ts'
 import { underTables } from './tables.ts'
 import type { Check, Finding } from './types.ts'
@@ -39,6 +40,8 @@ export function checkLedgerFasteners(context: JoistContext): readonly Check[] {
           ],
         }
       : null
+  // one ledger may carry joists of several spans: each spacing holds where its own hang
+  const where = context.groups.length > 1 ? `, along ${hangingJoists(context)},` : ''
   const calculated = calculate(context)
   const reckoned = calculated?.capacity?.value ?? 0
   return [
@@ -49,8 +52,8 @@ export function checkLedgerFasteners(context: JoistContext): readonly Check[] {
       fields: ['site.ledgerFastener', 'site.sheathing', 'size.depth'],
       prescriptive,
       calculated,
-      good: () => `The ledger takes ${name} at ${toInches(tabled ?? reckoned)} in on centre.`,
-      bad: `The load on the ledger is more than ${name} can carry.`,
+      good: () => `The ledger${where} takes ${name} at ${toInches(tabled ?? reckoned)} in on centre.`,
+      bad: `The load on the ledger${where} is more than ${name} can carry.`,
       uncovered: `No table row covers ${name} through sheathing ${sheathing} at ${context.load} psf, ${job.site.deadLoad} psf dead, and a joist span of ${feetInches(span.clear)}`,
       byCalculation: `${toInches(reckoned)} in on centre`,
       remedy: 'Use bolts, or a beam nearer the house.',

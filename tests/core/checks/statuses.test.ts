@@ -339,6 +339,16 @@ describe('ledger fasteners', () => {
     expect(check.findings[1]).toMatchObject({ method: 'calculated', capacity: { value: inches(15) } })
   })
 
+  it('say along which joists each spacing holds, where joists of several spans hang', () => {
+    // 14 ft deep at the left, 8 ft at the right
+    const { checks } = deckWith({
+      shape: { outline: "0', 0'; 24', 0'; 24', 8'; 14', 8'; 14', 14'; 0', 14'" },
+    })
+    const said = checks.flatMap(({ title, message }) => (title === 'Ledger fasteners' ? [message] : []))
+    expect(said.length).toBeGreaterThan(1)
+    for (const message of said) expect(message).toMatch(/^The ledger, along joists [A-Z]+\d+(,| to) /)
+  })
+
   it('are calculated only where the load has no page', () => {
     const check = checkNamed(deckWith({ site: { snowLoad: 90 } }).checks, 'ledger-fasteners')
     expect(check.status).toBe('calculated only')

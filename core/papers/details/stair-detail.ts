@@ -1,7 +1,7 @@
 import type { Estimate } from '../../estimate-types.ts'
 import { titleOfStairs } from '../../job/index.ts'
 import type { StairPlan } from '../../stairs/index.ts'
-import { inches, printInches, ticks } from '../../units/index.ts'
+import { inches, nearestSixteenth, printInches, printLength, ticks } from '../../units/index.ts'
 import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
 import { said } from '../said.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
@@ -67,7 +67,10 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
             'heavy',
           )
         : [box('stair-pad', [-inches(14), 0], [run * 1.4, landing], { fill: 'ground' })]),
-      uprightDimension(id, -2 * rise, -rise, 2 * run, inches(6)),
+      {
+        ...uprightDimension(id, -2 * rise, -rise, 2 * run, inches(6)),
+        text: printLength(nearestSixteenth(rise)),
+      },
       levelDimension(id, -nosing, run - nosing, -2 * rise, -inches(4)),
     ],
     [
@@ -82,15 +85,12 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
       {
         at: [run, -1.6 * rise],
         to: [2 * run + inches(14), -1.2 * rise],
-        text: [
-          `${stairs.risers} risers of ${printInches(ticks(Math.round(rise / 2) * 2))} to the nearest 1/16, run ${printInches(run)}.`,
-          ...told('Steps of the stairs'),
-        ].join(' '),
+        text: [...told('Steps of the stairs'), 'Risers to the nearest 1/16 in; cut to the marks.'].join(' '),
       },
       {
         at: [run * 1.2, -rise * 0.7],
         to: [2 * run + inches(14), -rise * 0.2],
-        text: [`${pattern.count} ${pattern.kind} stringers of 2x12.`, ...told('Stringers')].join(' '),
+        text: ['Stringers of 2x12.', ...told('Stringers')].join(' '),
       },
       ...(stairs.pad === null
         ? []

@@ -39,3 +39,31 @@ describe('two stairs on paper', () => {
     expect(told('quote').match(/Stairs \d'-0\\" wide/g)).toHaveLength(2)
   })
 })
+
+describe('the foot of the stairs in section', () => {
+  // 9 ft in 14 risers: 7.714 in, to the nearest 1/16 in 7-11/16
+  const high = paperSource({
+    ...smallJob(),
+    size: { width: '16 ft', depth: '12 ft', height: '9 ft' },
+    stairs: { kind: 'landing' },
+  })
+  const [details] = makeSheets(high, ['details'])
+  const drawn = (details?.blocks ?? []).flatMap((block) =>
+    block.kind === 'drawing' && block.drawing.id === 'detail-stair' ? block.drawing.primitives : [],
+  )
+
+  test('says its riser as the notes do, and each number once', () => {
+    const figures = drawn.flatMap((p) => (p.kind === 'dimension' ? [p.text] : []))
+    expect(figures).toContain('7 11/16"')
+    const words = JSON.stringify(details)
+    expect(words.match(/14 risers/g)).toHaveLength(1)
+    expect(words).not.toContain('23/32')
+  })
+
+  test('are looked at once more on the last card, which says nothing of stairs where none are built', () => {
+    const line = 'Stairs: risers equal within 3/8 in'
+    expect(JSON.stringify(sheet('inspections'))).toContain(line)
+    const [bare] = makeSheets(paperSource(smallJob()), ['inspections'])
+    expect(JSON.stringify(bare)).not.toContain(line)
+  })
+})

@@ -39,12 +39,12 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     fields: ['frame.postSize', `frame.beams.${beam.beam}.plies`],
     prescriptive: byLimit(IRC_LIMITS.bearingOnWood, length(least), length(each), steps),
     calculated: footprint === null ? null : calculate(context, facts, footprint),
-    good: () => `The ${beamName(beam.key)} bears fully; a jointed ply has ${feetInches(each)} for each end.`,
+    good: () => `The ${beamName(beam)} bears fully; a jointed ply has ${feetInches(each)} for each end.`,
     bad:
       footprint === null
-        ? `The ${beamName(beam.key)} is thicker than a ${job.frame.postSize} post is wide.`
-        : `A ply of the ${beamName(beam.key)} jointed over a post has only ${feetInches(each)} for each end.`,
-    uncovered: `No rule covers the bearing of the ${beamName(beam.key)}`,
+        ? `The ${beamName(beam)} is thicker than a ${job.frame.postSize} post is wide.`
+        : `A ply of the ${beamName(beam)} jointed over a post has only ${feetInches(each)} for each end.`,
+    uncovered: `No rule covers the bearing of the ${beamName(beam)}`,
     remedy: 'Use larger posts.',
     caution: '',
   })

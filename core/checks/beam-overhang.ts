@@ -25,9 +25,9 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     fields: [`frame.beams.${beam.beam}.inset`, `frame.beams.${beam.beam}.posts`],
     prescriptive: ends.reduce<Finding | null>(worse, null),
     calculated: calculate(context, facts),
-    good: (share) => `The ${beamName(beam.key)} uses ${share} of its overhang.`,
-    bad: `The ${beamName(beam.key)} overhangs its end post by ${feetInches(ticks(Math.max(left, right)))}; that is too far.`,
-    uncovered: `No rule covers the overhang of the ${beamName(beam.key)}`,
+    good: (share) => `The ${beamName(beam)} uses ${share} of its overhang.`,
+    bad: `The ${beamName(beam)} overhangs its end post by ${feetInches(ticks(Math.max(left, right)))}; that is too far.`,
+    uncovered: `No rule covers the overhang of the ${beamName(beam)}`,
     remedy: 'Set the end posts nearer the ends of the beam, or use fewer posts.',
     caution: '',
   })

@@ -52,18 +52,18 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     prescriptive,
     calculated: calculate(context, facts),
     beside: guide,
-    good: (share) => `The ${beamName(beam.key)} uses ${share} of its span.`,
-    bad: `The ${beamName(beam.key)} spans ${feetInches(longest)} between posts; ${name} may not.`,
+    good: (share) => `The ${beamName(beam)} uses ${share} of its span.`,
+    bad: `The ${beamName(beam)} spans ${feetInches(longest)} between posts; ${name} may not.`,
     uncovered: facts.slanting
-      ? `The beam table is for joists square to their beam; the ${beamName(beam.key)} meets them or another beam at an angle`
+      ? `The beam table is for joists square to their beam; the ${beamName(beam)} meets them or another beam at an angle`
       : facts.twoLevels
-        ? `The beam table is for joists that lie on the beam; from the side of the ${beamName(beam.key)} those of a lower level hang`
+        ? `The beam table is for joists that lie on the beam; from the side of the ${beamName(beam)} those of a lower level hang`
         : facts.bothSides
-          ? `The beam table is for joists from one side; the ${beamName(beam.key)} carries them from both`
+          ? `The beam table is for joists from one side; the ${beamName(beam)} carries them from both`
           : `No table row covers a ${name} beam of ${SPECIES_NAME[job.frame.species]} at ${context.load} psf`,
     remedy: remedy(context, facts, longest),
     caution: facts.twoLevels
-      ? `Joists that hang from one side twist the ${beamName(beam.key)}: tie every joist that lies on it down to it, and have it confirmed.`
+      ? `Joists that hang from one side twist the ${beamName(beam)}: tie every joist that lies on it down to it, and have it confirmed.`
       : guideCaution(guide),
   })
 }

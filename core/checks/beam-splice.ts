@@ -43,9 +43,9 @@ function checkOne({ job, frame }: CheckContext, { beam }: BeamFacts): Check {
     calculated: null,
     good: () =>
       over.length === 0
-        ? `Each ply of the ${beamName(beam.key)} comes whole, ${feetInches(run?.length ?? beam.length)}.`
-        : `Plies of the ${beamName(beam.key)} are jointed over inner posts only.`,
-    bad: `A ply of the ${beamName(beam.key)} could be jointed away from its inner posts.`,
+        ? `Each ply of the ${beamName(beam)} comes whole, ${feetInches(run?.length ?? beam.length)}.`
+        : `Plies of the ${beamName(beam)} are jointed over inner posts only.`,
+    bad: `A ply of the ${beamName(beam)} could be jointed away from its inner posts.`,
     uncovered: '',
     remedy: 'Joint plies over inner posts only.',
     caution: '',

@@ -28,7 +28,7 @@ export function checkDeadLoad(context: CheckContext): Check {
   const dry = weightOf(context, 'seasoned')
   const fresh = weightOf(context, job.frame.treatment === 'treated' ? 'freshlyTreated' : 'seasoned')
   const found = byLimit(IRC_LIMITS.deadLoad, { value: dry, unit: 'psf' }, { value: stated, unit: 'psf' }, [
-    `Joists, rims, blocking and decking over ${layout.areaSquareFeet.toFixed(1)} sq ft: ${dry.toFixed(1)} psf seasoned, ${fresh.toFixed(1)} psf fresh from treatment`,
+    `Joists, rims, blocking and decking over ${layout.areaSquareFeet.toFixed(1)} sq ft: ${tenthUp(dry)} psf seasoned, ${fresh.toFixed(1)} psf fresh from treatment`,
     `The job states ${stated} psf`,
   ])
   const wet =
@@ -40,14 +40,19 @@ export function checkDeadLoad(context: CheckContext): Check {
     fields: ['site.deadLoad', 'decking.size', 'frame.joists.size', 'frame.joists.spacing'],
     prescriptive: found,
     calculated: null,
-    good: () => `The deck's own lumber weighs ${dry.toFixed(1)} psf of the ${stated} psf stated.`,
-    bad: `The deck's own lumber weighs ${dry.toFixed(1)} psf, more than the ${stated} psf stated.`,
+    good: () => `The deck's own lumber weighs ${tenthUp(dry)} psf of the ${stated} psf stated.`,
+    bad: `The deck's own lumber weighs ${tenthUp(dry)} psf, more than the ${stated} psf stated.`,
     uncovered: 'No rule covers the dead load',
     remedy: `State a dead load of ${Math.ceil(dry)} psf.`,
     caution: [wet, 'Hot tubs, roofs and planters are not in it: they need a licensed designer.']
       .filter((text) => text !== '')
       .join(' '),
   })
+}
+
+/** A load to a tenth, rounded up as every paper rounds a demand. */
+function tenthUp(load: number): string {
+  return (Math.ceil(load * 10 - 1e-6) / 10).toFixed(1)
 }
 
 /** psf of the deck's outline. */

@@ -3,6 +3,7 @@ import { figure } from '../rules/index.ts'
 import { TICKS_PER_INCH } from '../units/index.ts'
 import type { JoistContext } from './context.ts'
 import { byLimit } from './finding.ts'
+import { hangingJoists } from './hanging-joists.ts'
 import { judge } from './judge.ts'
 import type { Check, Finding } from './types.ts'
 
@@ -16,7 +17,7 @@ export function checkHangerLoad(context: JoistContext): readonly Check[] {
   const { job, hung: reaction } = context
   if (reaction === null) return []
   const { size } = job.frame.joists
-  const load = Math.max(0, Math.ceil(reaction))
+  const load = wholePounds(reaction)
   const spacing = job.frame.joists.spacing / TICKS_PER_INCH
   const steps = [
     `A joist every ${spacing} in brings ${figure(load)} lb to what it hangs from, dead and live, the live load placed worst`,
@@ -25,7 +26,8 @@ export function checkHangerLoad(context: JoistContext): readonly Check[] {
   const found = byLimit(IRC_LIMITS.bearingOnWood, { value: load, unit: 'lb' }, null, steps)
   const guide = guideFinding(size, load)
   const usual = guide === null || (guide.ratio ?? 0) <= 1
-  const listed = Math.max(load, guide?.capacity?.value ?? 0)
+  const listed = listedFor(size, reaction)
+  const of = context.groups.length === 1 ? '' : ` of ${hangingJoists(context)}`
   return [
     judge(job, {
       id: `hanger-load${context.suffix}`,
@@ -36,15 +38,27 @@ export function checkHangerLoad(context: JoistContext): readonly Check[] {
       calculated: usual ? null : { ...found, method: 'calculated', confidence: 'computed only' },
       beside: guide === null ? [] : [guide],
       good: () =>
-        `Each hanger carries ${figure(load)} lb: use one listed for ${figure(listed)} lb or more, with all its nails.`,
+        `Each hanger${of} carries ${figure(load)} lb: use one listed for ${figure(listed)} lb or more, with all its nails.`,
       bad: '',
-      uncovered: `Each hanger carries ${figure(load)} lb, more than the ${figure(guide?.capacity?.value ?? 0)} lb that the AWC deck guide asks of one for a ${size}`,
+      uncovered: `Each hanger${of} carries ${figure(load)} lb, more than the ${figure(guide?.capacity?.value ?? 0)} lb that the AWC deck guide asks of one for a ${size}`,
       byCalculation: `it must be listed for ${figure(load)} lb`,
       remedy: '',
       caution:
         'To be confirmed: the listing of the hanger that is bought. Hot-dip galvanised or stainless, and nails of the same.',
     }),
   ]
+}
+
+/**
+ * What a hanger must be listed for, lb: the joist's reaction or what the AWC deck guide asks of one for the joist, the
+ * greater, so that every paper names the same hanger.
+ */
+export function listedFor(size: keyof typeof DCA_HANGERS.pounds, reaction: number): number {
+  return Math.max(wholePounds(reaction), DCA_HANGERS.pounds[size] ?? 0)
+}
+
+function wholePounds(reaction: number): number {
+  return Math.max(0, Math.ceil(reaction))
 }
 
 /** AWC DCA 6's least capacity for the joist, from memory: shown, deciding nothing by itself. */

@@ -1,10 +1,12 @@
 import { IRC_LIMITS } from '../data/index.ts'
 import type { JoistSupport } from '../frame/index.ts'
-import { bearingStress } from '../rules/index.ts'
+import { bearingStress, figure } from '../rules/index.ts'
 import { inches, type Ticks, ticks, toInches } from '../units/index.ts'
 import { byCalculation, type Limit } from './calculated.ts'
 import type { JoistContext } from './context.ts'
 import { byLimit, length } from './finding.ts'
+import { listedFor } from './hanger-load.ts'
+import { joistsNamed } from './hanging-joists.ts'
 import { judge } from './judge.ts'
 import type { Check, Finding } from './types.ts'
 import { feetInches } from './words.ts'
@@ -29,14 +31,14 @@ export function checkJoistBearing(context: JoistContext): Check {
     // a hanger's seat is made to the rule: being at it is not being near a limit
     prescriptive: found.ratio === 1 ? { ...found, ratio: null } : found,
     calculated: calculate(context, seats),
-    good: () => `Joists bear ${feetInches(shortest)} or more.`,
-    bad: `Joists bear ${feetInches(shortest)} at the least; that is too little.`,
+    good: () => `${joistsNamed(context)} bear ${feetInches(shortest)} or more.`,
+    bad: `${joistsNamed(context)} bear ${feetInches(shortest)} at the least; that is too little.`,
     uncovered: 'No rule covers the bearing of the joists',
     remedy: 'Use more plies under the joists, or set the joists closer.',
     caution:
       context.hung === null
         ? ''
-        : `Hangers: listed for at least ${Math.ceil(context.hung / 10) * 10} lb each.`,
+        : `Hangers: listed for ${figure(listedFor(job.frame.joists.size, context.hung))} lb or more each.`,
   })
 }
 

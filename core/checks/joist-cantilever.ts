@@ -6,6 +6,7 @@ import { byCalculation, type Limit } from './calculated.ts'
 import type { JoistContext } from './context.ts'
 import { beside, guideCaution } from './deck-guide.ts'
 import { atMost, byLimit, length, worse } from './finding.ts'
+import { joistsNamed } from './hanging-joists.ts'
 import { judge } from './judge.ts'
 import type { JoistCantilever } from './measures.ts'
 import { underTables } from './tables.ts'
@@ -24,6 +25,7 @@ function checkOne(context: JoistContext, cantilever: JoistCantilever): Check {
   const { job } = context
   const { beam, key, length: reach, adjacent } = cantilever
   const { size } = job.frame.joists
+  const name = beamName(cantilever)
   const lookup = underTables(context, tabledCantilever(size, adjacent, job.frame.species, context.spanLoad))
   const quarter = Math.floor(adjacent * IRC_LIMITS.cantileverShare.value)
   const steps = [
@@ -48,10 +50,10 @@ function checkOne(context: JoistContext, cantilever: JoistCantilever): Check {
     prescriptive,
     calculated: calculate(context, cantilever),
     beside: guide,
-    good: (used) => `Joists use ${used} of their cantilever beyond the ${beamName(key)}.`,
-    bad: `Joists reach ${feetInches(reach)} beyond the ${beamName(key)}; that is too far.`,
+    good: (used) => `${joistsNamed(context)} use ${used} of their cantilever beyond the ${name}.`,
+    bad: `${joistsNamed(context)} reach ${feetInches(reach)} beyond the ${name}; that is too far.`,
     uncovered: `No table row covers a cantilever of ${size} joists of ${SPECIES_NAME[job.frame.species]} at ${context.load} psf`,
-    remedy: `Set the ${beamName(key)} nearer the rim, or use deeper joists.`,
+    remedy: `Set the ${name} nearer the rim, or use deeper joists.`,
     caution: guideCaution(guide),
   })
 }

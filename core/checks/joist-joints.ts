@@ -18,7 +18,7 @@ export function checkJoistJoints({ job, frame }: CheckContext): readonly Check[]
   const overlaps = laps.flatMap(({ overlap: one }) => one ?? [])
   const overlap = overlaps.length === 0 ? null : ticks(Math.min(...overlaps))
   const ids = new Set(joints.flatMap(({ cause }) => cause.ids))
-  const over = frame.beams.filter(({ id }) => ids.has(id)).map(({ key }) => beamName(key))
+  const over = frame.beams.filter(({ id }) => ids.has(id)).map(beamName)
   const where = over.join(' and the ')
   const count = (list: typeof joints) => list.reduce((sum, one) => sum + one.count, 0)
   const told = [

@@ -48,7 +48,14 @@ export function measureJoists(group: JoistGroup, frame: Frame): JoistMeasures {
     if (beam === undefined || length <= 0 || clears.length === 0) return []
     const adjacent = Math.max(0, Math.min(...clearsOf(beside)))
     return [
-      { beam: beam.beam, key: beam.key, side, length: ticks(Math.ceil(length)), adjacent: ticks(adjacent) },
+      {
+        beam: beam.beam,
+        key: beam.key,
+        mark: beam.mark,
+        side,
+        length: ticks(Math.ceil(length)),
+        adjacent: ticks(adjacent),
+      },
     ]
   }
   return {

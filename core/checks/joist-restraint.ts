@@ -22,7 +22,7 @@ export function checkJoistRestraint(context: CheckContext): Check {
       // joists of two zones end on a seam's beam against an end joist or each other
       frame.joistGroups.some((group) => group.supports.includes(beamId)),
   )
-  const names = bare.map(({ key }) => key).join(' and the ')
+  const names = bare.map(beamName).join(' and the ')
   const ends = ledgerIds(frame).length > 0 ? 'hangers at the ledger, the rim' : 'rims'
   const found = byLimit(
     IRC_LIMITS.lateralRestraint,
@@ -32,8 +32,8 @@ export function checkJoistRestraint(context: CheckContext): Check {
       `At the ends: ${ends}, three nails or screws into each joist`,
       ...frame.beams.map((beam) =>
         beam.flush
-          ? `At the ${beamName(beam.key)}, which is flush: hangers`
-          : `Over the ${beamName(beam.key)}: ${bare.includes(beam) ? 'nothing' : 'blocks or the rim'}`,
+          ? `At the ${beamName(beam)}, which is flush: hangers`
+          : `Over the ${beamName(beam)}: ${bare.includes(beam) ? 'nothing' : 'blocks or the rim'}`,
       ),
     ],
   )
@@ -45,7 +45,7 @@ export function checkJoistRestraint(context: CheckContext): Check {
     prescriptive: bare.length === 0 ? { ...found, ratio: null } : found,
     calculated: null,
     good: () => 'Joists are held upright at their ends and over the beams.',
-    bad: `Nothing holds the joists upright over the ${names} beam.`,
+    bad: `Nothing holds the joists upright over the ${names}.`,
     uncovered: '',
     remedy: 'Block the joists over the beams.',
     caution: '',

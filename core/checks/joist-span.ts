@@ -5,6 +5,7 @@ import { bendingLimits, loadSteps, upright } from './bending-limits.ts'
 import { byCalculation } from './calculated.ts'
 import type { CheckContext, JoistContext } from './context.ts'
 import { atMost } from './finding.ts'
+import { joistsNamed } from './hanging-joists.ts'
 import { judge } from './judge.ts'
 import { nominalSlenderness } from './load-path.ts'
 import { underTables } from './tables.ts'
@@ -28,8 +29,8 @@ export function checkJoistSpan(context: JoistContext): Check {
     fields: ['size.depth', 'frame.joists.size', 'frame.joists.spacing', 'frame.beams.front.setback'],
     prescriptive,
     calculated: calculate(context),
-    good: (share) => `Joists use ${share} of their span.`,
-    bad: `Joists span ${feetInches(longest.clear)}; ${size} at ${spacingText(spacing)} may not.`,
+    good: (share) => `${joistsNamed(context)} use ${share} of their span.`,
+    bad: `${joistsNamed(context)} span ${feetInches(longest.clear)}; ${size} at ${spacingText(spacing)} may not.`,
     uncovered: `No table row covers ${size} joists of ${SPECIES_NAME[job.frame.species]} at ${spacingText(spacing)} and ${context.load} psf`,
     remedy: remedy(context, longest.clear),
     caution: '',

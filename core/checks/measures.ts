@@ -16,9 +16,10 @@ export interface JoistSpan {
 
 /** Joists beyond a beam: from the beam's centre to the rim's outer face. */
 export interface JoistCantilever {
-  /** whose field of the job the beam goes by, and its own name */
+  /** whose field of the job the beam goes by, its own name and its mark */
   readonly beam: 'front' | 'rear'
   readonly key: string
+  readonly mark: string
   readonly side: 'start' | 'end'
   readonly length: Ticks
   readonly adjacent: Ticks

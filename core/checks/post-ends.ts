@@ -28,7 +28,7 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     : ` Base and cap: listed for ${figure(Math.ceil(load))} lb or more.`
   const found = byLimit(IRC_LIMITS.postStandoff, length(least), length(job.ground.standoff), [
     `Stand-off of the post base: ${feetInches(job.ground.standoff)}; ${feetInches(least)} keeps the wood off wet concrete`,
-    `Greatest reaction of the ${beamName(key)} on a post: ${figure(load)} lb`,
+    `Greatest reaction of the ${beamName(facts.beam)} on a post: ${figure(Math.ceil(load))} lb`,
     'A base with its anchor bolt and a cap, or a pair of plates, on every post: counted in the takeoff',
   ])
   return judge(job, {
@@ -40,8 +40,8 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     prescriptive: found.ratio === 1 ? { ...found, ratio: null } : found,
     calculated: null,
     good: () =>
-      `Posts under the ${beamName(key)} stand ${feetInches(job.ground.standoff)} over the concrete.${told}`,
-    bad: `Posts under the ${beamName(key)} stand ${feetInches(job.ground.standoff)} over the concrete; ${feetInches(least)} is needed.`,
+      `Posts under the ${beamName(facts.beam)} stand ${feetInches(job.ground.standoff)} over the concrete.${told}`,
+    bad: `Posts under the ${beamName(facts.beam)} stand ${feetInches(job.ground.standoff)} over the concrete; ${feetInches(least)} is needed.`,
     uncovered: '',
     remedy: `Use bases with a stand-off of ${feetInches(least)}.`,
     caution: '',

@@ -28,7 +28,7 @@ export function checkUplift(context: CheckContext): readonly Check[] {
       lifted(
         context,
         `beam-uplift-${facts.beam.key}`,
-        `The ${beamName(facts.beam.key)}`,
+        `The ${beamName(facts.beam)}`,
         least(envelope.supports.map((support) => support.least)),
         [facts.beam.id, ...facts.beam.postIds],
         [`frame.beams.${facts.beam.beam}.inset`, `frame.beams.${facts.beam.beam}.posts`],

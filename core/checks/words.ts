@@ -30,7 +30,8 @@ export function either(options: readonly string[]): string {
   return `${options.slice(0, -1).join(', ')} or ${options.at(-1)}`
 }
 
-/** front: front beam; front-b: front b beam. */
-export function beamName(key: string): string {
-  return `${key.replace('-', ' ')} beam`
+/** "front beam"; of further ones on its side the mark tells which: "front beam B3". */
+export function beamName({ key, mark }: { readonly key: string; readonly mark: string }): string {
+  const [side = key, further] = key.split('-')
+  return further === undefined ? `${side} beam` : `${side} beam ${mark}`
 }

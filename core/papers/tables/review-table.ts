@@ -1,4 +1,4 @@
-import type { Check } from '../../checks/index.ts'
+import type { Check, Finding } from '../../checks/index.ts'
 import { quantityText } from '../quantity-text.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
@@ -23,12 +23,28 @@ export function reviewTable(checks: readonly Check[]): PaperTable {
       status:
         status === 'passes' ? status : status === 'near' ? 'passes, near its limit' : `${status}: see below`,
       clause: governing === null ? '' : `${governing.document} ${governing.edition} ${governing.clause}`,
-      demand: governing === null ? '' : quantityText(governing.demand, 'demand'),
-      capacity: governing?.capacity == null ? '' : quantityText(governing.capacity, 'capacity'),
+      ...measured(governing),
       ratio:
         governing?.ratio == null ? '' : `${(Math.ceil(governing.ratio * 1000 - 1e-6) / 1000).toFixed(3)}`,
       confidence: basis,
       message,
     })),
   )
+}
+
+/**
+ * What is there and what is allowed, where the one stands against the other. A rule that is kept or not has no figures;
+ * of one that asks for something from a measure on, or that sets another measure, only what is there is told: beside a
+ * smaller figure it would read as a failure.
+ */
+function measured(finding: Finding | null): { readonly demand: string; readonly capacity: string } {
+  if (finding === null) return { demand: '', capacity: '' }
+  const { demand, capacity, ratio } = finding
+  if (ratio === null && demand.unit === 'count') return { demand: '', capacity: '' }
+  const compared =
+    capacity !== null && (ratio !== null || (demand.unit === capacity.unit && demand.value <= capacity.value))
+  return {
+    demand: quantityText(demand, 'demand'),
+    capacity: compared ? quantityText(capacity, 'capacity') : '',
+  }
 }

@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest'
+import { design } from '../../../core/design.ts'
+import type { JsonValue } from '../../../core/job/index.ts'
+import { quantityText } from '../../../core/papers/quantity-text.ts'
+import { checkNamed } from './worked-deck.ts'
+
+type Statement = { readonly [key: string]: JsonValue }
+
+/** An L with long joists beside short ones on one ledger, over a beam each. */
+const L: Statement = {
+  version: 1,
+  size: {
+    width: '24 ft',
+    depth: '14 ft',
+    height: '42 in',
+    shape: 'L',
+    notchCorner: 'right front',
+    notchWidth: '12 ft',
+    notchDepth: '6 ft',
+  },
+  site: { frostDepth: '36 in', snowLoad: 0 },
+}
+
+function designed(statement: Statement) {
+  const made = design(statement)
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  return made.value
+}
+
+describe('what a check finds, in words', () => {
+  const { checks, frame } = designed(L)
+
+  it('names the joists where not all are alike, and no joist in two groups', () => {
+    const marks = new Map(frame.members.map(({ id, mark }) => [id, mark]))
+    for (const title of ['Joist span', 'Joist bearing', 'Joist hangers', 'Ledger fasteners']) {
+      const found = checks.filter((check) => check.title === title)
+      expect([title, found.length, new Set(found.map(({ message }) => message)).size]).toEqual([title, 2, 2])
+    }
+    const spans = checks.filter(({ title }) => title === 'Joist span')
+    for (const { message, subjects } of spans) {
+      for (const id of [subjects[0], subjects.at(-1)]) expect(message).toContain(marks.get(id ?? ''))
+    }
+    const all = spans.flatMap(({ subjects }) => subjects)
+    expect(new Set(all).size).toBe(all.length)
+  })
+
+  it('calls a second beam on the same side by its mark', () => {
+    expect(frame.beams.map(({ key, mark }) => [key, mark])).toEqual([
+      ['front', 'B1'],
+      ['front-b', 'B3'],
+    ])
+    const said = JSON.stringify(checks)
+    expect(said).toContain('front beam B3')
+    expect(said).not.toContain('front b beam')
+  })
+
+  it('asks for one and the same hanger at the bearing and at the hanger', () => {
+    const listed = (id: string) => {
+      const { message, remedy } = checkNamed(checks, id)
+      return /listed for ([\d,]+) lb or more/.exec(`${message} ${remedy}`)?.[1]
+    }
+    expect(listed('hanger-load')).toBeDefined()
+    expect(listed('joist-bearing')).toBe(listed('hanger-load'))
+    expect(listed('joist-bearing-2')).toBe(listed('hanger-load-2'))
+  })
+
+  it('prints a load in the finding as in the row', () => {
+    const { governing, message } = checkNamed(checks, 'dead-load')
+    if (governing === null) throw new Error('the dead load is checked')
+    expect(message).toContain(quantityText(governing.demand, 'demand'))
+    const height = checkNamed(checks, 'post-height-front').findings.find(({ demand }) => demand.unit === 'lb')
+    if (height === undefined) throw new Error('posts are reckoned in pounds')
+    const ends = checkNamed(checks, 'post-ends-front')
+    expect(ends.message).toContain(`listed for ${quantityText(height.demand, 'demand')} or more`)
+    expect(ends.governing?.steps.join(' ')).toContain(`on a post: ${quantityText(height.demand, 'demand')}`)
+  })
+})

@@ -32,7 +32,13 @@ export function levelDimension(id: string, x1: number, x2: number, y: number, of
 }
 
 /** An upright dimension over two points at one x. */
-export function uprightDimension(id: string, y1: number, y2: number, x: number, offset: number): Primitive {
+export function uprightDimension(
+  id: string,
+  y1: number,
+  y2: number,
+  x: number,
+  offset: number,
+): Extract<Primitive, { readonly kind: 'dimension' }> {
   const words = printLength(ticks(Math.round(Math.abs(y2 - y1))))
   return { kind: 'dimension', id, layer: 'dimensions', x1: x, y1, x2: x, y2, offset, text: words }
 }

@@ -1,7 +1,9 @@
 import type { Member } from '../frame/index.ts'
+import { printLength, ticks } from '../units/index.ts'
 
 /** Where a piece of stairs or of a guard goes, for the crew; null for a piece of the deck itself. */
-export function addedPlace({ id, mark, role }: Member): string | null {
+export function addedPlace(member: Member): string | null {
+  const { id, mark, role } = member
   switch (role) {
     case 'stringer':
     case 'stair header':
@@ -16,15 +18,29 @@ export function addedPlace({ id, mark, role }: Member): string | null {
     case 'guard rail':
     case 'guard cap':
     case 'guard blocking':
-      return `${role} ${mark}${id.startsWith('stair-') ? ', beside the stairs' : ''}`
+      return id.startsWith('stair-') ? `${role} beside the stairs` : guardPlace(member)
     case 'landing beam':
     case 'landing joist':
     case 'landing decking':
     case 'landing post':
-      return `${role} ${mark}`
+      return `${role}, ${middle(member)}`
     default:
       return null
   }
+}
+
+/** Posts and blocks stand in the plan; rails and caps are told by the stretch and the bay that their ids hold. */
+function guardPlace(member: Member): string {
+  const { id, role } = member
+  const [stretch, part] = id.split('-').filter((one) => /^\d+$/.test(one))
+  if (role === 'guard rail') return `guard rail, stretch ${stretch}, bay ${part}`
+  return role === 'guard cap' ? `guard cap, stretch ${stretch}, piece ${part}` : `${role}, ${middle(member)}`
+}
+
+/** Where the middle of a piece lies over the plan, from the deck's left end and from the wall. */
+function middle({ box }: Member): string {
+  const print = (a: number, b: number) => printLength(ticks(Math.round((a + b) / 64) * 32))
+  return `its middle ${print(box.x0, box.x1)} along, ${print(box.y0, box.y1)} from the wall`
 }
 
 /** Ids of the pieces of stairs hold the flight and, from the lowest, the step. */

@@ -53,7 +53,7 @@ export function framingSheet({ estimate }: PaperSource): Sheet {
           ['Posts', postSize],
           [
             'How to read it',
-            'Full lines: wood seen from above. Dashed: what lies under it. A heavy short stroke across a member: a joint. Figures beside the beams: posts, numbered as on the ground.',
+            'Full lines: wood seen from above. Dashed: what lies under it. A heavy short stroke across a member: a joint. Figures beside the beams: posts, numbered as on the ground. A length as laid is the whole member’s: what is longer than its board comes in pieces, which the cutting list names.',
           ],
         ],
       },

@@ -28,7 +28,7 @@ export function memberSchedule({
       ['role', 'Member', 'left'],
       ['size', 'Size', 'left'],
       ['count', 'Count', 'right'],
-      ['length', 'Length each', 'right'],
+      ['length', 'Length each, as laid', 'right'],
       ['rip', 'Ripped to', 'right'],
     ],
     groups.map((group) => ({

@@ -6,9 +6,9 @@ import { isFitted } from '../cutting/fitted.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
-/** Every piece of a product with where it goes and which board it comes from, in the order of the frame. */
+/** Every piece of a product with where it goes and which board it comes from, in the order of the frame, its stairs and its guard. */
 export function piecesByPlace(
-  { takeoff, frame }: Pick<Estimate, 'takeoff' | 'frame'>,
+  { takeoff, frame, stairs, guard }: Pick<Estimate, 'takeoff' | 'frame' | 'stairs' | 'guard'>,
   { plan, product }: Planned,
   boardName: BoardName,
 ): PaperTable {
@@ -16,7 +16,8 @@ export function piecesByPlace(
     plan.boards.flatMap(({ number, cuts }) => cuts.map(({ pieceId }) => [pieceId, number])),
   )
   const fixed = new Map(takeoff.pieces.map((piece) => [piece.id, piece]))
-  const members = new Map(frame.members.map((member, index) => [member.id, { member, index }]))
+  const all = [...frame.members, ...stairs.flatMap((one) => one.members), ...(guard?.members ?? [])]
+  const members = new Map(all.map((member, index) => [member.id, { member, index }]))
   const runs = new Map(plan.runPieces.map((piece) => [piece.id, piece]))
   const rows = plan.boards
     .flatMap(({ cuts }) => cuts)

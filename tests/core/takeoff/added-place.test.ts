@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest'
+import { design } from '../../../core/design.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
+
+test('a piece of guard or landing is told by its place, not by its own mark again', () => {
+  const deck = CATALOGUE.find(({ file }) => file === 'high-stairs-landing.json')
+  const made = design(deck?.job ?? {})
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  const { takeoff, guard } = made.value
+  const added = takeoff.pieces.filter(({ place }) => /^(guard|landing) /.test(place))
+  expect(added.length).toBeGreaterThan(40)
+  for (const { mark, place } of added) expect(place).not.toContain(mark)
+  // the first post as the plan of the guard has it, to the next inch
+  const first = guard?.members.find(({ role }) => role === 'guard post')
+  if (first === undefined) throw new Error('the deck has a guard')
+  const along = Math.round((first.box.x0 + first.box.x1) / 64)
+  const place = added.find(({ memberId }) => memberId === first.id)?.place
+  expect(place).toMatch(
+    new RegExp(`^guard post, its middle ${Math.floor(along / 12)}'-${along % 12}" along, `),
+  )
+  expect(added.some(({ place: one }) => one === 'guard rail, stretch 1, bay 1')).toBe(true)
+})

@@ -43,6 +43,7 @@ function quoteBlocks(source: PaperSource): readonly Block[] {
         'rock, old footings, water in the holes, rot behind the siding and anything else that cannot be seen before work begins',
       ]),
     },
+    ...guardBlocks(source),
     {
       kind: 'table',
       columns: 'money',
@@ -119,6 +120,19 @@ function allowances({ estimate }: PaperSource): readonly Block[] {
       kind: 'text',
       tone: 'soft',
       text: `Of these, a sum was set aside and not counted for: ${set.map(({ topic }) => WORDS[topic]).join('; ')}. Where your choice costs more or less, the price follows.`,
+    },
+  ]
+}
+
+/** A guard that the code asks for and the price has not: whoever signs is told that it must come from elsewhere. */
+function guardBlocks({ estimate }: PaperSource): readonly Block[] {
+  const left = estimate.scope.some(({ topic, state }) => topic === 'guard' && state === 'not included')
+  const open = estimate.checks.some(({ id, status }) => id === 'guard' && status === 'outside scope')
+  if (!left || !open) return []
+  return [
+    {
+      kind: 'text',
+      text: 'The building code asks for a guard here, for the deck lies more than 30 in above the ground. It is not in this price, and must stand before the deck is used, whoever builds it.',
     },
   ]
 }

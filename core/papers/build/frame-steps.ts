@@ -1,5 +1,6 @@
 import { printInches, printLength, ticks } from '../../units/index.ts'
 import { carriers } from '../marking/carriers.ts'
+import { said } from '../said.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { squareWords } from './square-words.ts'
@@ -14,8 +15,6 @@ export function frameSteps(estimate: Source): readonly Step[] {
 function ledgerSteps({ job, frame, checks, layout }: Source): readonly Step[] {
   const ledger = frame.members.find(({ role }) => role === 'ledger')
   if (ledger === undefined) return []
-  const said = (title: string): readonly string[] =>
-    checks.filter((check) => check.title === title).map(({ message }) => message)
   const below = ticks(Math.round(layout.deckTop - ledger.box.z1))
   return [
     {
@@ -36,9 +35,9 @@ function ledgerSteps({ job, frame, checks, layout }: Source): readonly Step[] {
     {
       text: `Prop the ledger, level it, and fasten it as checked.`,
       notes: [
-        ...said('Ledger fasteners'),
-        ...said('Places of ledger fasteners'),
-        ...said('Lateral load connection'),
+        ...said(checks, 'Ledger fasteners'),
+        ...said(checks, 'Places of ledger fasteners'),
+        ...said(checks, 'Lateral load connection'),
       ],
       cautions: ['Nails alone do not hold a ledger. Decks fall when ledgers come off.'],
     },

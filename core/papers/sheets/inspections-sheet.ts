@@ -130,13 +130,13 @@ function guardItems({ guard, job, checks }: Source): readonly string[] {
   ]
 }
 
-function finalItems({ job, checks }: Source): readonly string[] {
+function finalItems({ stairs, checks }: Source): readonly string[] {
   return [
     ...checks
       .filter(({ title }) => title === 'Guard')
       .map(({ message, remedy }) => `${message} ${remedy}`.trim()),
     'Guard: nothing passes a 4 in ball, 36 in high or more, holds a person who leans on it',
-    ...(job.scope.stairs.included
+    ...(stairs.length > 0
       ? [
           'Stairs: risers equal within 3/8 in and no more than 7 3/4 in, treads 10 in or more, handrail from four risers',
         ]

@@ -4,6 +4,6 @@
  */
 export function toldBy(source: string): string {
   return source.trim() === ''
-    ? 'with nobody named who told it: confirm it with the building department'
+    ? 'nobody named as its source: confirm it with the building department'
     : `told by ${source}`
 }

@@ -41,7 +41,7 @@ describe('facts of the site on the papers', () => {
     expect(words).not.toContain('source not stated')
     for (const figure of ['Frost depth 36', '30 psf', '2000 psf', 'C'])
       expect(words).toMatch(
-        new RegExp(`${figure}[^\\n]*with nobody named who told it: confirm it with the building department`),
+        new RegExp(`${figure}[^\\n]*nobody named as its source: confirm it with the building department`),
       )
   })
 

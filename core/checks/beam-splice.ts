@@ -1,4 +1,5 @@
 import { IRC_LIMITS } from '../data/index.ts'
+import { type Beam, type Frame, type FrameRun, leadOf } from '../frame/index.ts'
 import type { CheckContext } from './context.ts'
 import { byLimit } from './finding.ts'
 import { judge } from './judge.ts'
@@ -15,21 +16,24 @@ export function checkBeamSplices(context: CheckContext): readonly Check[] {
 }
 
 function checkOne({ job, frame }: CheckContext, { beam }: BeamFacts): Check {
-  const run = frame.runs.find(
-    (one) => one.kind === 'beam ply' && one.memberIds.includes(beam.plyIds[0] ?? ''),
+  const runs = frame.runs.filter(
+    ({ kind, memberIds }) => kind === 'beam ply' && memberIds.some((id) => beam.plyIds.includes(id)),
   )
-  const inner = beam.postsAt.slice(1, -1)
-  const points = run?.points ?? []
-  const over = points.filter(({ at }) => inner.includes(at))
+  const length = runs.reduce((most, run) => (run.length > most ? run.length : most), beam.length)
+  const points = runs.flatMap((run) => {
+    const inner = innerPostsOn(frame, beam, run)
+    return run.points.map(({ at, label }) => ({ label, over: inner.includes(at) }))
+  })
+  const over = points.filter((point) => point.over)
   const stray = points.length - over.length
-  const list = over.map(({ label }) => label).join(', ')
+  const list = [...new Set(over.map(({ label }) => label))].join(', ')
   const found = byLimit(
     IRC_LIMITS.beamSplices,
     { value: points.length, unit: 'count' },
     { value: over.length, unit: 'count' },
     [
       over.length === 0
-        ? `No inner post: each ply comes whole, ${feetInches(run?.length ?? beam.length)}`
+        ? `No inner post: each ply comes whole, ${feetInches(length)}`
         : `Places that are admitted: ${list}`,
       'Each end bears 1-1/2 in or more on its post; plies at one post are jointed as the job’s stagger says',
     ],
@@ -43,11 +47,22 @@ function checkOne({ job, frame }: CheckContext, { beam }: BeamFacts): Check {
     calculated: null,
     good: () =>
       over.length === 0
-        ? `Each ply of the ${beamName(beam)} comes whole, ${feetInches(run?.length ?? beam.length)}.`
+        ? `Each ply of the ${beamName(beam)} comes whole, ${feetInches(length)}.`
         : `Plies of the ${beamName(beam)} are jointed over inner posts only.`,
     bad: `A ply of the ${beamName(beam)} could be jointed away from its inner posts.`,
     uncovered: '',
     remedy: 'Joint plies over inner posts only.',
     caution: '',
   })
+}
+
+/** Where the inner posts stand along the plies of a run, from the plies' own left end. */
+function innerPostsOn(
+  { members }: Frame,
+  { postsAt, line }: Beam,
+  { memberIds }: FrameRun,
+): readonly number[] {
+  const ply = members.find(({ id }) => id === memberIds[0])
+  const lead = ply === undefined ? 0 : leadOf(ply, line)
+  return postsAt.slice(1, -1).map((at) => at + lead)
 }

@@ -34,7 +34,7 @@ import { patternFaults } from './pattern-faults.ts'
 import { type LevelDimensions, levelDimensions, type PlacedBeam, placeAllPosts } from './placed-beams.ts'
 import { type PostOnBeam, postMember, withLength } from './posts.ts'
 import { postInWoodFaults } from './posts-in-wood.ts'
-import { beamRun, ledgerRun, linesAlong, rimRun } from './runs.ts'
+import { beamRuns, ledgerRun, linesAlong, rimRun } from './runs.ts'
 import { diagonal } from './set-out.ts'
 import type { Beam, DeckedZone, Frame, FrameRun, JoistGroup, Member, Post } from './types.ts'
 import { underFaults, withUnderJoists } from './under-joists.ts'
@@ -143,7 +143,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
     ],
     runs: [
       ...zones.flatMap(edgeRuns),
-      ...carried.map((one) => beamRun(job, one.beam, one.plies, one.posts)),
+      ...carried.flatMap((one) => beamRuns(job, one.beam, one.plies, one.posts)),
       ...deckingRuns(job, [...courses, ...fascia.flatMap(({ boards: own }) => own)]),
     ],
     decked: zones.map(({ decked }) => decked),

@@ -3,6 +3,7 @@ import { postFootprint } from '../layout/index.ts'
 import { inches, printLength, type Ticks, ticks } from '../units/index.ts'
 import type { EdgeBoard } from './edge-boards.ts'
 import type { PlacedJoist } from './joists.ts'
+import { plyRuns } from './ply-runs.ts'
 import type { PostOnBeam } from './posts.ts'
 import type { Beam, FrameRun, Member, RefusedPoint, RunPoint } from './types.ts'
 
@@ -53,13 +54,13 @@ export function linesEvery(
   })
 }
 
-/** Plies of one beam: butt joints over inner posts only. */
-export function beamRun(
+/** Plies of one beam: butt joints over inner posts only. Mitred plies are each a run of its own. */
+export function beamRuns(
   job: Job,
   beam: Beam,
   plies: readonly Member[],
   posts: readonly PostOnBeam[],
-): FrameRun {
+): readonly FrameRun[] {
   const spec = job.frame.beams[beam.beam]
   const footprint = postFootprint(job, spec)
   const points: RunPoint[] = []
@@ -81,7 +82,7 @@ export function beamRun(
   })
   const several = spec.plies > 1
   const { stagger } = job.frame
-  return {
+  const run: FrameRun = {
     ...runOf(beam.id, `Beam ${beam.mark}`, 'beam ply', plies),
     points,
     refused,
@@ -97,6 +98,7 @@ export function beamRun(
       rule: 'Butt joints over inner posts only, 1-1/2 in of bearing for each end (IRC 2021 R507.6.1)',
     },
   }
+  return plyRuns(run, plies, beam.line)
 }
 
 /** One rim: butt joints centred on the ends of inner joists; two plies never at one joist. */

@@ -252,6 +252,8 @@ export interface RunPoint {
   readonly at: Ticks
   readonly supportId: string
   readonly label: string
+  /** most members jointed here, where it is not the run's own cap */
+  readonly cap?: number
 }
 export interface RefusedPoint extends RunPoint {
   readonly why: string

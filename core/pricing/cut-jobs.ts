@@ -136,13 +136,13 @@ function runGroup(
     length: ticks(run.length + (run.wild ?? 0)),
     ...(run.wild === undefined ? {} : { wild: run.wild }),
     ...mitresOfRun(run, members),
-    points: run.points.map(({ at, label }) => ({
+    points: run.points.map(({ at, label, cap = run.cap }) => ({
       at,
       label,
       cost: jointPrice,
       lap: run.lap ?? ticks(0),
-      cap: run.cap,
-      excess: run.cap !== null && run.capPreferred ? staggerPenalty : null,
+      cap,
+      excess: cap !== null && run.capPreferred ? staggerPenalty : null,
     })),
     supports: run.supports,
     minSupports: run.minSupports,

@@ -88,7 +88,6 @@ function framingNails(frame: Frame): readonly Nailed[] {
   const laps = ofRole('end joist').filter(({ id }) => angled.has(id))
   const hung = frame.beams.some(({ flush }) => flush) ? 'ledger or flush beam' : 'ledger'
   const rims = frame.runs.filter((run) => run.kind === 'rim')
-  const plied = frame.runs.filter((run) => run.kind === 'rim' || run.kind === 'beam ply')
   return [
     {
       nail: '16d common',
@@ -114,17 +113,27 @@ function framingNails(frame: Frame): readonly Nailed[] {
       fields: ['frame.blocking'],
       ids: blocks.map((block) => block.id),
     },
-    ...plied.map(
-      (run): Nailed => ({
-        nail: '10d box',
-        count: (run.memberIds.length - 1) * nailsBetweenPlies(run.length),
-        joint: `${run.label}, ply to ply, two rows at 16 in`,
-        says: cite(nailingSources.plyRows),
-        fields: [],
-        ids: run.memberIds,
-      }),
-    ),
+    ...rims.map(({ label, length, memberIds }) => pliesTogether(label, length, memberIds)),
+    ...frame.beams.map(({ mark, plyIds }) => {
+      const longest = Math.max(
+        0,
+        ...ofRole('beam ply').flatMap(({ id, length }) => (plyIds.includes(id) ? [length] : [])),
+      )
+      return pliesTogether(`Beam ${mark}`, longest, plyIds)
+    }),
   ]
+}
+
+/** Nails of all faces between the plies of one rim or beam. */
+function pliesTogether(label: string, length: number, ids: readonly string[]): Nailed {
+  return {
+    nail: '10d box',
+    count: (ids.length - 1) * nailsBetweenPlies(length),
+    joint: `${label}, ply to ply, two rows at 16 in`,
+    says: cite(nailingSources.plyRows),
+    fields: [],
+    ids,
+  }
 }
 
 /** Nails in one face between two plies: rows × (spaces + 1). */

@@ -1,6 +1,6 @@
 import type { CutPlan } from '../../cutting/index.ts'
 import { sectionOf } from '../../data/index.ts'
-import type { Frame, Member } from '../../frame/index.ts'
+import { type Frame, jointPlace, type Member } from '../../frame/index.ts'
 import type { Primitive } from '../types.ts'
 
 /** A short stroke across each member at each of its joints; joints are measured from a member's left end. */
@@ -14,36 +14,21 @@ export function jointStrokes(
     plan.joints.flatMap((joint): readonly Primitive[] => {
       const member = members.get(joint.memberId)
       if (member === undefined || (member.role === 'decking') !== (wanted === 'decking')) return []
-      const { x0, y0, y1 } = member.box
-      if (member.line !== undefined) return [onLine(member.id, member.line, joint.at, depthOf(member))]
+      const { box, line } = member
+      const isUpright =
+        line !== undefined && Math.abs(line[1].y - line[0].y) > Math.abs(line[1].x - line[0].x)
       return [
         {
           kind: 'joint',
           id: member.id,
           layer: 'joints',
-          x: x0 + joint.at,
-          y: (y0 + y1) / 2,
-          along: 'x',
-          half: (y1 - y0) / 2,
+          ...jointPlace(member, joint.at),
+          along: isUpright ? 'y' : 'x',
+          half: (line === undefined ? box.y1 - box.y0 : depthOf(member)) / 2,
         },
       ]
     }),
   )
-}
-
-/** A joint of a member that does not lie along the house, on its middle line. */
-function onLine(id: string, [from, to]: NonNullable<Member['line']>, at: number, across: number): Primitive {
-  const length = Math.hypot(to.x - from.x, to.y - from.y)
-  const way = { x: (to.x - from.x) / length, y: (to.y - from.y) / length }
-  return {
-    kind: 'joint',
-    id,
-    layer: 'joints',
-    x: from.x + way.x * at,
-    y: from.y + way.y * at,
-    along: Math.abs(way.x) >= Math.abs(way.y) ? 'x' : 'y',
-    half: across / 2,
-  }
 }
 
 /** How wide a member is from above: its box tells that only where it does not lie at an angle. */

@@ -1,5 +1,5 @@
 import type { Planned } from '../../estimate-types.ts'
-import type { Box, Frame, Member } from '../../frame/index.ts'
+import { type Box, type Frame, jointPlace, type Member } from '../../frame/index.ts'
 import type { Job } from '../../job/index.ts'
 import { type Ticks, ticks } from '../../units/index.ts'
 import { isSlanting, slantingCarriers } from './slanting-carriers.ts'
@@ -101,10 +101,11 @@ export function carriers(
     const butts = joints
       .filter(({ memberId }) => plies.some((ply) => ply.id === memberId))
       .map((joint): CarrierLine => {
-        const centre = span.low + joint.at
+        const ply = plies.find(({ id: own }) => own === joint.memberId) ?? plies[0]
+        const centre = ply === undefined ? span.low : jointPlace(ply, joint.at)[axis]
         return {
           id: joint.memberId,
-          label: `joint of ${markOf(plies, joint.memberId)}`,
+          label: `joint of ${ply?.mark ?? ''}`,
           at: place(centre, centre),
         }
       })
@@ -117,10 +118,6 @@ export function carriers(
 
 function labelOf({ role, mark }: Member): string {
   return `${role} ${mark}`
-}
-
-function markOf(plies: readonly Member[], id: string): string {
-  return plies.find((ply) => ply.id === id)?.mark ?? ''
 }
 
 function along(box: Box, axis: 'x' | 'y'): { readonly low: number; readonly high: number } {

@@ -1,4 +1,4 @@
-import type { Frame, Member, PlanPoint } from '../../frame/index.ts'
+import { type Frame, leadOf, type Member, type PlanPoint } from '../../frame/index.ts'
 import { inches, type Ticks, ticks } from '../../units/index.ts'
 import type { Carrier, CarrierLine, CarrierMark } from './carriers.ts'
 
@@ -46,7 +46,9 @@ export function slantingCarriers(
     if (marks.length === 0) return []
     const butts = joints.flatMap(({ memberId, at }): readonly CarrierLine[] => {
       const ply = plies.find((one) => one.id === memberId)
-      return ply === undefined ? [] : [{ id: memberId, label: `joint of ${ply.mark}`, at: place(at, at) }]
+      if (ply === undefined) return []
+      const along = at - leadOf(ply, line)
+      return [{ id: memberId, label: `joint of ${ply.mark}`, at: place(along, along) }]
     })
     const lines = [...posts.map((post) => ({ ...post, at: place(post.at, post.at) })), ...butts]
     return [

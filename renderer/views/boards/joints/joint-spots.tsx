@@ -1,3 +1,4 @@
+import { jointPlace } from '../../../../core/frame/index.ts'
 import { type Fit, toX, toY } from '../../../drawing/fit.ts'
 import { useJob } from '../../../state/session-context.ts'
 
@@ -11,13 +12,8 @@ export function JointSpots({ fit }: { readonly fit: Fit }) {
   if (lit === null || design === null) return null
   const run = design.takeoff.runs.find(({ id }) => id === lit.runId)
   const members = design.frame.members.filter(({ id }) => run?.memberIds.includes(id))
-  return members.map(({ id, box }) => (
-    <circle
-      key={id}
-      className="joint-spot"
-      cx={toX(fit, box.x0 + lit.at)}
-      cy={toY(fit, (box.y0 + box.y1) / 2)}
-      r={RING}
-    />
-  ))
+  return members.map((member) => {
+    const { x, y } = jointPlace(member, lit.at)
+    return <circle key={member.id} className="joint-spot" cx={toX(fit, x)} cy={toY(fit, y)} r={RING} />
+  })
 }

@@ -75,7 +75,10 @@ function slantingOf({ members, beams, posts }: Frame): readonly Slanting[] {
       role === 'hip'
         ? new Set(members.filter(({ bearings }) => bearings.includes(id)).map((one) => one.id))
         : null
-    return [{ id, mark, label: `${role} ${mark}`, line, plies: [member], posts: [], hung }]
+    // a hip's two plies belong to parts seen from two sides: both are hooked on the end that is left on the plan
+    const [p, q] = line
+    const seen: typeof line = role === 'hip' && p.x > q.x ? [q, p] : line
+    return [{ id, mark, label: `${role} ${mark}`, line: seen, plies: [member], posts: [], hung }]
   })
   const carried = beams
     .filter((beam) => isSlanting(beam))

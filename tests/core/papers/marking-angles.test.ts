@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest'
+import { design } from '../../../core/design.ts'
 import { makeSheets } from '../../../core/papers/index.ts'
 import { carriers } from '../../../core/papers/marking/carriers.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 import { smallJob } from '../../fixtures/worked-job.ts'
 
@@ -37,4 +39,24 @@ test('joists on a rim at 45 degrees are marked √2 times as far along it as the
       expect(Math.abs(wide - (joist.box.x1 - joist.box.x0) * Math.SQRT2)).toBeLessThanOrEqual(1)
     }
   }
+})
+
+test('both plies of a hip are marked from the same end, that at the left on the plan', () => {
+  const job = CATALOGUE.find(({ file }) => file === 'wrap-hip.json')?.job
+  const made = design(job)
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  const hips = carriers(made.value, []).filter(({ label }) => label.startsWith('hip'))
+  expect(hips.map(({ from }) => from)).toEqual(['left', 'left'])
+  // outside corner at 0, 288: joists at 16, 32 ... along the front lie as far from it as J37, J36 ... do along the left side
+  const [front, side] = hips.map(({ marks }) => marks.map(({ at }) => at))
+  expect(side).toHaveLength(5)
+  expect(side).toEqual(front)
+  for (const { id, marks } of hips)
+    for (const { memberId, at } of marks) {
+      const box = made.value.frame.members.find((member) => member.id === memberId)?.box
+      if (box === undefined) throw new Error('a mark is of a joist')
+      // the nearer edge of a joist from the corner, on the hip's middle line, which starts within 4 in of the corner
+      const off = id === 'hip-1' ? box.x0 : 288 * 32 - box.y1
+      expect(Math.abs(at - off * Math.SQRT2), memberId).toBeLessThanOrEqual(4 * 32)
+    }
 })

@@ -66,7 +66,8 @@ function pricedMessage(counted: readonly Line[], amount: string, thousandthHours
   const both = stated && !counted.every(isSum)
   const how = both ? 'counted, with a stated sum' : stated ? 'a stated sum' : 'counted'
   const hours = thousandthHours > 0 ? `, ${thousandthHours / 1000} worker hours` : ''
-  return `In the price: ${amount}, ${how}${hours}.`
+  // a line's amount is what it costs, before overhead and margin
+  return `In the price, at a cost of ${amount}: ${how}${hours}.`
 }
 
 function notIncluded(job: Job, topic: ScopeTopic, checks: readonly Check[]): string {

@@ -163,7 +163,7 @@ describe('an order between suppliers', () => {
       state: 'priced',
       amount: 10_000,
       message:
-        'In the price: $100.00, counted. By the suppliers’ fees. The sum of $95.00 stated for it is not added.',
+        'In the price, at a cost of $100.00: counted. By the suppliers’ fees. The sum of $95.00 stated for it is not added.',
     })
   })
 

@@ -19,7 +19,7 @@ export function quoteWarnings(source: PaperSource): readonly string[] {
     ...(open.length === 0
       ? []
       : [
-          `${open.length} ${open.length === 1 ? 'check does' : 'checks do'} not pass by a table (${open[0]?.title ?? ''}): what is promised here may have to change.`,
+          `${open.length} ${open.length === 1 ? 'check does' : 'checks do'} not pass by a table (${[...new Set(open.map(({ title }) => title))].join(', ')}): what is promised here may have to change.`,
         ]),
     ...quote.options.flatMap(({ name, caution }) => (caution === '' ? [] : [`Option “${name}”: ${caution}`])),
   ]

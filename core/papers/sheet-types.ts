@@ -132,7 +132,10 @@ export interface About {
   readonly revision: string
   /** as stated; '' where no date was */
   readonly date: string
+  /** the price list by its name and date, for those who work with it */
   readonly prices: string
+  /** the date alone, for the customer */
+  readonly pricesOf: string
   readonly code: string
 }
 

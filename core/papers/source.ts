@@ -95,6 +95,7 @@ export function aboutOf({ estimate, book, firm, date, revision }: PaperSource): 
     revision,
     date,
     prices: `Prices: ${book.name}, ${book.date}${book.invented ? ' (invented)' : ''}`,
+    pricesOf: `Prices of ${book.date}${book.invented ? ' (invented)' : ''}`,
     code: estimate.job.code.edition,
   }
 }

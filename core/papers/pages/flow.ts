@@ -214,7 +214,8 @@ export class Flow {
     const date = about.date === '' ? 'date not stated' : about.date
     const size = 7.5
     const page = `Page ${number} of ${of} · ${PAPER_NAMES[this.options.paper]}`
-    const lower = `${about.prices} · ${about.code} · Local code and the building official govern.`
+    const prices = this.#sheet.audience === 'customer' ? about.pricesOf : about.prices
+    const lower = `${prices} · ${about.code} · Local code and the building official govern.`
     return [
       lineMark(this.left, y - 10, right, y - 10, { tone: 'soft' }),
       textMark(

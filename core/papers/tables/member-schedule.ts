@@ -48,7 +48,31 @@ function alike(a: Member, b: Member): boolean {
   )
 }
 
+/** A range ends where the numbers before the last do not go on one by one under the same stem, such as B1-1 to B1-3. */
 function marksOf(group: readonly Member[]): string {
-  const [first, last] = [group[0]?.mark ?? '', group.at(-1)?.mark ?? '']
-  return first === last ? first : `${first} to ${last}`
+  const ranges: { readonly from: string; to: string }[] = []
+  for (const { mark } of group) {
+    const range = ranges.at(-1)
+    if (range !== undefined && isNext(range.to, mark)) range.to = mark
+    else ranges.push({ from: mark, to: mark })
+  }
+  return ranges.map(({ from, to }) => (from === to ? from : `${from} to ${to}`)).join(', ')
+}
+
+/** B1-2 after B1-1; T1-1b after T1-1a and T1-2a after T1-1b. */
+function isNext(before: string, mark: string): boolean {
+  const [a, b] = [partsOf(before), partsOf(mark)]
+  if (a === null || b === null || a.stem !== b.stem) return false
+  if (b.number === a.number) return a.letter !== 0 && b.letter === a.letter + 1
+  if (b.number !== a.number + 1) return false
+  return a.letter === 0 ? b.letter === 0 : a.letter > 1 && b.letter === 1
+}
+
+/** A mark's last number, what stands before it, and the place in the alphabet of a small letter behind it, 0 for none. */
+function partsOf(
+  mark: string,
+): { readonly stem: string; readonly number: number; readonly letter: number } | null {
+  const [, stem, number, letter] = /^(.*?)(\d+)([a-z]?)$/.exec(mark) ?? []
+  if (stem === undefined || number === undefined) return null
+  return { stem, number: Number(number), letter: letter ? letter.charCodeAt(0) - 96 : 0 }
 }

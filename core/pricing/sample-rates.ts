@@ -145,7 +145,7 @@ const rows: readonly Row[] = [
   // Practical Methods of Sewage Disposal (1910s, public domain): 40 minutes to load a cubic yard of sand
   ['spoil-load', 'Shovel loose spoil into barrow, trailer or bin', 'cubic foot', 0.025, 1, 'verified'],
   // Planning Planet wiki, Excavate, hand transport of spoil
-  ['spoil-wheel', 'Wheel spoil by barrow and tip', 'cubic foot', 0.0088, 1, 'verified'],
+  ['spoil-wheel', 'Wheel spoil by barrow to a heap on the site', 'cubic foot', 0.0088, 1, 'verified'],
   [
     'layout-ledger',
     'Find ledger height and strike the line on the wall',
@@ -280,7 +280,7 @@ const rows: readonly Row[] = [
     2,
     'common practice, no source',
   ],
-  ['guard-cap', 'Cap rail, mitred', 'linear foot', 0.05, 2, 'common practice, no source'],
+  ['guard-cap', 'Cap rail, fitted', 'linear foot', 0.05, 2, 'common practice, no source'],
   ['guard-gate', 'Gate: hang and latch', 'each', 0.75, 2, 'common practice, no source'],
   [
     'mark-services',

@@ -46,9 +46,10 @@ function allowanceOf(
 /** Where a piece goes, for the crew: along the wall, or away from it, to its centre; for a block the bay's left side. */
 function placeOf(member: Member): string {
   const { box, role, line, plan } = member
-  // joists along the house are told by how far they lie from the wall
-  const away = line !== undefined && plan === undefined
-  const [near, far, word] = away ? [box.y0, box.y1, 'from the wall'] : [box.x0, box.x1, 'along']
+  // joists along the house are told by how far they lie from the rear edge, slanting cuts or not
+  const long = box.x1 - box.x0 > box.y1 - box.y0
+  const away = line !== undefined && (plan === undefined || (role === 'joist' && long))
+  const [near, far, word] = away ? [box.y0, box.y1, 'from the rear edge'] : [box.x0, box.x1, 'along']
   const print = (at: number) => printLength(ticks(Math.round(at)))
   const centre = `${print((near + far) / 2)} ${word}`
   switch (role) {
@@ -63,6 +64,8 @@ function placeOf(member: Member): string {
       return member.id.startsWith('end-joist-right')
         ? `end joist, right${beyond(member)}`
         : `end joist at ${centre}`
+    case 'hip':
+      return 'half of the hip, from the corner of the ledgers to that of the rims'
     default:
       return `${role} at ${centre}${role === 'joist' ? beyond(member) : ''}`
   }

@@ -29,7 +29,7 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
               'Dry-fit the border first and strike its inner edge on the joists: the other boards end a gap short of it.',
             ]
           : [
-              `Ends run ${printInches(overhang)} past the frame: leave them long, snap a line, cut them in one pass.`,
+              `Ends run ${printInches(overhang)} past the frame. ${runsWild(estimate) ? 'Where the cutting sheet gives a length in place, leave the end long, snap a line, cut all in one pass; the others come' : 'They come'} cut to length: strike that line first and lay each end to it.`,
             ]),
         ...(ripped.length > 0
           ? [
@@ -62,6 +62,20 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
       text: `Clear up: nails off the ground with a magnet, offcuts to the rack or away; treated wood is not burnt. Check the first weeks: screws proud of the wood, water lying, a post off plumb. Top of decking ${printLength(job.size.height)}.`,
     },
   ]
+}
+
+/** Whether any board of the decking is sawn longer than it will be. */
+function runsWild({ plans, frame }: PaperSource['estimate']): boolean {
+  const decking = new Set(frame.members.flatMap(({ id, role }) => (role === 'decking' ? [id] : [])))
+  return plans.some(({ plan }) => {
+    const runs = new Set(plan.runPieces.flatMap(({ id, memberId }) => (decking.has(memberId) ? [id] : [])))
+    return plan.boards.some(({ cuts }) =>
+      cuts.some(
+        ({ wild, pieceId }) =>
+          wild !== undefined && (runs.has(pieceId) || decking.has(pieceId.replace(/^piece-/, ''))),
+      ),
+    )
+  })
 }
 
 /** A guard that is laid out has a drawing; one that stands in the price as a sum comes from its maker. */

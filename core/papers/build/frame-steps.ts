@@ -64,7 +64,10 @@ function postSteps({ job, frame }: Source): readonly Step[] {
         ({ mark, plies, size, postIds, flush }) =>
           `${mark}: ${plies} plies of ${size} on ${postIds.length} posts${flush ? ', flush: its top level with the joists’ tops, propped until they hang' : ''}; two rows of nails at 16 in, staggered (check the schedule of the code for your plies).`,
       ),
-      cautions: ['A beam takes two or more people, and a prop under each end until it is fixed.'],
+      cautions: [
+        'A beam takes two or more people, and a prop under each end until it is fixed.',
+        ...mitredBeams(frame),
+      ],
     },
   ]
 }
@@ -80,6 +83,11 @@ function joistSteps(estimate: Source): readonly Step[] {
     .filter(({ kind }) => kind === 'uplift tie')
     .reduce((sum, one) => sum + one.count, 0)
   const joints = jointNotes(frame)
+  const hips = frame.members.filter(({ role }) => role === 'hip')
+  const hipIds = new Set(hips.map(({ id }) => id))
+  const onHips = frame.members.filter(
+    ({ role, bearings }) => role === 'joist' && bearings.some((id) => hipIds.has(id)),
+  )
   const blocks = frame.members.filter(({ role }) => role === 'blocking').length
   return [
     {
@@ -92,15 +100,36 @@ function joistSteps(estimate: Source): readonly Step[] {
             ],
     },
     {
-      text: `Set the two end joists, pull the frame square, then the ${count} joists: crown up, tops flush.`,
+      text:
+        hips.length === 0
+          ? `Set the two end joists, pull the frame square, then the ${count} joists: crown up, tops flush.`
+          : `Set the end joists, pull the frame square, then the ${count - onHips.length} joists that reach from ledger to beam: crown up, tops flush. The ${onHips.length} that meet a hip wait: ${numberedMarks(onHips)}.`,
       notes: [
         `Square: ${squareWords(estimate)}. ${hangers > 0 ? `${hangers} hangers, every hole filled with the nail it is listed for.` : ''}`,
         ...joints,
       ],
       cautions: ['Until it is blocked and tied a joist rolls under you: walk on planks.'],
     },
+    ...(hips.length === 0
+      ? []
+      : [
+          {
+            text: 'Nail the rims to the joists that are up and to each other, and prop their free ends level.',
+            notes: ['Joists at the hip hang between it and the rims: both must stand first.'],
+          },
+          {
+            text: `Set the hip, ${hips.map(({ mark }) => mark).join(' and ')}: nail its two halves face to face, two rows at 16 in, staggered; hang it at the corner of the ledgers, rest it on the beams’ corner, fix it to the corner of the rims; tops flush.`,
+            notes: [
+              'What carries it at its ends is on the checks sheet; what does not pass there is designed first.',
+            ],
+            cautions: ['Prop it until both ends are fixed.'],
+          },
+          {
+            text: `Set the joists at the hip, ${numberedMarks(onHips)}, from the longest to the shortest: slanting end to the hip in its hanger, the other to the rim, over the beam where it reaches one.`,
+          },
+        ]),
     {
-      text: `Fit ${ties} uplift ties, the rims, and ${blocks} blocks over the beams; then the hold-downs.`,
+      text: `Fit ${ties} uplift ties, ${hips.length === 0 ? 'the rims, and' : 'and'} ${blocks} blocks over the beams; then the hold-downs.`,
       notes: ['Every cut and bored hole is brushed with preservative before it is closed.'],
     },
     {
@@ -109,6 +138,33 @@ function joistSteps(estimate: Source): readonly Step[] {
         `See the inspection card “Framing”. Spacing ${printInches(job.frame.joists.spacing)} on centre.`,
       ],
     },
+  ]
+}
+
+/** "J1 to J6, J32": runs of marks that follow each other. */
+function numberedMarks(members: Source['frame']['members']): string {
+  const marks = members.map(({ mark }) => mark)
+  const follows = (at: number) =>
+    Number(marks[at]?.slice(1)) === Number(marks[at - 1]?.slice(1)) + 1 &&
+    !Number.isNaN(Number(marks[at]?.slice(1)))
+  return marks
+    .flatMap((mark, at) => {
+      if (at > 0 && follows(at)) return []
+      let last = at
+      while (last + 1 < marks.length && follows(last + 1)) last += 1
+      return [last === at ? mark : `${mark} to ${marks[last] ?? mark}`]
+    })
+    .join(', ')
+}
+
+/** Beams that meet in a mitre: both ends on one post. */
+function mitredBeams({ members, beams }: Source['frame']): readonly string[] {
+  const met = beams.filter(({ plyIds }) =>
+    members.some(({ id, ends }) => plyIds.includes(id) && ends !== undefined),
+  )
+  if (met.length < 2) return []
+  return [
+    `${met.map(({ mark }) => mark).join(' and ')} end in mitres where they meet: saw the plies as the cutting sheet says, fit them dry on horses, and bring both onto the post’s middle. The cap there must be made for beams that meet at that angle: ask its maker before it is bought.`,
   ]
 }
 

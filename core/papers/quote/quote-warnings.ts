@@ -2,6 +2,7 @@ import { bookAge, OLD_AFTER_DAYS } from '../../pricing/index.ts'
 import { printMoney } from '../../units/index.ts'
 import { NO_QUOTE, type PaperSource } from '../source.ts'
 import { DEPOSIT_LIMITS, depositLimit } from './deposit-limits.ts'
+import { isClosed } from './scope-words.ts'
 import { stageAmounts } from './stage-amounts.ts'
 
 /** What to look at before a quote goes out: each a sentence with what to do. */
@@ -21,6 +22,11 @@ export function quoteWarnings(source: PaperSource): readonly string[] {
       : [
           `${open.length} ${open.length === 1 ? 'check does' : 'checks do'} not pass by a table (${[...new Set(open.map(({ title }) => title))].join(', ')}): what is promised here may have to change.`,
         ]),
+    ...(isClosed(estimate.guard, estimate.stairs.length)
+      ? [
+          'The guard closes every open edge, and neither stairs nor a gate are in the price: ask the customer how anyone leaves the deck.',
+        ]
+      : []),
     ...quote.options.flatMap(({ name, caution }) => (caution === '' ? [] : [`Option “${name}”: ${caution}`])),
   ]
 }

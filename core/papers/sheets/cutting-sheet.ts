@@ -2,13 +2,14 @@ import type { Planned } from '../../estimate-types.ts'
 import { productName } from '../../pricing/index.ts'
 import { printInches, printLength, toFeet } from '../../units/index.ts'
 import { type BoardName, boardNames } from '../cutting/board-names.ts'
+import { liesFlat } from '../cutting/cut-ends.ts'
 import { type SetUp, setUps } from '../cutting/set-ups.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { piecesByPlace } from '../tables/pieces-by-place.ts'
 
 const MITRES =
-  'Lengths are to the long point, figures to where a line meets the edge nearest to you. Slanting lines are drawn as they lean; one line between two pieces is one cut for both; where a board or a piece begins with a line of its own, saw left of it. Ends off square stand beside each piece below, as it lies in the deck: on the board it may lie end for end.'
+  'Lengths are to the long point, figures to where a line meets the edge nearest to you. Slanting lines are drawn as they lean; one line between two pieces is one cut for both; where a board or a piece begins with a line of its own, saw left of it. Ends off square stand beside each piece in the lists by place, as it lies in the deck seen from above: which end, by how much, and on which side its long point is. On the board it may lie end for end. “bevel”: the saw is tilted and cuts through the thickness; “mitre”: the cut runs across the face. A board that runs away from the house has a rear end, the one at the house, and a front end.'
 
 /** Boards in the order to saw, like ones together, with the tape's running figures; then every piece by its place. */
 export function cuttingSheet({ estimate }: PaperSource): Sheet {
@@ -45,7 +46,7 @@ export function cuttingSheet({ estimate }: PaperSource): Sheet {
         text: 'Treated wood: eyes and lungs covered, no burning of offcuts. Brush every field cut with preservative.',
       },
       ...plans.flatMap((planned) =>
-        productBlocks(planned, nameOf(names, planned), job.cutting.keepOffcutsFrom),
+        productBlocks(estimate, planned, nameOf(names, planned), job.cutting.keepOffcutsFrom),
       ),
       { kind: 'page break' },
       ...plans.map(
@@ -66,13 +67,20 @@ function nameOf(names: ReadonlyMap<string, BoardName>, { plan }: Planned): Board
   return names.get(plan.jobId) ?? String
 }
 
-function productBlocks(planned: Planned, nameOfBoard: BoardName, keepFrom: number): readonly Block[] {
+function productBlocks(
+  { frame }: PaperSource['estimate'],
+  planned: Planned,
+  nameOfBoard: BoardName,
+  keepFrom: number,
+): readonly Block[] {
   const groups = setUps(planned)
+  const rips = ripWords(frame.members, planned)
   const longest = Math.max(...groups.map(({ length }) => length))
   const { plan, product } = planned
   const count = plan.boards.length
   return [
     { kind: 'heading', text: `${productName(product)}: ${count} ${count === 1 ? 'board' : 'boards'}` },
+    ...howDrawn(frame.members, planned).map((text): Block => ({ kind: 'text', tone: 'soft', text })),
     ...groups.map(
       (group, index): Block => ({
         kind: 'set-up',
@@ -80,10 +88,56 @@ function productBlocks(planned: Planned, nameOfBoard: BoardName, keepFrom: numbe
         longest,
         fate: fateOf(group.offcut, keepFrom),
         ...group,
-        boards: group.boards.map(({ number, marks }) => ({ name: nameOfBoard(number), marks })),
+        boards: group.boards.map(({ number, marks }) => ({
+          name: nameOfBoard(number),
+          marks: marks.map((mark) => `${mark}${rips.get(mark) ?? ''}`),
+        })),
       }),
     ),
   ]
+}
+
+type Members = PaperSource['estimate']['frame']['members']
+
+/** What a slanting line of a set-up is, by how the product lies; and that ripped pieces are not drawn slanting. */
+function howDrawn(members: Members, { plan, product }: Planned): readonly string[] {
+  const cuts = plan.boards.flatMap((board) => board.cuts)
+  const own = members.filter((member) => productName(member.product) === productName(product))
+  const flat = own.some(liesFlat)
+  return [
+    ...(cuts.some(({ mitres }) => mitres !== undefined)
+      ? [
+          flat
+            ? 'Drawn lying flat: a slanting line is a mitre across the face.'
+            : 'Drawn on edge, seen from above, the thickness widened: the two long lines are the board’s faces, a slanting line is a bevel through the thickness, and its figure is on the face nearest to you.',
+        ]
+      : []),
+    ...(own.some(({ ripTo, ends }) => ripTo !== null && ends !== undefined)
+      ? [
+          'Pieces to rip are sawn square here, to their long points. Rip them first, one long edge off; then mitre what is left of the width, as the list by place says.',
+        ]
+      : []),
+  ]
+}
+
+/** "(rip to 3 5/16")" by the marks of a plan's pieces. */
+function ripWords(members: Members, { plan }: Planned): ReadonlyMap<string, string> {
+  const rips = new Map(
+    members.flatMap(({ id, ripTo, ends }) =>
+      ripTo === null
+        ? []
+        : [[id, ` (rip to ${printInches(ripTo)}${ends === undefined ? '' : ', then mitre'})`] as const],
+    ),
+  )
+  const runs = new Map(plan.runPieces.map((piece) => [piece.id, piece.memberId]))
+  return new Map(
+    plan.boards
+      .flatMap(({ cuts }) => cuts)
+      .flatMap(({ pieceId, mark }) => {
+        const words = rips.get(runs.get(pieceId) ?? pieceId.replace(/^piece-/, ''))
+        return words === undefined ? [] : [[mark, words] as const]
+      }),
+  )
 }
 
 function stockName({ onHand }: Planned, { stockId, length }: SetUp): string {

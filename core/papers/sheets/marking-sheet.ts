@@ -51,7 +51,7 @@ export function markingSheet({ estimate }: PaperSource): Sheet {
           {
             text: `At each figure draw a line square across the board. It is the edge of the joist that is nearer to the hooked end; put the X beyond it, where the joist stands (${printInches(all[0]?.marks[0]?.wide ?? job.frame.joists.spacing)} thick).`,
             notes: [
-              `Joists stand at ${printInches(job.frame.joists.spacing)} on centre from the outer face of the ${end} end joist. Where a figure on the ledger differs from that on the rim, it is because the ledger's own end stands elsewhere; each column is true for its own board.`,
+              `Joists stand at ${printInches(job.frame.joists.spacing)} on centre, counted from the ${end} edge of their own part of the deck. Where a figure on the ledger differs from that on the rim, it is because the ledger's own end stands elsewhere; each column is true for its own board.`,
             ],
           },
           {

@@ -147,11 +147,11 @@ function messageTo(source: PaperSource, asked: Asked): string {
   ].join('\n')
 }
 
-/** What the asked lines come to by their prices, without joints, which are made of other lines. */
+/** What the asked lines come to by their prices. */
 function sumOf({ estimate }: PaperSource, asked: Asked) {
   return sumCents(
     estimate.pricing.lines
-      .filter(({ id, part, group }) => part === 'material' && group !== 'joints' && isAsked(asked, id))
+      .filter(({ id, part }) => part === 'material' && isAsked(asked, id))
       .map(({ amount }) => amount),
   )
 }

@@ -101,7 +101,13 @@ const WORDS: { readonly [topic in PaperSource['estimate']['scope'][number]['topi
 }
 
 function topics({ estimate }: PaperSource, state: 'priced' | 'not included'): readonly string[] {
-  return estimate.scope.filter((one) => one.state === state).map(({ topic }) => WORDS[topic])
+  return estimate.scope
+    .filter((one) => one.state === state)
+    .map(({ topic }) =>
+      topic === 'permit' && state === 'not included'
+        ? 'the building permit: its drawings and its fee'
+        : WORDS[topic],
+    )
 }
 
 function sentence(items: readonly string[]): string {

@@ -1,11 +1,14 @@
+import { layoutChecks } from '../../ground/index.ts'
+import { printLength, ticks } from '../../units/index.ts'
 import { finishSteps } from '../build/finish-steps.ts'
 import { frameSteps } from '../build/frame-steps.ts'
 import { groundSteps } from '../build/ground-steps.ts'
+import { carriers } from '../marking/carriers.ts'
 import type { Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 
 const TOOLS = [
-  'Tape of 25 ft or more and a second one, string, pins, plumb bob, pencil, square, speed square',
+  'A second tape, string, pins, plumb bob, pencil, square, speed square',
   'Level of 4 ft, and a water or laser level for anything longer',
   'Shovel, digging bar, post-hole digger or a hired auger; barrow; tarpaulins; tamper',
   'Mixer or tub and hoe, rod, float, water',
@@ -13,6 +16,16 @@ const TOOLS = [
   'Ladder, planks, props and braces, horses',
   'Goggles, gloves, ear protection, dust mask, stout shoes',
 ] as const
+
+/** A tape that reaches the longest measure on these sheets. */
+function tape(estimate: PaperSource['estimate']): string {
+  const measures = [
+    ...layoutChecks(estimate).map(({ measures: length }) => length),
+    ...carriers(estimate, estimate.plans).map(({ length }) => length),
+  ]
+  const longest = ticks(Math.max(0, ...measures))
+  return `Tape that reaches ${printLength(longest)}, the longest measure on these sheets, or longer`
+}
 
 /** The order of work for someone who builds a first deck, with what to measure before going on. */
 export function stepsSheet({ estimate }: PaperSource): Sheet {
@@ -29,7 +42,7 @@ export function stepsSheet({ estimate }: PaperSource): Sheet {
         text: 'This is the order of work, not a licence to do it. What the building official says goes before what stands here.',
       },
       { kind: 'heading', text: 'Tools' },
-      { kind: 'checklist', items: [...TOOLS] },
+      { kind: 'checklist', items: [tape(estimate), ...TOOLS] },
       {
         kind: 'text',
         text: 'One person can lay out, dig and deck. Two or more set the ledger, the posts, the beams and the joists.',

@@ -1,13 +1,14 @@
 import type { Estimate } from '../../estimate-types.ts'
-import { type LineGroup, labelOfLine } from '../../pricing/index.ts'
+import { type Line, type LineGroup, labelOfLine } from '../../pricing/index.ts'
 import { printMoney } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
 import { quantity, tableOf } from './table.ts'
 
-const groups: readonly LineGroup[] = ['hardware', 'fasteners', 'concrete', 'other material']
+const groups: readonly LineGroup[] = ['hardware', 'fasteners', 'concrete', 'other material', 'joints']
 
 /**
- * Goods that are bought by count, box, bag or roll: what is needed, what is bought in whole packs, what is left.
+ * Goods that are bought by count, box, bag or roll: what is needed, what is bought in whole packs, what is left. What
+ * joints take is among them: whatever is costed is ordered.
  * @param wanted lines of one supplier; all where absent
  */
 export function hardwareTable(
@@ -16,7 +17,8 @@ export function hardwareTable(
 ): PaperTable {
   const needed = new Map(takeoff.goods.map((good) => [good.id, good.thousandths]))
   const lines = (pricing?.lines ?? []).filter(
-    ({ id, group }) => groups.includes(group) && (wanted === null || wanted.has(id)),
+    ({ id, group, part }) =>
+      part === 'material' && groups.includes(group) && (wanted === null || wanted.has(id)),
   )
   return tableOf(
     'hardware',
@@ -31,7 +33,7 @@ export function hardwareTable(
       ['amount', 'Amount', 'right'],
     ],
     lines.map((line) => {
-      const need = line.cause.ids.reduce((sum, id) => sum + (needed.get(id) ?? 0), 0)
+      const need = neededOf(line, needed)
       return {
         code: line.code,
         label: labelOfLine(line),
@@ -43,6 +45,11 @@ export function hardwareTable(
       }
     }),
   )
+}
+
+/** In thousandths; a joint takes what is counted for it, and none is left. */
+function neededOf({ cause, group, thousandths }: Line, needed: ReadonlyMap<string, number>): number {
+  return group === 'joints' ? thousandths : cause.ids.reduce((sum, id) => sum + (needed.get(id) ?? 0), 0)
 }
 
 /** Goods stated by hand may be fewer than are needed. */

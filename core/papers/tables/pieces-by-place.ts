@@ -34,7 +34,7 @@ export function piecesByPlace(
             .filter((words) => words !== '')
             .join('; '),
           length: printLength(length),
-          ends: endWords(piece?.ends ?? (found && run ? runPieceEnds(found.member, run) : undefined)),
+          ends: endsOf(found?.member, run),
           board: boardName(boards.get(pieceId) ?? 0),
         },
       }
@@ -52,6 +52,14 @@ export function piecesByPlace(
     ],
     rows.map(({ row }) => row),
   )
+}
+
+function endsOf(
+  member: Estimate['frame']['members'][number] | undefined,
+  run: Planned['plan']['runPieces'][number] | undefined,
+): string {
+  if (member === undefined) return ''
+  return endWords(member, run === undefined ? member.ends : runPieceEnds(member, run))
 }
 
 function placeInRun(
@@ -74,7 +82,11 @@ function finish(
     ...(piece === undefined || piece.length === piece.finished
       ? []
       : [`cut to ${printLength(piece.finished)} in place`]),
-    ...(member?.ripTo == null ? [] : [`rip to ${printInches(member.ripTo)}`]),
+    ...(member?.ripTo == null
+      ? []
+      : [
+          `rip to ${printInches(member.ripTo)}${member.ends === undefined ? '' : ', then mitre what is left of its width: it is sawn square'}`,
+        ]),
     ...(member !== undefined && isFitted(member) ? ['notch or fit it in place'] : []),
   ].join(', ')
 }

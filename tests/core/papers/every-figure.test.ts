@@ -46,9 +46,7 @@ describe.each(DECKS)('on every sheet of %s', (_, source) => {
     )
     const price = estimate.pricing.totals.priceWithTax
     const shares = firm.stages.slice(0, -1).map(({ share }) => Math.round((price * share) / 10_000))
-    const order = estimate.pricing.lines.filter(
-      ({ part, group }) => part === 'material' && group !== 'joints',
-    )
+    const order = estimate.pricing.lines.filter(({ part }) => part === 'material')
     const sums = [
       ...shares,
       price - shares.reduce((sum, each) => sum + each, 0),

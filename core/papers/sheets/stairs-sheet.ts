@@ -1,5 +1,7 @@
+import type { Design } from '../../estimate-types.ts'
 import type { StairPlan, StringerPattern } from '../../stairs/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
+import { edgeWords } from '../build/edge-words.ts'
 import { stringerDrawing } from '../drawings/stringer-drawing.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
@@ -18,11 +20,11 @@ export function stairsSheet({ estimate }: PaperSource): Sheet | null {
     blocks: [
       ...stairs.flatMap((one, i): readonly Block[] =>
         stairs.length === 1
-          ? stairBlocks(one, SHARE)
+          ? stairBlocks(one, SHARE, estimate)
           : [
               ...(i === 0 ? [] : [{ kind: 'page break' } as const]),
               { kind: 'heading', text: ORDER[one.number - 1] ?? '' },
-              ...stairBlocks(one, SHARE_OF_SEVERAL),
+              ...stairBlocks(one, SHARE_OF_SEVERAL, estimate),
             ],
       ),
       ...(guard === null ? [] : guardBlocks(estimate, guard)),
@@ -36,7 +38,7 @@ const SHARE_OF_SEVERAL = 0.55
 
 const ORDER = ['First stairs', 'Second stairs', 'Third stairs']
 
-function stairBlocks(stairs: StairPlan, share: number): readonly Block[] {
+function stairBlocks(stairs: StairPlan, share: number, design: Pick<Design, 'layout'>): readonly Block[] {
   const { totalRise, risers, rise, run, width, place, edge, handrail, tread, pad, floor, patterns } = stairs
   return [
     {
@@ -44,7 +46,7 @@ function stairBlocks(stairs: StairPlan, share: number): readonly Block[] {
       rows: [
         [
           'Stairs',
-          `on edge ${edge.number} (${edge.side}), from ${printLength(place)} along it, ${printLength(width)} wide`,
+          `on the ${edgeWords(edge, design)}, from ${printLength(place)} along it, ${printLength(width)} wide`,
         ],
         [
           'Rise',
@@ -61,7 +63,7 @@ function stairBlocks(stairs: StairPlan, share: number): readonly Block[] {
           ? [
               [
                 'Handrail',
-                `${handrail.sides} of ${printLength(handrail.each)}, 34 to 38 in over the nosings`,
+                `${handrail.flights.map((long) => `${handrail.sides} of ${printLength(long)}`).join(' and ')}, 34 to 38 in over the nosings`,
               ] as const,
             ]
           : []),
@@ -138,11 +140,11 @@ function marksTable(flight: number, marks: StringerPattern['marks']): PaperTable
 }
 
 function guardBlocks(
-  { job }: PaperSource['estimate'],
+  { job, layout }: PaperSource['estimate'],
   guard: NonNullable<PaperSource['estimate']['guard']>,
 ): readonly Block[] {
   return [
-    { kind: 'table', table: guardTable(guard), empty: 'No edge has a guard.' },
+    { kind: 'table', table: guardTable(guard, { layout }), empty: 'No edge has a guard.' },
     {
       kind: 'facts',
       rows: [

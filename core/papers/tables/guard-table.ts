@@ -1,10 +1,12 @@
+import type { Design } from '../../estimate-types.ts'
 import type { GuardPlan } from '../../guard/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
+import { edgeWords } from '../build/edge-words.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
 /** Every stretch of guard: its edge, posts by their places on it, and what fills the bays between them. */
-export function guardTable({ stretches }: GuardPlan): PaperTable {
+export function guardTable({ stretches }: GuardPlan, design: Pick<Design, 'layout'>): PaperTable {
   return tableOf(
     'guard',
     'Guard',
@@ -18,7 +20,7 @@ export function guardTable({ stretches }: GuardPlan): PaperTable {
     ],
     stretches.map(({ number, edge, from, to, posts, bays }) => ({
       number: `${number}`,
-      edge: `${edge.number}, ${edge.side}`,
+      edge: edgeWords(edge, design),
       from: place(from),
       to: place(to),
       posts: posts.map(({ at, onJoist }) => `${place(at)}${onJoist ? '' : ' (blocking)'}`).join(', '),

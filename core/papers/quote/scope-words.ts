@@ -1,8 +1,9 @@
+import type { Design } from '../../estimate-types.ts'
 import { printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
 import { layWords, STRAIGHT } from '../build/lay-words.ts'
-import type { PaperSource } from '../source.ts'
+import { areaWords, isNoRectangle, outsideOf } from '../build/outside-words.ts'
 
-type Source = PaperSource['estimate']
+type Source = Design
 
 /** What is built, in words for a customer who has never framed a deck: no mark, no code of the trade. */
 export function scopeWords(estimate: Source): readonly string[] {
@@ -18,15 +19,19 @@ export function scopeWords(estimate: Source): readonly string[] {
 
 function deck({ job, layout }: Source): string {
   const { size, site } = job
+  const { along, away } = outsideOf({ layout })
   const stands = site.attachment === 'ledger' ? 'fastened to the house' : 'freestanding beside the house'
   const levels = layout.levels.length
   const shape =
     levels > 1
       ? `A deck on ${levels} levels`
-      : (layout.levels[0]?.outline.length ?? 4) > 4
+      : isNoRectangle({ layout })
         ? 'A deck of the shape drawn'
         : 'A deck'
-  return `${shape}, ${printLength(size.width)} along the house and ${printLength(size.depth)} away from it${levels > 1 ? ' over all' : ''}, its top ${printLength(size.height)} above the ground at the house, ${stands}.`
+  const whole = isNoRectangle({ layout })
+    ? ` over all (its outline is not a rectangle: ${areaWords({ layout })} in all)`
+    : ''
+  return `${shape}, ${along} along the house and ${away} away from it${whole}, its top ${printLength(size.height)} above the ground at the house, ${stands}.`
 }
 
 function frame({ job, frame: made }: Source): string {
@@ -62,30 +67,14 @@ function flightWords(plan: Source['stairs'][number]): string {
   return `Stairs ${printLength(width)} wide with ${risers} ${risers === 1 ? 'riser' : 'risers'}${flights.length > 1 ? ` in ${flights.length} flights with a landing` : ''}${foot}${rail}.`
 }
 
-function guard({ guard: plan, job, stairs }: Source): readonly string[] {
+function guard({ guard: plan, job }: Source): readonly string[] {
   if (plan === null || plan.stretches.length === 0) return []
   const long: Ticks = ticks(Math.round(plan.levelLength / 384) * 384)
   const infill = plan.baluster === null ? 'panels' : 'balusters'
   const gate = plan.gates > 0 ? ', with a gate at the stairs' : ''
   return [
-    ...(isClosed(plan, stairs.length)
-      ? [
-          'The guard closes every open edge of the deck, without stairs or a gate: the only way off it is into the house.',
-        ]
-      : []),
     `A guard ${printInches(job.guard.height)} high with ${infill}, about ${printLength(long)} of it${plan.stairs.length > 0 ? ' and along the stairs' : ''}${gate}.`,
   ]
-}
-
-/** Whether nobody can leave the deck but through the house: every open edge guarded, no stairs, no gate. */
-export function isClosed(plan: Source['guard'], flights: number): boolean {
-  return (
-    plan !== null &&
-    plan.stretches.length > 0 &&
-    flights === 0 &&
-    plan.gates === 0 &&
-    plan.edges.every(({ edge }) => plan.stretches.some((stretch) => stretch.edge === edge))
-  )
 }
 
 /** What is done besides, field by field. */

@@ -1,6 +1,7 @@
 import type { Check } from '../../checks/index.ts'
 import { toldBy } from '../../job/index.ts'
 import { printInches, printLength } from '../../units/index.ts'
+import { outsideWords } from '../build/outside-words.ts'
 import { squareWords } from '../build/square-words.ts'
 import { siteFacts } from '../quote/customer-facts.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
@@ -64,7 +65,7 @@ function basis({ estimate }: PaperSource): readonly (readonly [string, string])[
     ],
     [
       'Deck',
-      `${printLength(size.width)} × ${printLength(size.depth)}, ${printLength(size.height)} high; ${site.attachment === 'ledger' ? 'on a ledger' : 'freestanding'}; ${squareWords(estimate)}`,
+      `${outsideWords(estimate)}; ${printLength(size.height)} high; ${site.attachment === 'ledger' ? 'on a ledger' : 'freestanding'}; ${squareWords(estimate)}`,
     ],
     ['Lumber', `${job.frame.species} ${job.frame.grade}, ${job.frame.treatment}: ${said('frame.species')}`],
     ['Live load, dead load', `${site.liveLoad} psf, ${site.deadLoad} psf: ${said('site.liveLoad')}`],

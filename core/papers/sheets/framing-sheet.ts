@@ -1,4 +1,5 @@
-import { printInches, printLength } from '../../units/index.ts'
+import { printInches } from '../../units/index.ts'
+import { outsideWords } from '../build/outside-words.ts'
 import { squareWords } from '../build/square-words.ts'
 import { framingPlan } from '../drawings/framing-plan.ts'
 import { siteFacts } from '../quote/customer-facts.ts'
@@ -41,10 +42,7 @@ export function framingSheet({ estimate }: PaperSource): Sheet {
         together: 'facts',
         rows: [
           ...siteFacts(job),
-          [
-            'Frame, outside',
-            `${printLength(job.size.width)} × ${printLength(job.size.depth)}; ${squareWords(estimate)}`,
-          ],
+          ['Frame, outside', `${outsideWords(estimate)}; ${squareWords(estimate)}`],
           ['Lumber', `${species} ${grade}, ${treatment}`],
           [
             'Joists',

@@ -1,6 +1,6 @@
 import type { Footing } from '../frame/index.ts'
 import { CONCRETE_WEIGHT, footingDiameter, soilPressure } from '../rules/index.ts'
-import { ceilTicks, TICKS_PER_INCH, type Ticks, ticks, toInches } from '../units/index.ts'
+import { ceilTicks, inches, TICKS_PER_INCH, type Ticks, ticks, toInches } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { length, over } from './finding.ts'
 import { hipAreas } from './hip-areas.ts'
@@ -49,6 +49,11 @@ function withHip({ frame, load, job }: CheckContext, postId: string, reaction: n
 /** Widest part of a footing: its base, or its tube where it has none. */
 export function widthOf(footing: Footing): Ticks {
   return ticks(Math.max(footing.base, footing.tube))
+}
+
+/** Up to the next inch, as a base is formed. */
+export function toWholeInch(across: number): Ticks {
+  return inches(Math.ceil(across / TICKS_PER_INCH))
 }
 
 /** The code's own reckoning, unrounded: tributary area times live or snow load and dead load. IRC 2021 Table R507.3.1. */

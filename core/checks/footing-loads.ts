@@ -2,9 +2,9 @@ import type { Frame } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
 import { soilPressure } from '../rules/index.ts'
-import { type Psf, toInches } from '../units/index.ts'
+import { type Psf, type Ticks, toInches } from '../units/index.ts'
 import { contextOf } from './context.ts'
-import { concreteWeight, loadedFootings, widthOf } from './footing-load.ts'
+import { byReaction, concreteWeight, loadedFootings, toWholeInch, widthOf } from './footing-load.ts'
 import { bearingOf } from './soil.ts'
 
 /** What stands on a footing, and what it presses on the soil with. */
@@ -16,6 +16,10 @@ export interface FootingLoad {
   readonly load: number
   /** lb: the beam's greatest reaction with the live load placed worst; null where the beam was not reckoned */
   readonly worst: number | null
+  /** psf under the footing at that reaction, without the concrete's weight */
+  readonly worstPressure: number | null
+  /** how wide the footing would have to be for it, to the next inch; null where it is wide enough */
+  readonly worstNeeds: Ticks | null
   /** lb of concrete */
   readonly ownWeight: number
   /** psf under the footing, without and with the concrete's weight */
@@ -28,20 +32,25 @@ export interface FootingLoad {
 /** Loads and pressures of every footing, in the order of the posts. */
 export function footingLoads(job: Job, layout: Layout, frame: Frame): readonly FootingLoad[] {
   const context = contextOf(job, layout, frame)
-  const bearing = bearingOf(job).psf
-  return loadedFootings(context).map(({ footing, area, reaction }) => {
+  const soil = bearingOf(job)
+  return loadedFootings(context).map((one) => {
+    const { footing, area, reaction } = one
     const load = area * (context.load + job.site.deadLoad)
     const ownWeight = concreteWeight(footing)
     const width = toInches(widthOf(footing))
+    const worst = reaction === null ? null : Math.max(0, reaction)
+    const needs = byReaction(one, soil)?.demand.value ?? 0
     return {
       footingId: footing.id,
       area,
       load,
-      worst: reaction === null ? null : Math.max(0, reaction),
+      worst,
+      worstPressure: worst === null ? null : soilPressure(worst, width),
+      worstNeeds: needs > widthOf(footing) ? toWholeInch(needs) : null,
       ownWeight,
       pressure: soilPressure(load, width),
       pressureWithOwnWeight: soilPressure(load + ownWeight, width),
-      bearing,
+      bearing: soil.psf,
     }
   })
 }

@@ -1,9 +1,16 @@
-import { guideFootingDiameter, tabledFootingDiameter } from '../rules/index.ts'
-import { inches, TICKS_PER_INCH, type Ticks, ticks } from '../units/index.ts'
+import { guideFootingDiameter, soilPressure, tabledFootingDiameter } from '../rules/index.ts'
+import { type Ticks, ticks, toInches } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { beside } from './deck-guide.ts'
 import { atLeast } from './finding.ts'
-import { byReaction, byTributaryArea, type LoadedFooting, loadedFootings, widthOf } from './footing-load.ts'
+import {
+  byReaction,
+  byTributaryArea,
+  type LoadedFooting,
+  loadedFootings,
+  toWholeInch,
+  widthOf,
+} from './footing-load.ts'
 import { judge } from './judge.ts'
 import { type Bearing, bearingOf } from './soil.ts'
 import { underTables } from './tables.ts'
@@ -35,6 +42,11 @@ function checkOne(context: CheckContext, one: LoadedFooting): Check {
   const engineered = job.code.governs === 'calculated' || prescriptive === null
   const calculated = engineered ? (worst ?? byArea) : byArea
   const needed = feetInches(neededBy(prescriptive, calculated))
+  const beyond = engineered || worst === null || worst.demand.value <= width ? null : worst
+  const inRow =
+    beyond === null
+      ? ''
+      : ` by the area that it carries, ${feetInches(toWholeInch(beyond.demand.value))} by the beam’s greatest reaction: see the remark`
   return judge(job, {
     id: `footing-size-${footing.id}`,
     title: 'Footing size',
@@ -52,11 +64,11 @@ function checkOne(context: CheckContext, one: LoadedFooting): Check {
       ...(worst !== null && calculated !== worst ? [worst] : [byArea]),
       ...byGuide(context, one, bearing, width),
     ],
-    good: () => `Footing ${footing.number} is ${feetInches(width)} across; ${needed} is needed.`,
+    good: () => `Footing ${footing.number} is ${feetInches(width)} across; ${needed} is needed${inRow}.`,
     bad: `Footing ${footing.number} is ${feetInches(width)} across; ${needed} is needed.`,
     uncovered: `No table row covers a footing under ${squareFeetText(area)} at ${context.load} psf on ${bearing.psf} psf`,
     remedy: `Make the base at least ${needed} across, or use more posts.`,
-    caution: [bearing.caution, engineered ? '' : beyondTable(worst, width)]
+    caution: [bearing.caution, beyond === null ? '' : beyondTable(one, beyond, bearing, width)]
       .filter((text) => text !== '')
       .join(' '),
   })
@@ -75,18 +87,18 @@ function byGuide(
   )
 }
 
-/** Up to the next inch, as a base is formed. */
 function neededBy(prescriptive: Finding | null, calculated: Finding): Ticks {
-  return wholeInch(ticks(Math.max(prescriptive?.demand.value ?? 0, calculated.demand.value)))
+  return toWholeInch(Math.max(prescriptive?.demand.value ?? 0, calculated.demand.value))
 }
 
-function wholeInch(size: Ticks): Ticks {
-  return inches(Math.ceil(size / TICKS_PER_INCH))
-}
-
-/** What to say where the table is met and the worst reaction is not. */
-function beyondTable(worst: Finding | null, width: Ticks): string {
-  if (worst === null || worst.demand.value <= width) return ''
-  const needed = wholeInch(ticks(worst.demand.value))
-  return `With the live load placed worst on a continuous beam ${feetInches(needed)} would be needed: a larger base is safer.`
+/** What to say where the table is met and the worst reaction is not: which footing, by how much, and what would do. */
+function beyondTable(
+  { footing, reaction }: LoadedFooting,
+  worst: Finding,
+  bearing: Bearing,
+  width: Ticks,
+): string {
+  const pressure = soilPressure(Math.max(0, reaction ?? 0), toInches(width))
+  const needed = feetInches(toWholeInch(worst.demand.value))
+  return `Footing ${footing.number}: with the live load placed worst on its continuous beam it presses ${Math.ceil(pressure - 1e-6)} psf on soil that carries ${bearing.psf}, and ${needed} would be needed: make its base that wide.`
 }

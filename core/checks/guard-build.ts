@@ -33,7 +33,7 @@ function checkGuardMake(job: Job, guard: GuardPlan): Check {
     calculated: null,
     beside,
     good: () =>
-      `${printLength(length)} of guard, ${printLength(job.guard.height)} high${job.guard.infill === 'balusters' ? `, openings of ${widest(guard)} at most` : ''}.`,
+      `${printLength(length)} of guard, ${printLength(job.guard.height)} high${job.guard.infill === 'balusters' ? `, ${openings(guard)}` : ''}.`,
     bad: `${broken.map(({ what, limit, holds }) => `${what} is not ${holds} ${limit.value} in`).join('; ')}.`,
     uncovered: 'No rule covers the guard',
     remedy: 'Make the guard 36 in high or higher.',
@@ -87,9 +87,21 @@ function makeRules(job: Job, { stretches, stairs }: GuardPlan): readonly PlainRu
   ]
 }
 
-function widest({ stretches, stairs }: GuardPlan): string {
-  const all = [...stretches, ...stairs].flatMap(({ bays }) => bays.map((bay) => bay.opening))
-  return printLength(ticks(Math.ceil(Math.max(0, ...all) / 2) * 2))
+/** Bays beside stairs have a limit of their own, and so are told apart from the level ones. */
+function openings({ stretches, stairs }: GuardPlan): string {
+  const most = (bays: readonly { readonly opening: number }[]): string =>
+    printLength(ticks(Math.ceil(Math.max(0, ...bays.map(({ opening }) => opening)) / 2) * 2))
+  const level = stretches.flatMap(({ bays }) => bays)
+  const sloped = stairs.flatMap(({ bays }) => bays)
+  const limit = STAIR_LIMITS.stairGuardOpening.value
+  return [
+    ...(level.length === 0 ? [] : [`openings of ${most(level)} at most`]),
+    ...(sloped.length === 0
+      ? []
+      : [
+          `openings beside the stairs of ${most(sloped)} at most, where ${printLength(inches(limit))} may be`,
+        ]),
+  ].join(', ')
 }
 
 /** Posts of the guard and how they are held: AWC DCA 6, and by statics and bending beside it. */

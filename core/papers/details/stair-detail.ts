@@ -83,8 +83,9 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
         ].join(' '),
       },
       {
-        at: [run, -1.6 * rise],
-        to: [2 * run + inches(14), -1.2 * rise],
+        // under the figure of the riser, not through it
+        at: [run, -1.2 * rise],
+        to: [2 * run + inches(14), -0.8 * rise],
         text: [...told('Steps of the stairs'), 'Risers to the nearest 1/16 in; cut to the marks.'].join(' '),
       },
       {

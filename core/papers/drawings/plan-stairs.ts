@@ -1,16 +1,18 @@
 import type { Design } from '../../estimate-types.ts'
 import type { Member } from '../../frame/index.ts'
+import { groundAt } from '../../layout/index.ts'
 import { onFlight, type PlacedFlight, type Spot, type StairPlan } from '../../stairs/index.ts'
-import { inches } from '../../units/index.ts'
+import { inches, nearestSixteenth, printLength } from '../../units/index.ts'
 import type { Primitive } from '../types.ts'
 import { memberFromAbove, text } from './shapes.ts'
 
 /** The stairs from above: treads, stringers hidden under them, landing, pad, and an arrow with the count of risers. */
-export function planStairs({ stairs }: Design): readonly Primitive[] {
-  return stairs.flatMap(onePlan)
+export function planStairs({ stairs, job }: Design): readonly Primitive[] {
+  const isOne = stairs.flatMap(({ flights }) => flights).length === 1
+  return stairs.flatMap((one) => onePlan(one, job, isOne))
 }
 
-function onePlan(stairs: StairPlan): readonly Primitive[] {
+function onePlan(stairs: StairPlan, job: Design['job'], isOne: boolean): readonly Primitive[] {
   return [
     ...pad(stairs),
     ...stairs.footings.map(
@@ -26,7 +28,29 @@ function onePlan(stairs: StairPlan): readonly Primitive[] {
       }),
     ),
     ...stairs.members.flatMap(ofMember),
-    ...stairs.flights.flatMap(arrow),
+    ...stairs.flights.flatMap((flight) => arrow(flight, isOne)),
+    ...landingWords(stairs, job),
+  ]
+}
+
+/** Depth and width of the landing between flights, and how far its boards lie over the ground under its middle. */
+function landingWords({ platform, members }: StairPlan, job: Design['job']): readonly Primitive[] {
+  const joist = members.find(({ role }) => role === 'landing joist')
+  if (platform === null || joist === undefined) return []
+  const { corner, down, across, depth, width, level } = platform
+  const x = corner.x + (down.x * depth + across.x * width) / 2
+  const y = corner.y + (down.y * depth + across.y * width) / 2
+  const up = nearestSixteenth(level - groundAt(job, x, y))
+  // clear of the upper flight's words, which stand at its foot
+  const [first, second] =
+    Math.abs(down.x) > Math.abs(down.y)
+      ? [-inches(10), inches(10)]
+      : down.y > 0
+        ? [0, inches(8)]
+        : [-inches(8), 0]
+  return [
+    text(joist.id, 'stairs', x, y + first, `landing ${printLength(depth)} × ${printLength(width)}`),
+    text(joist.id, 'stairs', x, y + second, `${printLength(up)} up`),
   ]
 }
 
@@ -81,8 +105,8 @@ export function stairShapes({ stairs }: Pick<Design, 'stairs'>): readonly (reado
   })
 }
 
-/** From the head to the foot, with the number of risers at the foot. */
-function arrow(flight: PlacedFlight): readonly Primitive[] {
+/** From the head to the foot, with the number of risers at the foot, and the flight's own where there are several. */
+function arrow(flight: PlacedFlight, isOne: boolean): readonly Primitive[] {
   const id = `stringer-${flight.number}-1`
   const middle = flight.width / 2
   const barb = inches(4)
@@ -93,7 +117,7 @@ function arrow(flight: PlacedFlight): readonly Primitive[] {
     ...[-1, 1].map((side) =>
       line(id, onFlight(flight, flight.run - inches(2) - barb, middle + (side * barb) / 2), tip),
     ),
-    text(id, 'stairs', label.x, label.y, `down ${flight.risers}`),
+    text(id, 'stairs', label.x, label.y, `${isOne ? '' : `flight ${flight.number}, `}down ${flight.risers}`),
   ]
 }
 

@@ -2,8 +2,9 @@ import type { Design } from '../../estimate-types.ts'
 import type { Member } from '../../frame/index.ts'
 import { groundAt } from '../../layout/index.ts'
 import { type StairPlan, spotAt } from '../../stairs/index.ts'
-import { inches } from '../../units/index.ts'
+import { inches, nearestSixteenth, printLength } from '../../units/index.ts'
 import type { Layer, Primitive } from '../types.ts'
+import { uprightDimension } from './shapes.ts'
 
 type View = 'section' | 'front' | 'side'
 
@@ -42,8 +43,25 @@ export function uprightStairs({ stairs, job }: Design, is: View): readonly Primi
   return stairs.flatMap((one) => {
     // in a section they would stand before what is cut, unless they go away from the house
     if (is === 'section' && one.edge.side !== 'front') return []
-    return [...standingStairs(one, is), ...stairFootings(one, job, is)]
+    return [...standingStairs(one, is), ...stairFootings(one, job, is), ...landingHeight(one, job, is)]
   })
+}
+
+/** From the ground to the boards of the landing, where the stairs are seen from beside; between its posts. */
+function landingHeight(
+  { platform, members, edge }: StairPlan,
+  job: Design['job'],
+  is: View,
+): readonly Primitive[] {
+  const joist = members.find(({ role }) => role === 'landing joist')
+  const isBeside = (is === 'front') !== (edge.side === 'front')
+  if (platform === null || joist === undefined || !isBeside) return []
+  const { corner, down, across, depth, width, level } = platform
+  const x = corner.x + (down.x * depth + across.x * width) / 2
+  const y = corner.y + (down.y * depth + across.y * width) / 2
+  const ground = groundAt(job, x, y)
+  const dimension = uprightDimension(joist.id, up(level), up(ground), is === 'front' ? x : y, 0)
+  return [{ ...dimension, text: printLength(nearestSixteenth(level - ground)) }]
 }
 
 /** Concrete in the ground under the stairs. */

@@ -67,3 +67,37 @@ describe('the foot of the stairs in section', () => {
     expect(JSON.stringify(bare)).not.toContain(line)
   })
 })
+
+describe('stairs with a landing on the drawings', () => {
+  // 14 risers, 7 to a flight: the landing lies 7 × 7.714 in = 4'-6" over level ground
+  const high = paperSource({
+    ...smallJob(),
+    size: { width: '16 ft', depth: '12 ft', height: '9 ft' },
+    stairs: { kind: 'landing', width: '4 ft' },
+    guard: { where: 'where needed' },
+  })
+  const drawing = (id: 'framing' | 'section') =>
+    makeSheets(high, [id]).flatMap(({ blocks }) =>
+      blocks.flatMap((block) => (block.kind === 'drawing' ? block.drawing.primitives : [])),
+    )
+
+  test('have their flights by number and the landing by size and height on the plan', () => {
+    const words = drawing('framing').flatMap((p) =>
+      p.kind === 'text' && p.layer === 'stairs' ? [p.text] : [],
+    )
+    expect(words).toEqual(expect.arrayContaining(['flight 1, down 7', 'flight 2, down 7', `4'-6" up`]))
+    expect(words.some((text) => text.startsWith('landing ') && text.endsWith(`× 4'-0"`))).toBe(true)
+  })
+
+  test('have the landing’s height in the section', () => {
+    const figures = drawing('section').flatMap((p) => (p.kind === 'dimension' ? [p.text] : []))
+    expect(figures).toContain(`4'-6"`)
+  })
+
+  test('tell the openings of level bays from those beside the stairs', () => {
+    const told = JSON.stringify(makeSheets(high, ['details']))
+    expect(told.slice(told.indexOf('Top of the guard'), told.indexOf('Top of the guard') + 220)).toMatch(
+      /openings of [^,]* at most, openings beside the stairs of /,
+    )
+  })
+})

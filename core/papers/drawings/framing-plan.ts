@@ -56,20 +56,43 @@ export function deckingPlan(design: Design, plans: readonly { readonly plan: Cut
     ),
     ...jointStrokes(design.frame, plans, 'decking'),
     ...partNumbers(design),
-    ...courses.map(courseMark),
+    ...courses.map((course) => courseMark(course, courses)),
   ]
   return drawingOf('decking-plan', 'Decking plan', primitives, MARGIN)
 }
 
-/** A board's mark: past the end from which it is measured, or on its middle where it lies at an angle. */
-function courseMark({ id, mark, box, plan, line }: Member): Primitive {
+/** Room that a mark takes past the end of its board. */
+const MARK_ROOM = inches(14)
+
+/**
+ * A board's mark: past the end from which it is measured, within it where another board lies there, or on its middle
+ * where it lies at an angle.
+ */
+function courseMark({ id, mark, box, plan, line }: Member, courses: readonly Member[]): Primitive {
   if (plan !== undefined && line !== undefined) {
     const [from, to] = line
     return text(id, 'marks', (from.x + to.x) / 2, (from.y + to.y) / 2, mark)
   }
   const [y, x] = [(box.y0 + box.y1) / 2, (box.x0 + box.x1) / 2]
+  const isMet = courses.some(
+    ({ box: other }) =>
+      other.x0 < box.x0 &&
+      other.x1 > box.x0 - MARK_ROOM &&
+      other.y0 < y &&
+      other.y1 > y &&
+      other.x1 <= box.x0 + 1,
+  )
   return box.x1 - box.x0 >= box.y1 - box.y0
-    ? { kind: 'text', id, layer: 'marks', x: box.x0 - inches(3), y, text: mark, anchor: 'end', size: 'small' }
+    ? {
+        kind: 'text',
+        id,
+        layer: 'marks',
+        x: box.x0 + (isMet ? inches(3) : -inches(3)),
+        y,
+        text: mark,
+        anchor: isMet ? 'start' : 'end',
+        size: 'small',
+      }
     : text(id, 'marks', x, box.y0 - inches(4), mark)
 }
 

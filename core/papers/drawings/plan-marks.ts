@@ -11,9 +11,12 @@ const INSIDE = inches(6)
 const OFF_JOISTS = inches(5)
 /** and so much off the posts, whose numbers stand beside them */
 const OFF_POSTS = inches(24)
+/** and so much off the marks of the joists */
+const OFF_MARKS = inches(14)
 /** Where along a board its mark is tried, best first; joists have theirs in the middle, and so end joists do not. */
-const SHARES = [0.5, 0.46, 0.54, 0.42, 0.58, 0.38, 0.62]
-const END_JOIST_SHARES = [0.3, 0.25, 0.7, 0.35]
+const FARTHER = [0.3, 0.7, 0.25, 0.75, 0.2, 0.8, 0.15, 0.85]
+const SHARES = [0.5, 0.46, 0.54, 0.42, 0.58, 0.38, 0.62, ...FARTHER]
+const END_JOIST_SHARES = [0.3, 0.25, 0.7, 0.35, ...FARTHER]
 
 /** Marks on the plan: of the joists on their middle, of the boards round them beside them, of the beams. */
 export function planMarks(design: Design): readonly Primitive[] {
@@ -61,7 +64,8 @@ function boardMarks({ frame, layout }: Design, joists: readonly Member[]): reado
       joists.every(({ box }) => {
         const isAway = box.y1 - box.y0 > box.x1 - box.x0
         const [at, low, high] = isAway ? [spot.x, box.x0, box.x1] : [spot.y, box.y0, box.y1]
-        return at < low - OFF_JOISTS || at > high + OFF_JOISTS
+        const off = Math.hypot((box.x0 + box.x1) / 2 - spot.x, (box.y0 + box.y1) / 2 - spot.y)
+        return off > OFF_MARKS && (at < low - OFF_JOISTS || at > high + OFF_JOISTS)
       })
     const spot = spots.find(isClear) ?? spots[0] ?? from
     return text(member.id, 'marks', spot.x, spot.y, mark)

@@ -32,6 +32,19 @@ describe('the decking plan', () => {
     expect(rows.get('Laid')).toBe(`${STRAIGHT}, in a border of one course, breakers at 15'-0"`)
   })
 
+  it('marks no board of the field on the border round it', () => {
+    const source = sourceOf(deck('picture-frame.json'))
+    const drawing = deckingSheet(source).blocks.find((block) => block.kind === 'drawing')
+    const boards = source.estimate.frame.members.filter(({ role }) => role === 'decking')
+    const marks = drawing?.kind === 'drawing' ? drawing.drawing.primitives : []
+    const fields = marks.flatMap((p) => (p.kind === 'text' && /^D\d+$/.test(p.text) ? [p] : []))
+    expect(fields.length).toBeGreaterThan(20)
+    for (const { id, x, y } of fields) {
+      const under = boards.filter(({ box }) => box.x0 < x && box.x1 > x && box.y0 < y && box.y1 > y)
+      expect(under.map((board) => board.id)).toEqual([id])
+    }
+  })
+
   it('names every board as the cutting sheet does, so that each can be found', () => {
     for (const file of ['l-shape.json', 'diagonal.json', 'picture-frame.json']) {
       const source = sourceOf(deck(file))

@@ -67,14 +67,30 @@ function flightWords(plan: Source['stairs'][number]): string {
   return `Stairs ${printLength(width)} wide with ${risers} ${risers === 1 ? 'riser' : 'risers'}${flights.length > 1 ? ` in ${flights.length} flights with a landing` : ''}${foot}${rail}.`
 }
 
-function guard({ guard: plan, job }: Source): readonly string[] {
+function guard({ guard: plan, job, stairs }: Source): readonly string[] {
   if (plan === null || plan.stretches.length === 0) return []
   const long: Ticks = ticks(Math.round(plan.levelLength / 384) * 384)
   const infill = plan.baluster === null ? 'panels' : 'balusters'
   const gate = plan.gates > 0 ? ', with a gate at the stairs' : ''
   return [
+    ...(isClosed(plan, stairs.length)
+      ? [
+          'The guard closes every open edge of the deck, without stairs or a gate: the only way off it is into the house.',
+        ]
+      : []),
     `A guard ${printInches(job.guard.height)} high with ${infill}, about ${printLength(long)} of it${plan.stairs.length > 0 ? ' and along the stairs' : ''}${gate}.`,
   ]
+}
+
+/** Whether nobody can leave the deck but through the house: every open edge guarded, no stairs, no gate. */
+export function isClosed(plan: Source['guard'], flights: number): boolean {
+  return (
+    plan !== null &&
+    plan.stretches.length > 0 &&
+    flights === 0 &&
+    plan.gates === 0 &&
+    plan.edges.every(({ edge }) => plan.stretches.some((stretch) => stretch.edge === edge))
+  )
 }
 
 /** What is done besides, field by field. */

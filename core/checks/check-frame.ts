@@ -90,7 +90,7 @@ export function checkFrame(
     ...checkFootingThicknesses(context),
     checkFootingDepth(context),
     checkFrostUplift(context),
-    checkGuard(context, guard),
+    checkGuard(context, guard, stairs),
     ...checkGuardBuilt(job, guard),
     ...stairs.flatMap((one) => checkStairs(job, one)),
   ]

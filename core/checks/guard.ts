@@ -1,15 +1,21 @@
 import { IRC_LIMITS } from '../data/index.ts'
 import type { GuardPlan } from '../guard/index.ts'
 import { groundAt } from '../layout/index.ts'
+import type { StairPlan } from '../stairs/index.ts'
 import { inches, ticks } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { byLimit, length } from './finding.ts'
 import { judge } from './judge.ts'
+import { dropFromLanding } from './landing-guard.ts'
 import type { Check } from './types.ts'
 import { feetInches } from './words.ts'
 
 /** Whether a guard is needed: a drop of more than 30 in within 36 in of an open edge. IRC 2021 R312.1.1. */
-export function checkGuard(context: CheckContext, guard: GuardPlan | null = null): Check {
+export function checkGuard(
+  context: CheckContext,
+  guard: GuardPlan | null = null,
+  stairs: readonly StairPlan[] = [],
+): Check {
   const { job, layout } = context
   // of several levels the highest counts over the whole of the ground: more than one stands over it, never less
   const top = ticks(Math.max(...layout.levels.map(({ deckTop }) => deckTop)))
@@ -42,13 +48,26 @@ export function checkGuard(context: CheckContext, guard: GuardPlan | null = null
   if (guard !== null) {
     const edges = guard.stretches.map(({ edge }) => edge.id)
     const bare = guard.edges.filter(({ needed, edge }) => needed && !edges.includes(edge.id))
+    // no guard is laid around a landing: where it lies high it is said, never passed over
+    const high = stairs
+      .flatMap(({ platform }) => (platform === null ? [] : [dropFromLanding(job, platform)]))
+      .filter((one) => one > limit)
+    const missing = [
+      ...(bare.length > 0 ? [`along ${bare.length} more edges`] : []),
+      ...(high.length > 0
+        ? [
+            `on the open sides of the stairs’ landing, ${feetInches(ticks(Math.ceil(Math.max(...high) / 4) * 4))} above the ground; it is neither drawn nor counted`,
+          ]
+        : []),
+    ]
     return judge(job, {
       ...base,
-      prescriptive: bare.length === 0 ? { ...found, ratio: null } : null,
+      prescriptive: missing.length === 0 ? { ...found, ratio: null } : null,
       good: () =>
         `A guard is needed, for the drop is ${told}; it is counted along ${guard.stretches.length} stretches${guard.stairs.length > 0 ? ' and beside the stairs' : ''}.`,
-      uncovered: `A guard is needed along ${bare.length} more edges`,
-      whenUncovered: 'Have a guard along every edge from which the ground lies more than 30 in below.',
+      uncovered: `A guard is needed ${missing.join(' and ')}`,
+      whenUncovered:
+        'Have a guard along every edge and side of a landing from which the ground lies more than 30 in below.',
       caution: 'Where stairs leave, the guard is open: nothing else may be taken away before the rail is up.',
     })
   }

@@ -63,7 +63,7 @@ export function checkHandrail(job: Job, stairs: StairPlan): Check {
     beside: [...(missing ? [] : [rule]), ...height.beside],
     good: () =>
       sides > 0
-        ? `A handrail on ${sides === 1 ? 'one side' : 'both sides'}, ${printLength(stairs.handrail.each)} each.`
+        ? `A handrail on ${sides === 1 ? 'one side' : 'both sides'}, ${stairs.handrail.flights.map((long) => printLength(long)).join(' and ')} each.`
         : `${stairs.risers} risers need no handrail.`,
     bad: `${stairs.risers} risers need a handrail, and there is none.`,
     uncovered: 'No rule covers the handrail',

@@ -2,7 +2,7 @@ import { IRC_LIMITS } from '../data/index.ts'
 import { type Cause, distinctMarks } from '../frame/index.ts'
 import { type Fault, type Job, jobOfStairs, type StatedStairs } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
-import { ceilTicks, fail, inches, ok, printLength, type Result, type Ticks, ticks } from '../units/index.ts'
+import { ceilTicks, fail, inches, ok, printLength, type Result, ticks } from '../units/index.ts'
 import { deckEdges } from './deck-edges.ts'
 import { flightMembers, lumberOf } from './flight-members.ts'
 import { placeFlights } from './place-flights.ts'
@@ -207,6 +207,7 @@ function handrailOf(
   risers: number,
 ): StairPlan['handrail'] {
   const sides = { none: 0, 'one side': 1, 'both sides': 2 }[stairs.handrail]
-  const each: Ticks = ceilTicks(patterns.reduce((sum, { marks, step }) => sum + (marks.length + 1) * step, 0))
-  return { sides, each, needed: risers >= IRC_LIMITS.handrailRisers.value }
+  const flights = patterns.map(({ marks, step }) => ceilTicks((marks.length + 1) * step))
+  const each = ticks(flights.reduce<number>((sum, long) => sum + long, 0))
+  return { sides, each, flights, needed: risers >= IRC_LIMITS.handrailRisers.value }
 }

@@ -173,6 +173,12 @@ export interface StairPlan {
   readonly connectors: readonly StairConnector[]
   readonly pad: Pad | null
   readonly footings: readonly StairFooting[]
-  readonly handrail: { readonly sides: number; readonly each: Ticks; readonly needed: boolean }
+  /** on each of its sides: along all flights together, and the rail of each flight, none of which turns at a landing */
+  readonly handrail: {
+    readonly sides: number
+    readonly each: Ticks
+    readonly flights: readonly Ticks[]
+    readonly needed: boolean
+  }
   readonly cause: Cause
 }

@@ -96,8 +96,11 @@ function screws(job: Job, stairs: StairPlan): readonly GoodShare[] {
   }))
 }
 
-function handrail({ handrail: { sides, each }, flights }: StairPlan): readonly GoodShare[] {
-  const brackets = Math.max(2, Math.ceil(each / BRACKETS_APART) + 1)
+function handrail({ handrail: { sides, each, flights: rails }, flights }: StairPlan): readonly GoodShare[] {
+  const brackets = rails.reduce<number>(
+    (sum, long) => sum + Math.max(2, Math.ceil(long / BRACKETS_APART) + 1),
+    0,
+  )
   const cause = (rule: string): Cause => ({
     fields: ['stairs.handrail'],
     ids: [`stringer-${flights[0]?.number}-1`],
@@ -114,7 +117,7 @@ function handrail({ handrail: { sides, each }, flights }: StairPlan): readonly G
     {
       sku: 'handrail-bracket',
       quantity: sides * brackets,
-      cause: cause('One every 4 ft and one at the end of each side (common practice, no source)'),
+      cause: cause('One every 4 ft and one at the end of each flight’s rail (common practice, no source)'),
     },
   ]
 }

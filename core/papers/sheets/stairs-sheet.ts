@@ -63,7 +63,7 @@ function stairBlocks(stairs: StairPlan, share: number, design: Pick<Design, 'lay
           ? [
               [
                 'Handrail',
-                `${handrail.sides} of ${printLength(handrail.each)}, 34 to 38 in over the nosings`,
+                `${handrail.flights.map((long) => `${handrail.sides} of ${printLength(long)}`).join(' and ')}, 34 to 38 in over the nosings`,
               ] as const,
             ]
           : []),

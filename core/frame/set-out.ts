@@ -1,6 +1,5 @@
 import type { Job } from '../job/index.ts'
 import { nearestSixteenth, type Ticks } from '../units/index.ts'
-import type { Frame } from './types.ts'
 
 /** Where one hole's centre is, and the two diagonals that prove it. */
 export interface HoleSetOut {
@@ -15,9 +14,20 @@ export interface HoleSetOut {
   readonly fromRightCorner: Ticks
 }
 
+/** What has a centre to set out; ticks, not always whole. */
+interface Centred {
+  readonly id: string
+  readonly number: number
+  readonly x: number
+  readonly y: number
+}
+
 /** Set-out of every hole, in the order of their numbers. Freestanding, the wall is the rear rim's outer face. */
-export function holeSetOut(frame: Frame, job: Job): readonly HoleSetOut[] {
-  return frame.footings.map((footing) => ({
+export function holeSetOut(
+  { footings }: { readonly footings: readonly Centred[] },
+  job: Job,
+): readonly HoleSetOut[] {
+  return footings.map((footing) => ({
     footingId: footing.id,
     number: footing.number,
     along: nearestSixteenth(footing.x),

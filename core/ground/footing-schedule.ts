@@ -1,12 +1,13 @@
 import { type FootingLoad, footingLoads } from '../checks/index.ts'
 import type { Design } from '../estimate-types.ts'
 import type { Ticks } from '../units/index.ts'
+import { allHoles, type Hole } from './holes.ts'
 
-/** One hole as it is dug, formed and poured, with what it carries. */
-export interface FootingRow extends FootingLoad {
-  readonly number: number
-  readonly x: Ticks
-  readonly y: Ticks
+/** One hole as it is dug, formed and poured, with what it carries and what stands on it. */
+export interface FootingRow extends Pick<Hole, 'number' | 'x' | 'y' | 'under' | 'post'> {
+  readonly footingId: string
+  /** null under stairs, whose loads no table here reckons */
+  readonly carries: FootingLoad | null
   /** above the datum, ticks */
   readonly groundLevel: number
   readonly bottomLevel: number
@@ -22,30 +23,28 @@ export interface FootingRow extends FootingLoad {
 }
 
 /** The hole schedule: place, levels, sizes, concrete, load and soil pressure of every footing. */
-export function footingSchedule({ job, layout, frame, takeoff }: Design): readonly FootingRow[] {
+export function footingSchedule(design: Design): readonly FootingRow[] {
+  const { job, layout, frame, takeoff } = design
   const loads = new Map(footingLoads(job, layout, frame).map((load) => [load.footingId, load]))
   const volumes = new Map(takeoff.volumes.concreteEach.map((one) => [one.footingId, one.cubicFeet]))
-  return frame.footings.flatMap((footing) => {
-    const load = loads.get(footing.id)
-    if (load === undefined) return []
-    return [
-      {
-        ...load,
-        number: footing.number,
-        x: footing.x,
-        y: footing.y,
-        groundLevel: footing.ground,
-        bottomLevel: footing.ground - footing.depth,
-        topOfConcrete: footing.topOfConcrete,
-        depth: footing.depth,
-        kind: footing.base > 0 ? 'tube on a base' : 'tube',
-        tube: footing.tube,
-        tubeLength: footing.tubeLength,
-        base: footing.base,
-        baseThickness: footing.baseThickness,
-        holeDiameter: footing.holeDiameter,
-        cubicFeet: volumes.get(footing.id) ?? 0,
-      },
-    ]
-  })
+  return allHoles(design).map((footing) => ({
+    footingId: footing.id,
+    carries: loads.get(footing.id) ?? null,
+    number: footing.number,
+    x: footing.x,
+    y: footing.y,
+    under: footing.under,
+    post: footing.post,
+    groundLevel: footing.ground,
+    bottomLevel: footing.ground - footing.depth,
+    topOfConcrete: footing.topOfConcrete,
+    depth: footing.depth,
+    kind: footing.base > 0 ? 'tube on a base' : 'tube',
+    tube: footing.tube,
+    tubeLength: footing.tubeLength,
+    base: footing.base,
+    baseThickness: footing.baseThickness,
+    holeDiameter: footing.holeDiameter,
+    cubicFeet: volumes.get(footing.id) ?? 0,
+  }))
 }

@@ -9,6 +9,7 @@ export {
   type GroundResult,
   groundReport,
 } from './ground-report.ts'
+export { allHoles, type Hole } from './holes.ts'
 export { type LayoutCheck, layoutChecks } from './layout-checks.ts'
 export { type CornerSetOut, layoutCorners } from './layout-corners.ts'
 export { type Crossing, type LayoutString, layoutStrings } from './layout-strings.ts'

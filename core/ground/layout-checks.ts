@@ -1,8 +1,9 @@
 import type { Design } from '../estimate-types.ts'
-import { diagonal, type Footing } from '../frame/index.ts'
+import { diagonal } from '../frame/index.ts'
 import type { Point } from '../layout/index.ts'
 import { inches, nearestSixteenth, printLength, type Ticks } from '../units/index.ts'
 import { frameEdges } from './frame-edges.ts'
+import { allHoles, type Hole } from './holes.ts'
 import { type LayoutString, layoutStrings } from './layout-strings.ts'
 import { sightOf } from './sight.ts'
 import { isBeforeOneWall } from './wall-ties.ts'
@@ -44,7 +45,7 @@ export function layoutChecks(design: Design): readonly LayoutCheck[] {
     check.lines.every(({ x1, y1, x2, y2 }) => isClear({ x: x1, y: y1 }, { x: x2, y: y2 })),
   )
   const square = isBeforeOneWall(design) ? [squareOf(design)] : squareByTies(design)
-  return [...square, ...crossings, ...apartOf(design.frame.footings, rows)]
+  return [...square, ...crossings, ...apartOf(allHoles(design), rows)]
 }
 
 /** Of the smallest rectangle on the job's axes that holds the frame. */
@@ -122,7 +123,7 @@ function crossingsOf(rows: readonly LayoutString[], lines: readonly LayoutString
 }
 
 /** The outer holes of the front row in one pull; where no row has two, the two holes that lie farthest apart. */
-function apartOf(holes: readonly Footing[], rows: readonly LayoutString[]): readonly LayoutCheck[] {
+function apartOf(holes: readonly Hole[], rows: readonly LayoutString[]): readonly LayoutCheck[] {
   const row = rows
     .map((string) => holes.filter(({ number }) => string.holes.includes(number)))
     .findLast(({ length }) => length > 1)
@@ -146,15 +147,15 @@ function apartOf(holes: readonly Footing[], rows: readonly LayoutString[]): read
   ]
 }
 
-function farthestOf(holes: readonly Footing[]): readonly [Footing?, Footing?] {
+function farthestOf(holes: readonly Hole[]): readonly [Hole?, Hole?] {
   const pairs = holes.flatMap((one, i) => holes.slice(i + 1).map((other) => [one, other] as const))
-  return pairs.reduce<readonly [Footing?, Footing?]>((best, pair) => {
+  return pairs.reduce<readonly [Hole?, Hole?]>((best, pair) => {
     const [one, other] = best
     return one === undefined || other === undefined || distance(...pair) > distance(one, other) ? pair : best
   }, [])
 }
 
 /** Centre to centre, nearest 1/16 in. */
-function distance(one: Footing, other: Footing): Ticks {
+function distance(one: Hole, other: Hole): Ticks {
   return diagonal(other.x - one.x, other.y - one.y)
 }

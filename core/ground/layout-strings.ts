@@ -1,7 +1,8 @@
 import type { Design } from '../estimate-types.ts'
-import { type HoleSetOut, holeSetOut } from '../frame/index.ts'
+import type { HoleSetOut } from '../frame/index.ts'
 import { feet, inches, type Ticks, ticks } from '../units/index.ts'
 import { frameEdges } from './frame-edges.ts'
+import { allHolesSetOut } from './holes.ts'
 import { acrossFrom, alongFrom, cutAtWalls } from './strings-around-house.ts'
 import { isBeforeOneWall } from './wall-ties.ts'
 
@@ -45,17 +46,24 @@ export function layoutStrings(design: Design): {
   readonly strings: readonly LayoutString[]
   readonly crossings: readonly Crossing[]
 } {
-  const { frame, layout, job } = design
-  const holes = holeSetOut(frame, job)
+  const { layout, job } = design
+  const holes = allHolesSetOut(design)
   const edges = frameEdges(layout)
   const attached = job.site.attachment === 'ledger'
   const around = !isBeforeOneWall(design)
+  // holes of stairs lie beyond the frame
+  const far = {
+    left: Math.min(edges.left, ...holes.map((hole) => hole.along)),
+    right: Math.max(edges.right, ...holes.map((hole) => hole.along)),
+    rear: Math.min(edges.rear, ...holes.map((hole) => hole.fromWall)),
+    front: Math.max(edges.front, ...holes.map((hole) => hole.fromWall)),
+  }
   const ends = {
-    x1: edges.left - BATTER_BOARDS_OUT,
-    x2: edges.right + BATTER_BOARDS_OUT,
+    x1: far.left - BATTER_BOARDS_OUT,
+    x2: far.right + BATTER_BOARDS_OUT,
     // the wall stops a string where there is one
-    y1: attached && !around ? 0 : edges.rear - BATTER_BOARDS_OUT,
-    y2: edges.front + BATTER_BOARDS_OUT,
+    y1: attached && !around ? 0 : far.rear - BATTER_BOARDS_OUT,
+    y2: far.front + BATTER_BOARDS_OUT,
   }
   const rows = different(holes.map(({ fromWall }) => fromWall))
   const lines = different(holes.map(({ along }) => along))

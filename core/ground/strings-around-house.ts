@@ -1,6 +1,7 @@
 import type { Design } from '../estimate-types.ts'
 import { type Ticks, ticks } from '../units/index.ts'
 import { frameEdges } from './frame-edges.ts'
+import { allHoles } from './holes.ts'
 import type { LayoutString } from './layout-strings.ts'
 import { type Sight, sightOf } from './sight.ts'
 
@@ -47,11 +48,12 @@ export function acrossFrom(
 }
 
 /** A string between the walls that stand in its way, on the side where its holes are, or the edge that it lies over. */
-export function cutAtWalls(string: LayoutString, { layout, frame }: Design): LayoutString {
+export function cutAtWalls(string: LayoutString, design: Design): LayoutString {
+  const { layout } = design
   const sight = sightOf(layout)
   const over = string.edge
     ? layout.outline.filter(({ x, y }) => (string.x1 === string.x2 ? x === string.x1 : y === string.y1))
-    : frame.footings.filter(({ number }) => string.holes.includes(number))
+    : allHoles(design).filter(({ number }) => string.holes.includes(number))
   const [first] = over
   if (first === undefined) return string
   // in the middle of an edge: its ends may stand at the house

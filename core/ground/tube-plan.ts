@@ -2,6 +2,7 @@ import { type CutPlan, type Infeasible, type LpEngine, planCuts } from '../cutti
 import type { Design } from '../estimate-types.ts'
 import type { PriceBook } from '../pricing/index.ts'
 import { cents, fail, feet, type Result, type Ticks, ticks, toInches } from '../units/index.ts'
+import { allHoles } from './holes.ts'
 
 export interface TubePlan {
   readonly sku: string
@@ -18,17 +19,18 @@ export interface TubePlan {
  * them. Null where the book does not sell the tube.
  */
 export function tubePlan(
-  { frame }: Design,
+  design: Design,
   book: PriceBook,
   engine: LpEngine,
 ): Result<TubePlan, Infeasible> | null {
-  const [first] = frame.footings
+  const holes = allHoles(design)
+  const [first] = holes
   if (first === undefined) throw new Error('a deck stands on footings')
   const sku = `form-tube-${toInches(first.tube)}in`
   const listed = book.goods.find((good) => good.sku === sku && good.unit === 'foot')
   if (listed === undefined) return null
   const sold = feet(listed.pack / 1000)
-  const pieces = frame.footings.flatMap(({ id, number, tubeLength }) =>
+  const pieces = holes.flatMap(({ id, number, tubeLength }) =>
     partsOf(tubeLength, sold).map((length, i) => ({
       id: `tube-${id}-${i + 1}`,
       mark: i === 0 ? `F${number}` : `F${number} part ${i + 1}`,
@@ -60,7 +62,7 @@ export function tubePlan(
     engine,
   )
   if (!planned.ok) return fail(planned.error)
-  const butted = frame.footings.some(({ tubeLength }) => tubeLength > sold)
+  const butted = holes.some(({ tubeLength }) => tubeLength > sold)
   return { ok: true, value: { sku, label: listed.label, sold, butted, plan: planned.value } }
 }
 

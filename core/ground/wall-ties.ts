@@ -1,6 +1,7 @@
 import type { Design } from '../estimate-types.ts'
 import { diagonal } from '../frame/index.ts'
 import type { Ticks } from '../units/index.ts'
+import { allHoles } from './holes.ts'
 import { type Sight, sightOf, type WallCorner } from './sight.ts'
 
 /** A distance by tape from a corner of the outline that stands at the house. */
@@ -17,14 +18,15 @@ const OPEN_ENOUGH = 0.5
  * Whether the deck's left and right corners, on one line along the wall, are in sight of every hole and every corner of
  * the frame: then the two diagonals from them prove a place. Beside a house that the deck goes around they are not.
  */
-export function isBeforeOneWall({ layout, frame, job }: Pick<Design, 'layout' | 'frame' | 'job'>): boolean {
+export function isBeforeOneWall(design: Pick<Design, 'layout' | 'frame' | 'stairs' | 'job'>): boolean {
+  const { layout, job } = design
   if (job.site.attachment !== 'ledger') return true
   const { corners, isClear } = sightOf(layout)
   const ends = [0, job.size.width].map((x) => ({ x, y: 0 }))
   return ends.every(
     (end) =>
       corners.some(({ x, y }) => x === end.x && y === end.y) &&
-      [...layout.outline, ...frame.footings].every((place) => isClear(end, place)),
+      [...layout.outline, ...allHoles(design)].every((place) => isClear(end, place)),
   )
 }
 

@@ -57,7 +57,7 @@ export function stairTasks(whole: Job, stairs: StairPlan): readonly TaskShare[] 
             cause: because('Area of the pad', ['stairs.foot', 'stairs.padDepth']),
           },
         ]),
-    ...['hole-clean', 'form-tube'].map((rateId) => ({
+    ...['layout-footing', 'hole-clean', 'form-tube'].map((rateId) => ({
       rateId,
       quantity: footings.length,
       cause: because('One per footing under the stairs', ['stairs.foot', 'stairs.kind']),

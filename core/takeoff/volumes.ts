@@ -9,7 +9,10 @@ import type { Volumes } from './types.ts'
 export const UNDER_PAD = inches(4)
 
 /** What stands in the ground: its measures, by whatever it carries. */
-type InGround = Pick<Footing, 'tube' | 'tubeLength' | 'base' | 'baseThickness' | 'depth' | 'holeDiameter'>
+type InGround = Pick<
+  Footing,
+  'id' | 'tube' | 'tubeLength' | 'base' | 'baseThickness' | 'depth' | 'holeDiameter'
+>
 
 /** Concrete of stairs, beside that of the deck's footings. */
 export interface StairGround {
@@ -22,11 +25,8 @@ export interface StairGround {
  * as concrete; what is dug for it is a task of its own and comes away as spoil.
  */
 export function volumesOf(job: Job, frame: Frame, stairs: readonly StairGround[] = []): Volumes {
-  const concreteEach = frame.footings.map((footing) => ({
-    footingId: footing.id,
-    cubicFeet: concreteIn(footing),
-  }))
   const holesDug: readonly InGround[] = [...frame.footings, ...stairs.flatMap(({ footings }) => footings)]
+  const concreteEach = holesDug.map((footing) => ({ footingId: footing.id, cubicFeet: concreteIn(footing) }))
   const concrete = sum(holesDug.map(concreteIn)) + sum(stairs.map(({ pad }) => padVolume(pad)))
   const holes = sum(holesDug.map((footing) => cylinder(footing.holeDiameter, footing.depth)))
   const standing = sum(holesDug.map(underGround))

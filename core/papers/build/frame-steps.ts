@@ -1,3 +1,4 @@
+import { allHoles } from '../../ground/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
 import { carriers } from '../marking/carriers.ts'
 import { said } from '../said.ts'
@@ -44,13 +45,19 @@ function ledgerSteps({ job, frame, checks, layout }: Source): readonly Step[] {
   ]
 }
 
-function postSteps({ job, frame }: Source): readonly Step[] {
-  const lengths = frame.posts.map(({ number, length }) => `post ${number} ${printLength(length)}`)
+function postSteps(estimate: Source): readonly Step[] {
+  const { job, frame } = estimate
+  const posts = allHoles(estimate).flatMap(({ number, under, post }) =>
+    post === null
+      ? []
+      : [{ ...post, name: under === 'deck' ? `post ${number}` : `landing post ${post.mark}` }],
+  )
+  const lengths = posts.map(({ name, length }) => `${name} ${printLength(length)}`)
   return [
     {
       text: 'Bolt the post bases to the anchors, each turned square to the strings.',
       notes: [
-        `${frame.posts.length} bases with a stand-off of ${printInches(job.ground.standoff)}: end grain stays dry.`,
+        `${posts.length} bases with a stand-off of ${printInches(job.ground.standoff)}: end grain stays dry.`,
       ],
     },
     {

@@ -1,4 +1,4 @@
-import { layoutChecks } from '../../ground/index.ts'
+import { allHoles, layoutChecks } from '../../ground/index.ts'
 import { printInches, printLength } from '../../units/index.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
@@ -7,12 +7,14 @@ type Source = PaperSource['estimate']
 
 /** From the permit to the filled hole, with this deck's numbers. */
 export function groundSteps(source: Source): readonly Step[] {
-  const { job, frame, takeoff } = source
-  const [footing] = frame.footings
+  const { job, takeoff } = source
+  const holes = allHoles(source)
+  const [footing] = holes
   const square = layoutChecks(source).filter(({ kind }) => kind === 'square')
   if (footing === undefined) return []
-  const count = frame.footings.length
-  const deepest = Math.max(...frame.footings.map(({ depth }) => depth)) as typeof footing.depth
+  const count = holes.length
+  const deepest = Math.max(...holes.map(({ depth }) => depth)) as typeof footing.depth
+  const bare = holes.filter(({ base }) => base === 0)
   const bags = takeoff.volumes.bags
   return [
     {
@@ -46,11 +48,14 @@ export function groundSteps(source: Source): readonly Step[] {
           ? `Form the bases, ${printInches(footing.base)} across and ${printInches(footing.baseThickness)} thick, and stand a ${printInches(footing.tube)} tube on each, cut to the length in the schedule.`
           : `Stand a ${printInches(footing.tube)} tube in each hole, cut to the length in the schedule.`,
       notes: [
-        `The tube’s top is ${printInches(job.ground.projection)} over the ground there. Put the strings up again: the crossing is the tube’s middle.`,
+        ...(footing.base > 0 && bare.length > 0
+          ? [`Under the stairs, hole ${bare.map(({ number }) => number).join(', ')}: a tube and no base.`]
+          : []),
+        `The tube’s top is ${printInches(job.ground.projection)} over the ground there${bare.some(({ post }) => post === null) ? ', level with it under stringers' : ''}. Put the strings up again: the crossing is the tube’s middle.`,
       ],
     },
     {
-      text: `Mix and pour ${bags} bags (${takeoff.volumes.concrete.toFixed(2)} cu ft before waste). Work it with a rod, strike it level, set the anchor bolt under the crossing, plumb, ${printInches(28 as typeof footing.depth)} of thread showing.`,
+      text: `Mix and pour ${bags} bags (${takeoff.volumes.concrete.toFixed(2)} cu ft before waste${source.stairs.some(({ pad }) => pad !== null) ? ', the stairs’ pad with them' : ''}). Work it with a rod, strike it level, set the anchor bolt under the crossing, plumb, ${printInches(28 as typeof footing.depth)} of thread showing.`,
       cautions: ['Wet concrete burns skin and eyes: gloves, long sleeves, goggles; wash at once.'],
     },
     {

@@ -1,4 +1,5 @@
 import type { Estimate } from '../../estimate-types.ts'
+import { allHoles } from '../../ground/index.ts'
 import { inches, printInches } from '../../units/index.ts'
 import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
 import { said } from '../said.ts'
@@ -6,8 +7,10 @@ import { frostWords } from '../tables/frost-words.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
 
 /** The deepest footing in section, from the ground to its bottom. */
-export function footingDetail({ job, frame, checks }: Estimate): Detail | null {
-  const [first, ...others] = frame.footings
+export function footingDetail(estimate: Estimate): Detail | null {
+  const { job, checks } = estimate
+  const holes = allHoles(estimate)
+  const [first, ...others] = holes
   if (first === undefined) return null
   const footing = others.reduce((deep, one) => (one.depth > deep.depth ? one : deep), first)
   const { tube, base, baseThickness, depth, holeDiameter } = footing
@@ -16,7 +19,7 @@ export function footingDetail({ job, frame, checks }: Estimate): Detail | null {
   const wide = Math.max(tube, base) / 2
   const tubeEnds = depth - (base > 0 ? baseThickness : 0)
   const id = 'detail-footing'
-  const depths = [...new Set(frame.footings.map((one) => printInches(one.depth)))]
+  const depths = [...new Set(holes.map((one) => printInches(one.depth)))]
   return detail(
     id,
     'Footing, section',

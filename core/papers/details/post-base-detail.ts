@@ -1,11 +1,13 @@
 import { sectionOf } from '../../data/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
+import { allHoles } from '../../ground/index.ts'
 import { inches, printInches } from '../../units/index.ts'
 import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
 
 /** The foot of a post on its pier, with the anchor in the concrete. */
-export function postBaseDetail({ job, frame }: Estimate): Detail | null {
+export function postBaseDetail(estimate: Estimate): Detail | null {
+  const { job, frame } = estimate
   const [footing] = frame.footings
   if (footing === undefined) return null
   const { standoff, projection } = job.ground
@@ -61,7 +63,7 @@ export function postBaseDetail({ job, frame }: Estimate): Detail | null {
       {
         at: [-post.depth / 2, -standoff - inches(3)],
         to: [-half - inches(6), -standoff - inches(6)],
-        text: `Post base with a stand-off of ${printInches(standoff)}: end grain stays dry. ${frame.posts.length} of them, each turned square to the strings.`,
+        text: `Post base with a stand-off of ${printInches(standoff)}: end grain stays dry. ${allHoles(estimate).filter(({ post }) => post !== null).length} of them, each turned square to the strings.`,
       },
       {
         at: [0, inches(4)],

@@ -1,6 +1,8 @@
 import type { Design } from '../../estimate-types.ts'
 import {
+  allHoles,
   frameEdges,
+  type Hole,
   isBeforeOneWall,
   type LayoutString,
   layoutChecks,
@@ -153,8 +155,8 @@ function drawnString(
   ]
 }
 
-function holes({ frame }: Design): readonly Primitive[] {
-  return frame.footings.flatMap((footing): readonly Primitive[] => {
+function holes(design: Design): readonly Primitive[] {
+  return allHoles(design).flatMap((footing): readonly Primitive[] => {
     const circle = (r: number, weight: 'fine' | 'medium', stroke: 'solid' | 'hidden'): Primitive => ({
       kind: 'circle',
       id: footing.id,
@@ -170,9 +172,14 @@ function holes({ frame }: Design): readonly Primitive[] {
       circle(footing.holeDiameter / 2, 'fine', 'hidden'),
       ...(footing.base > 0 ? [circle(footing.base / 2, 'fine', 'solid')] : []),
       circle(footing.tube / 2, 'medium', 'solid'),
-      text(footing.id, 'posts', footing.x + away, footing.y - away, `${footing.number}`),
+      text(footing.id, 'posts', footing.x + away, footing.y - away, nameOf(footing)),
     ]
   })
+}
+
+/** A hole under stairs with the mark of the post that stands on it: its number is no post's of the deck. */
+function nameOf({ number, under, post }: Hole): string {
+  return under === 'stairs' && post !== null ? `${number} (${post.mark})` : `${number}`
 }
 
 /** Offsets in a chain: along the wall below the strings, away from it at their right. */

@@ -11,6 +11,7 @@ import {
 } from '../../ground/index.ts'
 import { printLength, type Ticks } from '../../units/index.ts'
 import { footingLayout } from '../drawings/footing-layout.ts'
+import { offsetText } from '../offset-text.ts'
 import type { Sheet, Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { frostWords } from '../tables/frost-words.ts'
@@ -215,5 +216,5 @@ interface Place {
 }
 
 function offsets(list: readonly LayoutString[]): string {
-  return list.map(({ name, offset }) => `${name} at ${printLength(offset)}`).join(', ')
+  return list.map(({ name, offset }) => `${name} at ${offsetText(offset)}`).join(', ')
 }

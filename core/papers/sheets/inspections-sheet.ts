@@ -1,3 +1,4 @@
+import { allHoles, type Hole } from '../../ground/index.ts'
 import { titleOfStairs } from '../../job/index.ts'
 import { printInches, ticks } from '../../units/index.ts'
 import { squareWords } from '../build/square-words.ts'
@@ -40,13 +41,11 @@ export function inspectionsSheet({ estimate }: PaperSource): Sheet {
 
 type Source = PaperSource['estimate']
 
-function footingItems({ job, frame, stairs }: Source): readonly string[] {
+function footingItems(estimate: Source): readonly string[] {
+  const { job, stairs } = estimate
   return [
     'Services marked; the marks can still be seen',
-    ...frame.footings.map((footing) => `Hole ${footing.number}: ${holeWords(footing)}`),
-    ...stairs
-      .flatMap(({ footings }) => footings)
-      .map((footing, i) => `Footing ${i + 1} of the stairs or their landing: ${holeWords(footing)}`),
+    ...allHoles(estimate).map((hole) => `Hole ${hole.number}${whose(hole)}: ${holeWords(hole)}`),
     ...stairs.flatMap(({ branch, pad }) =>
       pad === null
         ? []
@@ -59,16 +58,12 @@ function footingItems({ job, frame, stairs }: Source): readonly string[] {
   ]
 }
 
-function holeWords({
-  depth,
-  holeDiameter,
-  base,
-  baseThickness,
-  tube,
-}: Pick<
-  Source['frame']['footings'][number],
-  'depth' | 'holeDiameter' | 'base' | 'baseThickness' | 'tube'
->): string {
+function whose({ under, post }: Hole): string {
+  if (under === 'deck') return ''
+  return post === null ? ', under stringers' : `, landing post ${post.mark}`
+}
+
+function holeWords({ depth, holeDiameter, base, baseThickness, tube }: Hole): string {
   return `${printInches(depth)} deep from the ground there, ${printInches(holeDiameter)} across; tube ${printInches(tube)}${base > 0 ? ` on a base ${printInches(base)} × ${printInches(baseThickness)}` : ''}`
 }
 

@@ -3,7 +3,7 @@ import type { PaperSource } from '../source.ts'
 
 /** What permit offices usually want in a set, and where in this one it stands: common practice, lists of offices differ. */
 export function permitList({ estimate }: PaperSource): readonly string[] {
-  const { job, frame } = estimate
+  const { job, frame, stairs } = estimate
   const ledger = job.site.attachment === 'ledger'
   return [
     'Framing plan to scale with sizes, spans, spacing and cantilevers: sheet “Framing plan”.',
@@ -15,7 +15,7 @@ export function permitList({ estimate }: PaperSource): readonly string[] {
     ...(estimate.stairs.length === 0 && estimate.guard === null
       ? []
       : ['Stairs and guard: sheet “Stairs and guard”, and the checks below.']),
-    `Connectors: ${connectorWords(frame.connectors)}; listed products are chosen at the yard, their sheets go with the permit.`,
+    `Connectors: ${connectorWords([...frame.connectors, ...stairs.flatMap(({ connectors }) => connectors)])}; listed products are chosen at the yard, their sheets go with the permit.`,
     `Frost depth ${printInches(job.site.frostDepth)} and soil: to be confirmed by the office.`,
   ]
 }
@@ -50,7 +50,7 @@ export function permitGaps({
 }
 
 /** So many of each kind, whatever their size. */
-function connectorWords(connectors: PaperSource['estimate']['frame']['connectors']): string {
+function connectorWords(connectors: readonly { readonly kind: string; readonly count: number }[]): string {
   const kinds = Map.groupBy(connectors, ({ kind }) => kind)
   return [...kinds]
     .map(([kind, all]) => ({ kind, count: all.reduce((sum, one) => sum + one.count, 0) }))

@@ -1,15 +1,19 @@
+import { bearingOf } from '../../checks/index.ts'
 import { BAG_YIELD_THOUSANDTHS } from '../../data/index.ts'
 import type { Design } from '../../estimate-types.ts'
 import { footingSchedule, frameEdges, isBeforeOneWall } from '../../ground/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
+import { offsetText } from '../offset-text.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
+
+/** Under stairs: made like the deck's, never a figure that nothing here works out. */
+const NOT_RECKONED = 'not reckoned'
 
 /** The footing schedule: place, levels, sizes, load and soil pressure of every footing, and the post on it. */
 export function footingScheduleTable(design: Design): PaperTable {
   const around = !isBeforeOneWall(design)
   const { front } = frameEdges(design.layout)
-  const lengths = new Map(design.frame.posts.map(({ number, length }) => [number, length]))
   return tableOf(
     'footings',
     'Footing schedule',
@@ -33,11 +37,11 @@ export function footingScheduleTable(design: Design): PaperTable {
       ['post', 'Post', 'right'],
     ],
     footingSchedule(design).map((row) => {
-      const post = lengths.get(row.number)
+      const { post, carries } = row
       return {
         number: `${row.number}`,
-        along: printLength(row.x),
-        away: printLength(around ? ticks(front - row.y) : row.y),
+        along: offsetText(row.x),
+        away: offsetText(around ? front - row.y : row.y),
         ground: level(row.groundLevel),
         bottom: level(row.bottomLevel),
         depth: printInches(row.depth),
@@ -47,11 +51,12 @@ export function footingScheduleTable(design: Design): PaperTable {
         top: level(row.topOfConcrete),
         concrete: `${row.cubicFeet.toFixed(2)} cu ft`,
         bags: bags(row.cubicFeet),
-        load: `${whole(row.load)} lb`,
-        worst: row.worst === null ? '' : `${whole(row.worst)} lb`,
-        pressure: `${whole(row.pressure)} psf`,
-        bearing: `${whole(row.bearing)} psf`,
-        post: post === undefined ? '' : printLength(post),
+        load: carries === null ? NOT_RECKONED : `${whole(carries.load)} lb`,
+        worst: carries === null || carries.worst === null ? '' : `${whole(carries.worst)} lb`,
+        pressure: carries === null ? NOT_RECKONED : `${whole(carries.pressure)} psf`,
+        bearing: `${whole(bearingOf(design.job).psf)} psf`,
+        post:
+          post === null ? '' : `${row.under === 'stairs' ? `${post.mark}, ` : ''}${printLength(post.length)}`,
       }
     }),
   )

@@ -1,5 +1,6 @@
 import type { Design } from '../../estimate-types.ts'
 import {
+  allHoles,
   isBeforeOneWall,
   layoutChecks,
   layoutCorners,
@@ -9,6 +10,7 @@ import {
   tiesTo,
 } from '../../ground/index.ts'
 import { printLength } from '../../units/index.ts'
+import { offsetText } from '../offset-text.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
@@ -28,7 +30,7 @@ export function layoutStringsTable(design: Design): PaperTable {
     strings.map(({ name, runs, offset, from, edge, holes }) => ({
       name,
       runs,
-      offset: printLength(offset),
+      offset: offsetText(offset),
       from,
       holes: edge ? 'outside of the frame' : `hole${holes.length > 1 ? 's' : ''} ${holes.join(', ')}`,
     })),
@@ -52,8 +54,8 @@ export function layoutHolesTable(design: Design): PaperTable {
     layoutStrings(design).crossings.map((hole) => ({
       hole: `${hole.number}`,
       strings: hole.strings,
-      along: printLength(hole.along),
-      away: printLength(hole.fromWall),
+      along: offsetText(hole.along),
+      away: offsetText(hole.fromWall),
       left: printLength(hole.fromLeftCorner),
       right: printLength(hole.fromRightCorner),
     })),
@@ -63,7 +65,7 @@ export function layoutHolesTable(design: Design): PaperTable {
 /** Around a house: the same, each proved from the corners of the house that are in sight of it. */
 function tiedHolesTable(design: Design): PaperTable {
   const sight = sightOf(design.layout)
-  const places = new Map(design.frame.footings.map((footing) => [footing.number, footing]))
+  const places = new Map(allHoles(design).map((hole) => [hole.number, hole]))
   return tableOf(
     'layout-holes',
     'Hole centres',

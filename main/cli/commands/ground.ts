@@ -25,7 +25,7 @@ export async function runGround(
   }
   const { estimate, ground } = result.value
   if (found !== null && ground.found?.options.length === 0) {
-    output.warn(`--found: there is no hole ${found.post}; the plan has ${ground.footings.length}.\n`)
+    output.warn(`--found: there is no hole ${found.post}; the plan has ${estimate.frame.footings.length}.\n`)
     return 2
   }
   if (choose !== null) {

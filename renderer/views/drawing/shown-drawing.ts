@@ -1,5 +1,6 @@
 import { useMemo } from 'react'
 import type { Design } from '../../../core/estimate-types.ts'
+import { allHoles } from '../../../core/ground/index.ts'
 import {
   type Drawing,
   deckElevation,
@@ -61,7 +62,8 @@ export function useShownDrawing(view: DrawingView, place: Place): Drawing | null
 }
 
 /** What the drawing is, for whoever cannot see it. */
-export function labelOf(view: DrawingView, place: Place, { job, frame }: Design): string {
+export function labelOf(view: DrawingView, place: Place, design: Design): string {
+  const { job, frame } = design
   const { width, depth, height } = job.size
   const across = `${printLength(width)} along the house, ${printLength(depth)} deep`
   if (view === 'section')
@@ -73,6 +75,6 @@ export function labelOf(view: DrawingView, place: Place, { job, frame }: Design)
     return `Elevation to scale, seen ${from}: ${across}, ${printLength(height)} high. Its members are listed beside it.`
   }
   return place === 'ground'
-    ? `Footing layout to scale: ${across}, ${frame.footings.length} holes under the crossings of their strings. They are listed beside it.`
+    ? `Footing layout to scale: ${across}, ${allHoles(design).length} holes under the crossings of their strings. They are listed beside it.`
     : `Framing plan to scale: ${across}, ${frame.posts.length} posts. Its members are listed beside it.`
 }

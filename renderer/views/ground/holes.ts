@@ -1,6 +1,6 @@
 import type { Design } from '../../../core/estimate-types.ts'
-import { layoutStrings } from '../../../core/ground/index.ts'
-import { footingScheduleTable } from '../../../core/papers/index.ts'
+import { allHoles, layoutStrings } from '../../../core/ground/index.ts'
+import { footingScheduleTable, offsetText } from '../../../core/papers/index.ts'
 import { printInches, printLength } from '../../../core/units/index.ts'
 
 /** One hole as it is set out: offsets from the deck's left corner at the wall, and the diagonals that prove it. */
@@ -30,26 +30,26 @@ export interface Hole {
 }
 
 export function holesOf(design: Design): readonly Hole[] {
-  const { frame, takeoff } = design
+  const { takeoff } = design
   const places = new Map(layoutStrings(design).crossings.map((hole) => [hole.number, hole]))
   const rows = new Map(footingScheduleTable(design).rows.map((row) => [row.number, row]))
   const volume = new Map(
     takeoff.volumes.concreteEach.map(({ footingId, cubicFeet }) => [footingId, cubicFeet]),
   )
-  return frame.footings.map((footing) => {
+  return allHoles(design).map((footing) => {
     const at = places.get(footing.number)
     const row = rows.get(`${footing.number}`)
     return {
       id: footing.id,
-      postId: footing.postId,
+      postId: footing.post?.id ?? footing.id,
       number: footing.number,
       x: footing.x,
       y: footing.y,
       strings: at?.strings ?? '',
-      across: printLength(at?.along ?? footing.x),
-      away: printLength(at?.fromWall ?? footing.y),
-      fromLeft: printLength(at?.fromLeftCorner ?? footing.x),
-      fromRight: printLength(at?.fromRightCorner ?? footing.y),
+      across: offsetText(at?.along ?? footing.x),
+      away: offsetText(at?.fromWall ?? footing.y),
+      fromLeft: at === undefined ? '' : printLength(at.fromLeftCorner),
+      fromRight: at === undefined ? '' : printLength(at.fromRightCorner),
       depth: printInches(footing.depth),
       hole: printInches(footing.holeDiameter),
       tube: printInches(footing.tube),
@@ -58,7 +58,12 @@ export function holesOf(design: Design): readonly Hole[] {
         footing.base === 0 ? 'none' : `${printInches(footing.base)} × ${printInches(footing.baseThickness)}`,
       concrete: `${(volume.get(footing.id) ?? 0).toFixed(2)} cu ft`,
       load: row?.load ?? '',
-      pressure: row === undefined ? '' : `${row.pressure} of ${row.bearing}`,
+      pressure:
+        row === undefined
+          ? ''
+          : /\d/.test(row.pressure ?? '')
+            ? `${row.pressure} of ${row.bearing}`
+            : (row.pressure ?? ''),
       post: row?.post ?? '',
     }
   })

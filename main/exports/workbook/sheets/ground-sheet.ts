@@ -1,4 +1,6 @@
+import { bearingOf } from '../../../../core/checks/index.ts'
 import {
+  allHoles,
   concreteOrder,
   diggingWays,
   footingSchedule,
@@ -11,7 +13,7 @@ import {
   type TubePlan,
   tiesTo,
 } from '../../../../core/ground/index.ts'
-import { printLength, toFeet } from '../../../../core/units/index.ts'
+import { nearestSixteenth, printLength, toFeet } from '../../../../core/units/index.ts'
 import { dollars, empty, formula, inchesOf, number, text, unitDollars } from '../cell.ts'
 import { type Sheet, SheetBuilder } from '../sheet.ts'
 import type { Source } from '../source.ts'
@@ -50,16 +52,19 @@ function writeSchedule(sheet: SheetBuilder, { estimate }: Source): void {
   for (const row of footingSchedule(estimate)) {
     const bare = row.base === 0
     sheet.row([
-      text(`${row.number}: ${printLength(row.x)} along, ${printLength(row.y)} away`),
+      text(
+        `${row.number}: ${printLength(nearestSixteenth(row.x))} along, ${printLength(nearestSixteenth(row.y))} away`,
+      ),
       number(inchesOf(row.groundLevel), 'fixed'),
       number(inchesOf(row.bottomLevel), 'fixed'),
       number(inchesOf(row.tube), 'inches'),
       number(inchesOf(row.tubeLength), 'inches'),
       bare ? text('none', { right: true }) : number(inchesOf(row.base), 'inches'),
       bare ? empty : number(inchesOf(row.baseThickness), 'inches'),
-      number(row.load, 'count'),
-      number(row.pressure, 'count'),
-      number(row.bearing, 'count'),
+      ...(row.carries === null
+        ? [text('not reckoned', { right: true }), empty]
+        : [number(row.carries.load, 'count'), number(row.carries.pressure, 'count')]),
+      number(bearingOf(estimate.job).psf, 'count'),
     ])
   }
 }
@@ -103,11 +108,11 @@ function writeLayout(sheet: SheetBuilder, { estimate }: Source): void {
 
 /** Around a house: no diagonal runs through it, so that places are proved from its corners. */
 function writeTied(sheet: SheetBuilder, estimate: Source['estimate']): void {
-  const { layout, frame } = estimate
+  const { layout } = estimate
   const sight = sightOf(layout)
   sheet.header(['Hole under its two strings', 'Corner', '>Distance', 'Corner', '>Distance'], false)
   for (const { number: hole, strings } of layoutStrings(estimate).crossings) {
-    const place = frame.footings.find((footing) => footing.number === hole)
+    const place = allHoles(estimate).find(({ number: one }) => one === hole)
     const ties = place === undefined ? [] : tiesTo(place, sight)
     sheet.row([
       text(`${hole}: ${strings}`),

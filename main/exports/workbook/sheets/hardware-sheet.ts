@@ -1,5 +1,6 @@
+import { allHoles } from '../../../../core/ground/index.ts'
 import { type Line, labelOfLine } from '../../../../core/pricing/index.ts'
-import { printLength, type Ticks } from '../../../../core/units/index.ts'
+import { nearestSixteenth, printLength, type Ticks } from '../../../../core/units/index.ts'
 import { empty, formula, inchesOf, number, text } from '../cell.ts'
 import { type Sheet, SheetBuilder } from '../sheet.ts'
 import { linesOfParts, type Source } from '../source.ts'
@@ -70,7 +71,8 @@ function writeConcrete(sheet: SheetBuilder, { takeoff: { volumes } }: Source['es
   sheet.row([text('Bags of concrete mix, waste included'), number(volumes.bags, 'count')])
 }
 
-function writeFootings(sheet: SheetBuilder, { frame, takeoff }: Source['estimate']): void {
+function writeFootings(sheet: SheetBuilder, estimate: Source['estimate']): void {
+  const { takeoff } = estimate
   sheet.gap()
   sheet.heading('Footings')
   sheet.note(
@@ -90,9 +92,11 @@ function writeFootings(sheet: SheetBuilder, { frame, takeoff }: Source['estimate
     false,
   )
   const volumeOf = new Map(takeoff.volumes.concreteEach.map((each) => [each.footingId, each.cubicFeet]))
-  for (const footing of frame.footings) {
+  for (const footing of allHoles(estimate)) {
     sheet.row([
-      text(`${footing.number}:  ${printLength(footing.x)} along, ${printLength(footing.y)} away`),
+      text(
+        `${footing.number}:  ${printLength(nearestSixteenth(footing.x))} along, ${printLength(nearestSixteenth(footing.y))} away`,
+      ),
       number(inchesOf(footing.tube), 'inches'),
       empty,
       footing.base === 0 ? text('none', { right: true }) : number(inchesOf(footing.base), 'inches'),

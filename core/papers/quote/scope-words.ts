@@ -1,4 +1,5 @@
 import type { Design } from '../../estimate-types.ts'
+import { allHoles } from '../../ground/index.ts'
 import { printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
 import { layWords, STRAIGHT } from '../build/lay-words.ts'
 import { areaWords, isNoRectangle, outsideOf } from '../build/outside-words.ts'
@@ -34,10 +35,11 @@ function deck({ job, layout }: Source): string {
   return `${shape}, ${along} along the house and ${away} away from it${whole}, its top ${printLength(size.height)} above the ground at the house, ${stands}.`
 }
 
-function frame({ job, frame: made }: Source): string {
+function frame(source: Source): string {
+  const { job } = source
   const { treatment, joists } = job.frame
   const wood = treatment === 'treated' ? 'pressure-treated' : treatment
-  const count = made.posts.length
+  const count = allHoles(source).filter(({ post }) => post !== null).length
   return `A frame of ${wood} lumber: joists ${joists.size} every ${printInches(joists.spacing)}, on ${count} ${count === 1 ? 'post' : 'posts'}, each on its own concrete footing${job.site.frostDepth > 0 ? ', dug to the frost line and built as the building office asks' : ''}.`
 }
 

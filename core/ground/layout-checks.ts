@@ -1,8 +1,8 @@
 import type { Design } from '../estimate-types.ts'
 import { diagonal } from '../frame/index.ts'
-import type { Point } from '../layout/index.ts'
+import type { Level, Point } from '../layout/index.ts'
 import { inches, nearestSixteenth, printLength, type Ticks } from '../units/index.ts'
-import { frameEdges } from './frame-edges.ts'
+import { frameEdges, overallEdges } from './frame-edges.ts'
 import { allHoles, type Hole } from './holes.ts'
 import { type LayoutString, layoutStrings } from './layout-strings.ts'
 import { sightOf } from './sight.ts'
@@ -13,7 +13,8 @@ const LAYOUT_TOLERANCE = inches(1 / 4)
 
 /** A measure that a person takes when all is marked, to find a mistake. */
 export interface LayoutCheck {
-  readonly kind: 'square' | 'crossings' | 'apart'
+  /** level: of a further level, once its corners are marked */
+  readonly kind: 'square' | 'level' | 'crossings' | 'apart'
   readonly what: string
   readonly measures: Ticks
   /** apart from this by more than the tolerance, something is wrong */
@@ -45,18 +46,19 @@ export function layoutChecks(design: Design): readonly LayoutCheck[] {
     check.lines.every(({ x1, y1, x2, y2 }) => isClear({ x: x1, y: y1 }, { x: x2, y: y2 })),
   )
   const square = isBeforeOneWall(design) ? [squareOf(design)] : squareByTies(design)
-  return [...square, ...crossings, ...apartOf(allHoles(design), rows)]
+  return [...square, ...furtherLevels(design), ...crossings, ...apartOf(allHoles(design), rows)]
 }
 
 /** Of the smallest rectangle on the job's axes that holds the frame. */
 function squareOf({ layout }: Design): LayoutCheck {
+  const of = layout.levels.length > 1 ? 'Level 1: both' : 'Both'
   const { left, right, rear, front } = frameEdges(layout)
   const long = diagonal(right - left, front - rear)
   // of a parallelogram that leans by s, the squares of its diagonals differ by four times s by its width
   const perInch = nearestSixteenth((inches(1) * long) / (2 * (right - left)))
   return {
     kind: 'square',
-    what: 'Both diagonals between the corners of the strings over the frame’s edges',
+    what: `${of} diagonals between the corners of the strings over ${layout.levels.length > 1 ? 'its' : 'the frame’s'} edges`,
     measures: long,
     tolerance: LAYOUT_TOLERANCE,
     otherwise: `The longer one ends at the front corner that must come in: move the outer ends of both side strings alike, away from it, by ${printLength(perInch)} for each inch that the two differ; never the wall.`,
@@ -67,6 +69,43 @@ function squareOf({ layout }: Design): LayoutCheck {
   }
 }
 
+/** Of each further level of four square corners: no string lies over its edges, so its marked corners are measured. */
+function furtherLevels({ layout }: Design): readonly LayoutCheck[] {
+  return layout.levels.slice(1).flatMap((level): readonly LayoutCheck[] => {
+    const [one, two, three, four] = level.outline.map((corner, i) => ({
+      ...corner,
+      number: level.edges[i]?.number ?? i + 1,
+    }))
+    if (one === undefined || two === undefined || three === undefined || four === undefined) return []
+    if (!hasSquareCorners(level)) return []
+    return [
+      {
+        kind: 'level',
+        what: `Level ${level.number}: both diagonals, corner ${one.number} to ${three.number} and corner ${two.number} to ${four.number}`,
+        measures: diagonal(three.x - one.x, three.y - one.y),
+        tolerance: LAYOUT_TOLERANCE,
+        otherwise:
+          'Measure each of its corners anew by the two diagonals in the table of corners: the one that does not agree is off.',
+        lines: [
+          { x1: one.x, y1: one.y, x2: three.x, y2: three.y },
+          { x1: two.x, y1: two.y, x2: four.x, y2: four.y },
+        ],
+      },
+    ]
+  })
+}
+
+/** Whether it is a rectangle in any position: of four corners whose diagonals are alike and halve each other. */
+function hasSquareCorners({ outline }: Level): boolean {
+  const [one, two, three, four] = outline
+  if (outline.length !== 4 || !one || !two || !three || !four) return false
+  return (
+    one.x + three.x === two.x + four.x &&
+    one.y + three.y === two.y + four.y &&
+    apart(one, three) === apart(two, four)
+  )
+}
+
 /**
  * Where the house stands within the rectangle around the frame, its diagonals cannot be measured: the two corners farthest
  * out are proved from the house, each by one slanting line.
@@ -74,8 +113,11 @@ function squareOf({ layout }: Design): LayoutCheck {
 function squareByTies(design: Design): readonly LayoutCheck[] {
   const { layout } = design
   const sight = sightOf(layout)
-  const { front } = frameEdges(layout)
-  const outer = layout.edges.filter(({ from }) => from.y === front).sort((a, b) => a.from.x - b.from.x)
+  const { front } = overallEdges(layout)
+  const outer = layout.levels
+    .flatMap(({ edges }) => edges)
+    .filter(({ from }) => from.y === front)
+    .sort((a, b) => a.from.x - b.from.x)
   return [...new Set([outer[0], outer.at(-1)])].flatMap((edge): readonly LayoutCheck[] => {
     if (edge === undefined) return []
     const { from: place, number } = edge
@@ -103,7 +145,10 @@ function apart(one: Point, other: Point): number {
 
 /** Of the rectangle that the outermost strings over the holes make, where they make one. */
 function crossingsOf(rows: readonly LayoutString[], lines: readonly LayoutString[]): readonly LayoutCheck[] {
-  const [nearest, farthest, first, last] = [rows[0], rows.at(-1), lines[0], lines.at(-1)]
+  const [nearest, farthest] = [rows[0], rows.at(-1)]
+  // a string that begins farther out does not cross the nearest row
+  const met = lines.filter(({ y1 }) => nearest !== undefined && y1 <= nearest.y1)
+  const [first, last] = [met[0], met.at(-1)]
   if (nearest === undefined || farthest === undefined || first === undefined || last === undefined) return []
   if (nearest === farthest || first === last) return []
   const named = (row: LayoutString, line: LayoutString) => `${row.name} × ${line.name}`

@@ -21,7 +21,7 @@ export interface CornerSetOut {
 }
 
 /**
- * The corners of an outline that is no rectangle, each proved by two diagonals as the holes are: the strings over the
+ * The corners of an outline that is no rectangle, and those of every level where there are several, each proved by two diagonals as the holes are: the strings over the
  * frame's edges cross over none of those that lie farther in. None for a rectangle, whose long diagonals prove it.
  */
 export function layoutCorners(design: Design): readonly CornerSetOut[] {
@@ -31,10 +31,13 @@ export function layoutCorners(design: Design): readonly CornerSetOut[] {
   const around = !isBeforeOneWall(design)
   const isAtHouse = ({ x, y }: { readonly x: number; readonly y: number }): boolean =>
     sight.corners.some((corner) => corner.x === x && corner.y === y)
-  return layout.outline
-    .map(({ x, y }, i) => ({
+  return layout.levels
+    .flatMap(({ outline, edges }) =>
       // an edge is named by its first corner, whichever way around the corners were listed
-      number: layout.edges[i]?.number ?? i + 1,
+      outline.map(({ x, y }, i) => ({ x, y, number: edges[i]?.number ?? i + 1 })),
+    )
+    .map(({ x, y, number }) => ({
+      number,
       along: x,
       fromWall: y,
       fromLeftCorner: diagonal(x, y),

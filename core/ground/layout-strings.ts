@@ -1,7 +1,7 @@
 import type { Design } from '../estimate-types.ts'
 import type { HoleSetOut } from '../frame/index.ts'
 import { feet, inches, type Ticks, ticks } from '../units/index.ts'
-import { frameEdges } from './frame-edges.ts'
+import { frameEdges, overallEdges } from './frame-edges.ts'
 import { allHolesSetOut } from './holes.ts'
 import { acrossFrom, alongFrom, cutAtWalls } from './strings-around-house.ts'
 import { isBeforeOneWall } from './wall-ties.ts'
@@ -37,7 +37,8 @@ export interface Crossing extends HoleSetOut {
 }
 
 /**
- * Strings over the outside of the frame, whose corners the long diagonals are taken from; and one over each row of holes
+ * Strings over the outside of the frame, of the level at the house where there are several, whose corners the long
+ * diagonals are taken from, and which reach past the frames of all levels; and one over each row of holes
  * along the wall and one square to it over each line of holes, so that two strings cross over every centre, now for the
  * hole and later for the anchor bolt. Holes of any places in the plane; a frame of any outline lies within its edges.
  * Where the deck goes around the house, a string ends at its walls, and offsets are measured from the frame's edges.
@@ -48,22 +49,30 @@ export function layoutStrings(design: Design): {
 } {
   const { layout, job } = design
   const holes = allHolesSetOut(design)
-  const edges = frameEdges(layout)
   const attached = job.site.attachment === 'ledger'
   const around = !isBeforeOneWall(design)
+  const whole = overallEdges(layout)
+  // where one wall gives the line that all is squared from, the edges are those of the level that stands at it
+  const edges = around ? whole : frameEdges(layout)
   // holes of stairs lie beyond the frame
   const far = {
-    left: Math.min(edges.left, ...holes.map((hole) => hole.along)),
-    right: Math.max(edges.right, ...holes.map((hole) => hole.along)),
-    rear: Math.min(edges.rear, ...holes.map((hole) => hole.fromWall)),
-    front: Math.max(edges.front, ...holes.map((hole) => hole.fromWall)),
+    left: Math.min(whole.left, ...holes.map((hole) => hole.along)),
+    right: Math.max(whole.right, ...holes.map((hole) => hole.along)),
+    rear: Math.min(whole.rear, ...holes.map((hole) => hole.fromWall)),
+    front: Math.max(whole.front, ...holes.map((hole) => hole.fromWall)),
   }
   const ends = {
     x1: far.left - BATTER_BOARDS_OUT,
     x2: far.right + BATTER_BOARDS_OUT,
-    // the wall stops a string where there is one
-    y1: attached && !around ? 0 : far.rear - BATTER_BOARDS_OUT,
+    y1: far.rear - BATTER_BOARDS_OUT,
     y2: far.front + BATTER_BOARDS_OUT,
+  }
+  // the wall stops a string where there is one; beside it a string begins before its first hole, for nothing says where
+  // the house ends
+  const start = (x: number, under: readonly HoleSetOut[]): number => {
+    if (!attached || around) return ends.y1
+    if (hasWallAt(layout, x)) return 0
+    return Math.max(0, Math.min(...under.map(({ fromWall }) => fromWall)) - BATTER_BOARDS_OUT)
   }
   const rows = different(holes.map(({ fromWall }) => fromWall))
   const lines = different(holes.map(({ along }) => along))
@@ -79,17 +88,20 @@ export function layoutStrings(design: Design): {
     x2: ends.x2,
     y2: y,
   })
-  const square = (name: string, x: number, edge: boolean): LayoutString => ({
-    name,
-    runs: 'square to the wall',
-    ...(around ? alongFrom(design, x, edge) : { offset: ticks(x), from: 'the deck’s left end' }),
-    edge,
-    holes: holes.filter(({ along: at }) => isUnder(at, x)).map(({ number }) => number),
-    x1: x,
-    y1: ends.y1,
-    x2: x,
-    y2: ends.y2,
-  })
+  const square = (name: string, x: number, edge: boolean): LayoutString => {
+    const under = holes.filter(({ along: at }) => isUnder(at, x))
+    return {
+      name,
+      runs: 'square to the wall',
+      ...(around ? alongFrom(design, x, edge) : { offset: ticks(x), from: 'the deck’s left end' }),
+      edge,
+      holes: under.map(({ number }) => number),
+      x1: x,
+      y1: start(x, under),
+      x2: x,
+      y2: ends.y2,
+    }
+  }
   const strings = [
     square('left', edges.left, true),
     square('right', edges.right, true),
@@ -111,6 +123,20 @@ export function layoutStrings(design: Design): {
       )}`,
     })),
   }
+}
+
+/** Whether the house stands along the deck at so far from its left end. */
+function hasWallAt({ levels }: Design['layout'], x: number): boolean {
+  return levels
+    .flatMap(({ edges }) => edges)
+    .some(
+      ({ kind, from, to }) =>
+        kind === 'wall' &&
+        from.y === 0 &&
+        to.y === 0 &&
+        x >= Math.min(from.x, to.x) &&
+        x <= Math.max(from.x, to.x),
+    )
 }
 
 /** The least of places that share a string, in order. */

@@ -1,6 +1,6 @@
 import type { Design } from '../estimate-types.ts'
 import { type Ticks, ticks } from '../units/index.ts'
-import { frameEdges } from './frame-edges.ts'
+import { overallEdges } from './frame-edges.ts'
 import { allHoles } from './holes.ts'
 import type { LayoutString } from './layout-strings.ts'
 import { type Sight, sightOf } from './sight.ts'
@@ -31,7 +31,7 @@ export function alongFrom(
   x: number,
   edge: boolean,
 ): { readonly offset: Ticks; readonly from: string } {
-  const { left } = frameEdges(layout)
+  const { left } = overallEdges(layout)
   const found = edge ? edgeFrom(layout.edges, x, (point) => point.x) : null
   return found ?? { offset: ticks(x - left), from: 'the left edge of the frame' }
 }
@@ -42,7 +42,7 @@ export function acrossFrom(
   y: number,
   edge: boolean,
 ): { readonly offset: Ticks; readonly from: string } {
-  const { front } = frameEdges(layout)
+  const { front } = overallEdges(layout)
   const found = edge ? edgeFrom(layout.edges, y, (point) => point.y) : null
   return found ?? { offset: ticks(front - y), from: 'the front edge of the frame' }
 }
@@ -52,7 +52,9 @@ export function cutAtWalls(string: LayoutString, design: Design): LayoutString {
   const { layout } = design
   const sight = sightOf(layout)
   const over = string.edge
-    ? layout.outline.filter(({ x, y }) => (string.x1 === string.x2 ? x === string.x1 : y === string.y1))
+    ? layout.levels
+        .flatMap(({ outline }) => outline)
+        .filter(({ x, y }) => (string.x1 === string.x2 ? x === string.x1 : y === string.y1))
     : allHoles(design).filter(({ number }) => string.holes.includes(number))
   const [first] = over
   if (first === undefined) return string

@@ -26,7 +26,9 @@ export function isBeforeOneWall(design: Pick<Design, 'layout' | 'frame' | 'stair
   return ends.every(
     (end) =>
       corners.some(({ x, y }) => x === end.x && y === end.y) &&
-      [...layout.outline, ...allHoles(design)].every((place) => isClear(end, place)),
+      [...layout.levels.flatMap(({ outline }) => outline), ...allHoles(design)].every((place) =>
+        isClear(end, place),
+      ),
   )
 }
 

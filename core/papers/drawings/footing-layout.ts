@@ -8,6 +8,7 @@ import {
   layoutChecks,
   layoutCorners,
   layoutStrings,
+  overallEdges,
 } from '../../ground/index.ts'
 import { inches, printLength } from '../../units/index.ts'
 import type { Drawing, Primitive } from '../types.ts'
@@ -64,27 +65,28 @@ function house(design: Design): readonly Primitive[] {
   ]
 }
 
-/** The outside of the frame. */
+/** The outside of the frames of all levels. */
 function outline({ layout }: Design): readonly Primitive[] {
-  return layout.outline.map((from, i, all): Primitive => {
-    const to = all[(i + 1) % all.length] ?? from
-    return {
-      kind: 'line',
-      id: `outline-${i + 1}`,
-      layer: 'decking',
-      x1: from.x,
-      y1: from.y,
-      x2: to.x,
-      y2: to.y,
-      weight: 'fine',
-      stroke: 'hidden',
-    }
-  })
+  return layout.levels
+    .flatMap(({ edges }) => edges)
+    .map(
+      ({ number, from, to }): Primitive => ({
+        kind: 'line',
+        id: `outline-${number}`,
+        layer: 'decking',
+        x1: from.x,
+        y1: from.y,
+        x2: to.x,
+        y2: to.y,
+        weight: 'fine',
+        stroke: 'hidden',
+      }),
+    )
 }
 
 /** Numbers of the corners, each beside its corner; those on the line of the one wall need none. */
 function corners(design: Design): readonly Primitive[] {
-  const { left, right } = frameEdges(design.layout)
+  const { left, right } = overallEdges(design.layout)
   const isNamed = isBeforeOneWall(design) ? (away: number): boolean => away > 0 : (): boolean => true
   return layoutCorners(design)
     .filter(({ fromWall }) => isNamed(fromWall))
@@ -103,7 +105,7 @@ function corners(design: Design): readonly Primitive[] {
 /** The long lines that prove the corners square, and what each must measure. */
 function longDiagonals(design: Design): readonly Primitive[] {
   return layoutChecks(design)
-    .filter(({ kind }) => kind === 'square')
+    .filter(({ kind }) => kind === 'square' || kind === 'level')
     .flatMap(({ lines, measures }) => lines.map((line) => ({ line, measures })))
     .flatMap(({ line, measures }, i): readonly Primitive[] => {
       const id = `long-diagonal-${i + 1}`
@@ -184,7 +186,7 @@ function nameOf({ number, under, post }: Hole): string {
 
 /** Offsets in a chain: along the wall below the strings, away from it at their right. */
 function offsets({ layout }: Design, strings: readonly LayoutString[]): readonly Primitive[] {
-  const { left, right } = frameEdges(layout)
+  const { left, right } = overallEdges(layout)
   const below = Math.max(...strings.map(({ y2 }) => y2))
   const beside = Math.max(...strings.map(({ x2 }) => x2))
   const places = (runs: LayoutString['runs']) =>

@@ -15,7 +15,7 @@ import { offsetText } from '../offset-text.ts'
 import type { Sheet, Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { frostWords } from '../tables/frost-words.ts'
-import { footingScheduleTable } from '../tables/ground-footings.ts'
+import { footingLoadWords, footingScheduleTable } from '../tables/ground-footings.ts'
 import {
   layoutChecksTable,
   layoutCornersTable,
@@ -27,6 +27,7 @@ import {
 export function footingsSheet({ estimate }: PaperSource): Sheet {
   const { job } = estimate
   const corners = layoutCornersTable(estimate)
+  const loads = footingLoadWords(estimate)
   return {
     id: 'footings',
     title: 'Footing layout',
@@ -61,6 +62,8 @@ export function footingsSheet({ estimate }: PaperSource): Sheet {
       { kind: 'steps', items: layoutSteps(estimate) },
       { kind: 'table', table: layoutChecksTable(estimate), empty: 'There is nothing to check.' },
       { kind: 'table', table: footingScheduleTable(estimate), empty: 'This deck has no footings.' },
+      { kind: 'text', tone: 'soft', text: loads.explains },
+      ...loads.cautions.map((text) => ({ kind: 'caution', text }) as const),
       {
         kind: 'text',
         tone: 'soft',

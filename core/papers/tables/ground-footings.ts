@@ -1,7 +1,7 @@
 import { bearingOf } from '../../checks/index.ts'
 import { BAG_YIELD_THOUSANDTHS } from '../../data/index.ts'
 import type { Design } from '../../estimate-types.ts'
-import { footingSchedule, frameEdges, isBeforeOneWall } from '../../ground/index.ts'
+import { type FootingRow, footingSchedule, isBeforeOneWall, overallEdges } from '../../ground/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
 import { offsetText } from '../offset-text.ts'
 import type { PaperTable } from '../types.ts'
@@ -13,7 +13,7 @@ const NOT_RECKONED = 'not reckoned'
 /** The footing schedule: place, levels, sizes, load and soil pressure of every footing, and the post on it. */
 export function footingScheduleTable(design: Design): PaperTable {
   const around = !isBeforeOneWall(design)
-  const { front } = frameEdges(design.layout)
+  const { front } = overallEdges(design.layout)
   return tableOf(
     'footings',
     'Footing schedule',
@@ -33,6 +33,7 @@ export function footingScheduleTable(design: Design): PaperTable {
       ['load', 'Load', 'right'],
       ['worst', 'Greatest reaction', 'right'],
       ['pressure', 'Soil pressure', 'right'],
+      ['worstPressure', 'At the greatest reaction', 'right'],
       ['bearing', 'Soil carries', 'right'],
       ['post', 'Post', 'right'],
     ],
@@ -54,12 +55,37 @@ export function footingScheduleTable(design: Design): PaperTable {
         load: carries === null ? NOT_RECKONED : `${whole(carries.load)} lb`,
         worst: carries === null || carries.worst === null ? '' : `${whole(carries.worst)} lb`,
         pressure: carries === null ? NOT_RECKONED : `${whole(carries.pressure)} psf`,
+        worstPressure: worstPressure(carries),
         bearing: `${whole(bearingOf(design.job).psf)} psf`,
         post:
           post === null ? '' : `${row.under === 'stairs' ? `${post.mark}, ` : ''}${printLength(post.length)}`,
       }
     }),
   )
+}
+
+/** The greater pressure, and that it is more than the soil carries where it is. */
+function worstPressure(carries: FootingRow['carries']): string {
+  if (carries === null || carries.worstPressure === null) return ''
+  return `${whole(carries.worstPressure)} psf${carries.worstNeeds === null ? '' : ', too much'}`
+}
+
+/** What the two loads of the schedule are; and which footings the greater of them is too much for. */
+export function footingLoadWords(design: Design): {
+  readonly explains: string
+  readonly cautions: readonly string[]
+} {
+  return {
+    explains:
+      'Load: the area that a post carries times live or snow load and dead load, as the code’s table of footings reckons; soil pressure is under it. Greatest reaction: what the beam, continuous over its posts, brings to one of them with the live load placed worst.',
+    cautions: footingSchedule(design).flatMap(({ number, carries }) =>
+      carries === null || carries.worstNeeds === null || carries.worstPressure === null
+        ? []
+        : [
+            `Footing ${number}: at the greatest reaction it presses ${whole(carries.worstPressure)} psf on soil that carries ${whole(carries.bearing)}: make its base ${printLength(carries.worstNeeds)} across.`,
+          ],
+    ),
+  }
 }
 
 /** Bags for one hole without waste, rounded up to a tenth: what is left of one goes into the next hole. */

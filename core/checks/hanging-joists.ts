@@ -1,7 +1,7 @@
 import type { JoistContext } from './context.ts'
 
-/** The joists of a group by their marks, those that follow one another drawn together: "joists J1 to J9, E2". */
-export function hangingJoists({ frame, joistIds }: Pick<JoistContext, 'frame' | 'joistIds'>): string {
+/** Members by their marks, those that follow one another drawn together: "J1 to J9, E2". */
+export function membersNamed({ frame, joistIds }: Pick<JoistContext, 'frame' | 'joistIds'>): string {
   const ids = new Set(joistIds)
   const runs: { readonly first: string; last: string; count: number }[] = []
   for (const { mark } of frame.members.filter(({ id }) => ids.has(id))) {
@@ -12,7 +12,12 @@ export function hangingJoists({ frame, joistIds }: Pick<JoistContext, 'frame' | 
   const words = runs.map(({ first, last, count }) =>
     count === 1 ? first : count === 2 ? `${first}, ${last}` : `${first} to ${last}`,
   )
-  return `${joistIds.length === 1 ? 'joist' : 'joists'} ${words.join(', ')}`
+  return words.join(', ')
+}
+
+/** The joists of a group by their marks: "joists J1 to J9, E2". */
+export function hangingJoists(context: Pick<JoistContext, 'frame' | 'joistIds'>): string {
+  return `${context.joistIds.length === 1 ? 'joist' : 'joists'} ${membersNamed(context)}`
 }
 
 /** The same as a sentence begins, where the deck's joists are of more than one group. */

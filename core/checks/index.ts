@@ -1,4 +1,5 @@
 export { checkFrame, checkSpansOfBeams, spansBesideTables } from './check-frame.ts'
 export { type FootingLoad, footingLoads } from './footing-loads.ts'
+export { membersNamed } from './hanging-joists.ts'
 export { bearingOf } from './soil.ts'
 export type * from './types.ts'

@@ -1,3 +1,4 @@
+import { membersNamed } from '../../checks/index.ts'
 import { allHoles, type Hole } from '../../ground/index.ts'
 import { titleOfStairs } from '../../job/index.ts'
 import { printInches, ticks } from '../../units/index.ts'
@@ -83,9 +84,7 @@ function framingItems(estimate: Source): readonly string[] {
   const { job, frame, checks } = estimate
   return [
     `Joists ${job.frame.joists.size} at ${printInches(job.frame.joists.spacing)} on centre, crowns up`,
-    ...frame.connectors.map(
-      ({ kind, count, size }) => `${count} ${kind}${count === 1 ? '' : 's'} (${size}), every hole filled`,
-    ),
+    ...frame.connectors.map((one) => connectorItem(one, estimate)),
     ...frame.beams.map(
       ({ mark, plies, size, postIds }) =>
         `Beam ${mark}: ${plies}-${size} on ${postIds.length} posts, ply joints over posts only, full bearing`,
@@ -95,6 +94,21 @@ function framingItems(estimate: Source): readonly string[] {
     ...(job.site.attachment === 'ledger' ? [] : said(checks, 'Sideways stability')),
   ]
 }
+
+/** Where a kind is listed more than once, and of what is set or nailed in a way of its own, the members are named. */
+function connectorItem(
+  { kind, count, size, at, skew, double }: Source['frame']['connectors'][number],
+  { frame }: Source,
+): string {
+  const own = skew !== undefined || frame.connectors.filter((other) => other.kind === kind).length > 1
+  const marks = own || NAILED.has(kind) ? membersNamed({ frame, joistIds: at }) : ''
+  const words = `${double ? 'double ' : ''}${kind}${count === 1 ? '' : 's'}`
+  const set = skew === undefined ? '' : `, set ${Number((skew / 100).toFixed(1))}° off square`
+  const fixed = NAILED.has(kind) ? 'nailed as the building steps say' : 'every hole filled'
+  return `${count} ${words} (${size})${set}${marks === '' ? '' : ` at ${marks}`}, ${fixed}`
+}
+
+const NAILED: ReadonlySet<string> = new Set(['joist pair', 'joist lap'])
 
 function stairItems({ stairs, checks }: Source): readonly string[] {
   return stairs.flatMap((one) => itemsOf(one, checks))
@@ -110,9 +124,10 @@ function itemsOf(
         `Flight ${flight}: ${count} ${kind} stringers, ${printInches(ticks(Math.round(spacing)))} apart, held at head and foot`,
     ),
     ...connectors.map(({ kind, count }) => `${count} ${kind}${count === 1 ? '' : 's'}`),
-    ...['Steps of the stairs', 'Stringers', 'Treads', 'Width of the stairs', 'Landing', 'Handrail'].flatMap(
-      (title) => said(checks, titleOfStairs(branch, title)),
-    ),
+    // the share of a span that is used cannot be seen on the site
+    ...['Steps of the stairs', 'Stringers', 'Treads', 'Width of the stairs', 'Landing', 'Handrail']
+      .flatMap((title) => said(checks, titleOfStairs(branch, title)))
+      .filter((words) => !words.includes('% of their span')),
   ]
 }
 

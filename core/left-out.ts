@@ -9,7 +9,7 @@ const withoutIt: { readonly [topic in ScopeTopic]: string } = {
   stairs: 'Stairs and their landing are not in this price.',
   guard: 'Guards and handrails are not in this price.',
   'taking away': 'Taking away an old deck, slab or planting is not in this price.',
-  hauling: 
+  hauling:
     'Hauling debris and spoil off the site, and tipping fees, are not in this price; wheeling the holes’ spoil to a heap on the site is.',
   delivery: 'Delivery from the yard is not in this price.',
   permit: 'The permit and its drawings are not in this price.',

@@ -1,27 +1,13 @@
 import { describe, expect, it } from 'vitest'
 import { design } from '../../../core/design.ts'
-import type { JsonValue } from '../../../core/job/index.ts'
 import { quantityText } from '../../../core/papers/quantity-text.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { checkNamed } from './worked-deck.ts'
 
-type Statement = { readonly [key: string]: JsonValue }
+/** Long joists beside short ones on one ledger, over a beam each. */
+const L = CATALOGUE.find(({ file }) => file === 'l-shape.json')?.job
 
-/** An L with long joists beside short ones on one ledger, over a beam each. */
-const L: Statement = {
-  version: 1,
-  size: {
-    width: '24 ft',
-    depth: '14 ft',
-    height: '42 in',
-    shape: 'L',
-    notchCorner: 'right front',
-    notchWidth: '12 ft',
-    notchDepth: '6 ft',
-  },
-  site: { frostDepth: '36 in', snowLoad: 0 },
-}
-
-function designed(statement: Statement) {
+function designed(statement: unknown) {
   const made = design(statement)
   if (!made.ok) throw new Error(JSON.stringify(made.error))
   return made.value

@@ -68,7 +68,10 @@ export function checkGuard(
       uncovered: `A guard is needed ${missing.join(' and ')}`,
       whenUncovered:
         'Have a guard along every edge and side of a landing from which the ground lies more than 30 in below.',
-      caution: 'Where stairs leave, the guard is open: nothing else may be taken away before the rail is up.',
+      caution:
+        stairs.length === 0
+          ? ''
+          : 'Where stairs leave, the guard is open: nothing else may be taken away before the rail is up.',
     })
   }
   const height = `${IRC_LIMITS.guardHeight.value} in high at least, no opening that passes a 4 in ball`

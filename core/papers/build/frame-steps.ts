@@ -90,6 +90,8 @@ function joistSteps(estimate: Source): readonly Step[] {
     .filter(({ kind }) => kind === 'uplift tie')
     .reduce((sum, one) => sum + one.count, 0)
   const joints = jointNotes(frame)
+  const ends = frame.members.filter(({ role }) => role === 'end joist')
+  const endMarks = ends.length === 0 ? '' : ` ${numberedMarks(ends)}`
   const hips = frame.members.filter(({ role }) => role === 'hip')
   const hipIds = new Set(hips.map(({ id }) => id))
   const onHips = frame.members.filter(
@@ -109,8 +111,8 @@ function joistSteps(estimate: Source): readonly Step[] {
     {
       text:
         hips.length === 0
-          ? `Set the two end joists, pull the frame square, then the ${count} joists: crown up, tops flush.`
-          : `Set the end joists, pull the frame square, then the ${count - onHips.length} joists that reach from ledger to beam: crown up, tops flush. The ${onHips.length} that meet a hip wait: ${numberedMarks(onHips)}.`,
+          ? `Set the end joists${endMarks}, pull the frame square, then the ${count} joists: crown up, tops flush.`
+          : `Set the end joists${endMarks}, pull the frame square, then the ${count - onHips.length} joists that reach from ledger to beam: crown up, tops flush. The ${onHips.length} that meet a hip wait: ${numberedMarks(onHips)}.`,
       notes: [
         `Square: ${squareWords(estimate)}. ${hangers > 0 ? `${hangers} hangers, every hole filled with the nail it is listed for.` : ''}`,
         ...joints,

@@ -56,7 +56,10 @@ export function deckingPlan(design: Design, plans: readonly { readonly plan: Cut
     ),
     ...jointStrokes(design.frame, plans, 'decking'),
     ...partNumbers(design),
-    ...courses.map((course) => courseMark(course, courses)),
+    // boards of their own shape first: their marks have one place only, and in a crowd the later gives way
+    ...[...courses]
+      .sort((a, b) => Number(a.plan === undefined) - Number(b.plan === undefined))
+      .map((course) => courseMark(course, courses)),
   ]
   return drawingOf('decking-plan', 'Decking plan', primitives, MARGIN)
 }

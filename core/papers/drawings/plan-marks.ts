@@ -14,7 +14,7 @@ const OFF_POSTS = inches(24)
 /** and so much off the marks of the joists */
 const OFF_MARKS = inches(14)
 /** Where along a board its mark is tried, best first; joists have theirs in the middle, and so end joists do not. */
-const FARTHER = [0.3, 0.7, 0.25, 0.75, 0.2, 0.8, 0.15, 0.85]
+const FARTHER = [0.3, 0.7, 0.28, 0.72, 0.33, 0.67, 0.25, 0.75, 0.2, 0.8, 0.15, 0.85]
 const SHARES = [0.5, 0.46, 0.54, 0.42, 0.58, 0.38, 0.62, ...FARTHER]
 const END_JOIST_SHARES = [0.3, 0.25, 0.7, 0.35, ...FARTHER]
 
@@ -67,7 +67,14 @@ function boardMarks({ frame, layout }: Design, joists: readonly Member[]): reado
         const off = Math.hypot((box.x0 + box.x1) / 2 - spot.x, (box.y0 + box.y1) / 2 - spot.y)
         return off > OFF_MARKS && (at < low - OFF_JOISTS || at > high + OFF_JOISTS)
       })
-    const spot = spots.find(isClear) ?? spots[0] ?? from
+    // where none is clear, the one farthest from what else is written
+    const written = [
+      ...frame.posts,
+      ...joists.map(({ box }) => ({ x: (box.x0 + box.x1) / 2, y: (box.y0 + box.y1) / 2 })),
+    ]
+    const room = (at: { readonly x: number; readonly y: number }): number =>
+      Math.min(...written.map(({ x, y }) => Math.hypot(x - at.x, y - at.y)))
+    const spot = spots.find(isClear) ?? spots.toSorted((a, b) => room(b) - room(a))[0] ?? from
     return text(member.id, 'marks', spot.x, spot.y, mark)
   })
 }

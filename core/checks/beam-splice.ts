@@ -1,5 +1,6 @@
 import { IRC_LIMITS } from '../data/index.ts'
 import { type Beam, type Frame, type FrameRun, leadOf } from '../frame/index.ts'
+import { ticks } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { byLimit } from './finding.ts'
 import { judge } from './judge.ts'
@@ -19,7 +20,7 @@ function checkOne({ job, frame }: CheckContext, { beam }: BeamFacts): Check {
   const runs = frame.runs.filter(
     ({ kind, memberIds }) => kind === 'beam ply' && memberIds.some((id) => beam.plyIds.includes(id)),
   )
-  const length = runs.reduce((most, run) => (run.length > most ? run.length : most), beam.length)
+  const length = ticks(Math.max(beam.length, ...runs.map((run) => run.length)))
   const points = runs.flatMap((run) => {
     const inner = innerPostsOn(frame, beam, run)
     return run.points.map(({ at, label }) => ({ label, over: inner.includes(at) }))

@@ -125,7 +125,9 @@ describe('what is left out', () => {
     ])
     expect(scope.find((line) => line.topic === 'permit')).toMatchObject({ state: 'priced', amount: 21_000 })
     for (const line of scope) {
-      expect(line.message).toMatch(line.state === 'priced' ? /^In the price, at a cost of \$/ : /not in this price/)
+      expect(line.message).toMatch(
+        line.state === 'priced' ? /^In the price, at a cost of \$/ : /not in this price/,
+      )
     }
   })
 

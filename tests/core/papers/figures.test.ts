@@ -44,7 +44,7 @@ describe('every figure on the papers', () => {
       estimate.pricing.lines.map(({ price }) => `$${(price / 10_000).toFixed(price % 100 === 0 ? 2 : 4)}`),
     )
     const order = estimate.pricing.lines
-      .filter(({ part, group }) => part === 'material' && group !== 'joints')
+      .filter(({ part }) => part === 'material')
       .reduce((sum, { amount }) => sum + amount, 0)
     const stages = source.firm.stages
       .slice(0, -1)
@@ -65,7 +65,10 @@ describe('every figure on the papers', () => {
     const setUps = sheets
       .filter(({ id }) => id === 'cutting')
       .flatMap(({ blocks }) => blocks.flatMap((block) => (block.kind === 'set-up' ? [block] : [])))
-    const sawn = setUps.flatMap(({ boards }) => boards.flatMap(({ marks }) => marks))
+    // beside a mark stands to what its piece is ripped
+    const sawn = setUps
+      .flatMap(({ boards }) => boards.flatMap(({ marks }) => marks))
+      .map((mark) => mark.replace(/ \(rip to [^)]*\)$/, ''))
     const placed = tablesOf('cutting').flatMap(({ rows }) => rows)
     expect(sawn.toSorted()).toEqual(pieces.map(({ mark }) => mark).toSorted())
     expect(placed.map(({ mark }) => mark).toSorted()).toEqual(sawn.toSorted())
@@ -117,7 +120,7 @@ describe('every figure on the papers', () => {
     const longest = Math.max(...estimate.plans.flatMap(({ plan }) => plan.order.map(({ length }) => length)))
     expect(message).toContain(`Lumber: ${bought} pieces, the longest ${longest / 384} ft`)
     const sum = estimate.pricing.lines
-      .filter(({ part, group }) => part === 'material' && group !== 'joints')
+      .filter(({ part }) => part === 'material')
       .reduce((total, { amount }) => total + amount, 0)
     expect(message).toContain(`before tax: ${printMoney(sum as never)}`)
   })

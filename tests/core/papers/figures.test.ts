@@ -66,9 +66,8 @@ describe('every figure on the papers', () => {
       .filter(({ id }) => id === 'cutting')
       .flatMap(({ blocks }) => blocks.flatMap((block) => (block.kind === 'set-up' ? [block] : [])))
     // beside a mark stands to what its piece is ripped
-    const sawn = setUps
-      .flatMap(({ boards }) => boards.flatMap(({ marks }) => marks))
-      .map((mark) => mark.replace(/ \(rip to [^)]*\)$/, ''))
+    const plainly = (marks: readonly string[]) => marks.map((mark) => mark.replace(/ \(rip to [^)]*\)$/, ''))
+    const sawn = setUps.flatMap(({ boards }) => boards.flatMap(({ marks }) => plainly(marks)))
     const placed = tablesOf('cutting').flatMap(({ rows }) => rows)
     expect(sawn.toSorted()).toEqual(pieces.map(({ mark }) => mark).toSorted())
     expect(placed.map(({ mark }) => mark).toSorted()).toEqual(sawn.toSorted())
@@ -82,7 +81,7 @@ describe('every figure on the papers', () => {
       const row = placed.find((each) => each.mark === mark)
       expect(row?.length, mark).toBe(printLength(length))
       expect(row?.board, mark).toMatch(new RegExp(`^${size}[a-z]?-${number}$`))
-      expect(boxes.find(({ marks }) => marks.includes(mark))?.name).toBe(row?.board)
+      expect(boxes.find(({ marks }) => plainly(marks).includes(mark))?.name).toBe(row?.board)
       expect(row?.place, mark).not.toBe('')
     }
   })

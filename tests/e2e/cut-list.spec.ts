@@ -12,6 +12,8 @@ async function open(page: Page, link: string) {
 }
 
 async function goTo(page: Page) {
+  // the work places move aside when the job's name arrives
+  await page.getByRole('button', { name: /^Job .+: other jobs$/ }).waitFor()
   await page
     .getByRole('navigation', { name: 'Work places' })
     .getByRole('button', { name: 'Cut list' })

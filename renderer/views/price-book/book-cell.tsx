@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useId, useRef, useState } from 'react'
+import { CellEntryField, CellFault, onCellKey, useCellEntry } from '../../parts/cell-entry.tsx'
 import type { GridCell } from '../../parts/use-grid.ts'
 
 /**
@@ -25,65 +25,34 @@ export function BookCell({
   /** the entry is closed: the focus goes back to the cell */
   onLeave(): void
 }) {
-  const id = useId()
-  const [draft, setDraft] = useState<string | null>(null)
-  const [fault, setFault] = useState<string | null>(null)
-  const closing = useRef(false)
-
-  function begin(typed: string) {
-    closing.current = false
-    setFault(null)
-    setDraft(typed)
-  }
-
-  function end() {
-    closing.current = true
-    setDraft(null)
-    setFault(null)
-  }
+  const entry = useCellEntry()
 
   async function take(typed: string, back: boolean) {
-    if (closing.current) return
-    if (typed.trim() === text) {
-      end()
-      if (back) onLeave()
-      return
-    }
-    const wrong = await onTake(typed)
-    if (wrong !== null) return setFault(wrong)
-    end()
+    if (entry.closing.current) return
+    const wrong = typed.trim() === text ? null : await onTake(typed)
+    if (wrong !== null) return entry.setFault(wrong)
+    entry.end()
     if (back) onLeave()
   }
 
-  function onCellKey(event: KeyboardEvent<HTMLElement>) {
-    if (event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey || event.altKey) return
-    if (event.key === 'Enter' || event.key === 'F2') begin(text)
-    else if (event.key === 'Delete' || event.key === 'Backspace') begin('')
-    else if (event.key.length === 1 && event.key !== ' ') begin(event.key)
-    else return
-    event.preventDefault()
-    event.stopPropagation()
-  }
-
-  function onEntryKey(event: KeyboardEvent<HTMLInputElement>) {
-    if (event.key !== 'Enter' && event.key !== 'Escape') return
-    event.preventDefault()
-    event.stopPropagation()
-    if (event.key === 'Enter') return void take(event.currentTarget.value, true)
-    end()
-    onLeave()
+  function act(key: string): boolean {
+    if (key === 'Enter' || key === 'F2') entry.begin(text)
+    else if (key === 'Delete' || key === 'Backspace') entry.begin('')
+    else if (key.length === 1 && key !== ' ') entry.begin(key)
+    else return false
+    return true
   }
 
   return (
     <td
       {...cell}
       className={figures ? 'book-cell is-figures' : 'book-cell'}
-      onKeyDown={onCellKey}
+      onKeyDown={(event) => onCellKey(event, act)}
       onClick={() => {
-        if (draft === null) begin(text)
+        if (entry.draft === null) entry.begin(text)
       }}
     >
-      {draft === null ? (
+      {entry.draft === null ? (
         <>
           <span className="unseen">{name} </span>
           <span className="line-value">
@@ -92,36 +61,24 @@ export function BookCell({
           </span>
         </>
       ) : (
-        <input
-          // biome-ignore lint/a11y/noAutofocus: the entry stands in the place of the cell that had the focus
-          autoFocus
-          className="line-entry"
-          type="text"
+        <CellEntryField
+          entry={entry}
+          name={name}
+          shown={text}
           maxLength={200}
-          value={draft}
-          aria-label={name}
-          aria-invalid={fault !== null}
-          aria-describedby={fault === null ? undefined : `${id}-fault`}
-          spellCheck={false}
-          autoComplete="off"
-          onFocus={(event) => {
-            if (draft === text) event.target.select()
-            event.stopPropagation()
+          onType={(typed) => {
+            entry.setDraft(typed)
+            entry.setFault(null)
           }}
-          onChange={(event) => {
-            setDraft(event.target.value)
-            setFault(null)
+          onEnter={(typed) => void take(typed, true)}
+          onEscape={() => {
+            entry.end()
+            onLeave()
           }}
-          onKeyDown={onEntryKey}
-          onBlur={(event) => void take(event.target.value, false)}
-          onClick={(event) => event.stopPropagation()}
+          onBlur={(typed) => void take(typed, false)}
         />
       )}
-      {fault !== null && (
-        <span id={`${id}-fault`} className="line-fault" role="alert">
-          <span aria-hidden="true">▲</span> {fault}
-        </span>
-      )}
+      <CellFault entry={entry} />
     </td>
   )
 }

@@ -1,9 +1,10 @@
-import { useEffect, useRef } from 'react'
+import { useRef } from 'react'
 import type { EditFault } from '../../../core/pricing/index.ts'
 import { type Grid, useGrid } from '../../parts/use-grid.ts'
 import { useSession } from '../../state/session-context.ts'
 import { isOldOn } from '../price/source-words.ts'
 import { today } from '../today.ts'
+import { useCellClipboard } from '../use-cell-clipboard.ts'
 import { bookAsText, readBookBlock } from './book-block.ts'
 import { BookCell } from './book-cell.tsx'
 import { type BookLine, type BookTable, fieldOf } from './book-table.ts'
@@ -136,33 +137,12 @@ function useBookBlocks(
   lines: readonly BookLine[],
 ): void {
   const session = useSession()
-  const now = useRef({ columns, lines })
-  now.current = { columns, lines }
-  useEffect(() => {
-    const here = () => {
-      const at = document.activeElement
-      return at instanceof HTMLElement && !(at instanceof HTMLInputElement) && table.current?.contains(at)
-        ? at
-        : null
-    }
-    function onCopy(event: ClipboardEvent) {
-      if (here() === null || document.getSelection()?.isCollapsed === false) return
-      event.clipboardData?.setData('text/plain', bookAsText(now.current, now.current.lines))
-      event.preventDefault()
-      session.say(`${now.current.lines.length} rows copied, as a spreadsheet takes them`)
-    }
-    async function onPaste(event: ClipboardEvent) {
-      const at = here()
-      if (at === null || event.clipboardData === null) return
-      event.preventDefault()
-      const from = now.current.lines.findIndex(({ key }) => key === at.dataset.row)
-      const following = now.current.lines.slice(Math.max(0, from))
-      const read = readBookBlock(
-        event.clipboardData.getData('text/plain'),
-        now.current,
-        following,
-        Number(at.dataset.column),
-      )
+  useCellClipboard(table, {
+    copied: () => ({ text: bookAsText({ columns }, lines), said: `${lines.length} rows` }),
+    async paste(text, row, column) {
+      const from = lines.findIndex(({ key }) => key === row)
+      const following = lines.slice(Math.max(0, from))
+      const read = readBookBlock(text, { columns }, following, column)
       if (!read.ok) return session.say(read.error)
       const faults = await session.editPrices(read.value)
       const [fault] = faults ?? []
@@ -170,12 +150,6 @@ function useBookBlocks(
       const edit = read.value[fault.edit]
       const line = following.find(({ row }) => row === edit?.row)
       session.say(`Nothing was pasted. ${line?.label ?? ''}, “${edit?.text ?? ''}”. ${sentence(fault)}`)
-    }
-    document.addEventListener('copy', onCopy)
-    document.addEventListener('paste', onPaste)
-    return () => {
-      document.removeEventListener('copy', onCopy)
-      document.removeEventListener('paste', onPaste)
-    }
-  }, [session, table])
+    },
+  })
 }

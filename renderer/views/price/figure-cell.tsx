@@ -1,5 +1,5 @@
-import { type KeyboardEvent, useId, useRef, useState } from 'react'
 import type { Line } from '../../../core/pricing/index.ts'
+import { CellEntryField, CellFault, onCellKey, useCellEntry } from '../../parts/cell-entry.tsx'
 import type { GridCell } from '../../parts/use-grid.ts'
 import { computedOf, type LineFigure, printFigure, readFigure } from './line-values.ts'
 
@@ -29,74 +29,50 @@ export function FigureCell({
   /** the entry is closed: the focus goes back to the cell */
   onLeave(): void
 }) {
-  const id = useId()
-  const [draft, setDraft] = useState<string | null>(null)
-  const [fault, setFault] = useState<string | null>(null)
-  const closing = useRef(false)
+  const entry = useCellEntry()
   const computed = computedOf(line)[figure]
   const shown = printFigure(figure, stated ?? computed)
   const name = `${line.label}: ${NAMES[figure]}`
 
   function begin(text: string) {
-    if (locked) return
-    closing.current = false
-    setFault(null)
-    setDraft(text)
-  }
-
-  function end() {
-    closing.current = true
-    setDraft(null)
-    setFault(null)
+    if (!locked) entry.begin(text)
   }
 
   /** Takes the text; one that cannot be taken stays, with what is wrong beside it. */
   function take(text: string): boolean {
-    if (closing.current) return true
+    if (entry.closing.current) return true
     if (text.trim() === shown) {
-      end()
+      entry.end()
       return true
     }
     const read = readFigure(line, figure, text)
     if (!read.ok) {
-      setFault(read.error)
+      entry.setFault(read.error)
       return false
     }
-    end()
+    entry.end()
     onState(read.value[figure] ?? null)
     return true
   }
 
-  function onCellKey(event: KeyboardEvent<HTMLElement>) {
-    if (event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey || event.altKey) return
-    if (event.key === 'Enter' || event.key === 'F2') begin(shown)
-    else if (/^[\d.$]$/.test(event.key)) begin(event.key)
-    else if ((event.key === 'Delete' || event.key === 'Backspace') && stated !== null && !locked)
-      onState(null)
-    else return
-    event.preventDefault()
-    event.stopPropagation()
-  }
-
-  function onEntryKey(event: KeyboardEvent<HTMLInputElement>) {
-    if (event.key !== 'Enter' && event.key !== 'Escape') return
-    event.preventDefault()
-    event.stopPropagation()
-    if (event.key === 'Escape') end()
-    else if (!take(event.currentTarget.value)) return
-    onLeave()
+  function act(key: string): boolean {
+    if (key === 'Enter' || key === 'F2') begin(shown)
+    else if (/^[\d.$]$/.test(key)) begin(key)
+    else if ((key === 'Delete' || key === 'Backspace') && stated !== null && !locked) onState(null)
+    else return false
+    return true
   }
 
   return (
     <td
       {...cell}
       className={stated === null ? 'line-cell' : 'line-cell is-stated'}
-      onKeyDown={onCellKey}
+      onKeyDown={(event) => onCellKey(event, act)}
       onClick={() => {
-        if (draft === null) begin(shown)
+        if (entry.draft === null) begin(shown)
       }}
     >
-      {draft === null ? (
+      {entry.draft === null ? (
         <>
           <span className="unseen">{name} </span>
           <span className="line-value">
@@ -106,29 +82,23 @@ export function FigureCell({
           {stated !== null && <span className="unseen"> stated by hand, </span>}
         </>
       ) : (
-        <input
-          // biome-ignore lint/a11y/noAutofocus: the entry stands in the place of the cell that had the focus
-          autoFocus
-          className="line-entry"
-          type="text"
+        <CellEntryField
+          entry={entry}
+          name={name}
+          shown={shown}
           inputMode="decimal"
-          value={draft}
-          aria-label={name}
-          aria-invalid={fault !== null}
-          aria-describedby={fault === null ? undefined : `${id}-fault`}
-          spellCheck={false}
-          autoComplete="off"
-          onFocus={(event) => {
-            if (draft === shown) event.target.select()
-            event.stopPropagation()
+          onType={entry.setDraft}
+          onEnter={(text) => {
+            if (take(text)) onLeave()
           }}
-          onChange={(event) => setDraft(event.target.value)}
-          onKeyDown={onEntryKey}
-          onBlur={(event) => take(event.target.value)}
-          onClick={(event) => event.stopPropagation()}
+          onEscape={() => {
+            entry.end()
+            onLeave()
+          }}
+          onBlur={take}
         />
       )}
-      {stated !== null && draft === null && (
+      {stated !== null && entry.draft === null && (
         <span className="line-computed">
           {figure === 'price' ? 'in the book ' : 'computed '}
           {printFigure(figure, computed)}
@@ -149,11 +119,7 @@ export function FigureCell({
           </button>
         </span>
       )}
-      {fault !== null && (
-        <span id={`${id}-fault`} className="line-fault" role="alert">
-          <span aria-hidden="true">▲</span> {fault}
-        </span>
-      )}
+      <CellFault entry={entry} />
     </td>
   )
 }

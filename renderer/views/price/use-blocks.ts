@@ -1,7 +1,8 @@
-import { type RefObject, useEffect, useRef } from 'react'
+import type { RefObject } from 'react'
 import type { StatedLine } from '../../../core/job/index.ts'
 import type { Line } from '../../../core/pricing/index.ts'
 import { useSession } from '../../state/session-context.ts'
+import { useCellClipboard } from '../use-cell-clipboard.ts'
 import { type BlockChange, linesAsText, readBlock } from './line-blocks.ts'
 import type { StatedLines } from './use-stated-lines.ts'
 
@@ -12,42 +13,15 @@ export function useBlocks(
   stated: StatedLines,
 ): void {
   const session = useSession()
-  const now = useRef({ lines, stated })
-  now.current = { lines, stated }
-  useEffect(() => {
-    /** The cell with the focus, unless a text entry has it. */
-    const here = () => {
-      const at = document.activeElement
-      return at instanceof HTMLElement && !(at instanceof HTMLInputElement) && table.current?.contains(at)
-        ? at
-        : null
-    }
-    function onCopy(event: ClipboardEvent) {
-      if (here() === null || document.getSelection()?.isCollapsed === false) return
-      event.clipboardData?.setData('text/plain', linesAsText(now.current.lines))
-      event.preventDefault()
-      session.say(`${now.current.lines.length} lines copied, as a spreadsheet takes them`)
-    }
-    function onPaste(event: ClipboardEvent) {
-      const at = here()
-      if (at === null || event.clipboardData === null) return
-      event.preventDefault()
-      const from = now.current.lines.findIndex(({ id }) => id === at.dataset.row)
-      const read = readBlock(
-        event.clipboardData.getData('text/plain'),
-        now.current.lines.slice(Math.max(0, from)),
-        Number(at.dataset.column),
-      )
+  useCellClipboard(table, {
+    copied: () => ({ text: linesAsText(lines), said: `${lines.length} lines` }),
+    paste(text, row, column) {
+      const from = lines.findIndex(({ id }) => id === row)
+      const read = readBlock(text, lines.slice(Math.max(0, from)), column)
       if (!read.ok) return session.say(read.error)
-      now.current.stated.state(changesOf(read.value), `${read.value.length} lines pasted`)
-    }
-    document.addEventListener('copy', onCopy)
-    document.addEventListener('paste', onPaste)
-    return () => {
-      document.removeEventListener('copy', onCopy)
-      document.removeEventListener('paste', onPaste)
-    }
-  }, [session, table])
+      stated.state(changesOf(read.value), `${read.value.length} lines pasted`)
+    },
+  })
 }
 
 function changesOf(

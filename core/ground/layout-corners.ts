@@ -21,8 +21,9 @@ export interface CornerSetOut {
 }
 
 /**
- * The corners of an outline that is no rectangle, and those of every level where there are several, each proved by two diagonals as the holes are: the strings over the
- * frame's edges cross over none of those that lie farther in. None for a rectangle, whose long diagonals prove it.
+ * The corners of an outline that is no rectangle, and those of every level where there are several, each proved by two
+ * diagonals as the holes are: the strings over the frame's edges cross over none of those that lie farther in. None for a
+ * rectangle, whose long diagonals prove it.
  */
 export function layoutCorners(design: Design): readonly CornerSetOut[] {
   const { job, layout } = design

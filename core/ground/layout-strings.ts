@@ -3,7 +3,7 @@ import type { HoleSetOut } from '../frame/index.ts'
 import { feet, inches, type Ticks, ticks } from '../units/index.ts'
 import { frameEdges, overallEdges } from './frame-edges.ts'
 import { allHolesSetOut } from './holes.ts'
-import { acrossFrom, alongFrom, cutAtWalls } from './strings-around-house.ts'
+import { cutAtWalls, offsetOf } from './strings-around-house.ts'
 import { isBeforeOneWall } from './wall-ties.ts'
 
 /** How far outside the frame and the holes a string's ends stand on their batter boards: common practice, no source. */
@@ -80,7 +80,7 @@ export function layoutStrings(design: Design): {
   const along = (name: string, y: number, edge: boolean): LayoutString => ({
     name,
     runs: 'along the wall',
-    ...(around ? acrossFrom(design, y, edge) : { offset: ticks(y), from: wall }),
+    ...(around ? offsetOf(design, 'y', y, edge) : { offset: ticks(y), from: wall }),
     edge,
     holes: holes.filter(({ fromWall }) => isUnder(fromWall, y)).map(({ number }) => number),
     x1: ends.x1,
@@ -93,7 +93,7 @@ export function layoutStrings(design: Design): {
     return {
       name,
       runs: 'square to the wall',
-      ...(around ? alongFrom(design, x, edge) : { offset: ticks(x), from: 'the deck’s left end' }),
+      ...(around ? offsetOf(design, 'x', x, edge) : { offset: ticks(x), from: 'the deck’s left end' }),
       edge,
       holes: under.map(({ number }) => number),
       x1: x,

@@ -25,26 +25,23 @@ export function wallWords(wall: Design['layout']['edges'][number], edges: Design
   return `the wall between corners ${low} and ${high}`
 }
 
-/** Of a string square to the wall's axis: edges from a wall, the others from the left edge. */
-export function alongFrom(
+/**
+ * What a string is measured from: edges from a wall, where one runs beside; else those square to the wall's axis from the
+ * left edge, those along it from the front edge.
+ * @param axis on which it has its place: x where it is square to the wall's axis
+ */
+export function offsetOf(
   { layout }: Design,
-  x: number,
+  axis: 'x' | 'y',
+  at: number,
   edge: boolean,
 ): { readonly offset: Ticks; readonly from: string } {
-  const { left } = overallEdges(layout)
-  const found = edge ? edgeFrom(layout.edges, x, (point) => point.x) : null
-  return found ?? { offset: ticks(x - left), from: 'the left edge of the frame' }
-}
-
-/** Of a string along the wall's axis: edges from a wall, the others from the front edge. */
-export function acrossFrom(
-  { layout }: Design,
-  y: number,
-  edge: boolean,
-): { readonly offset: Ticks; readonly from: string } {
-  const { front } = overallEdges(layout)
-  const found = edge ? edgeFrom(layout.edges, y, (point) => point.y) : null
-  return found ?? { offset: ticks(front - y), from: 'the front edge of the frame' }
+  const { left, front } = overallEdges(layout)
+  const found = edge ? edgeFrom(layout.edges, at, (point) => point[axis]) : null
+  if (found !== null) return found
+  return axis === 'x'
+    ? { offset: ticks(at - left), from: 'the left edge of the frame' }
+    : { offset: ticks(front - at), from: 'the front edge of the frame' }
 }
 
 /** A string between the walls that stand in its way, on the side where its holes are, or the edge that it lies over. */

@@ -9,6 +9,7 @@ import type { Designer } from './designer-port.ts'
 import type { Estimating } from './estimating.ts'
 import type { History } from './history.ts'
 import * as steps from './history.ts'
+import { isPricedAlike } from './priced-part.ts'
 import type { Saving } from './saving.ts'
 import type { SessionParts } from './session-parts.ts'
 import type { TapeFilling } from './tape-filling.ts'
@@ -52,9 +53,11 @@ export function stating(
     if (!before.gesture) estimates.measureFrom(get().estimate)
     const edit = get().edit + 1
     const saving = get().saving.state === 'conflict' ? get().saving : ({ state: 'unsaved' } as const)
-    set({ history, edit, saving })
+    // what a job took, or a name, changes no figure of its estimate
+    const stands = get().estimateEdit === get().edit && isPricedAlike(before.present, history.present)
+    set({ history, edit, saving, ...(stands ? { estimateEdit: edit } : {}) })
     designer.design(edit, history.present)
-    estimates.request()
+    if (!stands) estimates.request()
     saves.touch()
   }
 

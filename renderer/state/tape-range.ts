@@ -1,5 +1,6 @@
-import { clearField, FIELDS_WITHOUT_PRICE, type JobStatement } from '../../core/job/index.ts'
+import { clearField, type JobStatement } from '../../core/job/index.ts'
 import { feet, TICKS_PER_FOOT, type Ticks, ticks } from '../../core/units/index.ts'
+import { pricedPart } from './priced-part.ts'
 
 export const WIDTH = 'size.width'
 /** The tape shows 20 ft in steps of 6 in: 41 widths. */
@@ -11,7 +12,7 @@ const MARGIN = feet(2)
 
 /** Everything but the width, as text: equal keys mean that the rows of one tape serve the other. */
 export function tapeKey(statement: JobStatement): string {
-  return JSON.stringify([WIDTH, ...FIELDS_WITHOUT_PRICE].reduce(clearField, statement))
+  return JSON.stringify(clearField(pricedPart(statement), WIDTH))
 }
 
 /** Where the tape starts: whole feet, kept where the width still lies well on it, so that it does not slide while dragged. */

@@ -32,6 +32,24 @@ describe('an open job', () => {
     expect(saves().length).toBeGreaterThan(0)
   })
 
+  test('keeps its estimate where only what the job took, a name or a note changes', async () => {
+    const { session, state, calls } = await openedSession()
+    await vi.advanceTimersByTimeAsync(1000)
+    const asked = () => calls.filter(({ method }) => method === 'estimate.run').length
+    session.store.setState({ estimateEdit: state().edit })
+    const before = asked()
+    session.state('costing.bought', [{ what: 'Tarp', amount: '19.99' }], 'bought: Tarp')
+    session.state('customer.name', 'A customer', 'customer')
+    session.undo()
+    await vi.advanceTimersByTimeAsync(100)
+    expect(asked()).toBe(before)
+    expect(state().estimateEdit).toBe(state().edit)
+    expect(state().design?.job.costing.bought).toHaveLength(1)
+    session.state('size.width', '24 ft', 'Width')
+    await vi.advanceTimersByTimeAsync(100)
+    expect(asked()).toBe(before + 1)
+  })
+
   test('keeps the last deck in view and the fault named where a statement cannot be built', async () => {
     const { session, state } = await openedSession()
     session.state('size.width', '1 ft', 'Width 1 ft')

@@ -1,5 +1,5 @@
 import type { Primitive } from '../../core/papers/index.ts'
-import { fitsUpright, placeOfText } from './dimension-text.ts'
+import { nearestUpright, placeOfText, placeOfUprightText } from './dimension-text.ts'
 import { type Fit, toX, toY } from './fit.ts'
 
 type DimensionPrimitive = Extract<Primitive, { kind: 'dimension' }>
@@ -9,8 +9,13 @@ const TICK = 4.5
 /** a witness line passes the dimension line by so much and starts so far off the thing measured, px */
 const PAST = 5
 const OFF = 4
+/** the foot of a turned text on the right of its line is so far from it, px */
+const OUTSIDE = 15
 
-/** A dimension line with architectural ticks, its text above it or, on an upright one, to its left and turned. */
+/**
+ * A dimension line with architectural ticks, its text above it or, on an upright one, to its left and turned; where its
+ * ticks leave no room there, on its outer side.
+ */
 export function Dimension({
   p,
   fit,
@@ -24,11 +29,13 @@ export function Dimension({
   const upright = Math.abs(p.x2 - p.x1) < Math.abs(p.y2 - p.y1)
   const dx = upright ? p.offset : 0
   const dy = upright ? 0 : p.offset
-  const ax = toX(fit, p.x1 + dx)
-  const ay = toY(fit, p.y1 + dy)
-  const bx = toX(fit, p.x2 + dx)
-  const by = toY(fit, p.y2 + dy)
   const way = Math.sign(p.offset) || 1
+  const further = upright && p.offset !== 0 ? way * nearestUpright(fit.scale) : 0
+  const ax = toX(fit, p.x1 + dx) + further
+  const ay = toY(fit, p.y1 + dy)
+  const bx = toX(fit, p.x2 + dx) + further
+  const by = toY(fit, p.y2 + dy)
+  const beside = placeOfUprightText(p.text, [ay, by])
   const level = placeOfText(p.text, [ax, bx], isFirst)
   return (
     <g className="dimension">
@@ -41,7 +48,7 @@ export function Dimension({
       <line className="dimension-line" x1={ax} y1={ay} x2={bx} y2={by} />
       <line className="dimension-tick" x1={ax - TICK} y1={ay + TICK} x2={ax + TICK} y2={ay - TICK} />
       <line className="dimension-tick" x1={bx - TICK} y1={by + TICK} x2={bx + TICK} y2={by - TICK} />
-      {upright && !fitsUpright(p.text, [ay, by]) ? (
+      {upright && beside === 'level' ? (
         <text
           className="dimension-text"
           textAnchor={way > 0 ? 'end' : 'start'}
@@ -55,7 +62,7 @@ export function Dimension({
         <text
           className="dimension-text"
           textAnchor="middle"
-          transform={`translate(${ax - 5} ${(ay + by) / 2}) rotate(-90)`}
+          transform={`translate(${beside === 'outside' && way > 0 ? ax + OUTSIDE : ax - 5} ${(ay + by) / 2}) rotate(-90)`}
         >
           {p.text}
         </text>

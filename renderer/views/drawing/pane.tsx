@@ -22,7 +22,7 @@ import { labelOf, layersOf, useShownDrawing } from './shown-drawing.ts'
 import { useGripMove } from './use-grip-move.ts'
 import './pane.css'
 
-const PAD = 18
+const PAD = 22
 /** Letter across without margins and head, in CSS px: what the drawing fills in print. */
 const PAPER = { width: 960, height: 640 }
 /** one press of an arrow key moves the drawing so far, px */

@@ -1,6 +1,11 @@
 import { expect, test } from 'vitest'
 import type { Primitive } from '../../../core/papers/index.ts'
-import { continued, fitsUpright, placeOfText } from '../../../renderer/drawing/dimension-text.ts'
+import {
+  continued,
+  nearestUpright,
+  placeOfText,
+  placeOfUprightText,
+} from '../../../renderer/drawing/dimension-text.ts'
 
 test('a text stands in the middle of a line that has room for it', () => {
   expect(placeOfText(`7'-2"`, [100, 260], true)).toEqual({ at: 180, anchor: 'middle' })
@@ -27,8 +32,15 @@ test('only the first of a chain has room for its text at its left, wherever the 
   expect([...continued([...chain, part('whole', 240, 300, 29)])]).toEqual(['b', 'c'])
 })
 
-test('an upright text is turned where its line has room for it, and stands level where not', () => {
-  // 9 letters of 5.6 px and 6 px clear of the ticks: 56.4 px
-  expect(fitsUpright(`1'-8 5/8"`, [300, 357])).toBe(true)
-  expect(fitsUpright(`1'-8 5/8"`, [300, 355])).toBe(false)
+test('an upright text is turned where its line has room for it, on the outer side where it is a little short, and level where not', () => {
+  // 9 letters of 5.6 px and 6 px clear of the ticks: 56.4 px; 0.7 of the letters: 35.3 px
+  expect(placeOfUprightText(`1'-8 5/8"`, [300, 357])).toBe('beside')
+  expect(placeOfUprightText(`1'-8 5/8"`, [300, 355])).toBe('outside')
+  expect(placeOfUprightText(`1'-8 5/8"`, [300, 335])).toBe('level')
+})
+
+test('upright dimensions of a small drawing stand off what can be moved, and those of a large one to scale', () => {
+  // 17 in are 544 ticks: at 0.05 px a tick 27.2 px, at 0.06 px more than the 30 px that are kept
+  expect(nearestUpright(0.05)).toBeCloseTo(2.8)
+  expect(nearestUpright(0.06)).toBe(0)
 })

@@ -16,6 +16,8 @@ function project(name: string, extra: { setupFiles?: string[] } = {}) {
 export default defineConfig({
   test: {
     maxWorkers: 2,
+    // core is pure and every store has a folder of its own: files share a worker, and with it what they import
+    isolate: false,
     projects: [
       project('core'),
       project('main'),

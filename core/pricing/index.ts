@@ -1,4 +1,5 @@
 export { atThisBook } from './at-this-book.ts'
+export { goodsWithoutPrice } from './book/edit/add-products.ts'
 export { type EditedBook, editBook } from './book/edit/edit-book.ts'
 export { goodOf, stockOf, stockSellers } from './book/edit/sellers-of.ts'
 export { withSupplier } from './book/edit/stated-supplier.ts'

@@ -9,6 +9,7 @@ const text = z.string().max(200)
 
 const row = z.discriminatedUnion('of', [
   z.strictObject({ of: z.literal('board'), product: text, length: lengthInput, supplier: text }),
+  z.strictObject({ of: z.literal('product'), product: text }),
   z.strictObject({ of: z.literal('good'), sku: text, supplier: text }),
   z.strictObject({ of: z.literal('rate'), id: text }),
   z.strictObject({ of: z.literal('joint'), kind: text }),
@@ -28,6 +29,19 @@ export const bookEditInput = z.discriminatedUnion('kind', [
     price: text,
     code: text,
   }),
+  z.strictObject({
+    kind: z.literal('add product'),
+    size: text,
+    species: text,
+    grade: text,
+    treatment: text,
+    useClass: text,
+    length: text,
+    supplier: text,
+    price: text,
+    code: text,
+  }),
+  z.strictObject({ kind: z.literal('add good'), sku: text, supplier: text, price: text, code: text }),
   z.strictObject({ kind: z.literal('add supplier'), name: text, delivery: text, freeFrom: text }),
   z.strictObject({ kind: z.literal('remove'), row }),
 ])

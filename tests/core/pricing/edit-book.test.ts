@@ -3,6 +3,7 @@ import {
   type BookEdit,
   type BookRow,
   editBook,
+  goodsWithoutPrice,
   type PriceBook,
   SAMPLE_BOOK,
   suppliersOf,
@@ -18,6 +19,8 @@ const board = (long: number, supplier = YARD): BookRow => ({
   length: feet(long),
   supplier,
 })
+const lengthOf = (product: string, length: string) =>
+  ({ kind: 'add length', product, length, supplier: 'City Lumber', price: '1', code: '' }) as const
 const hanger = (supplier = YARD): BookRow => ({ of: 'good', sku: 'joist-hanger-2x10', supplier })
 const set = (row: BookRow, field: Extract<BookEdit, { kind: 'set' }>['field'], text: string): BookEdit => ({
   kind: 'set',
@@ -147,6 +150,59 @@ describe('rows of the price book', () => {
     expect(label).toBe('26 of 2x10 Southern Pine No.2, treated')
     expect(stock(book, 26)).toEqual({ length: feet(26), price: 5500, code: '30210-26', date: TODAY })
     expect(book.lumber.find(({ product }) => product.size === '2x10')?.stock.at(-1)?.length).toBe(feet(26))
+  })
+
+  test('a board that the book did not have is added with its first length, and removed with all of them', () => {
+    const cedar = {
+      kind: 'add product',
+      size: '5/4x6',
+      species: 'WC',
+      grade: 'No.2',
+      treatment: 'untreated',
+      useClass: '',
+      length: '12',
+      supplier: 'City Lumber',
+      price: '31.20',
+      code: '',
+    } as const
+    const { book, label } = edited([cedar, { ...lengthOf('5/4x6 WC No.2 untreated', '16'), price: '42' }])
+    expect(label).toBe('2 changes of the price book')
+    expect(edited([cedar]).label).toBe('New board: 5/4x6 WC No.2, untreated')
+    expect(book.lumber.at(-1)).toMatchObject({
+      product: { size: '5/4x6', species: 'WC', grade: 'No.2', treatment: 'untreated' },
+      stock: [
+        { length: feet(12), price: 3120, code: '5/4x6-WC-No.2-untreated-12', date: TODAY },
+        { length: feet(16), price: 4200, supplier: 'City Lumber' },
+      ],
+    })
+    expect(faultOf([cedar, cedar])[0]).toBe(
+      '1: 5/4x6 western cedar No.2, untreated is there already; add a length to it',
+    )
+    expect(faultOf([{ ...cedar, species: 'balsa' }])[0]).toMatch(/^0: no deck is framed or laid with such/)
+    const removed = edited(
+      [{ kind: 'remove', row: { of: 'product', product: '5/4x6 WC No.2 untreated' } }],
+      book,
+    )
+    expect(removed.label).toBe('Remove 5/4x6 western cedar No.2, untreated')
+    expect(removed.book.lumber).toEqual(SAMPLE_BOOK.lumber)
+  })
+
+  test('a good that a book has no price of is added, and one that has a price or that no job needs is not', () => {
+    const bare = { ...SAMPLE_BOOK, goods: SAMPLE_BOOK.goods.filter(({ sku }) => sku !== 'joist-hanger-2x10') }
+    const hangers = {
+      kind: 'add good',
+      sku: 'joist-hanger-2x10',
+      supplier: YARD,
+      price: '2.39',
+      code: 'H10',
+    } as const
+    expect(goodsWithoutPrice(bare).map(({ sku }) => sku)).toEqual(['joist-hanger-2x10'])
+    const { book, label } = edited([hangers], bare)
+    expect(label).toBe('Price of Joist hanger for a 2x10, galvanised, An invented yard')
+    expect(good(book)).toMatchObject({ price: 23_900, code: 'H10', date: TODAY })
+    expect(goodsWithoutPrice(book)).toEqual([])
+    expect(faultOf([hangers])[0]).toMatch(/^0: this good has a price already/)
+    expect(faultOf([{ ...hangers, sku: 'anvil' }], bare)[0]).toMatch(/no job needs it/)
   })
 
   test('a price is removed, the next supplier’s is then the book’s own, and the last one takes the length with it', () => {

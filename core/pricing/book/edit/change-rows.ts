@@ -114,6 +114,8 @@ export function addSupplier(
 
 export function removeRow(book: PriceBook, row: BookRow): Result<PriceBook, Refusal> {
   if (row.of === 'supplier') return removeSupplier(book, row.name)
+  if (row.of === 'product')
+    return ok({ ...book, lumber: book.lumber.filter(({ product }) => productKey(product) !== row.product) })
   if (row.of === 'board') {
     const entry = findStock(book, row)
     if (entry === undefined) return ok(book)

@@ -3,6 +3,7 @@ import { productKey, productName } from '../../product-name.ts'
 import type { PriceBook } from '../../types.ts'
 import { readPriceBook } from '../read-price-book.ts'
 import { writePriceBook } from '../write-price-book.ts'
+import { addGood, addProduct } from './add-products.ts'
 import { addLength, addPrice, addSupplier, removeRow } from './change-rows.ts'
 import { setCell } from './set-cell.ts'
 import type { BookEdit, BookField, BookRow, EditFault, Refusal } from './types.ts'
@@ -34,7 +35,7 @@ export function editBook(
   const read = readPriceBook(writePriceBook(edited))
   if (!read.ok)
     return fail(read.error.map(({ message, fix }) => ({ edit: Math.max(0, edits.length - 1), message, fix })))
-  return ok({ book: read.value, label: labelOf(book, edits) })
+  return ok({ book: read.value, label: labelOf(book, read.value, edits) })
 }
 
 function editOnce(book: PriceBook, edit: BookEdit, today: string): Result<PriceBook, Refusal> {
@@ -45,6 +46,10 @@ function editOnce(book: PriceBook, edit: BookEdit, today: string): Result<PriceB
       return addPrice(book, edit, today)
     case 'add length':
       return addLength(book, edit, today)
+    case 'add product':
+      return addProduct(book, edit, today)
+    case 'add good':
+      return addGood(book, edit, today)
     case 'add supplier':
       return addSupplier(book, edit)
     case 'remove':
@@ -71,7 +76,8 @@ const FIELD_WORDS: { readonly [field in BookField]: string } = {
   crewSize: 'crew',
 }
 
-function labelOf(book: PriceBook, edits: readonly BookEdit[]): string {
+/** @param edited the book after them: what is new has its name there */
+function labelOf(book: PriceBook, edited: PriceBook, edits: readonly BookEdit[]): string {
   const [first] = edits
   if (first === undefined) return 'Nothing'
   if (edits.length > 1) return `${edits.length} changes of the price book`
@@ -84,6 +90,10 @@ function labelOf(book: PriceBook, edits: readonly BookEdit[]): string {
       return `Price of ${rowWords(book, first.row)}`
     case 'add length':
       return `${first.length.trim()} of ${productWords(book, first.product)}`
+    case 'add product':
+      return `New board: ${first.size} ${first.species} ${first.grade}, ${first.treatment}`
+    case 'add good':
+      return `Price of ${rowWords(edited, { ...first, of: 'good' })}`
     case 'add supplier':
       return `Supplier ${first.name.trim()}`
     case 'remove':
@@ -96,6 +106,8 @@ function rowWords(book: PriceBook, row: BookRow): string {
   switch (row.of) {
     case 'board':
       return `${productWords(book, row.product)}, ${printLength(row.length)}, ${row.supplier}`
+    case 'product':
+      return productWords(book, row.product)
     case 'good':
       return `${book.goods.find(({ sku }) => sku === row.sku)?.label ?? row.sku}, ${row.supplier}`
     case 'rate':

@@ -60,8 +60,12 @@ export function readName(typed: string, what: string): Result<string, Refusal> {
   return readBy(named, what, typed.trim())
 }
 
+export function readText(typed: string, what: string): Result<string, Refusal> {
+  return readBy(text, what, typed.trim())
+}
+
 export function readCode(typed: string): Result<string, Refusal> {
-  return readBy(text, 'the code', typed.trim())
+  return readText(typed, 'the code')
 }
 
 /** ISO, or as 11/1/2026. */

@@ -85,6 +85,8 @@ export function setCell(
             : fail(NOT_HERE)
         },
       )
+    case 'product':
+      return fail(NOT_HERE)
     case 'book':
       if (field === 'labourRate')
         return map(readMoney(typed, 'the rate'), (labourRate) => ({ ...book, labourRate }))

@@ -52,6 +52,7 @@ export function measureJoists(group: JoistGroup, frame: Frame): JoistMeasures {
         beam: beam.beam,
         key: beam.key,
         mark: beam.mark,
+        lies: beam.lies,
         side,
         length: ticks(Math.ceil(length)),
         adjacent: ticks(adjacent),

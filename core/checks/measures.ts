@@ -20,6 +20,7 @@ export interface JoistCantilever {
   readonly beam: 'front' | 'rear'
   readonly key: string
   readonly mark: string
+  readonly lies: Beam['lies']
   readonly side: 'start' | 'end'
   readonly length: Ticks
   readonly adjacent: Ticks

@@ -1,4 +1,5 @@
 import type { Species } from '../data/index.ts'
+import type { Beam } from '../frame/index.ts'
 import { printLength, type Ticks, toInches } from '../units/index.ts'
 
 /** Names of the species as the NDS Supplement writes them, in running text. */
@@ -30,8 +31,11 @@ export function either(options: readonly string[]): string {
   return `${options.slice(0, -1).join(', ')} or ${options.at(-1)}`
 }
 
-/** "front beam"; of further ones on its side the mark tells which: "front beam B3". */
-export function beamName({ key, mark }: { readonly key: string; readonly mark: string }): string {
-  const [side = key, further] = key.split('-')
-  return further === undefined ? `${side} beam` : `${side} beam ${mark}`
+/**
+ * "front beam"; of further ones on its side, and of those that run away from the house, the mark tells which: "front beam
+ * B3", "left beam B2".
+ */
+export function beamName({ key, lies, mark }: Pick<Beam, 'key' | 'lies' | 'mark'>): string {
+  const isOnly = !key.includes('-') && lies !== 'left' && lies !== 'right'
+  return isOnly ? `${lies} beam` : `${lies} beam ${mark}`
 }

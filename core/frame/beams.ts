@@ -101,6 +101,7 @@ export function beamOf(
     id: line.id,
     beam: spec,
     key: line.key,
+    lies: placeOf(job, line),
     mark,
     flush: line.flush,
     size,
@@ -119,4 +120,10 @@ export function beamOf(
 /** Length of a beam's centre line. */
 export function lineLength({ line }: SupportLine): Ticks {
   return ticks(lengthUp(Math.hypot(line.to.x - line.from.x, line.to.y - line.from.y)))
+}
+
+/** A beam that runs away from the house lies left or right, whichever field of the job it goes by. */
+function placeOf({ size }: Job, { key, beam, line: { from, to } }: SupportLine): Beam['lies'] {
+  if (from.x === to.x) return from.x < size.width / 2 ? 'left' : 'right'
+  return key.startsWith('middle') ? 'middle' : (beam ?? 'front')
 }

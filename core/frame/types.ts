@@ -170,6 +170,8 @@ export interface Beam {
   readonly beam: 'front' | 'rear'
   /** its own name: front, rear, front-b */
   readonly key: string
+  /** where it lies on the plan, for whoever looks for it */
+  readonly lies: 'front' | 'middle' | 'rear' | 'left' | 'right'
   readonly mark: string
   /** between the joists, which hang from it, its top level with theirs */
   readonly flush: boolean

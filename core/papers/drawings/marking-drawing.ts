@@ -18,7 +18,8 @@ export function markingDrawing(carriers: readonly Carrier[]): Drawing {
 
 function drawn(carrier: Carrier, y: number): readonly Primitive[] {
   const { id, length, from, marks, lines, label } = carrier
-  const x = (at: number): number => (from === 'left' ? at : length - at)
+  // a board that runs away from the house has no left end on the plan: its hooked end is drawn at the left
+  const x = (at: number): number => (from === 'right' ? length - at : at)
   const bar: Primitive = {
     kind: 'rect',
     id,
@@ -43,7 +44,12 @@ function drawn(carrier: Carrier, y: number): readonly Primitive[] {
   })
   return [
     bar,
-    words(0, inches(13), `${label}, ${printLength(length)} long, tape hooked on its ${from} end`, 'start'),
+    words(
+      0,
+      inches(13),
+      `${label}, ${printLength(length)} long, tape hooked on its ${from} end${from === 'rear' || from === 'front' ? ', drawn at the left' : ''}`,
+      'start',
+    ),
     ...marks.flatMap((mark) => markAt(mark, x, y)),
     ...lines.map(
       ({ id: what, at }): Primitive => ({

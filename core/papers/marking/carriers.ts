@@ -68,7 +68,7 @@ export function carriers(
       {
         id: beam.id,
         mark: beam.mark,
-        label: `${beam.key.startsWith('middle') ? 'middle' : beam.beam} beam ${beam.mark}`,
+        label: `${beam.lies} beam ${beam.mark}`,
         box,
         plies,
       },

@@ -106,7 +106,8 @@ function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
     {
       text: `These crossings hang over a hole: ${crossings(rows, lines)}. Hold a plumb line to each, drive a pin, write its number on it. No other crossing has one.`,
       notes: [
-        'Two distances to each hole stand in the table of hole centres, measured level: within 1/4 in. They find a hole under the wrong crossing, which no other proof does.',
+        'Two distances to each hole stand in the table of hole centres, measured level: within 1/4 in. They find a hole under the wrong crossing.',
+        'Its last column goes from each hole to the next, centre to centre: a second proof of every hole, which needs neither strings nor corners.',
       ],
     },
     ...frame.corners,

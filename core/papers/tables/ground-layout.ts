@@ -1,15 +1,19 @@
 import type { Design } from '../../estimate-types.ts'
+import { diagonal } from '../../frame/index.ts'
 import {
   allHoles,
+  type Hole,
   isBeforeOneWall,
+  type LayoutString,
   layoutChecks,
   layoutCorners,
   layoutStrings,
   sightOf,
   type Tie,
   tiesTo,
+  wallWords,
 } from '../../ground/index.ts'
-import { printLength } from '../../units/index.ts'
+import { printLength, type Ticks } from '../../units/index.ts'
 import { offsetText } from '../offset-text.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
@@ -29,12 +33,23 @@ export function layoutStringsTable(design: Design): PaperTable {
     ],
     strings.map(({ name, runs, offset, from, edge, holes }) => ({
       name,
-      runs,
+      runs: runsWords(runs, design),
       offset: offsetText(offset),
       from,
       holes: edge ? 'outside of the frame' : `hole${holes.length > 1 ? 's' : ''} ${holes.join(', ')}`,
     })),
   )
+}
+
+/** Around a house there are walls in both directions: a string runs as one of them does, named by its corners. */
+function runsWords(runs: LayoutString['runs'], design: Design): string {
+  if (isBeforeOneWall(design)) return runs
+  const { edges } = design.layout
+  const wall = edges.find(
+    ({ kind, from, to }) =>
+      kind === 'wall' && (runs === 'along the wall' ? from.y === to.y : from.x === to.x),
+  )
+  return wall === undefined ? 'square to the others' : `as ${wallWords(wall, edges)}`
 }
 
 /** Where two strings cross over each centre, and the two diagonals that prove it, to 1/16 in. */
@@ -50,9 +65,11 @@ export function layoutHolesTable(design: Design): PaperTable {
       ['away', 'From wall', 'right'],
       ['left', 'From left corner', 'right'],
       ['right', 'From right corner', 'right'],
+      ['next', 'To the next hole', 'left'],
     ],
     layoutStrings(design).crossings.map((hole) => ({
       hole: `${hole.number}`,
+      next: nextWords(hole.number, design),
       strings: hole.strings,
       along: offsetText(hole.along),
       away: offsetText(hole.fromWall),
@@ -74,13 +91,42 @@ function tiedHolesTable(design: Design): PaperTable {
       ['strings', 'Strings', 'left'],
       ['one', 'From the house', 'left'],
       ['other', 'And', 'left'],
+      ['next', 'To the next hole', 'left'],
     ],
     layoutStrings(design).crossings.map(({ number, strings }) => {
       const place = places.get(number)
       const [one, other] = place === undefined ? [] : tiesTo(place, sight).map(tieWords)
-      return { hole: `${number}`, strings, one: one ?? '', other: other ?? '' }
+      return {
+        hole: `${number}`,
+        strings,
+        one: one ?? '',
+        other: other ?? '',
+        next: nextWords(number, design),
+      }
     }),
   )
+}
+
+/**
+ * A proof that uses neither strings nor the house: from hole to hole in their order, from the last one to the first; where
+ * the house stands between, to the nearest that is in sight. Nothing where there is one hole.
+ */
+function nextWords(number: number, design: Design): string {
+  const holes = allHoles(design)
+  const at = holes.findIndex((hole) => hole.number === number)
+  const here = holes[at]
+  if (here === undefined) return ''
+  const { isClear } = sightOf(design.layout)
+  const others = [...holes.slice(at + 1), ...holes.slice(0, at)].filter((hole) => isClear(here, hole))
+  const next = holes[(at + 1) % holes.length]
+  const found =
+    others.find((hole) => hole === next) ?? others.toSorted((a, b) => apart(here, a) - apart(here, b))[0]
+  return found === undefined ? '' : `hole ${found.number}: ${printLength(apart(here, found))}`
+}
+
+/** Centre to centre, level, nearest 1/16 in. */
+function apart(one: Hole, other: Hole): Ticks {
+  return diagonal(other.x - one.x, other.y - one.y)
 }
 
 function tieWords({ corner, measures }: Tie): string {

@@ -17,13 +17,15 @@ export function bestWorthShared(
   )
   for (const { width, price, most, ends } of worths) {
     const copies = Math.min(most, Math.floor(capacity / width))
+    const steps = best.map((from, state) => ({ from, to: best[left.step(state, ends)] ?? from }))
     for (let copy = 0; copy < copies; copy++) {
+      // one copy at a time: whatever lies lower on the board has none of this copy yet
       for (let used = capacity; used >= width; used--) {
-        const with_ = best.map((table) => (table[used - width] ?? Number.NEGATIVE_INFINITY) + price)
-        with_.forEach((worth, state) => {
-          const table = best[left.step(state, ends)]
-          if (table !== undefined && worth > (table[used] ?? 0)) table[used] = worth
-        })
+        const before = used - width
+        for (const { from, to } of steps) {
+          const worth = (from[before] as number) + price
+          if (worth > (to[used] as number)) to[used] = worth
+        }
       }
     }
   }

@@ -1,4 +1,5 @@
 import type { EventName, Events } from '../../shared/contract/index.ts'
+import type { Pool } from '../workers/index.ts'
 
 /** Tells every open window of something that happened. */
 export type Emit = <E extends EventName>(event: E, data: Events[E]) => void
@@ -10,6 +11,8 @@ export interface ServiceOptions {
   readonly workerPath: string
   /** file of the worker that writes PDFs: `out/main/papers.js` in a build, `main/app/paper-worker.ts` in tests */
   readonly paperWorkerPath: string
+  /** what calculates, where several stores share it; its maker closes it. By default one of its own */
+  readonly pool?: Pool
   readonly door: 'desktop' | 'browser'
   readonly version: string
   readonly emit: Emit

@@ -39,7 +39,7 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
     if (!made.ok) options.trouble?.(made.error)
   }
   backUp()
-  const pool = createPool({ workerPath: options.workerPath })
+  const pool = options.pool ?? createPool({ workerPath: options.workerPath })
   const rack = rackService(store, ambient.now, ambient.newId, options.emit)
   const prices = priceService(store, ambient.now, options.emit)
   const table = methodTable({
@@ -79,7 +79,7 @@ export async function createServices(options: ServiceOptions, ambient: Ambient =
       }
     },
     close: () => {
-      closing ??= pool.close().then(() => store.close())
+      closing ??= (options.pool === undefined ? pool.close() : Promise.resolve()).then(() => store.close())
       return closing
     },
   }

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test'
-import { expect, test } from './program.ts'
+import { expect, test, testAlone } from './program.ts'
 import { dollars, open, place, saved, settled } from './window.ts'
 
 const lines = (page: Page) => page.getByRole('grid', { name: 'Lines of the cost by group' })
@@ -7,52 +7,56 @@ const cell = (page: Page, name: RegExp) => lines(page).getByRole('gridcell', { n
 const HANGERS = /^Joist hanger for a 2x10, galvanised: quantity/
 const HANGER_PRICE = /^Joist hanger for a 2x10, galvanised: price/
 
-test('a quantity and a price are stated by keys alone, marked, kept over a restart and put back', async ({
-  page,
-  program,
-}) => {
-  await open(page, program.link)
-  await place(page, 'Price').click()
-  const before = await dollars(page, 'Cost')
-  const quantity = cell(page, HANGERS)
-  await quantity.focus()
-  await page.keyboard.press('F2')
-  const entry = lines(page).getByRole('textbox')
-  await expect(entry).toHaveValue('17')
-  await page.keyboard.press('Escape')
-  await expect(quantity).toBeFocused()
-  await page.keyboard.type('5.5')
-  await page.keyboard.press('Enter')
-  await expect(lines(page).getByRole('alert')).toHaveText(/5\.5 each cannot be had\. State a whole number\./)
-  await expect(entry).toHaveValue('5.5')
-  await entry.fill('517')
-  await page.keyboard.press('Enter')
-  await expect(quantity).toBeFocused()
-  await expect(quantity).toHaveAccessibleName(/517 each stated by hand, computed 17/)
-  await page.keyboard.press('ArrowRight')
-  await page.keyboard.type('3')
-  await page.keyboard.press('Enter')
-  await expect(cell(page, HANGER_PRICE)).toHaveAccessibleName(/\$3\.00 stated by hand, in the book \$2\.39/)
-  await settled(page)
-  await expect(lines(page).getByRole('row', { name: /^Joist hanger for a 2x10/ })).toContainText('$1,551.00')
-  const stated = await dollars(page, 'Cost')
-  expect(stated).not.toBe(before)
+testAlone(
+  'a quantity and a price are stated by keys alone, marked, kept over a restart and put back',
+  async ({ page, program }) => {
+    await open(page, program.link)
+    await place(page, 'Price').click()
+    const before = await dollars(page, 'Cost')
+    const quantity = cell(page, HANGERS)
+    await quantity.focus()
+    await page.keyboard.press('F2')
+    const entry = lines(page).getByRole('textbox')
+    await expect(entry).toHaveValue('17')
+    await page.keyboard.press('Escape')
+    await expect(quantity).toBeFocused()
+    await page.keyboard.type('5.5')
+    await page.keyboard.press('Enter')
+    await expect(lines(page).getByRole('alert')).toHaveText(
+      /5\.5 each cannot be had\. State a whole number\./,
+    )
+    await expect(entry).toHaveValue('5.5')
+    await entry.fill('517')
+    await page.keyboard.press('Enter')
+    await expect(quantity).toBeFocused()
+    await expect(quantity).toHaveAccessibleName(/517 each stated by hand, computed 17/)
+    await page.keyboard.press('ArrowRight')
+    await page.keyboard.type('3')
+    await page.keyboard.press('Enter')
+    await expect(cell(page, HANGER_PRICE)).toHaveAccessibleName(/\$3\.00 stated by hand, in the book \$2\.39/)
+    await settled(page)
+    await expect(lines(page).getByRole('row', { name: /^Joist hanger for a 2x10/ })).toContainText(
+      '$1,551.00',
+    )
+    const stated = await dollars(page, 'Cost')
+    expect(stated).not.toBe(before)
 
-  await saved(page)
-  await program.kill()
-  await program.start()
-  await open(page, program.link)
-  await place(page, 'Price').click()
-  expect(await dollars(page, 'Cost')).toBe(stated)
-  await expect(cell(page, HANGERS)).toHaveAccessibleName(/stated by hand/)
-  await page.keyboard.press('Control+z')
-  await expect(cell(page, HANGER_PRICE)).not.toHaveAccessibleName(/stated by hand/)
-  await cell(page, HANGERS).focus()
-  await page.keyboard.press('Delete')
-  await expect(cell(page, HANGERS)).not.toHaveAccessibleName(/stated by hand/)
-  await settled(page)
-  expect(await dollars(page, 'Cost')).toBe(before)
-})
+    await saved(page)
+    await program.kill()
+    await program.start()
+    await open(page, program.link)
+    await place(page, 'Price').click()
+    expect(await dollars(page, 'Cost')).toBe(stated)
+    await expect(cell(page, HANGERS)).toHaveAccessibleName(/stated by hand/)
+    await page.keyboard.press('Control+z')
+    await expect(cell(page, HANGER_PRICE)).not.toHaveAccessibleName(/stated by hand/)
+    await cell(page, HANGERS).focus()
+    await page.keyboard.press('Delete')
+    await expect(cell(page, HANGERS)).not.toHaveAccessibleName(/stated by hand/)
+    await settled(page)
+    expect(await dollars(page, 'Cost')).toBe(before)
+  },
+)
 
 test('what is stated for a line that goes is told and kept, and counts again when the line is back', async ({
   page,

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import type { Page } from '@playwright/test'
-import { expect, test } from './program.ts'
+import { expect, test, testAlone } from './program.ts'
 
 const pieces = (page: Page) => page.getByRole('textbox', { name: 'Pieces' })
 const stock = (page: Page) => page.getByRole('textbox', { name: /^Stock/ })
@@ -106,27 +106,27 @@ test('on paper stand the order and the boards, not the inputs nor the deck', asy
   await expect(page.getByText('Heron Lane').filter({ visible: true })).toHaveCount(0)
 })
 
-test('the list stays over a reload and a restart, with packs and price breaks in its stock', async ({
-  page,
-  program,
-}) => {
-  await open(page, program.link)
-  await pieces(page).fill('Qty,Length\n5,9 ft\n')
-  await stock(page).fill('Length,Price,Pack,Break from,Break price\n10 ft,6,4,8,4\n')
-  await plan(page).click()
-  // by hand: five boards come in two packs of four, and from eight on each costs $4
-  await expect(page.getByText('$32.00').first()).toBeVisible()
-  await page.waitForTimeout(1_000)
-  await page.reload()
-  await goTo(page)
-  await expect(pieces(page)).toHaveValue('Qty,Length\n5,9 ft\n')
-  await program.kill()
-  await program.start()
-  await open(page, program.link)
-  await expect(stock(page)).toHaveValue(/Break price/)
-  await stock(page).fill('Length,Price,Break from\n10 ft,6,8\n')
-  await expect(page.getByText(/row 2, column C \(Break from\): .*no such price/)).toBeVisible()
-})
+testAlone(
+  'the list stays over a reload and a restart, with packs and price breaks in its stock',
+  async ({ page, program }) => {
+    await open(page, program.link)
+    await pieces(page).fill('Qty,Length\n5,9 ft\n')
+    await stock(page).fill('Length,Price,Pack,Break from,Break price\n10 ft,6,4,8,4\n')
+    await plan(page).click()
+    // by hand: five boards come in two packs of four, and from eight on each costs $4
+    await expect(page.getByText('$32.00').first()).toBeVisible()
+    await page.waitForTimeout(1_000)
+    await page.reload()
+    await goTo(page)
+    await expect(pieces(page)).toHaveValue('Qty,Length\n5,9 ft\n')
+    await program.kill()
+    await program.start()
+    await open(page, program.link)
+    await expect(stock(page)).toHaveValue(/Break price/)
+    await stock(page).fill('Length,Price,Break from\n10 ft,6,8\n')
+    await expect(page.getByText(/row 2, column C \(Break from\): .*no such price/)).toBeVisible()
+  },
+)
 
 test('a long plan shows how far it is, and stopped keeps the best so far', async ({ page, program }) => {
   await open(page, program.link)

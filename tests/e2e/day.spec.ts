@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
-import { expect, test } from './program.ts'
+import { expect, test, testAlone } from './program.ts'
 import { openAt, settled } from './settled.ts'
 
 const product = (page: Page, size: string) =>
@@ -64,27 +64,27 @@ test('boards are marked by keyboard, and stay marked when one looks elsewhere', 
   await expect(joists.getByText(/^0 of \d+ sawn$/)).toBeVisible()
 })
 
-test('marks at the saw are there after the program was killed, and are taken back one by one', async ({
-  page,
-  program,
-}) => {
-  await goToSaw(page, program.link)
-  const joists = () => product(page, '2x10')
-  const box = (board: number) =>
-    joists().getByRole('checkbox', { name: new RegExp(`^Board ${board}, .* is sawn$`) })
-  await box(1).check()
-  await box(2).check()
-  await expect(joists().getByText(/^2 of \d+ sawn$/)).toBeVisible()
-  // a mark is in the store once its call is answered
-  await page.waitForLoadState('networkidle')
-  await program.kill()
-  await program.start()
-  await goToSaw(page, program.link)
-  await expect(box(2)).toBeChecked()
-  await joists().getByRole('button', { name: 'Take back the last mark' }).click()
-  await expect(box(2)).not.toBeChecked()
-  await expect(box(1)).toBeChecked()
-})
+testAlone(
+  'marks at the saw are there after the program was killed, and are taken back one by one',
+  async ({ page, program }) => {
+    await goToSaw(page, program.link)
+    const joists = () => product(page, '2x10')
+    const box = (board: number) =>
+      joists().getByRole('checkbox', { name: new RegExp(`^Board ${board}, .* is sawn$`) })
+    await box(1).check()
+    await box(2).check()
+    await expect(joists().getByText(/^2 of \d+ sawn$/)).toBeVisible()
+    // a mark is in the store once its call is answered
+    await page.waitForLoadState('networkidle')
+    await program.kill()
+    await program.start()
+    await goToSaw(page, program.link)
+    await expect(box(2)).toBeChecked()
+    await joists().getByRole('button', { name: 'Take back the last mark' }).click()
+    await expect(box(2)).not.toBeChecked()
+    await expect(box(1)).toBeChecked()
+  },
+)
 
 test('a yard that is out of a length, and a wrong entry told beside it', async ({ page, program }) => {
   await goToSaw(page, program.link)

@@ -1,5 +1,5 @@
 import { axeFaults } from '../a11y/axe.ts'
-import { expect, test } from './program.ts'
+import { expect, test, testAlone } from './program.ts'
 import { open, place } from './window.ts'
 
 test('the help is there by F1 without a network, is found by words, and leads to the place and the field', async ({
@@ -54,26 +54,26 @@ test('About tells version, editions and licence, and copies details in which nob
   await expect(help.getByText('Copied.')).toBeVisible()
 })
 
-test('each work place says what it is for, to an owner with dangers and steps, and is told to stop for good', async ({
-  page,
-  program,
-}) => {
-  await open(page, program.link)
-  const note = page.getByRole('complementary', { name: 'What this place is for' })
-  await place(page, 'Ground').click()
-  await expect(note).toContainText('Footings and layout.')
-  await place(page, 'Price').click()
-  await page.getByRole('combobox', { name: 'Who builds' }).selectOption('owner')
-  await expect(note).toContainText('Step 5 of 6')
-  await place(page, 'Ground').click()
-  await expect(note).toContainText('do not pour before')
-  await note.getByRole('button', { name: 'Hide these notes' }).click()
-  await expect(note).toHaveCount(0)
-  // kept with the program: the next start has another address
-  await page.waitForResponse((answer) => answer.request().postData()?.includes('"window.keep"') ?? false)
-  await program.kill()
-  await program.start()
-  await open(page, program.link)
-  await place(page, 'Ground').click()
-  await expect(note).toHaveCount(0)
-})
+testAlone(
+  'each work place says what it is for, to an owner with dangers and steps, and is told to stop for good',
+  async ({ page, program }) => {
+    await open(page, program.link)
+    const note = page.getByRole('complementary', { name: 'What this place is for' })
+    await place(page, 'Ground').click()
+    await expect(note).toContainText('Footings and layout.')
+    await place(page, 'Price').click()
+    await page.getByRole('combobox', { name: 'Who builds' }).selectOption('owner')
+    await expect(note).toContainText('Step 5 of 6')
+    await place(page, 'Ground').click()
+    await expect(note).toContainText('do not pour before')
+    await note.getByRole('button', { name: 'Hide these notes' }).click()
+    await expect(note).toHaveCount(0)
+    // kept with the program: the next start has another address
+    await page.waitForResponse((answer) => answer.request().postData()?.includes('"window.keep"') ?? false)
+    await program.kill()
+    await program.start()
+    await open(page, program.link)
+    await place(page, 'Ground').click()
+    await expect(note).toHaveCount(0)
+  },
+)

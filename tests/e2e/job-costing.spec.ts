@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test'
-import { expect, test } from './program.ts'
+import { expect, test, testAlone } from './program.ts'
 import { open, place, saved } from './window.ts'
 
 const sheet = (page: Page) => page.getByRole('region', { name: 'Job costing' }).first()
@@ -16,44 +16,44 @@ async function begun(page: Page, link: string): Promise<void> {
   await expect(sheet(page)).toContainText('Held against the estimate of that day')
 }
 
-test('purchases are written down by keys alone beside their lines, and each is one step that survives a restart', async ({
-  page,
-  program,
-}) => {
-  await begun(page, program.link)
-  await page.getByLabel('What', { exact: true }).focus()
-  await page.keyboard.type('Joist hanger for a 2x10, galvanised')
-  await page.keyboard.press('Tab')
-  await page.keyboard.type('10')
-  await page.keyboard.press('Enter')
-  // nothing is taken without its sum, and the text stays
-  await expect(page.getByRole('alert')).toHaveText(/What was paid is missing: write a sum such as \$62\.40/)
-  await expect(page.getByLabel('Amount', { exact: true })).toBeFocused()
-  await page.keyboard.type('25')
-  await page.keyboard.press('Enter')
-  await expect(page.getByLabel('What', { exact: true })).toBeFocused()
-  // 17 at $2.39 estimated; 7 of them are open
-  await expect(line(page, HANGERS)).toContainText('$40.63')
-  await expect(line(page, HANGERS)).toContainText('$25.00')
-  await expect(line(page, HANGERS)).toContainText('$16.73')
-  await page.keyboard.type('Tarp')
-  await page.keyboard.press('Tab')
-  await page.keyboard.press('Tab')
-  await page.keyboard.type('19.99')
-  await page.keyboard.press('Enter')
-  await expect(line(page, /^Tarp/)).toContainText('$19.99')
+testAlone(
+  'purchases are written down by keys alone beside their lines, and each is one step that survives a restart',
+  async ({ page, program }) => {
+    await begun(page, program.link)
+    await page.getByLabel('What', { exact: true }).focus()
+    await page.keyboard.type('Joist hanger for a 2x10, galvanised')
+    await page.keyboard.press('Tab')
+    await page.keyboard.type('10')
+    await page.keyboard.press('Enter')
+    // nothing is taken without its sum, and the text stays
+    await expect(page.getByRole('alert')).toHaveText(/What was paid is missing: write a sum such as \$62\.40/)
+    await expect(page.getByLabel('Amount', { exact: true })).toBeFocused()
+    await page.keyboard.type('25')
+    await page.keyboard.press('Enter')
+    await expect(page.getByLabel('What', { exact: true })).toBeFocused()
+    // 17 at $2.39 estimated; 7 of them are open
+    await expect(line(page, HANGERS)).toContainText('$40.63')
+    await expect(line(page, HANGERS)).toContainText('$25.00')
+    await expect(line(page, HANGERS)).toContainText('$16.73')
+    await page.keyboard.type('Tarp')
+    await page.keyboard.press('Tab')
+    await page.keyboard.press('Tab')
+    await page.keyboard.type('19.99')
+    await page.keyboard.press('Enter')
+    await expect(line(page, /^Tarp/)).toContainText('$19.99')
 
-  await saved(page)
-  await program.kill()
-  await program.start()
-  await open(page, program.link)
-  await place(page, 'Price').click()
-  await page.getByRole('radio', { name: 'Job costing' }).check({ force: true })
-  await expect(page.getByText('2 purchases, $44.99')).toBeVisible()
-  await page.keyboard.press('Control+z')
-  await expect(page.getByText('1 purchase, $25.00')).toBeVisible()
-  await expect(line(page, HANGERS)).toContainText('$16.73')
-})
+    await saved(page)
+    await program.kill()
+    await program.start()
+    await open(page, program.link)
+    await place(page, 'Price').click()
+    await page.getByRole('radio', { name: 'Job costing' }).check({ force: true })
+    await expect(page.getByText('2 purchases, $44.99')).toBeVisible()
+    await page.keyboard.press('Control+z')
+    await expect(page.getByText('1 purchase, $25.00')).toBeVisible()
+    await expect(line(page, HANGERS)).toContainText('$16.73')
+  },
+)
 
 test('an entry is changed in its place and taken away, and a line that is done leaves nothing open', async ({
   page,

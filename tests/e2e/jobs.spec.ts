@@ -1,5 +1,5 @@
 import AxeBuilder from '@axe-core/playwright'
-import { expect, test } from './program.ts'
+import { expect, test, testAlone } from './program.ts'
 import { flag, open, saved, settled } from './window.ts'
 
 const allJobs = async (page: Parameters<typeof open>[0]) => {
@@ -16,7 +16,7 @@ async function widen(page: Parameters<typeof open>[0], width: string) {
   await saved(page)
 }
 
-test('undo and redo reach back over a power cut', async ({ page, program }) => {
+testAlone('undo and redo reach back over a power cut', async ({ page, program }) => {
   await open(page, program.link)
   const was = await flag(page).inputValue()
   await widen(page, '18 ft')

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import type { Locator, Page } from '@playwright/test'
 import ExcelJS from 'exceljs'
-import { expect, test } from './program.ts'
+import { expect, testAlone as test } from './program.ts'
 import { dollars, figure, open, place, plan, saved, settled } from './window.ts'
 
 /** How many checks fail, as the sill counts them. */

@@ -1,44 +1,46 @@
 import type { Page } from '@playwright/test'
 import { axeFaults } from '../a11y/axe.ts'
-import { expect, test } from './program.ts'
+import { expect, test, testAlone } from './program.ts'
 import { flag, open, place } from './window.ts'
 
 const kept = (page: Page) =>
   page.waitForResponse((answer) => answer.request().postData()?.includes('"window.keep"') ?? false)
 
-test('light or dark, the way of looking at the deck and the template of new jobs are there after a restart', async ({
-  page,
-  program,
-}) => {
-  await open(page, program.link)
-  await page.keyboard.press('Control+,')
-  const settings = page.getByRole('dialog', { name: 'Settings' })
-  await settings.getByRole('combobox', { name: 'Light or dark' }).selectOption('dark')
-  await settings.getByRole('combobox', { name: 'New jobs start from' }).selectOption({ label: 'Heron Lane' })
-  await expect(page.locator('html')).toHaveAttribute('data-mantine-color-scheme', 'dark')
-  expect(await axeFaults(page, { within: '[role=dialog]' })).toEqual([])
-  await page.keyboard.press('Escape')
-  await expect(settings).toHaveCount(0)
-  await page.getByRole('radio', { name: 'Solid' }).check()
-  await kept(page)
-  await program.kill()
-  await program.start()
+testAlone(
+  'light or dark, the way of looking at the deck and the template of new jobs are there after a restart',
+  async ({ page, program }) => {
+    await open(page, program.link)
+    await page.keyboard.press('Control+,')
+    const settings = page.getByRole('dialog', { name: 'Settings' })
+    await settings.getByRole('combobox', { name: 'Light or dark' }).selectOption('dark')
+    await settings
+      .getByRole('combobox', { name: 'New jobs start from' })
+      .selectOption({ label: 'Heron Lane' })
+    await expect(page.locator('html')).toHaveAttribute('data-mantine-color-scheme', 'dark')
+    expect(await axeFaults(page, { within: '[role=dialog]' })).toEqual([])
+    await page.keyboard.press('Escape')
+    await expect(settings).toHaveCount(0)
+    await page.getByRole('radio', { name: 'Solid' }).check()
+    await kept(page)
+    await program.kill()
+    await program.start()
 
-  await open(page, program.link)
-  await expect(page.locator('html')).toHaveAttribute('data-mantine-color-scheme', 'dark')
-  await expect(page.getByRole('radio', { name: 'Solid' })).toBeChecked()
-  // the sample asks for a margin of 30 %; its frost depth is a fact of its own place
-  await page.keyboard.press('Control+Alt+n')
-  const dialog = page.getByRole('dialog', { name: 'New job: five questions' })
-  await expect(dialog.getByRole('combobox', { name: 'New jobs start from' })).toHaveValue(/.+/)
-  await dialog.getByRole('button', { name: 'Make the deck' }).click()
-  await place(page, 'Price').click()
-  await expect(page.getByRole('textbox', { name: 'Margin', exact: true })).toHaveValue('30 %')
-  await place(page, 'Site').click()
-  await expect(
-    page.getByRole('complementary').getByRole('textbox', { name: 'Frost depth', exact: true }),
-  ).toHaveAccessibleDescription(/^Default\./)
-})
+    await open(page, program.link)
+    await expect(page.locator('html')).toHaveAttribute('data-mantine-color-scheme', 'dark')
+    await expect(page.getByRole('radio', { name: 'Solid' })).toBeChecked()
+    // the sample asks for a margin of 30 %; its frost depth is a fact of its own place
+    await page.keyboard.press('Control+Alt+n')
+    const dialog = page.getByRole('dialog', { name: 'New job: five questions' })
+    await expect(dialog.getByRole('combobox', { name: 'New jobs start from' })).toHaveValue(/.+/)
+    await dialog.getByRole('button', { name: 'Make the deck' }).click()
+    await place(page, 'Price').click()
+    await expect(page.getByRole('textbox', { name: 'Margin', exact: true })).toHaveValue('30 %')
+    await place(page, 'Site').click()
+    await expect(
+      page.getByRole('complementary').getByRole('textbox', { name: 'Frost depth', exact: true }),
+    ).toHaveAccessibleDescription(/^Default\./)
+  },
+)
 
 test('the sample job can be spoilt and put back, as one step', async ({ page, program }) => {
   await open(page, program.link)

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import ExcelJS from 'exceljs'
-import { expect, test } from './program.ts'
+import { expect, test, testAlone } from './program.ts'
 import { dollars, figure, flag, open, place, plan, saved, settled } from './window.ts'
 
 test('the first start shows the demonstration: a deck, its order, its price and its checks', async ({
@@ -166,24 +166,24 @@ test('after a reload the job is as it was left', async ({ page, program }) => {
   await expect(plan(page)).toHaveAccessibleName(/21'-0" along the house/)
 })
 
-test('a killed host loses nothing that was saved, says so once, and the page says it is gone', async ({
-  page,
-  program,
-}) => {
-  await open(page, program.link)
-  await flag(page).fill(`19'`)
-  await page.keyboard.press('Enter')
-  await saved(page)
-  await program.kill()
-  await flag(page).fill(`17'`)
-  await page.keyboard.press('Enter')
-  await expect(plan(page)).toHaveAccessibleName(/17'-0" along the house/)
-  await expect(page.getByRole('alert').filter({ hasText: 'Not saved' })).toBeVisible()
-  await program.start()
-  await page.goto(program.link)
-  await expect(flag(page)).toHaveValue(`19'-0"`)
-  await expect(page.getByText('was not closed properly')).toBeVisible()
-})
+testAlone(
+  'a killed host loses nothing that was saved, says so once, and the page says it is gone',
+  async ({ page, program }) => {
+    await open(page, program.link)
+    await flag(page).fill(`19'`)
+    await page.keyboard.press('Enter')
+    await saved(page)
+    await program.kill()
+    await flag(page).fill(`17'`)
+    await page.keyboard.press('Enter')
+    await expect(plan(page)).toHaveAccessibleName(/17'-0" along the house/)
+    await expect(page.getByRole('alert').filter({ hasText: 'Not saved' })).toBeVisible()
+    await program.start()
+    await page.goto(program.link)
+    await expect(flag(page)).toHaveValue(`19'-0"`)
+    await expect(page.getByText('was not closed properly')).toBeVisible()
+  },
+)
 
 test('a window with nothing unsaved follows what another window saves', async ({
   page,

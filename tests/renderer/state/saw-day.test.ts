@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { cents, feet, ticks } from '../../../core/units/index.ts'
+import { culledByLine } from '../../../renderer/state/culled-boards.ts'
 import {
   atYard,
   boardsOf,
@@ -26,7 +27,8 @@ import { troublesOf } from '../../../renderer/views/boards/day/troubles.ts'
 import { estimateOf } from '../../fixtures/engine.ts'
 import { smallJob } from '../../fixtures/worked-job.ts'
 
-const plans = estimateOf(smallJob(), SAMPLE_BOOK).plans.map(({ plan }) => plan)
+const { plans: planned } = estimateOf(smallJob(), SAMPLE_BOOK)
+const plans = planned.map(({ plan }) => plan)
 const plan = plans.find((each) => each.boards.some((board) => board.cuts.length > 1)) ?? plans[0]
 if (plan === undefined) throw new Error('the small job has no plan')
 const begun = newDay(plan, [])
@@ -126,5 +128,27 @@ describe('what is typed at the saw', () => {
   ])('is refused with a sentence: %j', (read, sentence) => {
     expect(read.ok).toBe(false)
     expect(read.ok ? '' : read.error).toMatch(sentence)
+  })
+})
+
+describe('boards culled at the saw, for job costing', () => {
+  const culledOf = (from: number, to: number) =>
+    culledByLine(planned, {
+      [plan.jobId]: marked(begun, cull(begun.day, number, ticks(from), ticks(to))),
+    })
+
+  test('are counted at the line that bought them, one a board however often it was marked', () => {
+    const twice = cull(cull(begun.day, number, ticks(0), ticks(64)), number, ticks(0), board.length)
+    expect([...culledByLine(planned, { [plan.jobId]: marked(begun, twice) })]).toEqual([
+      [`lumber-${board.stockId}`, 1],
+    ])
+  })
+
+  test('are not those whose offcut alone is bad, nor those of a plan that is no longer this one', () => {
+    const last = board.cuts.at(-1)?.to ?? 0
+    expect(culledOf(last, board.length).size).toBe(0)
+    expect(culledOf(last - 1, board.length).size).toBe(1)
+    const other = { ...marked(begun, cull(begun.day, number, ticks(0), board.length)), boards: 'others' }
+    expect(culledByLine(planned, { [plan.jobId]: other }).size).toBe(0)
   })
 })

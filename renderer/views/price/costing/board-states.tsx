@@ -1,10 +1,12 @@
-import { useState } from 'react'
+import { useMemo, useState } from 'react'
 import type { CostedLine, Costing } from '../../../../core/costing/index.ts'
 import { printShare, type Share } from '../../../../core/units/index.ts'
+import { Message } from '../../../parts/message.tsx'
 import { withLineState } from '../../../state/costing-entries.ts'
+import { culledByLine } from '../../../state/culled-boards.ts'
 import { printThousandths } from '../../../state/print.ts'
-import { useSession } from '../../../state/session-context.ts'
-import '../../boards/entry-form.css'
+import { useJob, useSession } from '../../../state/session-context.ts'
+import '../../../parts/field.css'
 
 const BOARDS = new Set(['lumber', 'decking', 'spares'])
 const MOST = 10_000
@@ -30,6 +32,7 @@ export function BoardStates({
         The job takes {printShare(planned)} to be unusable. What goes back to the yard is a purchase with a
         minus.
       </p>
+      <FromTheSaw lines={lines} />
       <div className="scroll-x" role="group" aria-labelledby="boards-left-title">
         <table className="table">
           <thead>
@@ -55,6 +58,36 @@ export function BoardStates({
         </table>
       </div>
     </section>
+  )
+}
+
+/** What was marked at the saw and is not counted here yet. */
+function FromTheSaw({ lines }: { readonly lines: readonly CostedLine[] }) {
+  const session = useSession()
+  const plans = useJob((state) => state.estimate?.plans)
+  const days = useJob((state) => state.sawDays)
+  const culled = useMemo(() => culledByLine(plans ?? [], days), [plans, days])
+  const more = lines.flatMap(({ line, unusable }) => {
+    const count = culled.get(line.line) ?? 0
+    return count > unusable ? [{ ...line, count }] : []
+  })
+  if (more.length === 0) return null
+  return (
+    <Message
+      tone="near"
+      action={{
+        label: 'Count them here',
+        run: () =>
+          session.changeEntries(
+            'lines',
+            (states) =>
+              more.reduce((so, { line, count }) => withLineState(so, line, { unusable: count }), states),
+            'unusable boards as marked at the saw',
+          ),
+      }}
+    >
+      Marked as unusable at the saw: {more.map(({ what, count }) => `${count} of ${what}`).join('; ')}.
+    </Message>
   )
 }
 

@@ -1,7 +1,8 @@
 import type { Species } from '../data/index.ts'
 import type { ProductClass } from '../frame/index.ts'
 
-const speciesNames: { readonly [species in Species]: string } = {
+/** Species in the trade's words. */
+export const SPECIES_NAMES: { readonly [species in Species]: string } = {
   SP: 'Southern Pine',
   DFL: 'Douglas fir-larch',
   HF: 'hem-fir',
@@ -12,7 +13,7 @@ const speciesNames: { readonly [species in Species]: string } = {
 
 /** A product in the trade's words, e.g. "2x10 Southern Pine No.2, treated". */
 export function productName(product: ProductClass): string {
-  return `${product.size} ${speciesNames[product.species]} ${product.grade}, ${product.treatment}`
+  return `${product.size} ${SPECIES_NAMES[product.species]} ${product.grade}, ${product.treatment}`
 }
 
 /** One key per product class, the same for equal classes. */

@@ -24,15 +24,17 @@ export interface Grid {
 /**
  * The keys of a table whose cells can be walked: arrows by one, Home and End along the row, with Ctrl to the first and
  * last cell. Only the cell where one stands is a Tab stop. Keys inside a text entry are the entry's own.
+ * @param startRow where Tab enters, where that is not the first row: headings that can be chosen are a row too
  */
 export function useGrid(
   table: RefObject<HTMLElement | null>,
   rows: readonly string[],
   columns: number,
   first: number,
+  startRow: string = rows[0] ?? '',
 ): Grid {
   const [place, setPlace] = useState<GridPlace | null>(null)
-  const here = place !== null && rows.includes(place.row) ? place : { row: rows[0] ?? '', column: first }
+  const here = place !== null && rows.includes(place.row) ? place : { row: startRow, column: first }
 
   function focus({ row, column }: GridPlace) {
     const cells = table.current?.querySelectorAll<HTMLElement>(`[data-column="${column}"]`) ?? []

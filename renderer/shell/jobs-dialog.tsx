@@ -3,6 +3,8 @@ import { memo, useCallback, useEffect, useState } from 'react'
 import { DEMO_JOB } from '../../core/job/index.ts'
 import type { JobSummary, JobVersionSummary } from '../../shared/contract/index.ts'
 import { ChooseFile } from '../parts/choose-file.tsx'
+import { OrderChoice } from '../parts/order-choice.tsx'
+import { sortedBy } from '../parts/sorting.ts'
 import { printClock } from '../state/print.ts'
 import { useJob, useSession } from '../state/session-context.ts'
 import { FileFaults } from '../views/file-faults.tsx'
@@ -12,6 +14,12 @@ import { JOB_FILES, saveJobFile, takeJobFile } from './job-files.ts'
 import './jobs-dialog.css'
 
 const LONGEST = 50_000_000
+
+const ORDERS = [
+  ['saved', 'saved last, first'],
+  ['oldest', 'saved longest ago, first'],
+  ['name', 'by name'],
+] as const
 
 /** Every job: found by name, opened, copied, taken off the list and brought back; earlier states; all as one file. */
 export function JobsDialog({
@@ -43,6 +51,7 @@ function Jobs({ onNew, onClose }: { onNew(): void; onClose(): void }) {
   const jobs = useJob((state) => state.jobs)
   const open = useJob((state) => state.open?.id)
   const [sought, setSought] = useState('')
+  const [order, setOrder] = useState<(typeof ORDERS)[number][0]>('saved')
   const [removed, setRemoved] = useState<readonly JobSummary[]>([])
   const readRemoved = useCallback(async () => setRemoved((await session.removedJobs()) ?? []), [session])
 
@@ -53,12 +62,18 @@ function Jobs({ onNew, onClose }: { onNew(): void; onClose(): void }) {
   }, [])
 
   const wanted = sought.trim().toLocaleLowerCase()
-  const found = (jobs ?? []).filter((job) => job.name.toLocaleLowerCase().includes(wanted))
+  const named = (jobs ?? []).filter((job) => job.name.toLocaleLowerCase().includes(wanted))
+  const found =
+    order === 'name'
+      ? sortedBy(named, ({ name }) => name, false)
+      : order === 'saved'
+        ? named
+        : named.toReversed()
   const take = (deed: Promise<void>) => void deed.then(readRemoved)
   return (
     <div className="jobs-dialog">
       <div className="jobs-tools">
-        <label className="jobs-find">
+        <label className="jobs-find entries">
           Find a job
           <input value={sought} maxLength={100} onChange={(event) => setSought(event.target.value)} />
         </label>
@@ -73,6 +88,7 @@ function Jobs({ onNew, onClose }: { onNew(): void; onClose(): void }) {
           New from the demonstration
         </button>
       </div>
+      {found.length > 1 && <OrderChoice of="Jobs" orders={ORDERS} order={order} onOrder={setOrder} />}
       {jobs !== null && found.length === 0 && (
         <p className="soft">
           {wanted === ''

@@ -38,6 +38,7 @@ export const CLOSED: SessionState = {
   news: null,
   prices: null,
   priceFileFaults: [],
+  bookLook: { part: 'boards', row: null },
   sinceQuote: null,
   tape: EMPTY_TAPE,
   sizeGrid: null,

@@ -4,6 +4,7 @@ import type { Fault, FieldPath } from '../../core/job/index.ts'
 import type { Drawing } from '../../core/papers/index.ts'
 import type { Ticks } from '../../core/units/index.ts'
 import type { JobSummary, PricesInUse, StoredOffcut, WindowMemory } from '../../shared/contract/index.ts'
+import type { BookLook } from './book-look.ts'
 import type { CutListState } from './cut-list-state.ts'
 import type { DrawingLook } from './drawing/look.ts'
 import type { Held } from './grips/moving.ts'
@@ -105,6 +106,7 @@ export interface SessionState {
   readonly prices: PricesInUse | null
   /** what is wrong with the price book's file that was given last */
   readonly priceFileFaults: readonly Fault[]
+  readonly bookLook: BookLook
   /** the price against the quote sent last; null until it was asked for */
   readonly sinceQuote: SinceQuoteState | null
 

@@ -1,6 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla'
 import type { Client } from '../../shared/contract/index.ts'
 import type { DesignAnswer } from '../workers/design-answer.ts'
+import { type BookLookActions, bookLookActions } from './book-look.ts'
 import { CLOSED } from './closed-session.ts'
 import { type CostingActions, costingActions } from './costing-actions.ts'
 import { type CutListActions, cutListActions } from './cut-list-actions.ts'
@@ -42,6 +43,7 @@ export interface Session
     DrawingActions,
     MoveActions,
     PriceActions,
+    BookLookActions,
     CostingActions,
     SinceQuoteActions,
     RackActions,
@@ -135,6 +137,7 @@ export function createSession(client: Client, startDesigner: StartDesigner): Ses
     ...drawingActions(parts),
     ...moves,
     ...prices.actions,
+    ...bookLookActions(parts),
     ...costingActions(parts, states),
     ...sinceQuoteActions(parts),
     ...rack,

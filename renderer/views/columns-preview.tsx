@@ -26,7 +26,7 @@ export function ColumnsPreview<Meaning extends string>({
 }) {
   return (
     <div className="scroll-x" role="group" aria-label="First rows of the list" tabIndex={0}>
-      <table className="table list-preview">
+      <table className="table list-preview entries">
         <caption className="soft">
           {caption}
           {told === true && (

@@ -16,7 +16,6 @@ async function find(page: Page, words: string): Promise<void> {
 async function addSupplier(page: Page, name: string, delivery: string): Promise<void> {
   await part(page, 'Suppliers').click()
   const add = page.getByRole('form', { name: 'Another supplier' })
-  if (!(await add.isVisible())) await page.getByText('Add a supplier', { exact: true }).click()
   await add.getByLabel('Name').fill(name)
   await add.getByLabel('One delivery').fill(delivery)
   await add.getByRole('button', { name: 'Add' }).click()
@@ -51,7 +50,6 @@ test('a supplier is added with prices, the job is bought where the whole is chea
   await part(page, 'Boards').click()
   await find(page, '5/4x6 Southern 16')
   await price(page, /^5\/4x6 Southern Pine/).focus()
-  await page.getByText('Add another supplier’s price, or another length').click()
   const add = page.getByRole('form', { name: /^Price of 5\/4x6 .* at another supplier/ })
   await add.getByLabel('Price').fill('9.90')
   await add.getByLabel('Code').fill('HT-5416')
@@ -135,4 +133,70 @@ test('a cell is typed over by keys alone, keeps what cannot be taken, and a bloc
   await paste('9.10\n11.50\n')
   await expect(price(page, /^2x10 Southern Pine No\.2, treated, 8'/)).toContainText('$11.50')
   await expect(page.getByRole('button', { name: 'Undo “2 changes of the price book”' })).toBeVisible()
+})
+
+test('a board that is not in the book is added beside the table, gets another length, and is taken out with all of them', async ({
+  page,
+  program,
+}) => {
+  await open(page, program.link)
+  await place(page, 'Price book').click()
+  await page.getByText('A board that is not in the book').click()
+  const board = page.getByRole('form', { name: 'Another board' })
+  await board.getByLabel('Size').selectOption('5/4x6')
+  await board.getByLabel('Species').selectOption({ label: 'western cedar' })
+  await board.getByLabel('Treatment').selectOption('untreated')
+  await board.getByLabel('First length').fill('12')
+  await board.getByLabel('Price').fill('much')
+  await board.getByRole('button', { name: 'Add' }).click()
+  await expect(board.getByRole('alert')).toContainText('The price is "much"')
+  await board.getByLabel('Price').fill('31.20')
+  await board.getByRole('button', { name: 'Add' }).click()
+  await find(page, 'cedar')
+  await expect(price(page, /^5\/4x6 western cedar No\.2, untreated, 12'/)).toContainText('$31.20')
+  await price(page, /^5\/4x6 western cedar/).focus()
+  const length = page.getByRole('form', { name: /^Another length of 5\/4x6 western cedar/ })
+  await length.getByLabel('Length').fill('16 ft')
+  await length.getByLabel('Price').fill('42')
+  await length.getByRole('button', { name: 'Add' }).click()
+  await expect(price(page, /^5\/4x6 western cedar No\.2, untreated, 16'/)).toContainText('$42.00')
+  expect(await axeFaults(page)).toEqual([])
+  await page
+    .getByRole('button', { name: /^Remove 5\/4x6 western cedar No\.2, untreated, all 2 lengths/ })
+    .click()
+  await expect(page.getByText('Nothing here holds “cedar”.')).toBeVisible()
+  await page.keyboard.press('Control+z')
+  await expect(price(page, /^5\/4x6 western cedar No\.2, untreated, 16'/)).toContainText('$42.00')
+})
+
+test('the table is sorted by any of its columns, by keys too, and says which way', async ({
+  page,
+  program,
+}) => {
+  await open(page, program.link)
+  await place(page, 'Price book').click()
+  const heading = page.getByRole('columnheader', { name: 'Price', exact: true })
+  const prices = async () =>
+    (
+      await page
+        .getByRole('row')
+        .getByRole('gridcell')
+        .and(page.locator('[data-column="2"]'))
+        .allTextContents()
+    ).map((text) => Number(/\$([\d,.]+)/.exec(text)?.[1]?.replace(',', '')))
+  const before = await prices()
+  await price(page, /^2x4 Southern Pine/)
+    .first()
+    .focus()
+  await page.keyboard.press('ArrowUp')
+  await expect(heading.getByRole('button')).toBeFocused()
+  await page.keyboard.press('Enter')
+  await expect(heading).toHaveAttribute('aria-sort', 'ascending')
+  expect(await prices()).toEqual(before.toSorted((a, b) => a - b))
+  await page.keyboard.press('Enter')
+  await expect(heading).toHaveAttribute('aria-sort', 'descending')
+  expect(await prices()).toEqual(before.toSorted((a, b) => b - a))
+  await page.keyboard.press('Enter')
+  await expect(heading).toHaveAttribute('aria-sort', 'none')
+  expect(await prices()).toEqual(before)
 })

@@ -1,12 +1,31 @@
-import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
+import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
+import { OrderChoice } from '../../parts/order-choice.tsx'
+import { sortedBy } from '../../parts/sorting.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
+import type { Thing } from '../../state/things.ts'
 import { useThings } from '../../state/use-derived.ts'
 import './member-list.css'
+
+const ORDERS = [
+  ['built', 'as it is built'],
+  ['long', 'longest first'],
+  ['mark', 'by mark'],
+] as const
+type Order = (typeof ORDERS)[number][0]
+
+function inOrder(things: readonly Thing[], order: Order): readonly Thing[] {
+  if (order === 'built') return things
+  return order === 'long'
+    ? things.toSorted((a, b) => (b.length ?? 0) - (a.length ?? 0))
+    : sortedBy(things, ({ mark }) => mark, false)
+}
 
 /** The drawing as a list: what can be chosen there can be chosen here, by keyboard too; the choice is shared. */
 export function MemberList() {
   const session = useSession()
-  const things = useThings()
+  const built = useThings()
+  const [order, setOrder] = useState<Order>('built')
+  const things = useMemo(() => inOrder(built, order), [built, order])
   const selected = useJob((state) => state.selected)
   const [open, setOpen] = useState(false)
   const list = useRef<HTMLUListElement>(null)
@@ -36,6 +55,7 @@ export function MemberList() {
   return (
     <details className="folded" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Members, posts and footings ({things.length})</summary>
+      <OrderChoice of="Members, posts and footings" orders={ORDERS} order={order} onOrder={setOrder} />
       <ul
         ref={list}
         className="member-list"

@@ -1,10 +1,12 @@
+import { useState } from 'react'
 import { printMoney, TICKS_PER_FOOT } from '../../../core/units/index.ts'
 import { useSize } from '../../drawing/use-size.ts'
 import { Message } from '../../parts/message.tsx'
+import { OrderChoice } from '../../parts/order-choice.tsx'
 import { plural } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { useBoardIndex } from '../../state/use-derived.ts'
-import { groupBoards } from './board-groups.ts'
+import { BOARD_ORDERS, type BoardOrder, groupBoards } from './board-groups.ts'
 import { BoardStrip } from './board-strip.tsx'
 import { DayProduct } from './day/day-product.tsx'
 import { JointRuns } from './joints/joint-runs.tsx'
@@ -22,6 +24,7 @@ export function BoardsSheet() {
   const session = useSession()
   const atSaw = useJob((state) => state.atSaw)
   const index = useBoardIndex()
+  const [order, setOrder] = useState<BoardOrder>('length')
   const [room, size] = useSize<HTMLDivElement>({ width: 540, height: 400 })
   if (!estimate || !index) {
     return (
@@ -55,10 +58,11 @@ export function BoardsSheet() {
         <button type="button" className="button" aria-pressed={atSaw} onClick={() => session.goToSaw(!atSaw)}>
           At the saw
         </button>
+        {!atSaw && <OrderChoice of="Boards" orders={BOARD_ORDERS} order={order} onOrder={setOrder} />}
         {atSaw && (
           <p className="soft">
-            Mark each board as it is sawn, say what went wrong, and plan the rest. The marks last while the
-            job is open here; they are not saved with it.
+            Mark each board as it is sawn, say what went wrong, and plan the rest. The marks are kept with the
+            job here; its file has none.
           </p>
         )}
       </div>
@@ -86,7 +90,7 @@ export function BoardsSheet() {
               <OrderList job={estimate.job} planned={planned} />
               <p className="soft">{proofOf(plan, estimate.job)}</p>
               <ul className="boards-list">
-                {groupBoards(plan).map((group) => (
+                {groupBoards(plan, { order }).map((group) => (
                   <li key={group.key}>
                     <span className="boards-number">
                       {group.boards.length > 1 && <strong>{group.boards.length} × </strong>}

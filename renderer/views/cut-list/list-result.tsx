@@ -1,10 +1,12 @@
+import { useState } from 'react'
 import type { CutListResult, ListPlan } from '../../../core/cut-list/index.ts'
 import { cutWords, listCost } from '../../../core/papers/index.ts'
 import { printLength, TICKS_PER_FOOT, type Ticks } from '../../../core/units/index.ts'
 import { useSize } from '../../drawing/use-size.ts'
 import { Message } from '../../parts/message.tsx'
+import { OrderChoice } from '../../parts/order-choice.tsx'
 import { plural } from '../../state/print.ts'
-import { groupBoards } from '../boards/board-groups.ts'
+import { BOARD_ORDERS, type BoardOrder, groupBoards } from '../boards/board-groups.ts'
 import { BoardStrip } from '../boards/board-strip.tsx'
 import { numbers } from '../boards/boards-sheet.tsx'
 import '../boards/boards.css'
@@ -18,6 +20,7 @@ const NO_MEMBERS: ReadonlyMap<string, string> = new Map()
 /** Each product of a list: what to buy, how good that is, and every board to scale. */
 export function ListResult({ result }: { readonly result: CutListResult }) {
   const [room, size] = useSize<HTMLDivElement>({ width: 540, height: 400 })
+  const [order, setOrder] = useState<BoardOrder>('length')
   const longest = Math.max(
     1,
     ...result.plans.flatMap(({ plan }) => plan.boards.map(({ length }) => length as number)),
@@ -40,8 +43,11 @@ export function ListResult({ result }: { readonly result: CutListResult }) {
           {result.book.invented && '; they are invented: give your yard’s before you rely on a figure'}.
         </p>
       )}
+      {result.plans.length > 0 && (
+        <OrderChoice of="Boards" orders={BOARD_ORDERS} order={order} onOrder={setOrder} />
+      )}
       {result.plans.map((each) => {
-        const groups = groupBoards(each.plan, true)
+        const groups = groupBoards(each.plan, { byMark: true, order })
         return (
           <section key={each.plan.jobId} className="boards-product">
             <h2>{each.product === '' ? 'Boards' : each.product}</h2>

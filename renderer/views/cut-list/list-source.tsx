@@ -60,7 +60,7 @@ export function ListSource({
   }
 
   return (
-    <section className="list-source" aria-label={label}>
+    <section className="list-source entries" aria-label={label}>
       <div className="list-head">
         <label htmlFor={id}>{label}</label>
         <ChooseFile

@@ -3,7 +3,7 @@ import type { Footing } from '../../../core/frame/index.ts'
 import { parseLength, type Result, type Ticks, ticks } from '../../../core/units/index.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { FoundOptions } from './found-options.tsx'
-import '../boards/entry-form.css'
+import '../../parts/field.css'
 import './ground.css'
 
 /** What is wrong at a chosen hole: how far off it was found, or that its place is barred; then what can be done. */

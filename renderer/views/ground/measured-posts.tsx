@@ -7,7 +7,7 @@ import { parseLength, printLength, type Ticks, ticks } from '../../../core/units
 import { Message } from '../../parts/message.tsx'
 import { useSession } from '../../state/session-context.ts'
 import { GroundTable } from './ground-table.tsx'
-import '../boards/entry-form.css'
+import '../../parts/field.css'
 
 const FIELD = 'ground.measured'
 

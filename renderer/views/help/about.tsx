@@ -46,14 +46,16 @@ export function About() {
         LICENSE has its text, THIRD-PARTY-NOTICES.md the work of others in it; both come with the program.
       </p>
       <h3>For a report of a fault</h3>
-      <textarea
-        ref={box}
-        className="report"
-        rows={6}
-        readOnly
-        value={details}
-        aria-label="Details for a report"
-      />
+      <div className="entries">
+        <textarea
+          ref={box}
+          className="report"
+          rows={6}
+          readOnly
+          value={details}
+          aria-label="Details for a report"
+        />
+      </div>
       <p className="report-end">
         <button type="button" className="button" onClick={copy}>
           Copy the details

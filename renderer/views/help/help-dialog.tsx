@@ -64,7 +64,7 @@ function Help({ topic }: { readonly topic: Topic | null }) {
   const none = found.topics.length === 0 && found.fields.length === 0
   return (
     <div className="help">
-      <label className="help-find">
+      <label className="help-find entries">
         Find in the help
         <input
           type="search"

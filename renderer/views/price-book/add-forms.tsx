@@ -1,5 +1,12 @@
 import { type ReactNode, useId, useState } from 'react'
-import { type BookEdit, type PriceBook, productKey, productName } from '../../../core/pricing/index.ts'
+import { lumberGrades, lumberSizes, lumberSpecies, lumberTreatments } from '../../../core/data/index.ts'
+import {
+  type BookEdit,
+  goodsWithoutPrice,
+  type PriceBook,
+  SPECIES_NAMES,
+  suppliersOf,
+} from '../../../core/pricing/index.ts'
 import { useSession } from '../../state/session-context.ts'
 import { sentence } from './book-grid.tsx'
 import type { BookLine } from './book-table.ts'
@@ -13,36 +20,32 @@ interface Typed {
 /** Another supplier's price of the board or good in whose row one stands. */
 export function AddPrice({
   book,
-  line,
-  suppliers,
+  line: { row, supplier, cells },
 }: {
   readonly book: PriceBook
-  readonly line: BookLine | null
-  readonly suppliers: readonly string[]
+  readonly line: BookLine
 }) {
-  const row = line?.row
-  const name = line?.cells[0] ?? ''
-  if (row === undefined || (row.of !== 'board' && row.of !== 'good'))
-    return <p className="soft book-add">Choose a row to add another supplier’s price of it.</p>
-  const others = suppliers.filter((one) => one !== line?.supplier)
+  if (row.of !== 'board' && row.of !== 'good') return null
+  const others = suppliersOf(book).filter((one) => one !== supplier)
   if (others.length === 0)
     return (
-      <p className="soft book-add">
+      <p className="soft">
         {book.supplier} is the one supplier. Add another under Suppliers, and each thing can have a price of
         both.
       </p>
     )
   return (
     <AddForm
-      title={`Price of ${name} at another supplier`}
+      key={JSON.stringify(row)}
+      title={`Price of ${cells[0] ?? ''} at another supplier`}
       fields={[
-        { key: 'supplier', label: 'Supplier', choices: others.map((value) => ({ value, label: value })) },
+        { key: 'supplier', label: 'Supplier', choices: named(others) },
         { key: 'price', label: 'Price' },
         { key: 'code', label: 'Code' },
       ]}
-      editOf={({ supplier = '', price = '', code = '' }) => ({
+      editOf={({ supplier: other = '', price = '', code = '' }) => ({
         kind: 'add price',
-        row: { ...row, supplier },
+        row: { ...row, supplier: other },
         price,
         code,
       })}
@@ -50,34 +53,101 @@ export function AddPrice({
   )
 }
 
+/** Another length of one board. */
 export function AddLength({
   book,
-  suppliers,
+  product,
+  name,
 }: {
   readonly book: PriceBook
-  readonly suppliers: readonly string[]
+  readonly product: string
+  readonly name: string
 }) {
   return (
     <AddForm
-      title="Another length"
-      fields={[
-        {
-          key: 'product',
-          label: 'Board',
-          choices: book.lumber.map(({ product }) => ({
-            value: productKey(product),
-            label: productName(product),
-          })),
-        },
-        { key: 'length', label: 'Length' },
-        { key: 'supplier', label: 'Supplier', choices: suppliers.map((value) => ({ value, label: value })) },
-        { key: 'price', label: 'Price' },
-        { key: 'code', label: 'Code' },
-      ]}
-      editOf={({ product = '', length = '', supplier = '', price = '', code = '' }) => ({
+      key={product}
+      title={`Another length of ${name}`}
+      fields={[{ key: 'length', label: 'Length' }, ...priceFields(book)]}
+      editOf={({ length = '', supplier = '', price = '', code = '' }) => ({
         kind: 'add length',
         product,
         length,
+        supplier,
+        price,
+        code,
+      })}
+    />
+  )
+}
+
+/** A board that the book does not have yet. */
+export function AddProduct({ book }: { readonly book: PriceBook }) {
+  return (
+    <AddForm
+      title="Another board"
+      fields={[
+        { key: 'size', label: 'Size', choices: named(lumberSizes) },
+        {
+          key: 'species',
+          label: 'Species',
+          choices: lumberSpecies.map((value) => ({ value, label: SPECIES_NAMES[value] })),
+        },
+        { key: 'grade', label: 'Grade', choices: named(lumberGrades) },
+        { key: 'treatment', label: 'Treatment', choices: named(lumberTreatments) },
+        { key: 'useClass', label: 'Use class' },
+        { key: 'length', label: 'First length' },
+        ...priceFields(book),
+      ]}
+      editOf={({
+        size = '',
+        species = '',
+        grade = '',
+        treatment = '',
+        useClass = '',
+        length = '',
+        supplier = '',
+        price = '',
+        code = '',
+      }) => ({
+        kind: 'add product',
+        size,
+        species,
+        grade,
+        treatment,
+        useClass,
+        length,
+        supplier,
+        price,
+        code,
+      })}
+    />
+  )
+}
+
+/** A price of a good that jobs may need and the book has none of. */
+export function AddGood({ book }: { readonly book: PriceBook }) {
+  const missing = goodsWithoutPrice(book)
+  if (missing.length === 0)
+    return (
+      <p className="soft">
+        Every good that a job can need has a price. What else one takes stands with the job as an allowance,
+        under Price.
+      </p>
+    )
+  return (
+    <AddForm
+      title="A good that has no price"
+      fields={[
+        {
+          key: 'sku',
+          label: 'Good',
+          choices: missing.map(({ sku, label, unit }) => ({ value: sku, label: `${label}, ${unit}` })),
+        },
+        ...priceFields(book),
+      ]}
+      editOf={({ sku = '', supplier = '', price = '', code = '' }) => ({
+        kind: 'add good',
+        sku,
         supplier,
         price,
         code,
@@ -103,6 +173,18 @@ export function AddSupplier() {
       })}
     />
   )
+}
+
+function named(values: readonly string[]): NonNullable<Typed['choices']> {
+  return values.map((value) => ({ value, label: value }))
+}
+
+function priceFields(book: PriceBook): readonly Typed[] {
+  return [
+    { key: 'supplier', label: 'Supplier', choices: named(suppliersOf(book)) },
+    { key: 'price', label: 'Price' },
+    { key: 'code', label: 'Code' },
+  ]
 }
 
 /** A few entries that make one row; what was typed stays until it is taken. */
@@ -143,7 +225,7 @@ function AddForm({
 
   return (
     <form
-      className="book-add"
+      className="book-add entries"
       aria-label={title}
       onSubmit={(event) => {
         event.preventDefault()

@@ -1,5 +1,7 @@
 import { useRef } from 'react'
 import type { EditFault } from '../../../core/pricing/index.ts'
+import { SortHeading } from '../../parts/sort-heading.tsx'
+import type { Sorting } from '../../parts/sorting.ts'
 import { type Grid, useGrid } from '../../parts/use-grid.ts'
 import { useSession } from '../../state/session-context.ts'
 import { isOldOn } from '../price/source-words.ts'
@@ -9,18 +11,25 @@ import { bookAsText, readBookBlock } from './book-block.ts'
 import { BookCell } from './book-cell.tsx'
 import { type BookLine, type BookTable, fieldOf } from './book-table.ts'
 
+/** The row of the headings among the keys of the table. */
+const HEADINGS = 'headings'
+
 /** One part of the price book as a table with a single Tab stop, each cell that is the user's typed over in place. */
 export function BookGrid({
   name,
   table: { columns },
   lines,
   chosen,
+  sorting,
+  onSort,
   onChoose,
 }: {
   readonly name: string
   readonly table: BookTable
   readonly lines: readonly BookLine[]
   readonly chosen: string | null
+  readonly sorting: Sorting
+  onSort(sorting: Sorting): void
   /** the line in which one stands, for what is added beside it */
   onChoose(line: BookLine): void
 }) {
@@ -28,7 +37,7 @@ export function BookGrid({
   const table = useRef<HTMLTableElement>(null)
   const keys = lines.map(({ key }) => key)
   const first = columns.findIndex(({ field }) => field !== null)
-  const grid = useGrid(table, keys, columns.length + 1, Math.max(0, first))
+  const grid = useGrid(table, [HEADINGS, ...keys], columns.length + 1, Math.max(0, first), keys[0])
   useBookBlocks(table, columns, lines)
 
   async function remove(line: BookLine) {
@@ -42,7 +51,7 @@ export function BookGrid({
     <table
       ref={table}
       role="grid"
-      className="table book-table"
+      className="table book-table entries"
       aria-describedby="book-keys"
       tabIndex={lines.length === 0 ? undefined : -1}
       onKeyDown={grid.onKeyDown}
@@ -50,10 +59,16 @@ export function BookGrid({
       <caption className="unseen">{name}</caption>
       <thead>
         <tr>
-          {columns.map(({ heading, figures }) => (
-            <th key={heading} scope="col" className={figures ? 'is-figures' : undefined}>
-              {heading}
-            </th>
+          {columns.map(({ heading, figures }, column) => (
+            <SortHeading
+              key={heading}
+              column={column}
+              name={heading}
+              sorting={sorting}
+              className={figures ? 'is-figures' : undefined}
+              cell={grid.cell(HEADINGS, column)}
+              onSort={onSort}
+            />
           ))}
           <th scope="col">
             <span className="unseen">Remove</span>
@@ -141,7 +156,8 @@ function useBookBlocks(
     copied: () => ({ text: bookAsText({ columns }, lines), said: `${lines.length} rows` }),
     async paste(text, row, column) {
       const from = lines.findIndex(({ key }) => key === row)
-      const following = lines.slice(Math.max(0, from))
+      if (from < 0) return session.say('Choose the cell where the block begins.')
+      const following = lines.slice(from)
       const read = readBookBlock(text, { columns }, following, column)
       if (!read.ok) return session.say(read.error)
       const faults = await session.editPrices(read.value)

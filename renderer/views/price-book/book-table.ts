@@ -11,10 +11,7 @@ import {
   suppliersOf,
 } from '../../../core/pricing/index.ts'
 import { printLength, printMoney, printUnitPrice } from '../../../core/units/index.ts'
-
-/** The parts of a price book, each a table of its own. */
-export const BOOK_PARTS = ['boards', 'goods', 'suppliers', 'hours', 'joints'] as const
-export type BookPart = (typeof BOOK_PARTS)[number]
+import type { BookPart } from '../../state/book-look.ts'
 
 export const PART_NAMES: { readonly [part in BookPart]: string } = {
   boards: 'Boards',
@@ -243,6 +240,12 @@ export function fieldOf({ key, row }: BookLine, { field }: BookColumn): BookFiel
   if (row.of !== 'book') return field
   if (key === 'labourRate') return field === 'crewHours' ? 'labourRate' : null
   return field === 'workers' ? 'crewSize' : null
+}
+
+/** The line of a row; null where it is not among them. */
+export function lineAt(lines: readonly BookLine[], row: BookRow | null): BookLine | null {
+  const key = JSON.stringify(row)
+  return lines.find((line) => JSON.stringify(line.row) === key) ?? null
 }
 
 /** The lines that hold every word sought, of one supplier where one is chosen. */

@@ -1,19 +1,14 @@
 import { useMemo, useState } from 'react'
 import { type PriceBook, suppliersOf } from '../../../core/pricing/index.ts'
 import { Message } from '../../parts/message.tsx'
+import { type Sorting, sortedBy } from '../../parts/sorting.ts'
+import { BOOK_PARTS } from '../../state/book-look.ts'
 import { plural } from '../../state/print.ts'
-import { useJob } from '../../state/session-context.ts'
+import { useJob, useSession } from '../../state/session-context.ts'
 import { sourceWords } from '../price/source-words.ts'
-import { AddLength, AddPrice, AddSupplier } from './add-forms.tsx'
 import { BookGrid } from './book-grid.tsx'
-import { BOOK_PARTS, type BookLine, type BookPart, bookTable, linesWith, PART_NAMES } from './book-table.ts'
+import { bookTable, lineAt, linesWith, PART_NAMES } from './book-table.ts'
 import './price-book.css'
-
-const ADDS = {
-  boards: 'Add another supplier’s price, or another length',
-  goods: 'Add another supplier’s price',
-  suppliers: 'Add a supplier',
-} as const
 
 /** The whole price book, part by part, each as a table to be typed over. */
 export function PriceBookSheet() {
@@ -45,15 +40,17 @@ export function PriceBookSheet() {
 }
 
 function Parts({ book }: { readonly book: PriceBook }) {
-  const [part, setPart] = useState<BookPart>('boards')
+  const session = useSession()
+  const { part, row } = useJob((state) => state.bookLook)
   const [sought, setSought] = useState('')
   const [supplier, setSupplier] = useState('')
-  const [line, setLine] = useState<BookLine | null>(null)
+  const [sorting, setSorting] = useState<Sorting>(null)
   const table = useMemo(() => bookTable(book, part), [book, part])
   const suppliers = suppliersOf(book)
   const priced = part === 'boards' || part === 'goods'
-  const lines = linesWith(table.lines, sought, priced && suppliers.includes(supplier) ? supplier : '')
-  const chosen = lines.find(({ key }) => key === line?.key) ?? null
+  const found = linesWith(table.lines, sought, priced && suppliers.includes(supplier) ? supplier : '')
+  const lines =
+    sorting === null ? found : sortedBy(found, ({ cells }) => cells[sorting.column] ?? '', sorting.down)
   return (
     <>
       <div className="book-parts" role="group" aria-label="Parts of the price book">
@@ -63,13 +60,16 @@ function Parts({ book }: { readonly book: PriceBook }) {
             type="button"
             className="button"
             aria-pressed={one === part}
-            onClick={() => setPart(one)}
+            onClick={() => {
+              setSorting(null)
+              session.lookAtBook(one)
+            }}
           >
             {PART_NAMES[one]}
           </button>
         ))}
       </div>
-      <div className="book-tools">
+      <div className="book-tools entries">
         <label>
           Find
           <input value={sought} maxLength={100} onChange={(event) => setSought(event.target.value)} />
@@ -95,14 +95,6 @@ function Parts({ book }: { readonly book: PriceBook }) {
         Choose a cell and type. Enter takes it, Escape leaves it. Rows and blocks are copied and pasted as a
         spreadsheet has them.
       </p>
-      {part !== 'hours' && part !== 'joints' && (
-        <details className="book-adds" key={`${part} add`}>
-          <summary>{ADDS[part]}</summary>
-          {priced && <AddPrice book={book} line={chosen} suppliers={suppliers} />}
-          {part === 'boards' && <AddLength book={book} suppliers={suppliers} />}
-          {part === 'suppliers' && <AddSupplier />}
-        </details>
-      )}
       {lines.length === 0 ? (
         <p className="soft">
           {sought.trim() === '' ? 'Nothing stands here.' : `Nothing here holds “${sought}”.`}
@@ -113,8 +105,10 @@ function Parts({ book }: { readonly book: PriceBook }) {
           name={PART_NAMES[part]}
           table={table}
           lines={lines}
-          chosen={chosen?.key ?? null}
-          onChoose={setLine}
+          chosen={lineAt(lines, row)?.key ?? null}
+          sorting={sorting}
+          onSort={setSorting}
+          onChoose={(line) => session.standOn(line.row)}
         />
       )}
     </>

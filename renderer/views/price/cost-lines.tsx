@@ -53,7 +53,7 @@ export function CostLines({ lines }: { readonly lines: readonly Line[] }) {
       <table
         ref={table}
         role="grid"
-        className="table price-table"
+        className="table price-table entries"
         aria-describedby="cost-lines-keys"
         onKeyDown={grid.onKeyDown}
       >

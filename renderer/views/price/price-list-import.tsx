@@ -68,7 +68,7 @@ export function PriceListImport({ list, onDone }: { readonly list: DecodedList; 
   return (
     <div className="price-list">
       {list.readAs !== null && <p className="soft">Read as {list.readAs}.</p>}
-      <div className="price-list-says">
+      <div className="price-list-says entries">
         <label htmlFor={`${id}-date`}>
           Prices of
           <input

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { CutPlan } from '../../../core/cutting/index.ts'
-import { groupBoards } from '../../../renderer/views/boards/board-groups.ts'
+import { type BoardOrder, groupBoards } from '../../../renderer/views/boards/board-groups.ts'
 
 const board = (number: number, marks: readonly string[]) => ({
   number,
@@ -17,9 +17,22 @@ describe('boards drawn once', () => {
   })
 
   test('of a list are those whose pieces bear the same marks too', () => {
-    expect(groupBoards(plan, true).map(({ boards }) => boards.map(({ number }) => number))).toEqual([
-      [1, 2],
-      [3],
-    ])
+    expect(
+      groupBoards(plan, { byMark: true }).map(({ boards }) => boards.map(({ number }) => number)),
+    ).toEqual([[1, 2], [3]])
+  })
+
+  test('stand by length, by number, or by what is left of them', () => {
+    const of = (number: number, length: number, offcut: number) => ({
+      ...board(number, ['A']),
+      length,
+      offcut,
+    })
+    const mixed = { boards: [of(1, 4608, 30), of(2, 6144, 10), of(3, 5376, 900)] } as unknown as CutPlan
+    const numbers = (order: BoardOrder) =>
+      groupBoards(mixed, { order }).map(({ boards }) => boards[0]?.number)
+    expect(numbers('length')).toEqual([2, 3, 1])
+    expect(numbers('number')).toEqual([1, 2, 3])
+    expect(numbers('left')).toEqual([3, 1, 2])
   })
 })

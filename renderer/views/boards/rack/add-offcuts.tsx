@@ -3,7 +3,7 @@ import type { ProductClass } from '../../../../core/frame/index.ts'
 import { productKey, productName } from '../../../../core/pricing/index.ts'
 import { parseLength } from '../../../../core/units/index.ts'
 import { useJob, useSession } from '../../../state/session-context.ts'
-import '../entry-form.css'
+import '../../../parts/field.css'
 
 /** Most that are put on the rack at once. */
 const MOST = 500

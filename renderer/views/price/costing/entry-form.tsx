@@ -6,7 +6,7 @@ import {
   readDraft,
 } from '../../../state/costing-entries.ts'
 import { useSession } from '../../../state/session-context.ts'
-import '../../boards/entry-form.css'
+import '../../../parts/field.css'
 
 export interface EntryFields {
   /** what stays for the next entry */

@@ -91,17 +91,23 @@ export class MixedTable implements BoardTable {
   #apply(row: number): void {
     const { width, multiple, item, next } = this.#rows[row] as Row
     const { value } = this
+    const taken = this.#taken
     const { states } = this.#mix
     const size = this.#capacity + 1
     const profit = (this.#profits[item] ?? 0) * multiple
     const base = row * states * size
-    for (let at = this.#capacity; at >= width; at--) {
+    // stretch by stretch of the board, none longer than what is laid on it: so nothing is read that this row has written
+    for (let to = this.#capacity; to >= width; to -= width) {
+      const from = Math.max(width, to - width + 1)
       for (let state = 0; state < states; state++) {
-        const sum = (value[state * size + at - width] as number) + profit
-        const cell = (next[state] as number) * size + at
-        if (sum > (value[cell] as number)) {
-          value[cell] = sum
-          this.#taken[base + cell] = state + 1
+        const before = state * size - width
+        const after = (next[state] as number) * size
+        for (let at = to; at >= from; at--) {
+          const sum = (value[before + at] as number) + profit
+          if (sum > (value[after + at] as number)) {
+            value[after + at] = sum
+            taken[base + after + at] = state + 1
+          }
         }
       }
     }

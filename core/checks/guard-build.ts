@@ -73,6 +73,12 @@ function makeRules(job: Job, { stretches, stairs }: GuardPlan): readonly PlainRu
             measure: sloped,
             holds: 'at most' as const,
           },
+          {
+            limit: STAIR_LIMITS.stairTriangle,
+            what: 'the opening under the rail beside the stairs',
+            measure: Math.max(...stairs.map(({ triangle }) => triangle)),
+            holds: 'at most' as const,
+          },
         ]),
     ...(stairs.length === 0
       ? []
@@ -168,7 +174,7 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
       rules.unread,
       'R507.10: the load of a post must reach more than one joist, and no post is notched where it meets the deck.',
       guard.stairPosts > 0
-        ? 'Posts beside the stairs are bolted to the stringers: that is not in the tables.'
+        ? 'Posts beside the stairs are bolted to the stringers, with a block behind each: that is not in the tables.'
         : '',
     ]
       .filter((text) => text !== '')

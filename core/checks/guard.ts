@@ -1,5 +1,5 @@
 import { IRC_LIMITS } from '../data/index.ts'
-import type { GuardPlan } from '../guard/index.ts'
+import type { GuardedEdge, GuardPlan } from '../guard/index.ts'
 import { groundAt } from '../layout/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
 import { inches, ticks } from '../units/index.ts'
@@ -23,6 +23,11 @@ export function checkGuard(
   // told to the next 1/8 in; what decides is exact
   const told = feetInches(ticks(Math.ceil(drop / 4) * 4))
   const limit = inches(IRC_LIMITS.guardDrop.value)
+  // ground that falls away may lie deeper under a landing than under the deck
+  const highest = Math.max(
+    0,
+    ...stairs.map(({ platform }) => (platform === null ? 0 : dropFromLanding(job, platform))),
+  )
   const found = byLimit(IRC_LIMITS.guardDrop, length(drop), length(limit), [
     `${layout.levels.length > 1 ? 'Highest walking surface' : 'Walking surface'} ${feetInches(top)} above the datum`,
     `Greatest drop to the ground within ${IRC_LIMITS.guardReach.value} in of the edge: ${told}`,
@@ -36,7 +41,7 @@ export function checkGuard(
     bad: '',
     remedy: '',
   }
-  if (drop <= limit) {
+  if (drop <= limit && highest <= limit) {
     return judge(job, {
       ...base,
       prescriptive: { ...found, ratio: null },
@@ -47,24 +52,20 @@ export function checkGuard(
   }
   if (guard !== null) {
     const edges = guard.stretches.map(({ edge }) => edge.id)
-    const bare = guard.edges.filter(({ needed, edge }) => needed && !edges.includes(edge.id))
-    // no guard is laid around a landing: where it lies high it is said, never passed over
-    const high = stairs
-      .flatMap(({ platform }) => (platform === null ? [] : [dropFromLanding(job, platform)]))
-      .filter((one) => one > limit)
+    const bare = guard.edges.filter(
+      ({ needed, edge }) => needed && !edges.includes(edge.id) && roomBeside(edge, stairs) >= LEAST_ROOM,
+    )
     const missing = [
-      ...(bare.length > 0 ? [`along ${bare.length} more edges`] : []),
-      ...(high.length > 0
-        ? [
-            `on the open sides of the stairs’ landing, ${feetInches(ticks(Math.ceil(Math.max(...high) / 4) * 4))} above the ground; it is neither drawn nor counted`,
-          ]
+      ...(bare.some(({ landing }) => landing === null)
+        ? [`along ${bare.filter(({ landing }) => landing === null).length} more edges`]
         : []),
+      ...(bare.some(({ landing }) => landing !== null) ? ['on the open sides of the stairs’ landing'] : []),
     ]
     return judge(job, {
       ...base,
       prescriptive: missing.length === 0 ? { ...found, ratio: null } : null,
       good: () =>
-        `A guard is needed, for the drop is ${told}; it is counted along ${guard.stretches.length} stretches${guard.stairs.length > 0 ? ' and beside the stairs' : ''}.`,
+        `A guard is needed, for the drop is ${told}; it is counted along ${guard.stretches.length} stretches${guard.stretches.some(({ landing }) => landing !== null) ? ', those of the stairs’ landing with them' : ''}${guard.stairs.length > 0 ? ', and beside the stairs' : ''}.`,
       uncovered: `A guard is needed ${missing.join(' and ')}`,
       whenUncovered:
         'Have a guard along every edge and side of a landing from which the ground lies more than 30 in below.',
@@ -88,6 +89,14 @@ export function checkGuard(
         : []),
     ].join(' '),
   })
+}
+
+/** An edge that stairs leave so little of is closed by their posts and the deck's. */
+const LEAST_ROOM = inches(16)
+
+/** What stairs leave of an edge. */
+function roomBeside(edge: GuardedEdge['edge'], stairs: readonly StairPlan[]): number {
+  return stairs.reduce((room, one) => (one.edge.id === edge.id ? room - one.width : room), edge.length)
 }
 
 /** Lowest ground under the open edges and 36 in beyond them, sampled every foot along them and at the corners. */

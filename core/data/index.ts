@@ -38,6 +38,7 @@ export {
   SOIL_BEARING,
   STAIR_LIMITS,
 } from './irc-2021/index.ts'
+export { STAIR_INFILL } from './labour/guard-work.ts'
 export { lumberGrades, lumberSpecies, lumberTreatments } from './lumber-classes.ts'
 export {
   type DesignValues,

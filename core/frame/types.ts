@@ -101,6 +101,14 @@ export interface FreeEdge {
   readonly clear: Ticks
 }
 
+/** How a member climbs whose ends are cut plumb: the ends of its upper edge, the higher first. */
+export interface Slope {
+  readonly from: PlanPoint & { readonly z: number }
+  readonly to: PlanPoint & { readonly z: number }
+  /** measured upright, from its upper to its lower edge */
+  readonly upright: number
+}
+
 /** One stick of lumber as it stands in the deck. A long one may be cut as several pieces (see runs in takeoff). */
 export interface Member {
   /** stable while unrelated fields change, e.g. "joist-7", "beam-front-ply-2" */
@@ -120,6 +128,8 @@ export interface Member {
   readonly line?: readonly [PlanPoint, PlanPoint]
   /** degrees off square in hundredths at its two ends, where one is not square */
   readonly ends?: EndCuts
+  /** of a rail or a cap beside stairs */
+  readonly slope?: Slope
   /** of a board of the decking */
   readonly lay?: Lay
   /** ids of what carries it, in order along its length */

@@ -2,14 +2,10 @@ import { type PlanePoint, partsInside } from '../geometry/index.ts'
 import type { Level } from '../layout/index.ts'
 import { type DeckEdge, spotAt } from '../stairs/index.ts'
 import { inches } from '../units/index.ts'
+import type { EdgePart } from './types.ts'
 
 /** Levels this near each other leave no gap to fall through: common practice, no source. */
 const BESIDE_LEVEL = inches(3)
-
-export interface EdgePart {
-  readonly from: number
-  readonly to: number
-}
 
 /** Parts of an edge along which a level stands that is as high or higher: one cannot fall there. */
 export function besideHigher(edge: DeckEdge, levels: readonly Level[]): readonly EdgePart[] {

@@ -5,33 +5,66 @@ import { groundAt, type Level } from '../layout/index.ts'
 import { type DeckEdge, spotAt } from '../stairs/index.ts'
 import { inches } from '../units/index.ts'
 import { besideHigher } from './beside-higher.ts'
-import type { GuardedEdge } from './types.ts'
+import type { EdgePart, GuardedEdge } from './types.ts'
 
 const REACH = inches(IRC_LIMITS.guardReach.value)
 const STEP = inches(12)
 
+/** A rest of an edge shorter than this is guarded with the part that needs it: common practice, no source. */
+const SHORT_REST = inches(36)
+
 /**
  * Every open edge with the greatest drop within 36 in of it, to the ground or to the level that lies there, sampled every foot along it and outward, its
  * ends and the far line included: exact on a plane. IRC 2021 R312.1.1.
+ * @param landing number of the stairs on whose landing the edges are; null: the deck's
  */
 export function edgeDrops(
   job: Job,
   edges: readonly DeckEdge[],
   levels: readonly Level[],
+  landing: number | null,
 ): readonly GuardedEdge[] {
   return edges
     .filter((edge) => !edge.wall && !isUnderLevel(edge, levels))
     .map((edge) => {
-      let lowest = Number.POSITIVE_INFINITY
-      for (const along of steps(-REACH, edge.length + REACH)) {
-        for (const out of steps(0, REACH)) {
-          const { x, y } = spotAt(edge, along, out)
-          lowest = Math.min(lowest, surfaceAt(job, levels, x, y))
-        }
-      }
-      const drop = edge.top - lowest
-      return { edge, drop, needed: drop > inches(IRC_LIMITS.guardDrop.value) }
+      const lows = steps(-REACH, edge.length + REACH).map((along) => ({
+        along,
+        low: Math.min(
+          ...steps(0, REACH).map((out) => {
+            const { x, y } = spotAt(edge, along, out)
+            return surfaceAt(job, levels, x, y)
+          }),
+        ),
+      }))
+      const drop = edge.top - Math.min(...lows.map(({ low }) => low))
+      const needed = drop > LIMIT
+      return { edge, landing, drop, needed, parts: needed ? neededParts(edge, lows) : [] }
     })
+}
+
+const LIMIT = inches(IRC_LIMITS.guardDrop.value)
+
+/**
+ * Parts of an edge within 36 in of a place that lies more than 30 in below: a guard begins at the last sample at which
+ * none is needed, and goes on to the edge's end where that is near.
+ */
+function neededParts(
+  edge: DeckEdge,
+  lows: readonly { readonly along: number; readonly low: number }[],
+): readonly EdgePart[] {
+  const deep = lows.filter(({ low }) => edge.top - low > LIMIT)
+  const places = steps(0, edge.length)
+  const parts: EdgePart[] = []
+  for (const [i, place] of places.entries()) {
+    if (!deep.some(({ along }) => Math.abs(along - place) <= REACH + 1e-6)) continue
+    const [before, after] = [places[i - 1] ?? 0, places[i + 1] ?? edge.length]
+    const from = before < SHORT_REST ? 0 : before
+    const to = edge.length - after < SHORT_REST ? edge.length : after
+    const last = parts.at(-1)
+    if (last !== undefined && from - last.to < SHORT_REST) parts[parts.length - 1] = { from: last.from, to }
+    else parts.push({ from, to })
+  }
+  return parts
 }
 
 /** What one would fall on: the highest level over a place, else the ground. */

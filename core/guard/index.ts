@@ -1,2 +1,6 @@
-export { BALUSTER_STOCK, layGuard, PANEL_STOCK } from './lay-guard.ts'
+export { balusterPlaces } from './bays.ts'
+export { postsMiddle, UNDER_LOWER_RAIL } from './guard-members.ts'
+export { BALUSTER_STOCK, PANEL_STOCK } from './infill.ts'
+export { layGuard } from './lay-guard.ts'
+export { levelAt } from './stair-guards.ts'
 export type * from './types.ts'

@@ -1,22 +1,18 @@
 import { distinctMarks, type Frame } from '../frame/index.ts'
 import type { Fault, Job } from '../job/index.ts'
-import type { Layout } from '../layout/index.ts'
-import { deckEdges, type StairPlan } from '../stairs/index.ts'
-import { fail, feet, inches, ok, printLength, type Result, type Ticks, ticks } from '../units/index.ts'
+import type { Layout, Level } from '../layout/index.ts'
+import { type DeckEdge, deckEdges, type StairPlan } from '../stairs/index.ts'
+import { fail, feet, inches, ok, printLength, type Result, ticks } from '../units/index.ts'
+import { alongEdge, besideHigher } from './beside-higher.ts'
 import { edgeDrops } from './edge-drops.ts'
-import { capThickness, guardMembers } from './guard-members.ts'
+import { guardBlocks } from './guard-blocks.ts'
+import { guardCaps, guardPosts, guardRails } from './guard-members.ts'
+import { balustersOf, LONGEST_BALUSTER, panelsOf, panelWidth } from './infill.ts'
+import { flightsOff, landingEdges } from './landing-edges.ts'
 import { guardStairs } from './stair-guards.ts'
-import { layStretches } from './stretches.ts'
-import type { GuardBay, GuardPlan } from './types.ts'
-
-/** Balusters begin this far above the deck: no 4 in ball passes under the lower rail. Common practice, no source. */
-const BELOW_RAIL = inches(3.5)
-
-/** Lengths in which balusters are sold: common practice, no source. */
-export const BALUSTER_STOCK = [32, 36, 42, 48, 60] as const
-
-/** Lengths in which panels are sold, feet: common practice, no source. */
-export const PANEL_STOCK = [6, 8] as const
+import { stairGuardMembers } from './stair-members.ts'
+import { type GuardLoop, layStretches } from './stretches.ts'
+import type { EdgePart, GuardedEdge, GuardPlan } from './types.ts'
 
 /** The guard that a job asks for, null where it asks for none; or the named fault that keeps it from being built. */
 export function layGuard(
@@ -28,16 +24,23 @@ export function layGuard(
   const { guard } = job
   if (guard.where === 'none') return ok(null)
   const edges = deckEdges(layout)
-  const open = edgeDrops(job, edges, layout.levels)
-  const chosen = open.filter(({ needed }) => needed || guard.where === 'all open edges')
-  const guarded = new Set(chosen.map(({ edge }) => edge.id))
-  const stretches = layStretches(job, frame, edges, guarded, stairs, layout.levels)
-  const beside = guardStairs(job, stairs)
-  const level = stretches.flatMap(({ bays }) => bays)
-  const sloped = beside.flatMap(({ bays, length }) =>
-    bays.map((bay) => ({ ...bay, clear: ticks(Math.ceil(length / bays.length)) })),
-  )
-  const longest = Math.max(0, ...[...level, ...sloped].map(({ clear }) => clear))
+  const open = [
+    ...edgeDrops(job, edges, layout.levels, null),
+    ...stairs.flatMap((plan) =>
+      edgeDrops(job, landingEdges(plan), layout.levels, plan.number).filter(
+        ({ edge }) => flightsOff(edge, plan).length === 0,
+      ),
+    ),
+  ]
+  const loops = [
+    ...layout.levels.map((level) => deckLoop(level, { job, layout, frame, stairs, edges, open })),
+    ...stairs.flatMap((plan) => landingLoop(plan, { job, open })),
+  ]
+  const stretches = layStretches(job, loops)
+  const beside = guardStairs(job, stairs, stretches)
+  const level = stretches.flatMap(({ bays }) => bays.map((bay) => panelWidth(bay, null)))
+  const sloped = beside.flatMap((one) => one.bays.map((bay) => panelWidth(bay, one)))
+  const longest = Math.max(0, ...level, ...sloped)
   if (guard.infill === 'panels' && longest > feet(8)) {
     return fail([
       {
@@ -47,33 +50,91 @@ export function layGuard(
       },
     ])
   }
+  const balusters = balustersOf(job, stretches, beside)
+  const long = balusters.find(({ length }) => length > inches(LONGEST_BALUSTER))
+  if (long !== undefined) {
+    return fail([
+      {
+        path: 'guard.height',
+        message: `balusters come up to ${LONGEST_BALUSTER} in, and one ${long.sloped ? 'beside the stairs' : 'on the deck'} would be ${printLength(long.length)}`,
+        fix: 'make the guard lower, or give it a cap',
+      },
+    ])
+  }
+  const members = [
+    ...loops.flatMap((loop) => {
+      const own = stretches.filter(({ edge }) => loop.edges.includes(edge))
+      const posts = own.flatMap((stretch) => guardPosts(job, stretch))
+      return [
+        ...posts,
+        ...own.flatMap((stretch) => [...guardRails(job, stretch), ...guardCaps(job, stretch)]),
+        ...guardBlocks(job, own, loop.members, posts),
+      ]
+    }),
+    ...stairGuardMembers(job, beside, stairs),
+  ]
+  const guarded = new Set(stretches.map(({ edge }) => edge.id))
   return ok({
     edges: open,
     stretches,
     stairs: beside,
-    members: distinctMarks(guardMembers(job, stretches, beside, stairs, frame)),
-    baluster: balusterOf(job, [...level, ...beside.flatMap(({ bays }) => bays)]),
+    members: distinctMarks(members),
+    balusters,
     panels: guard.infill === 'panels' ? [...panelsOf(level, false), ...panelsOf(sloped, true)] : [],
     deckPosts: stretches.reduce((sum, { posts }) => sum + posts.length, 0),
-    stairPosts: beside.reduce((sum, { posts }) => sum + posts, 0),
+    stairPosts: beside.reduce((sum, { posts }) => sum + posts.length, 0),
     gates: guard.gate ? stairs.filter(({ edge }) => guarded.has(edge.id)).length : 0,
     levelLength: stretches.reduce((sum, { from, to }) => sum + to - from, 0),
     slopedLength: beside.reduce((sum, { length }) => sum + length, 0),
   })
 }
 
-function balusterOf(job: Job, bays: readonly GuardBay[]): GuardPlan['baluster'] {
-  if (job.guard.infill === 'panels') return null
-  const length = ticks(job.guard.height - capThickness(job) - BELOW_RAIL)
-  const stock = BALUSTER_STOCK.find((one) => inches(one) >= length) ?? 60
-  return { length, stock: inches(stock), count: bays.reduce((sum, bay) => sum + bay.balusters, 0) }
+interface Whole {
+  readonly job: Job
+  readonly layout: Layout
+  readonly frame: Frame
+  readonly stairs: readonly StairPlan[]
+  readonly edges: readonly DeckEdge[]
+  readonly open: readonly GuardedEdge[]
 }
 
-/** Panels by the shortest length that fills each bay. */
-function panelsOf(bays: readonly { readonly clear: Ticks }[], sloped: boolean): GuardPlan['panels'] {
-  return PANEL_STOCK.flatMap((long, i) => {
-    const shorter = feet(PANEL_STOCK[i - 1] ?? 0)
-    const count = bays.filter(({ clear }) => clear > shorter && clear <= feet(long)).length
-    return count === 0 ? [] : [{ stock: feet(long), sloped, count }]
-  })
+function deckLoop({ edges: own }: Level, { job, layout, frame, stairs, edges, open }: Whole): GuardLoop {
+  const numbers = new Set(own.map(({ number }) => number))
+  return {
+    edges: edges.filter(({ number }) => numbers.has(number)),
+    landing: null,
+    members: frame.members,
+    wanted: wantedOf(job, open),
+    waysOff: (edge) => [
+      ...stairs
+        .filter((one) => one.edge.id === edge.id)
+        .map(({ place, width }) => ({ from: place, to: place + width })),
+      ...frame.steps
+        .filter(({ edge: number }) => number === edge.number)
+        .map(({ line }) => {
+          const ends = line.map((point) => alongEdge(edge, point))
+          return { from: Math.min(...ends), to: Math.max(...ends) }
+        }),
+      ...besideHigher(edge, layout.levels),
+    ],
+  }
+}
+
+function landingLoop(plan: StairPlan, { job, open }: Pick<Whole, 'job' | 'open'>): readonly GuardLoop[] {
+  if (plan.platform === null) return []
+  return [
+    {
+      edges: landingEdges(plan),
+      landing: plan.number,
+      members: plan.members.filter(({ role }) => role === 'landing beam' || role === 'landing joist'),
+      wanted: wantedOf(job, open),
+      waysOff: (edge) => flightsOff(edge, plan),
+    },
+  ]
+}
+
+/** Where the code asks for a guard, or all of every open edge. */
+function wantedOf({ guard }: Job, open: readonly GuardedEdge[]): ReadonlyMap<string, readonly EdgePart[]> {
+  const all = guard.where === 'all open edges'
+  return new Map(open.map(({ edge, parts }) => [edge.id, all ? [{ from: 0, to: edge.length }] : parts]))
 }

@@ -1,149 +1,212 @@
 import { sectionOf } from '../data/index.ts'
-import type { Frame } from '../frame/index.ts'
+import type { Member } from '../frame/index.ts'
+import type { Polygon } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
-import type { Level } from '../layout/index.ts'
-import type { DeckEdge, StairPlan } from '../stairs/index.ts'
-import { inches, ticks } from '../units/index.ts'
+import type { DeckEdge } from '../stairs/index.ts'
+import { inches } from '../units/index.ts'
 import { fillBay } from './bays.ts'
-import { alongEdge, besideHigher, type EdgePart } from './beside-higher.ts'
+import { boardsBehind, cornersBehind } from './boards-behind.ts'
+import { APART, fromCorner, halfAngle } from './corners.ts'
 import { joistsInto } from './joists-into.ts'
-import type { GuardPost, GuardStretch } from './types.ts'
+import { postPlaces, type Room, standsIn, woodBehind } from './post-places.ts'
+import type { EdgePart, GuardBay, GuardPost, GuardStretch } from './types.ts'
 
-/** A post's face stands this far off a wall: common practice, no source. */
+/** A post's face stands this far off a wall, or off the board along it: common practice, no source. */
 const OFF_WALL = inches(0.5)
 
 /** Least clear opening that is worth rails; less is closed by the posts themselves. */
 const LEAST_BAY = inches(4)
 
-/** How a stretch ends: at a wall, at a corner that the next stretch turns, or free, as beside stairs. */
-type End = 'wall' | 'corner' | 'free'
+/** A shorter rest of an edge beside a way off it has no room for a guard. */
+const LEAST_STRETCH = inches(8)
 
-/** Stretches of guard along the guarded edges, left open where stairs leave. */
-export function layStretches(
-  job: Job,
-  frame: Frame,
-  edges: readonly DeckEdge[],
-  guarded: ReadonlySet<string>,
-  stairs: readonly StairPlan[],
-  levels: readonly Level[],
-): readonly GuardStretch[] {
+/** The edges of one level or of one landing, and what the posts behind them stand among. */
+export interface GuardLoop {
+  readonly edges: readonly DeckEdge[]
+  /** number of the stairs on whose landing they are; null: of the deck */
+  readonly landing: number | null
+  readonly members: readonly Member[]
+  /** what of each edge is to be guarded, by its id */
+  readonly wanted: ReadonlyMap<string, readonly EdgePart[]>
+  /** where one walks off an edge, or a level as high or higher stands along it */
+  readonly waysOff: (edge: DeckEdge) => readonly EdgePart[]
+}
+
+/** How a stretch ends: at a wall, at a corner that the next one turns, at the corner of an open edge, or free. */
+type End = (
+  | { readonly kind: 'wall' | 'open corner'; readonly next: DeckEdge }
+  | { readonly kind: 'corner'; readonly next: DeckEdge; readonly half: number }
+  | { readonly kind: 'free' | 'partial' }
+) & { readonly at: number }
+
+/** Stretches of guard along the edges, left open where one walks off them; numbered on from those before. */
+export function layStretches(job: Job, loops: readonly GuardLoop[]): readonly GuardStretch[] {
   let number = 0
   let post = 0
-  return edges.flatMap((edge, i) => {
-    if (!guarded.has(edge.id)) return []
-    const around = [edges[(i + edges.length - 1) % edges.length], edges[(i + 1) % edges.length]]
-    const endAt = (spot: DeckEdge['near']): End => {
-      const next = around.find((one) => one !== undefined && touches(one, spot))
-      if (next?.wall === true) return 'wall'
-      return next !== undefined && guarded.has(next.id) ? 'corner' : 'free'
-    }
-    const whole = { from: 0, to: edge.length, ends: [endAt(edge.near), endAt(edge.far)] as const }
-    const opened = openedAt(waysOff(frame, edge, stairs, levels), whole)
-    return opened.map(({ from, to, ends }) => {
-      number += 1
-      const [first, last] = [from + inset(job, ends[0]), to - inset(job, ends[1])]
-      const places = postPlaces(job, joistsInto(frame, edge), first, last)
-      const posts = places.map((place): GuardPost => {
-        post += 1
-        return { id: `guard-post-${post}`, ...place }
-      })
-      const width = sectionOf(job.guard.postSize).thickness
-      const bays = posts.slice(1).flatMap(({ at }, k) => {
-        const clear = ticks(Math.max(0, Math.floor(at - (posts[k]?.at ?? at) - width)))
-        return clear < LEAST_BAY ? [] : [fillBay(job, clear, false)]
-      })
-      return { number, edge, from, to, posts, bays }
-    })
+  return loops.flatMap((loop) => {
+    const standing: Polygon[] = []
+    const behindOf = new Map(loop.edges.map((edge) => [edge.id, boardsBehind(edge, loop.members)]))
+    const spans = new Map(loop.edges.map((edge) => [edge.id, spansOf(loop, edge)]))
+    return loop.edges.flatMap((edge) =>
+      (spans.get(edge.id) ?? []).map((span): GuardStretch => {
+        number += 1
+        const ends = [
+          endAt(loop, spans, edge, span.from, edge.near),
+          endAt(loop, spans, edge, span.to, edge.far),
+        ] as const
+        const behind = behindOf.get(edge.id) ?? inches(1.5)
+        const laid = layPosts(job, loop, edge, ends, behind, behindOf, standing)
+        const posts = laid.map((place): GuardPost => {
+          post += 1
+          return { id: `guard-post-${post}`, ...place }
+        })
+        const half = sectionOf(job.guard.postSize).thickness / 2
+        standing.push(
+          ...posts.map(({ at }) => cornersBehind(edge, [at - half, at + half], [behind, behind + 2 * half])),
+        )
+        const bays = posts.slice(1).flatMap(({ at }, k) => {
+          const bay = fillBay(job, { from: (posts[k]?.at ?? at) + half, to: at - half }, false)
+          return bay.clear < LEAST_BAY ? [] : [bay]
+        })
+        const moved = movedEnds(job, edge, ends, behind, behindOf, posts)
+        // a part that begins between two joists does so at the first post beside one
+        const from = ends[0].kind === 'partial' ? Math.min(span.from, (posts[0]?.at ?? 0) - half) : span.from
+        const to = ends[1].kind === 'partial' ? Math.max(span.to, (posts.at(-1)?.at ?? 0) + half) : span.to
+        return {
+          number,
+          edge,
+          landing: loop.landing,
+          from,
+          to,
+          behind,
+          crossed: joistsInto(loop.members, edge).length > 0,
+          mitres: [mitreOf(ends[0]), mitreOf(ends[1])],
+          posts,
+          bays: [...moved[0], ...bays, ...moved[1]],
+        }
+      }),
+    )
   })
 }
 
-interface Span {
-  readonly from: number
-  readonly to: number
-  readonly ends: readonly [End, End]
-}
-
-/** Where stairs or a step leave from an edge, or a level as high or higher stands along it: parts without a guard. */
-function waysOff(
-  { steps }: Frame,
+/** Openings at either end whose post stands in another place than the ball there allows, to be filled like a bay. */
+function movedEnds(
+  job: Job,
   edge: DeckEdge,
-  stairs: readonly StairPlan[],
-  levels: readonly Level[],
-): readonly EdgePart[] {
-  const flights = stairs
-    .filter((one) => one.edge.id === edge.id)
-    .map(({ place, width }) => ({ from: place, to: place + width }))
-  const boxes = steps
-    .filter(({ edge: number }) => number === edge.number)
-    .map(({ line }) => {
-      const ends = line.map((point) => alongEdge(edge, point))
-      return { from: Math.min(...ends), to: Math.max(...ends) }
-    })
-  return [...flights, ...boxes, ...besideHigher(edge, levels)].toSorted((a, b) => a.from - b.from)
+  [near, far]: readonly [End, End],
+  behind: number,
+  behindOf: ReadonlyMap<string, number>,
+  posts: readonly GuardPost[],
+): readonly [readonly GuardBay[], readonly GuardBay[]] {
+  const post = sectionOf(job.guard.postSize).thickness
+  const [first, last] = [posts[0]?.at ?? 0, posts.at(-1)?.at ?? edge.length]
+  const insets = [near, far].map((end) => insetOf(end, boardsOf(end, behindOf), behind, post))
+  const [a, b] = [near.at + (insets[0] ?? 0), far.at - (insets[1] ?? 0)]
+  const isFar = (end: End, by: number) => end.kind !== 'partial' && by > roomAt(end).away + 1
+  return [
+    isFar(near, first - a)
+      ? [fillBay(job, { from: Math.max(0, a - post / 2 - APART), to: first - post / 2 }, false)]
+      : [],
+    isFar(far, b - last)
+      ? [fillBay(job, { from: last + post / 2, to: Math.min(edge.length, b + post / 2 + APART) }, false)]
+      : [],
+  ]
 }
 
-/** What is left of an edge beside the ways off it. */
-function openedAt(ways: readonly EdgePart[], whole: Span): readonly Span[] {
-  if (ways.length === 0) return [whole]
-  const spans: Span[] = []
-  let from = whole.from
-  let start = whole.ends[0]
-  for (const way of ways) {
-    if (way.from > from) spans.push({ from, to: way.from, ends: [start, 'free'] })
-    from = Math.max(from, way.to)
-    start = 'free'
+function mitreOf(end: End): number {
+  return end.kind === 'corner' ? 1 / Math.tan(end.half) : 0
+}
+
+/** What is to be guarded of an edge, less the ways off it. */
+function spansOf(loop: GuardLoop, edge: DeckEdge): readonly EdgePart[] {
+  const ways = loop.waysOff(edge).toSorted((a, b) => a.from - b.from)
+  return (loop.wanted.get(edge.id) ?? []).flatMap((part) => {
+    const spans: EdgePart[] = []
+    let from = part.from
+    for (const way of ways) {
+      if (way.from > from) spans.push({ from, to: Math.min(way.from, part.to) })
+      from = Math.max(from, way.to)
+    }
+    spans.push({ from, to: part.to })
+    return spans.filter((span) => span.to - span.from >= LEAST_STRETCH)
+  })
+}
+
+function endAt(
+  loop: GuardLoop,
+  spans: ReadonlyMap<string, readonly EdgePart[]>,
+  edge: DeckEdge,
+  at: number,
+  spot: DeckEdge['near'],
+): End {
+  const corner = spot === edge.near ? 0 : edge.length
+  if (Math.abs(at - corner) > 1) {
+    const beside = loop.waysOff(edge).some(({ from, to }) => Math.abs(from - at) < 1 || Math.abs(to - at) < 1)
+    return { kind: beside ? 'free' : 'partial', at }
   }
-  spans.push({ from, to: whole.to, ends: [start, whole.ends[1]] })
-  return spans.filter((span) => span.to - span.from >= inches(8))
+  const next = loop.edges.find((one) => one !== edge && touches(one, spot))
+  if (next === undefined) return { kind: 'free', at }
+  if (next.wall) return { kind: 'wall', next, at }
+  const reaches = (spans.get(next.id) ?? []).some(({ from, to }) =>
+    next.near.x === spot.x && next.near.y === spot.y ? from < 1 : to > next.length - 1,
+  )
+  const half = halfAngle(edge, next, spot)
+  if (reaches) return { kind: 'corner', next, half, at }
+  return half > Math.PI / 2 ? { kind: 'free', at } : { kind: 'open corner', next, at }
+}
+
+function layPosts(
+  job: Job,
+  { members }: GuardLoop,
+  edge: DeckEdge,
+  [near, far]: readonly [End, End],
+  behind: number,
+  behindOf: ReadonlyMap<string, number>,
+  standing: readonly Polygon[],
+): readonly Omit<GuardPost, 'id'>[] {
+  const post = sectionOf(job.guard.postSize).thickness
+  const joists = joistsInto(members, edge)
+  const stands = standsIn(edge, woodBehind(edge, members, behind, post), standing, behind, post)
+  const inset = (end: End) => insetOf(end, boardsOf(end, behindOf), behind, post)
+  const bearing = (at: number, way: 1 | -1) => {
+    const beside = joists
+      .map((joist) => joist + (way * (post + inches(1.5))) / 2)
+      .filter((place) => way * (place - at) >= 0 && place > post / 2 && place < edge.length - post / 2)
+    return beside.toSorted((a, b) => way * (a - b))[0] ?? at
+  }
+  const first = near.at + inset(near)
+  const last = far.at - inset(far)
+  return postPlaces(
+    { spacing: job.guard.postSpacing, post, joists, stands },
+    [near.kind === 'partial' ? bearing(first, -1) : first, far.kind === 'partial' ? bearing(last, 1) : last],
+    [roomAt(near), roomAt(far)],
+  )
 }
 
 /**
  * From the end of a stretch to the centre of its last post. Two posts stand at a corner, each far enough along its own
  * edge to clear the other behind the rim (common practice, no source).
  */
-function inset(job: Job, end: End): number {
-  const post = sectionOf(job.guard.postSize).thickness
-  if (end === 'wall') return OFF_WALL + post / 2
-  return end === 'corner' ? inches(1.5 + 1.25) + 1.5 * post : post / 2
+function insetOf(end: End, boards: number, behind: number, post: number): number {
+  if (end.kind === 'wall') return Math.max(OFF_WALL, boards) + post / 2
+  if (end.kind === 'corner') return fromCorner(end.half, Math.max(boards, behind), post) + post / 2
+  return boards + post / 2
 }
 
-/**
- * Posts from the first to the last, at most the stated distance apart. Where joists run into the edge each inner post is
- * moved beside the nearest one, as long as no opening becomes too wide; more posts are tried before that is given up.
- */
-function postPlaces(
-  job: Job,
-  joists: readonly number[],
-  first: number,
-  last: number,
-): readonly Omit<GuardPost, 'id'>[] {
-  const post = sectionOf(job.guard.postSize).thickness
-  const most = job.guard.postSpacing
-  if (last - first < post) return [{ at: (first + last) / 2, onJoist: false }]
-  const beside = joists.flatMap((joist) => [joist - (post + 48) / 2, joist + (post + 48) / 2])
-  const fewest = Math.max(1, Math.ceil((last - first) / most - 1e-9))
-  const ideal = (spaces: number) =>
-    Array.from({ length: spaces + 1 }, (_, i) => first + (i * (last - first)) / spaces)
-  if (joists.length > 0) {
-    for (let spaces = fewest; spaces <= fewest + 1; spaces += 1) {
-      const moved = ideal(spaces).map((at, i) => {
-        const near = i === 0 || i === spaces ? undefined : nearest(beside, at, first + post, last - post)
-        return near === undefined ? { at, onJoist: isBeside(beside, at) } : { at: near, onJoist: true }
-      })
-      if (moved.slice(1).every(({ at }, i) => at - (moved[i]?.at ?? at) <= most + 1e-6)) return moved
-    }
-  }
-  return ideal(fewest).map((at) => ({ at, onJoist: false }))
+/** Thickness of the boards along the edge that an end meets. */
+function boardsOf(end: End, behindOf: ReadonlyMap<string, number>): number {
+  return 'next' in end ? (behindOf.get(end.next.id) ?? 0) : 0
 }
 
-function nearest(places: readonly number[], at: number, from: number, to: number): number | undefined {
-  return places
-    .filter((place) => place >= from && place <= to)
-    .toSorted((a, b) => Math.abs(a - at) - Math.abs(b - at) || a - b)[0]
-}
-
-function isBeside(places: readonly number[], at: number): boolean {
-  return places.some((place) => Math.abs(place - at) <= inches(3))
+/** How far an end's post may be moved so that no 4 in ball passes beside it (IRC 2021 R312.1.3). */
+function roomAt(end: End): Room {
+  const { kind } = end
+  // at a corner that juts in the posts' outer corners are nearest
+  if (end.kind === 'corner' && end.half > Math.PI / 2) return { away: inches(2), towards: 0 }
+  if (kind === 'corner') return { away: inches(1.25), towards: inches(4.5) }
+  if (kind === 'partial') return { away: inches(4), towards: 0 }
+  if (kind === 'free') return { away: inches(3.75), towards: inches(1.25) }
+  return { away: inches(2), towards: 0 }
 }
 
 function touches(edge: DeckEdge, spot: DeckEdge['near']): boolean {

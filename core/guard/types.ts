@@ -2,13 +2,23 @@ import type { Member } from '../frame/index.ts'
 import type { DeckEdge } from '../stairs/index.ts'
 import type { Ticks } from '../units/index.ts'
 
+/** A part of an edge, along it from its near end. */
+export interface EdgePart {
+  readonly from: number
+  readonly to: number
+}
+
 /** An open edge and how far the ground lies below it. */
 export interface GuardedEdge {
   readonly edge: DeckEdge
+  /** number of the stairs on whose landing it is; null: of the deck */
+  readonly landing: number | null
   /** greatest drop within 36 in of the edge, ticks, exact */
   readonly drop: number
   /** IRC 2021 R312.1.1: more than 30 in */
   readonly needed: boolean
+  /** where that is so, to the next foot of it */
+  readonly parts: readonly EdgePart[]
 }
 
 export interface GuardPost {
@@ -21,6 +31,10 @@ export interface GuardPost {
 
 /** The clear opening between two posts. */
 export interface GuardBay {
+  /** between the posts' faces, along the edge; beside stairs level, down from the head of the flight */
+  readonly from: number
+  readonly to: number
+  /** the same to the tick below */
   readonly clear: Ticks
   /** balusters in it, and the opening left between them, ticks, exact; none in a panel */
   readonly balusters: number
@@ -31,32 +45,76 @@ export interface GuardBay {
 export interface GuardStretch {
   readonly number: number
   readonly edge: DeckEdge
+  /** number of the stairs on whose landing it stands; null: on the deck */
+  readonly landing: number | null
   readonly from: number
   readonly to: number
+  /** from the edge to the face of its posts: as thick as the boards along the edge */
+  readonly behind: number
+  /** whether joists run squarely into the edge */
+  readonly crossed: boolean
+  /** how its cap is cut at either end: by how much its inner edge is shorter for each tick that it lies further in */
+  readonly mitres: readonly [number, number]
   readonly posts: readonly GuardPost[]
   readonly bays: readonly GuardBay[]
 }
 
+/** A post bolted to a stringer's outer face. */
+export interface StairPost {
+  readonly id: string
+  /** centre, level from the head of its flight */
+  readonly at: number
+  /** lower end, and the long point of its upper end, which is cut to the slope */
+  readonly z0: number
+  readonly z1: number
+}
+
 /** The guard on one side of a flight of stairs. */
 export interface StairGuard {
+  /** from 1 through all sides of all flights */
+  readonly number: number
   readonly flight: number
+  /** from the near side of the flight to the middle of the posts */
+  readonly across: number
+  /** level, from the head of the flight to where it begins and ends */
+  readonly from: number
+  readonly to: number
   /** along the slope */
   readonly length: Ticks
-  readonly posts: number
+  /** rise for each tick of run, and the same in degrees, hundredths */
+  readonly slope: number
+  readonly degrees: number
+  /** of the line of the nosings at the head, above the datum */
+  readonly headLevel: number
+  /** upright, from the nosings to the lower edge of the lower rail */
+  readonly lowerRail: Ticks
+  /** ball that passes between a tread, its riser and the lower rail, ticks */
+  readonly triangle: number
+  /** its own; at the head it may end at a post of the deck, and after a turn at one of the flight above */
+  readonly posts: readonly StairPost[]
   readonly bays: readonly GuardBay[]
 }
 
+/** Balusters are bought in stock lengths. */
+export interface Balusters {
+  /** beside stairs; both ends are then cut to the slope, and the length is to the long points */
+  readonly sloped: boolean
+  readonly length: Ticks
+  readonly stock: Ticks
+  readonly count: number
+}
+
 export interface GuardPlan {
-  /** every open edge, guarded or not */
+  /** every open edge of the deck and of landings, guarded or not */
   readonly edges: readonly GuardedEdge[]
   readonly stretches: readonly GuardStretch[]
   readonly stairs: readonly StairGuard[]
   readonly members: readonly Member[]
-  /** balusters are bought in stock lengths; null where panels fill the bays */
-  readonly baluster: { readonly length: Ticks; readonly stock: Ticks; readonly count: number } | null
+  /** on the level and along stairs; none where panels fill the bays */
+  readonly balusters: readonly Balusters[]
   /** panels by the length they are sold in, on the level and along stairs */
   readonly panels: readonly { readonly stock: Ticks; readonly sloped: boolean; readonly count: number }[]
-  /** posts on the deck; those of the stairs are fixed to stringers */
+  /** posts on the deck and on landings; those of the stairs are fixed to stringers */
   readonly deckPosts: number
   readonly stairPosts: number
   readonly gates: number

@@ -36,7 +36,8 @@ export function spotAt(edge: Pick<DeckEdge, 'near' | 'along' | 'out'>, along: nu
   }
 }
 
-function sideOf(out: Spot): Side {
+/** The side that something faces; a slanting one's is that which it faces more. */
+export function sideOf(out: Spot): Side {
   if (Math.abs(out.y) >= Math.abs(out.x)) return out.y > 0 ? 'front' : 'rear'
   return out.x > 0 ? 'right' : 'left'
 }

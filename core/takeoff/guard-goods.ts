@@ -18,7 +18,7 @@ const SCREWS = { railEnd: 2, balusterEnd: 2, capPerFoot: 2 } as const
 /** Posts' hardware, balusters or panels, gates, and the screws and nails that fix them. */
 export function guardGoods(job: Job, guard: GuardPlan | null): readonly GoodShare[] {
   if (guard === null) return []
-  const { deckPosts, stairPosts, baluster, panels, gates } = guard
+  const { deckPosts, stairPosts, balusters, panels, gates } = guard
   const because = (
     rule: string,
     fields: readonly string[] = ['guard.where', 'guard.postSpacing'],
@@ -30,11 +30,11 @@ export function guardGoods(job: Job, guard: GuardPlan | null): readonly GoodShar
   return [
     {
       sku: 'guard-hold-down',
-      quantity: job.guard.fixing === 'hold-downs' ? deckPosts : 0,
-      cause: because('One hold-down of 1,800 lb at the upper bolt of each post (AWC DCA 6)', [
-        'guard.where',
-        'guard.fixing',
-      ]),
+      quantity: job.guard.fixing === 'hold-downs' ? deckPosts + stairPosts : 0,
+      cause: because(
+        'One hold-down of 1,800 lb at the upper bolt of each post (AWC DCA 6); beside stairs into the block between the stringers (common practice, no source)',
+        ['guard.where', 'guard.fixing'],
+      ),
     },
     {
       sku: 'carriage-bolt-1/2',
@@ -43,14 +43,14 @@ export function guardGoods(job: Job, guard: GuardPlan | null): readonly GoodShar
         'Two through bolts for each post, on the deck and beside the stairs (common practice, no source)',
       ),
     },
-    {
-      sku: `baluster-${toInches(baluster?.stock ?? 0)}in`,
-      quantity: baluster?.count ?? 0,
+    ...balusters.map(({ stock, count, sloped }) => ({
+      sku: `baluster-${toInches(stock)}in`,
+      quantity: count,
       cause: because(
-        'As few in each bay as let no 4 in ball through, 4-3/8 in beside stairs (IRC 2021 R312.1.3)',
+        `As few in each bay as let no ${sloped ? '4-3/8 in ball through beside stairs' : '4 in ball through'} (IRC 2021 R312.1.3)`,
         ['guard.infill', 'guard.postSpacing', 'guard.height'],
       ),
-    },
+    })),
     ...panels.map(({ stock, sloped, count }) => ({
       sku: `guard${sloped ? '-stair' : ''}-panel-${toFeet(stock)}ft`,
       quantity: count,
@@ -67,12 +67,12 @@ export function guardGoods(job: Job, guard: GuardPlan | null): readonly GoodShar
 
 function screws(
   job: Job,
-  { members, baluster, levelLength, slopedLength }: GuardPlan,
+  { members, balusters, levelLength, slopedLength }: GuardPlan,
   because: (rule: string, fields?: readonly string[]) => Cause,
 ): readonly GoodShare[] {
   const rails = members.filter(({ role }) => role === 'guard rail').length
   const long = SCREWS.railEnd * 2 * rails
-  const short = SCREWS.balusterEnd * 2 * (baluster?.count ?? 0)
+  const short = SCREWS.balusterEnd * 2 * balusters.reduce((sum, { count }) => sum + count, 0)
   const cap = job.guard.cap === 'none' ? 0 : Math.ceil(toFeet(levelLength + slopedLength) * SCREWS.capPerFoot)
   const thick = job.guard.cap !== 'none' && sectionOf(job.guard.cap).thickness > inches(1)
   const bought = (count: number) => Math.ceil((count * (100 + SCREW_WASTE)) / 100)

@@ -1,11 +1,9 @@
+import { cite, STAIR_INFILL } from '../data/index.ts'
 import type { Cause } from '../frame/index.ts'
 import type { GuardPlan } from '../guard/index.ts'
 import type { Job } from '../job/index.ts'
 import { toFeet } from '../units/index.ts'
 import type { TaskShare } from './tally.ts'
-
-/** Infill beside stairs takes half as long again as on the level: common practice, no source. */
-const SLOPED = 1.5
 
 /** Work on the guard of the deck and of its stairs. */
 export function guardTasks(job: Job, guard: GuardPlan | null): readonly TaskShare[] {
@@ -27,8 +25,10 @@ export function guardTasks(job: Job, guard: GuardPlan | null): readonly TaskShar
     },
     {
       rateId: job.guard.infill === 'panels' ? 'guard-infill-kit' : 'guard-infill-wood',
-      quantity: level + SLOPED * sloped,
-      cause: because('Length of the guard; beside stairs half as much again (common practice, no source)'),
+      quantity: level + STAIR_INFILL.value * sloped,
+      cause: because(
+        `Length of the guard; beside stairs ${STAIR_INFILL.value} times it (${cite(STAIR_INFILL.source)})`,
+      ),
     },
     {
       rateId: 'guard-cap',

@@ -95,6 +95,17 @@ export const STAIR_LIMITS = {
       'Read in Wisconsin SPS 320-325 Appendix B section 13, which matches the IRC.',
     ),
   },
+  stairTriangle: {
+    id: 'irc-2021/stair-triangle',
+    says: 'ball that the opening between a tread, its riser and the lower rail of a guard may not pass',
+    value: 6,
+    unit: 'in',
+    source: irc(
+      'R312.1.3',
+      'verified',
+      'Read in Wisconsin SPS 320-325 Appendix B section 13, which matches the IRC.',
+    ),
+  },
   stairGuardHeight: {
     id: 'irc-2021/stair-guard-height',
     says: 'least height of a guard on the side of a stair, above the nosings',

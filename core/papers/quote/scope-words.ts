@@ -72,7 +72,7 @@ function flightWords(plan: Source['stairs'][number]): string {
 function guard({ guard: plan, job, stairs }: Source): readonly string[] {
   if (plan === null || plan.stretches.length === 0) return []
   const long: Ticks = ticks(Math.round(plan.levelLength / 384) * 384)
-  const infill = plan.baluster === null ? 'panels' : 'balusters'
+  const infill = plan.balusters.length === 0 ? 'panels' : 'balusters'
   const gate = plan.gates > 0 ? ', with a gate at the stairs' : ''
   return [
     ...(isClosed(plan, stairs.length)

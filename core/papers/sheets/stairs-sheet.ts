@@ -153,9 +153,10 @@ function guardBlocks(
           'Posts',
           `${guard.deckPosts} on the deck, ${guard.stairPosts} on the stairs, ${job.guard.postSize}, fixed by ${job.guard.fixing}`,
         ],
-        ...(guard.baluster === null
-          ? []
-          : [['Balusters', `${guard.baluster.count} of ${printInches(guard.baluster.length)}`] as const]),
+        ...guard.balusters.map(({ count, length, sloped }): readonly [string, string] => [
+          sloped ? 'Balusters along stairs' : 'Balusters',
+          `${count} of ${printInches(length)}${sloped ? ' to the long points, both ends cut to the slope' : ''}`,
+        ]),
         ...guard.panels.map(({ count, stock, sloped }): readonly [string, string] => [
           sloped ? 'Panels along stairs' : 'Panels',
           `${count} of ${printLength(stock)}`,

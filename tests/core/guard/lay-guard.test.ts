@@ -100,9 +100,9 @@ describe('posts and infill', () => {
 
   it('balusters come from the shortest stock that reaches', () => {
     // 36 in less a cap of 1-1/2 in and 3-1/2 in under the lower rail is 31 in
-    expect(guardOf({ guard: GUARD }).baluster).toMatchObject({ length: inches(31), stock: inches(32) })
+    expect(guardOf({ guard: GUARD }).balusters[0]).toMatchObject({ length: inches(31), stock: inches(32) })
     const high = guardOf({ guard: { ...GUARD, height: '42 in', cap: 'none' } })
-    expect(high.baluster).toMatchObject({ length: inches(38.5), stock: inches(42) })
+    expect(high.balusters[0]).toMatchObject({ length: inches(38.5), stock: inches(42) })
   })
 
   it('panels are counted by the shortest that fills each bay; a bay none fills is a fault', () => {
@@ -142,14 +142,18 @@ describe('blocking behind guard posts', () => {
       expect(blocksOf(id)).toHaveLength(2)
     }
     for (const { id, onJoist } of byPost('front')) expect(blocksOf(id)).toHaveLength(onJoist ? 1 : 2)
-    // as long as a bay is clear: 16 − 1-1/2
-    for (const { length } of guard.members.filter(({ role }) => role === 'guard blocking'))
-      expect(length).toBe(inches(14.5))
+    // joists at 16 in from the outer face of the left end joist: the bays at both ends are 16 − 3/4 − 1-1/2 in clear, the
+    // others 16 − 1-1/2; on either side each post has one block in the first bay and one in the next
+    const lengths = guard.members
+      .filter(({ role }) => role === 'guard blocking')
+      .map(({ length }) => length / 32)
+    expect([...new Set(lengths)].sort()).toEqual([13.75, 14.5])
+    for (const { id } of sides) expect(blocksOf(id).map(({ length }) => length / 32)).toEqual([13.75, 14.5])
   })
 })
 
 describe('within a border', () => {
-  it('each post that stands in the joist under its inner edge has a block on either side', () => {
+  it('each post that stands in the joist under its inner edge has a block on either side, but none at the ledger', () => {
     const decked = (border: number) => designOf({ guard: GUARD, decking: { border } })
     const [plain, framed] = [decked(0), decked(1)]
     // the joist lies 3-13/16 to 5-5/16 in inside either side, posts of 3-1/2 in stand 1-1/2 in inside; none lies along
@@ -158,10 +162,11 @@ describe('within a border', () => {
     const posts = (sides ?? []).reduce((sum, stretch) => sum + stretch.posts.length, 0)
     expect(posts).toBeGreaterThan(3)
     const added = framed.guard?.members.filter(({ id }) => id.startsWith('guard-border-blocking')) ?? []
-    expect(added).toHaveLength(2 * posts)
+    // the two posts at the wall stand against the ledger, which carries what is cut there
+    expect(added).toHaveLength(2 * posts - 2)
     expect(plain.guard?.members.some(({ id }) => id.startsWith('guard-border-blocking'))).toBe(false)
     const cut = framed.takeoff.pieces.filter(({ memberId }) => memberId.startsWith('guard-border-blocking'))
-    expect(cut).toHaveLength(2 * posts)
+    expect(cut).toHaveLength(2 * posts - 2)
     for (const { cause } of added) expect(cause.ids.some((id) => id.startsWith('joist-'))).toBe(true)
   })
 })
@@ -232,6 +237,6 @@ describe('in the price', () => {
     const of = (sku: string) => (takeoff.goods.find((good) => good.sku === sku)?.thousandths ?? 0) / 1000
     expect(of('guard-hold-down')).toBe(guard?.deckPosts)
     expect(of('carriage-bolt-1/2')).toBe(2 * (guard?.deckPosts ?? 0))
-    expect(of('baluster-32in')).toBe(guard?.baluster?.count)
+    expect(of('baluster-32in')).toBe(guard?.balusters[0]?.count)
   })
 })

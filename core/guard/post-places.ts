@@ -1,0 +1,150 @@
+import { fromAbove, type Member } from '../frame/index.ts'
+import { convexOverlap, type Polygon } from '../geometry/index.ts'
+import type { DeckEdge } from '../stairs/index.ts'
+import { inches, TICKS_PER_INCH } from '../units/index.ts'
+import { byEdge, cornersBehind } from './boards-behind.ts'
+import type { GuardPost } from './types.ts'
+
+/** How far a post may be moved out of the way of a joist, from the end of its stretch and towards it. */
+export interface Room {
+  readonly away: number
+  readonly towards: number
+}
+
+/** What a post may not stand in: lumber of the frame under the decking. Joists under a border are cut at posts. */
+const WOOD: ReadonlySet<Member['role']> = new Set([
+  'joist',
+  'end joist',
+  'rim',
+  'ledger',
+  'header',
+  'hip',
+  'beam ply',
+  'landing beam',
+  'landing joist',
+])
+
+const STEP = TICKS_PER_INCH / 4
+
+/** A joist seen aslant stands in the way for so much of an edge. */
+const FURTHER = inches(8)
+
+/** Of the members, those that a post behind an edge could stand in. */
+export function woodBehind(
+  edge: DeckEdge,
+  members: readonly Member[],
+  behind: number,
+  post: number,
+): readonly Member[] {
+  const lowest = edge.top - inches(14)
+  return members.filter((member) => {
+    if (!WOOD.has(member.role) || member.cause.fields[0] === 'decking.border') return false
+    if (member.box.z1 > edge.top || member.box.z1 < lowest) return false
+    const corners = fromAbove(member).map((corner) => byEdge(edge, corner))
+    const [back, along] = [corners.map((one) => one.behind), corners.map((one) => one.along)]
+    return (
+      Math.min(...back) < behind + post &&
+      Math.max(...back) > behind &&
+      Math.min(...along) < edge.length &&
+      Math.max(...along) > 0
+    )
+  })
+}
+
+/**
+ * Posts from the first to the last, at most the stated distance apart. Where joists run into the edge each inner post is
+ * moved beside the nearest one, as long as no opening becomes too wide; more posts are tried before that is given up. A
+ * post that would stand in a joist is moved beside it, as far as the opening at its end allows.
+ */
+export function postPlaces(
+  { spacing, post, joists, stands }: Standing,
+  [first, last]: readonly [number, number],
+  rooms: readonly [Room, Room],
+): readonly Omit<GuardPost, 'id'>[] {
+  if (last - first < post) return [{ at: (first + last) / 2, onJoist: false }]
+  const ends = [
+    { at: first, down: rooms[0].towards, up: rooms[0].away },
+    { at: last, down: rooms[1].away, up: rooms[1].towards },
+  ].map(({ at, down, up }, i) => {
+    const clear = clearOf(at, { down, up }, stands)
+    // further from the end the opening there is filled
+    const far = i === 0 ? { down: 0, up: FURTHER } : { down: FURTHER, up: 0 }
+    return stands(clear) ? clearOf(at, far, stands) : clear
+  })
+  const [start, end] = ends as [number, number]
+  const beside = joists
+    .flatMap((joist) => [joist - (post + inches(1.5)) / 2, joist + (post + inches(1.5)) / 2])
+    .filter((place) => !stands(place))
+  const fewest = Math.max(1, Math.ceil((end - start) / spacing - 1e-9))
+  const ideal = (spaces: number) =>
+    Array.from({ length: spaces + 1 }, (_, i) => start + (i * (end - start)) / spaces)
+  const fits = (places: readonly { readonly at: number }[]) =>
+    places.slice(1).every(({ at }, i) => at - (places[i]?.at ?? at) <= spacing + 1e-6)
+  if (joists.length > 0) {
+    for (let spaces = fewest; spaces <= fewest + 1; spaces += 1) {
+      const moved = ideal(spaces).map((at, i) => {
+        const near = i === 0 || i === spaces ? undefined : nearest(beside, at, start + post, end - post)
+        return near === undefined ? { at, onJoist: isBeside(beside, at) } : { at: near, onJoist: true }
+      })
+      if (fits(moved)) return moved
+    }
+  }
+  for (let spaces = fewest; spaces <= fewest + 1; spaces += 1) {
+    const room = { down: inches(4), up: inches(4) }
+    const moved = ideal(spaces).map((at, i) => ({
+      at: i === 0 || i === spaces ? at : clearOf(at, room, stands),
+      onJoist: false,
+    }))
+    if (fits(moved)) return moved
+  }
+  return ideal(fewest).map((at) => ({ at, onJoist: false }))
+}
+
+/** What posts along an edge go by. */
+export interface Standing {
+  readonly spacing: number
+  readonly post: number
+  /** centres of the joists that run into the edge */
+  readonly joists: readonly number[]
+  /** whether a post with its centre there would stand in wood */
+  readonly stands: (at: number) => boolean
+}
+
+/** Whether a post there would stand in one of the members, or in a post that stands already. */
+export function standsIn(
+  edge: DeckEdge,
+  wood: readonly Member[],
+  others: readonly Polygon[],
+  behind: number,
+  post: number,
+): (at: number) => boolean {
+  const shapes = [...wood.map(fromAbove), ...others]
+  return (at) => {
+    const square = cornersBehind(edge, [at - post / 2, at + post / 2], [behind, behind + post])
+    return shapes.some((shape) => convexOverlap(shape, square, 1))
+  }
+}
+
+/** The nearest place that is clear, by quarters of an inch; the place itself where none is. */
+function clearOf(
+  at: number,
+  { down, up }: { readonly down: number; readonly up: number },
+  stands: (at: number) => boolean,
+): number {
+  if (!stands(at)) return at
+  for (let by = STEP; by <= Math.max(down, up); by += STEP) {
+    if (by <= up && !stands(at + by)) return at + by
+    if (by <= down && !stands(at - by)) return at - by
+  }
+  return at
+}
+
+function nearest(places: readonly number[], at: number, from: number, to: number): number | undefined {
+  return places
+    .filter((place) => place >= from && place <= to)
+    .toSorted((a, b) => Math.abs(a - at) - Math.abs(b - at) || a - b)[0]
+}
+
+function isBeside(places: readonly number[], at: number): boolean {
+  return places.some((place) => Math.abs(place - at) <= inches(3))
+}

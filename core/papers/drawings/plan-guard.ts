@@ -1,36 +1,47 @@
 import type { Design } from '../../estimate-types.ts'
+import { postsMiddle } from '../../guard/index.ts'
 import { spotAt } from '../../stairs/index.ts'
-import { inches } from '../../units/index.ts'
 import type { Primitive } from '../types.ts'
-import { seenFromAbove } from './shapes.ts'
+import { memberFromAbove } from './shapes.ts'
 
-/** The line of the rails stands so far inside the edge, on the posts' centres. */
-const INSIDE = inches(3.25)
-
-/** The guard from above: its posts, and the rails between them as a line. */
-export function planGuard({ guard }: Design): readonly Primitive[] {
+/** The guard from above: its posts and the blocks behind them, and the rails between the posts as lines, those beside stairs too. */
+export function planGuard({ guard, job }: Design): readonly Primitive[] {
   if (guard === null) return []
-  const ids = new Set(guard.stretches.flatMap(({ posts }) => posts.map(({ id }) => id)))
+  const line = (
+    id: string,
+    from: { readonly x: number; readonly y: number },
+    to: { readonly x: number; readonly y: number },
+  ): Primitive => ({
+    kind: 'line',
+    id,
+    layer: 'guard',
+    x1: from.x,
+    y1: from.y,
+    x2: to.x,
+    y2: to.y,
+    weight: 'medium',
+    stroke: 'solid',
+  })
   return [
-    ...guard.stretches.map(({ edge, from, to, number }): Primitive => {
-      const start = spotAt(edge, from, -INSIDE)
-      const end = spotAt(edge, to, -INSIDE)
-      return {
-        kind: 'line',
-        id: `guard-cap-${number}-1`,
-        layer: 'guard',
-        x1: start.x,
-        y1: start.y,
-        x2: end.x,
-        y2: end.y,
-        weight: 'medium',
-        stroke: 'solid',
-      }
-    }),
     ...guard.members
-      .filter(({ id }) => ids.has(id))
-      .map(({ id, box }) =>
-        seenFromAbove(id, box, { layer: 'guard', weight: 'medium', stroke: 'solid', fill: 'wood' }),
+      .filter(({ role }) => role === 'guard blocking')
+      .map((member) =>
+        memberFromAbove(member, { layer: 'guard', weight: 'fine', stroke: 'hidden', fill: 'none' }),
+      ),
+    ...guard.stretches.map((stretch) => {
+      const { edge, from, to, number } = stretch
+      const inside = -postsMiddle(job, stretch)
+      return line(`guard-cap-${number}-1`, spotAt(edge, from, inside), spotAt(edge, to, inside))
+    }),
+    ...guard.members.flatMap(({ id, slope, role }) =>
+      slope === undefined || (role === 'guard rail' && !id.endsWith('-top'))
+        ? []
+        : [line(id, slope.from, slope.to)],
+    ),
+    ...guard.members
+      .filter(({ role }) => role === 'guard post')
+      .map((member) =>
+        memberFromAbove(member, { layer: 'guard', weight: 'medium', stroke: 'solid', fill: 'wood' }),
       ),
   ]
 }

@@ -1,5 +1,6 @@
 import type { Design } from '../../estimate-types.ts'
 import type { Box, Footing, Member, PlanPoint } from '../../frame/index.ts'
+import { postsMiddle } from '../../guard/index.ts'
 import { groundAt } from '../../layout/index.ts'
 import { spotAt } from '../../stairs/index.ts'
 import { inches } from '../../units/index.ts'
@@ -19,8 +20,7 @@ const DOWN = 1 / 2
 const WALL_UP = inches(30)
 const AROUND = inches(30)
 const SIDES_OF_TUBE = 12
-/** The rails stand so far inside the edge, on the posts' centres; the lower one so far over the decking. */
-const INSIDE = inches(3.25)
+/** The lower rail stands so far over the decking. */
 const BOTTOM_RAIL = inches(4)
 
 /** A prism: its shape from above, and from where to where it stands. */
@@ -35,7 +35,7 @@ export interface Solid {
 
 /**
  * The deck from above one of its corners, without vanishing points, so that equal lengths along one way stay equal: every
- * board as the prism it is, what lies behind drawn first. Cut stringers and knee braces are left out: they slope.
+ * board as the prism it is, what lies behind drawn first. Cut stringers and knee braces are left out: they slope; rails are lines.
  */
 export function solidView(design: Design, turn: Turn = 0): Drawing {
   const turned = (point: PlanPoint): PlanPoint => turnBy(point, turn)
@@ -83,10 +83,18 @@ function solidsOf({ frame, stairs, guard }: Design): readonly Solid[] {
   ]
 }
 
-/** Sloping members are no prisms, and some of a guard have a place but no size. */
-function isDrawn({ role, box }: Member): boolean {
-  return role !== 'stringer' && role !== 'knee brace' && (box.x1 > box.x0 || box.y1 > box.y0)
+/** Sloping members are no prisms, rails are drawn as lines, and blocks behind posts are not seen. */
+function isDrawn({ role }: Member): boolean {
+  return !NOT_DRAWN.has(role)
 }
+
+const NOT_DRAWN: ReadonlySet<Member['role']> = new Set([
+  'stringer',
+  'knee brace',
+  'guard rail',
+  'guard cap',
+  'guard blocking',
+])
 
 function goesThrough(a: Box, b: Box): boolean {
   return a.z0 < b.z0 && a.z1 > b.z1 && a.x0 < b.x1 && a.x1 > b.x0 && a.y0 < b.y1 && a.y1 > b.y0
@@ -154,18 +162,31 @@ function cross(a: PlanPoint, b: PlanPoint): number {
   return a.x * b.y - b.x * a.y
 }
 
-/** The rails of the guard from post to post, as lines: top and bottom. */
+/** The rails of the guard from post to post, and those beside stairs, as lines: top and bottom. */
 function rails({ guard, job }: Design, turned: (point: PlanPoint) => PlanPoint): readonly Primitive[] {
-  return (guard?.stretches ?? []).flatMap(({ edge, from, to, number }) =>
-    [job.guard.height, BOTTOM_RAIL].map((up): Primitive => {
-      const [a, b] = [from, to].map((at) => {
-        const { x, y } = turned(spotAt(edge, at, -INSIDE))
-        return onPage([x, y, edge.top + up])
-      })
-      const line = { kind: 'line', id: `guard-cap-${number}-1`, layer: 'guard', stroke: 'solid' } as const
-      return { ...line, weight: 'medium', x1: a?.x ?? 0, y1: a?.y ?? 0, x2: b?.x ?? 0, y2: b?.y ?? 0 }
+  if (guard === null) return []
+  const line = (id: string, ends: readonly (PlanPoint & { readonly z: number })[]): Primitive => {
+    const [a, b] = ends.map((end) => {
+      const { x, y } = turned(end)
+      return onPage([x, y, end.z])
+    })
+    const look = { kind: 'line', id, layer: 'guard', stroke: 'solid', weight: 'medium' } as const
+    return { ...look, x1: a?.x ?? 0, y1: a?.y ?? 0, x2: b?.x ?? 0, y2: b?.y ?? 0 }
+  }
+  const level = guard.stretches.flatMap((stretch) =>
+    [job.guard.height, BOTTOM_RAIL].map((up) => {
+      const { edge, from, to, number } = stretch
+      const ends = [from, to].map((at) => ({
+        ...spotAt(edge, at, -postsMiddle(job, stretch)),
+        z: edge.top + up,
+      }))
+      return line(`guard-cap-${number}-1`, ends)
     }),
   )
+  const climbing = guard.members.flatMap(({ id, slope }) =>
+    slope === undefined || id.endsWith('-top') ? [] : [line(id, [slope.from, slope.to])],
+  )
+  return [...level, ...climbing]
 }
 
 /** A piece of the ground under the deck and around it. */

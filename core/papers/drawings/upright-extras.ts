@@ -1,44 +1,14 @@
+import { sectionOf } from '../../data/index.ts'
 import type { Design } from '../../estimate-types.ts'
 import type { Member } from '../../frame/index.ts'
 import { groundAt } from '../../layout/index.ts'
-import { type StairPlan, spotAt } from '../../stairs/index.ts'
-import { inches, nearestSixteenth, printLength } from '../../units/index.ts'
-import type { Layer, Primitive } from '../types.ts'
+import { onFlight, type PlacedFlight, type StairPlan } from '../../stairs/index.ts'
+import { nearestSixteenth, printLength } from '../../units/index.ts'
+import type { Primitive } from '../types.ts'
 import { uprightDimension } from './shapes.ts'
+import { standing, up, type View } from './upright-shapes.ts'
 
-type View = 'section' | 'front' | 'side'
-
-/** The rails stand so far inside the edge, on the posts' centres. */
-const INSIDE = inches(3.25)
-const up = (z: number): number => (z === 0 ? 0 : -z)
-
-/** The guard as it is seen level: its posts, and the top of the rail from one end of a stretch to the other. */
-export function uprightGuard({ guard, job }: Design, is: View): readonly Primitive[] {
-  if (guard === null) return []
-  const seen =
-    is === 'section' ? guard.stretches.filter(({ edge }) => edge.side === 'front') : guard.stretches
-  const ids = new Set(seen.flatMap(({ posts }) => posts.map(({ id }) => id)))
-  const posts = guard.members.filter(({ id }) => ids.has(id)).map((member) => standing(member, is, 'guard'))
-  const rails = seen.map(({ edge, from, to, number }): Primitive => {
-    const [a, b] = [spotAt(edge, from, -INSIDE), spotAt(edge, to, -INSIDE)]
-    const z = edge.top + job.guard.height
-    const [x1, x2] = is === 'front' ? [a.x, b.x] : [a.y, b.y]
-    return {
-      kind: 'line',
-      id: `guard-cap-${number}-1`,
-      layer: 'guard',
-      x1,
-      y1: up(z),
-      x2,
-      y2: up(z),
-      weight: 'medium',
-      stroke: 'solid',
-    }
-  })
-  return [...posts, ...rails]
-}
-
-/** Treads, landing with its frame, posts and footings as they are seen, and the line of the nosings down each flight. */
+/** Treads, stringers, landing with its frame, posts and footings as they are seen. */
 export function uprightStairs({ stairs, job }: Design, is: View): readonly Primitive[] {
   return stairs.flatMap((one) => {
     // in a section they would stand before what is cut, unless they go away from the house
@@ -96,41 +66,61 @@ const SHOWN: ReadonlySet<Member['role']> = new Set([
 
 function standingStairs(stairs: StairPlan, is: View): readonly Primitive[] {
   const shown = stairs.members.filter(({ role }) => SHOWN.has(role))
-  const lines = stairs.flights.map(({ number, head, down, run, topLevel, bottomLevel }): Primitive => {
-    const [x1, x2] = is === 'front' ? [head.x, head.x + down.x * run] : [head.y, head.y + down.y * run]
+  const lines = stairs.flights.map((flight): Primitive => {
+    const points = stringerProfile(stairs, flight).map(([down, z]) => {
+      const { x, y } = onFlight(flight, down, 0)
+      return { x: is === 'front' ? x : y, y: up(z) }
+    })
     return {
-      kind: 'line',
-      id: `stringer-${number}-1`,
+      kind: 'polygon',
+      id: `stringer-${flight.number}-1`,
       layer: 'stairs',
-      x1,
-      y1: up(topLevel),
-      x2,
-      y2: up(bottomLevel),
+      points,
       weight: 'fine',
-      stroke: 'centre',
+      stroke: 'solid',
+      fill: 'none',
     }
   })
   return [...lines, ...shown.map((member) => standing(member, is, 'stairs'))]
+}
+
+/**
+ * A stringer seen from beside, by distance down from the head of its flight and level: notched under its treads, or in one
+ * line where they stand between closed ones.
+ */
+function stringerProfile(
+  { patterns, tread }: StairPlan,
+  { number, run: whole, treads, topLevel, bottomLevel }: PlacedFlight,
+): readonly (readonly [number, number])[] {
+  const pattern = patterns.find(({ flight }) => flight === number)
+  if (pattern === undefined) return []
+  const { rise, run, step, kind } = pattern
+  const isCut = kind === 'cut'
+  const under = isCut ? sectionOf(tread.product.size).thickness : 0
+  const lower = topLevel - under - (sectionOf('2x12').depth * step) / run
+  const steps = Array.from({ length: treads }, (_, i): readonly (readonly [number, number])[] => {
+    const level = topLevel - (i + 1) * rise - under
+    return [
+      [i * run, level],
+      [(i + 1) * run, level],
+    ]
+  }).flat()
+  const foot = Math.max(0, ((lower - bottomLevel) * run) / rise)
+  return [
+    ...(isCut
+      ? steps
+      : ([
+          [0, topLevel],
+          [whole, bottomLevel + rise],
+        ] as const)),
+    [whole, bottomLevel],
+    [Math.min(foot, whole), bottomLevel],
+    [0, lower],
+  ]
 }
 
 /** How far to the right the stairs reach in a view; 0 where there are none. */
 export function stairsReach({ stairs }: Design, is: View): number {
   const boxes = stairs.flatMap(({ members }) => members.map(({ box }) => (is === 'front' ? box.x1 : box.y1)))
   return Math.max(0, ...boxes)
-}
-
-function standing({ id, box }: Member, is: View, layer: Layer): Primitive {
-  const [low, high] = is === 'front' ? [box.x0, box.x1] : [box.y0, box.y1]
-  return {
-    kind: 'rect',
-    id,
-    layer,
-    x: low,
-    y: up(box.z1),
-    w: high - low,
-    h: box.z1 - box.z0,
-    weight: 'fine',
-    stroke: 'solid',
-    fill: 'wood',
-  }
 }

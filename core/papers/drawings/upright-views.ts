@@ -6,7 +6,9 @@ import { inches } from '../../units/index.ts'
 import type { Drawing, Layer, Primitive } from '../types.ts'
 import { sectionNames } from './section-names.ts'
 import { drawingOf, levelDimension, uprightDimension } from './shapes.ts'
-import { stairsReach, uprightGuard, uprightStairs } from './upright-extras.ts'
+import { stairsReach, uprightStairs } from './upright-extras.ts'
+import { uprightGuard } from './upright-guard.ts'
+import { up, type View } from './upright-shapes.ts'
 
 const BEYOND = inches(20)
 const WALL_UP = inches(20)
@@ -16,10 +18,6 @@ const NEXT = inches(14)
 /** from the footings to the dimension under them */
 const UNDER = inches(14)
 
-/** Heights are drawn upward: a page counts down, so z turns its sign. */
-const up = (z: number): number => (z === 0 ? 0 : -z)
-
-type View = 'section' | 'front' | 'side'
 type Footings = Design['frame']['footings']
 
 /** A box as it is seen: across the house along y, or from the yard along x. */
@@ -144,8 +142,8 @@ function view(design: Design, is: View, title: string, place: Place, wood: reado
     ...footings(standing, is),
     ...posts(design, standing, is),
     ...wood,
-    ...uprightGuard(design, is),
     ...uprightStairs(design, is),
+    ...uprightGuard(design, is),
     ...heights(design, standing, is, place, Math.max(...wood.map(rightOf))),
   ]
   return drawingOf(`deck-${is}`, title, primitives, inches(8))

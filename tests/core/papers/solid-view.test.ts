@@ -79,12 +79,21 @@ test('decks of any outline, with stairs and guards, are drawn board by board', (
     guard: { where: 'all open edges' },
   })
   const drawn = new Set(solidView(all).primitives.map(({ id }) => id))
+  // stringers and braces slope; blocks behind posts are not seen; level rails are the lines of their stretch's cap
+  const left = new Set(['stringer', 'knee brace', 'guard blocking', 'guard rail', 'guard cap'])
   const members = [
     ...all.frame.members,
     ...all.stairs.flatMap(({ members }) => members),
     ...(all.guard?.members ?? []),
-  ].filter(
-    ({ role, box }) => role !== 'stringer' && role !== 'knee brace' && (box.x1 > box.x0 || box.y1 > box.y0),
-  )
-  expect(members.filter(({ id }) => !drawn.has(id))).toEqual([])
+  ]
+  expect(members.filter(({ id, role }) => !left.has(role) && !drawn.has(id))).toEqual([])
+  const rails = [
+    ...(all.guard?.stretches.map(({ number }) => `guard-cap-${number}-1`) ?? []),
+    ...(all.guard?.stairs.flatMap(({ number }) => [
+      `stair-guard-cap-${number}-1`,
+      `stair-guard-rail-${number}-1-bottom`,
+    ]) ?? []),
+  ]
+  expect(rails.length).toBeGreaterThan(6)
+  expect(rails.filter((id) => !drawn.has(id))).toEqual([])
 })

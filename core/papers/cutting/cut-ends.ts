@@ -25,6 +25,9 @@ export function runPieceEnds(member: Member, { from, to }: Pick<RunPiece, 'from'
  */
 export function endWords(member: Member, ends: EndCuts | undefined = member.ends): string {
   if (ends === undefined) return ''
+  if (member.slope !== undefined)
+    return `${plumbWay(member)} both ends ${degrees(ends[0])}, plumb and parallel`
+  if (member.role === 'guard post') return `upper end ${degrees(ends[1])}, to the slope`
   const own = member.ends ?? [0, 0]
   const words = ([0, 1] as const).flatMap((at) => {
     const cut = ends[at]
@@ -36,9 +39,14 @@ export function endWords(member: Member, ends: EndCuts | undefined = member.ends
   return words.length === 0 ? '' : `${liesFlat(member) ? 'mitre' : 'bevel'} ${words.join(', ')}`
 }
 
-/** Decking lies flat and is cut across its width; all else stands on edge and is cut through its thickness. */
-export function liesFlat({ role }: Pick<Member, 'role'>): boolean {
-  return role === 'decking'
+/** Decking and a cap lie flat and are cut across their width; all else stands on edge and is cut through its thickness. */
+export function liesFlat({ role, slope }: Pick<Member, 'role' | 'slope'>): boolean {
+  return role === 'decking' || (role === 'guard cap' && slope === undefined)
+}
+
+/** Along stairs a rail stands on edge and is cut across its width, a cap lies on it and is cut through its thickness. */
+function plumbWay({ role }: Pick<Member, 'role'>): 'mitre' | 'bevel' {
+  return role === 'guard rail' ? 'mitre' : 'bevel'
 }
 
 /** Which end the first or second of a member's cuts is, and the side on which that end's long point lies, from its shape. */

@@ -1,4 +1,4 @@
-import { type Job, type ScopeTopic, stairsOf } from '../job/index.ts'
+import { fieldAt, type Job, type ScopeTopic, stairsOf } from '../job/index.ts'
 import type { Good, Takeoff } from '../takeoff/index.ts'
 import { countsDeliveries, isDeliveryLine } from './suppliers/counted.ts'
 import type { Line, LineGroup, PriceBook } from './types.ts'
@@ -17,6 +17,11 @@ export const scopeTopics: readonly ScopeTopic[] = [
   'hire',
   'clean-up',
 ]
+
+/** What a topic is called where it stands by itself: as its field is, "Marking of services". */
+export function topicLabel(topic: ScopeTopic): string {
+  return fieldAt(`scope.${topic}.included`).label.replace(/: included$/, '')
+}
 
 /** Goods and tasks that only stairs ask for; what they share with the deck stands with the deck's. */
 const ofStairs = /^(stringer-|stair-|tread$|tread-bracket$|riser$|handrail|pad$|form-board$)/

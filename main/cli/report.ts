@@ -15,7 +15,7 @@ import {
   suppliersTable,
   workedTable,
 } from '../../core/papers/index.ts'
-import type { PriceBook } from '../../core/pricing/index.ts'
+import { type PriceBook, topicLabel } from '../../core/pricing/index.ts'
 import { splitWords } from '../../core/split-words.ts'
 import { type Cents, cents, printLength, printMoney } from '../../core/units/index.ts'
 import type { WishPrice } from '../../core/wish-price.ts'
@@ -154,7 +154,7 @@ function leftOutTable({ scope }: PricedEstimate): PaperTable {
       { key: 'message', label: '', align: 'left' },
     ],
     rows: scope.map(({ topic, state, amount, message }) => ({
-      topic,
+      topic: topicLabel(topic),
       amount: state === 'priced' ? printMoney(amount) : 'not included',
       message,
     })),

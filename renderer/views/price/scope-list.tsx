@@ -1,7 +1,7 @@
 import { fieldAt } from '../../../core/job/index.ts'
+import { topicLabel } from '../../../core/pricing/index.ts'
 import { printMoney } from '../../../core/units/index.ts'
 import { useJob } from '../../state/session-context.ts'
-import { capital } from '../../state/things.ts'
 import { JobField } from '../bench/job-field.tsx'
 
 /** Things builders forget: each with what is said of it, whether it is included, and its sum. */
@@ -13,7 +13,7 @@ export function ScopeList() {
       {(scope ?? []).map((line) => (
         <details key={line.topic} className="scope">
           <summary>
-            <span>{capital(line.topic)}</span>
+            <span>{topicLabel(line.topic)}</span>
             <span className={line.state === 'priced' ? 'scope-state' : 'scope-state soft'}>
               {line.state === 'priced' ? printMoney(line.amount) : 'not included'}
             </span>

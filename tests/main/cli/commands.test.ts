@@ -30,6 +30,8 @@ describe('estimate', () => {
     ]) {
       expect(said).toContain(words)
     }
+    // as its field is called, not by its key
+    expect(said).toMatch(/^ *Marking of services +/m)
     for (const { product } of plans) expect(said).toContain(`${product.size} Southern Pine No.2`)
     for (const line of pricing.lines) expect(said).toContain(printMoney(line.amount))
     for (const { title } of checks) expect(said).toContain(title)

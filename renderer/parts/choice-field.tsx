@@ -14,13 +14,17 @@ export interface ChoiceFieldProps {
   onReset(): void
 }
 
+/** a choice of more letters is not read whole beside its label in the bench */
+const BESIDE = 18
+
 /** One of a few values. A value that is none of them stays in view, marked as wrong. */
 export function ChoiceField(props: ChoiceFieldProps) {
   const own = useId()
   const id = props.id ?? own
   const known = props.choices.some((choice) => choice.value === props.value)
+  const isLong = props.choices.some((choice) => choice.label.length > BESIDE)
   return (
-    <div className="field">
+    <div className={isLong ? 'field field-long' : 'field'}>
       <label htmlFor={id} title={`${props.help} ${props.basis}`}>
         {props.label}
       </label>

@@ -148,7 +148,7 @@ export function commandsFor(session: Session, shell: ShellActions, state: Sessio
     command('move-chosen', 'Drawing', 'Move what is chosen', ['Ctrl+Alt+M'], () =>
       document.querySelector<HTMLElement>('.grip[tabindex="0"]')?.focus(),
     ),
-    command('turn', 'Drawing', 'Solid drawing over the next corner', [], session.turnSolid),
+    command('turn', 'Drawing', 'Solid drawing over the next corner', [], () => session.turnSolid()),
     command('larger', 'Drawing', 'Larger drawing', [], () => session.zoomBy(ZOOM_STEP)),
     command('smaller', 'Drawing', 'Smaller drawing', [], () => session.zoomBy(1 / ZOOM_STEP)),
     command('whole', 'Drawing', 'Whole drawing', [], () => session.lookAt(WHOLE)),

@@ -27,6 +27,7 @@ export function TopBar({ commands }: { readonly commands: readonly Command[] }) 
           <button
             key={each}
             type="button"
+            data-name={PLACE_NAMES[each]}
             aria-current={each === place ? 'page' : undefined}
             onClick={() => session.go(each)}
           >

@@ -198,3 +198,38 @@ test('figures that are being worked out again look it, and come back when they a
   await settled(page)
   await expect.poll(look).toBe(fresh)
 })
+
+test('the solid drawing goes over the next corner by dragging, by arrow keys and by its button, and needs no graphics card', async ({
+  page,
+  program,
+}) => {
+  // WebGL is taken away before the page starts: the drawing is lines and faces of the page itself
+  await page.addInitScript(() => {
+    HTMLCanvasElement.prototype.getContext = () => null
+  })
+  await open(page, program.link)
+  await place(page, 'Frame').click()
+  await page.getByRole('radio', { name: 'Solid' }).check({ force: true })
+  const solid = page.getByRole('img', { name: /^The deck as it stands, seen from above/ })
+  await expect(solid).toBeVisible()
+  const faces = () => solid.locator('polygon').first().getAttribute('points')
+  const first = await faces()
+  const box = await solid.boundingBox()
+  if (!box) throw new Error('the solid drawing has no place on the screen')
+  const middle = { x: box.x + box.width / 2, y: box.y + box.height / 4 }
+
+  await draw(page, -100, 0, middle)
+  await page.mouse.up()
+  await expect.poll(faces).not.toBe(first)
+  await draw(page, 100, 0, middle)
+  await page.mouse.up()
+  await expect.poll(faces).toBe(first)
+
+  await page.getByRole('group', { name: 'Drawing', exact: true }).focus()
+  await page.keyboard.press('ArrowRight')
+  await expect.poll(faces).not.toBe(first)
+  await page.keyboard.press('ArrowLeft')
+  await expect.poll(faces).toBe(first)
+  for (let corner = 0; corner < 4; corner += 1) await page.getByRole('button', { name: 'Turn' }).click()
+  await expect.poll(faces).toBe(first)
+})

@@ -14,8 +14,8 @@ export interface DrawingActions {
   lookFrom(view: DrawingView): void
   /** the next way to look at the deck, after the last one the first */
   lookFromNext(): void
-  /** the solid view over the next corner */
-  turnSolid(): void
+  /** the solid view over the next corner; back: over the one before */
+  turnSolid(way?: 'on' | 'back'): void
   showLayer(id: LayerGroup, shown: boolean): void
   /** what part of the drawing is shown */
   lookAt(window: ViewWindow): void
@@ -38,9 +38,10 @@ export function drawingActions({ get, set, say }: Pick<SessionParts, 'get' | 'se
       change({ view: next })
       say(`Drawing: ${VIEW_NAMES[next]}`)
     },
-    turnSolid() {
+    turnSolid(way = 'on') {
       const { turn } = get().look
-      change({ view: 'solid', turn: TURNS[(turn + 1) % TURNS.length] ?? 0 })
+      const next = (turn + (way === 'on' ? 1 : TURNS.length - 1)) % TURNS.length
+      change({ view: 'solid', turn: TURNS[next] ?? 0 })
     },
     showLayer(id, shown) {
       const { hidden } = get().look

@@ -34,22 +34,24 @@ export function CutListBench() {
           The least that any order of these lengths can cost, joints apart: pieces of a list are never
           jointed.
         </p>
-        <button
-          type="button"
-          className="button"
-          disabled={done === null || done.plans.length === 0}
-          onClick={() => done && saveCsv(session, done)}
-        >
-          Save order and pieces as CSV
-        </button>
-        <button
-          type="button"
-          className="button"
-          disabled={done === null || done.plans.length === 0}
-          onClick={() => void saveListWorkbook(session)}
-        >
-          Save the workbook: plan, order, cutting sheet
-        </button>
+        <div className="cut-list-saves">
+          <button
+            type="button"
+            className="button"
+            disabled={done === null || done.plans.length === 0}
+            onClick={() => done && saveCsv(session, done)}
+          >
+            Save order and pieces as CSV
+          </button>
+          <button
+            type="button"
+            className="button"
+            disabled={done === null || done.plans.length === 0}
+            onClick={() => void saveListWorkbook(session)}
+          >
+            Save the workbook: plan, order, cutting sheet
+          </button>
+        </div>
         <p className="soft">
           In the CSV file, text that a spreadsheet would take for a formula, starting with = + - or @, gets an
           apostrophe before it.

@@ -61,7 +61,12 @@ function TurnButton() {
   const isSolid = useJob((state) => state.look.view === 'solid')
   if (!isSolid) return null
   return (
-    <button type="button" className="button" onClick={session.turnSolid}>
+    <button
+      type="button"
+      className="button"
+      onClick={() => session.turnSolid()}
+      title="Over the next corner: arrow keys in the drawing, or drag it sideways"
+    >
       <RotateCw size={14} aria-hidden="true" />
       Turn
     </button>

@@ -4,6 +4,7 @@ import { Sheet } from '../../drawing/sheet.tsx'
 import { usePrinting } from '../../drawing/use-printing.ts'
 import { useSheetPointer } from '../../drawing/use-sheet-pointer.ts'
 import { useSize } from '../../drawing/use-size.ts'
+import { useTurning } from '../../drawing/use-turning.ts'
 import { useWheel } from '../../drawing/use-wheel.ts'
 import { panned, type Stage, viewFit, zoomedAt } from '../../drawing/view-window.ts'
 import { shownLayers } from '../../state/drawing/look.ts'
@@ -22,7 +23,7 @@ import { labelOf, layersOf, useShownDrawing } from './shown-drawing.ts'
 import { useGripMove } from './use-grip-move.ts'
 import './pane.css'
 
-const PAD = 22
+const PAD = 25
 /** Letter across without margins and head, in CSS px: what the drawing fills in print. */
 const PAPER = { width: 960, height: 640 }
 /** one press of an arrow key moves the drawing so far, px */
@@ -86,6 +87,8 @@ export function DrawingPane() {
 
   const zoomAt = (factor: number, at: { readonly x: number; readonly y: number }) =>
     session.lookAt(zoomedAt(stage, window, zoomWithin(window.zoom * factor), at))
+  const isSolid = view === 'solid'
+  const turning = useTurning(session.turnSolid)
   const pan = (dx: number, dy: number) => {
     if (window.zoom > 1) session.lookAt(panned(stage, window, dx, dy))
   }
@@ -101,7 +104,8 @@ export function DrawingPane() {
       session.letGo()
       session.select(id)
     },
-    onPan: pan,
+    // what is shown whole has nowhere to be moved to: the solid drawing turns instead
+    onPan: isSolid && window.zoom === 1 ? turning : pan,
     onZoom: zoomAt,
     onTake(id) {
       const grip = isMovable && design ? gripFor(id, grips, design) : null
@@ -130,6 +134,9 @@ export function DrawingPane() {
     } else if (way !== undefined && grip !== null) {
       move.nudge(grip, { x, y }, event.shiftKey ? 4 : 1, event.altKey)
       event.preventDefault()
+    } else if (x !== 0 && isSolid && window.zoom === 1) {
+      session.turnSolid(x > 0 ? 'on' : 'back')
+      event.preventDefault()
     } else if (way !== undefined) {
       pan(-x * PAN_STEP, -y * PAN_STEP)
       event.preventDefault()
@@ -155,7 +162,7 @@ export function DrawingPane() {
         <Sheet
           drawing={drawing}
           layers={layers}
-          isSolid={view === 'solid'}
+          isSolid={isSolid}
           label={labelOf(view, place, design)}
           fit={fit}
           width={width}
@@ -189,7 +196,8 @@ export function DrawingPane() {
         )}
         <span id="drawing-keys" className="unseen">
           Plus and minus make it larger and smaller, 0 shows all of it, arrow keys move it; with an edge, a
-          beam or a post chosen they move that.
+          beam or a post chosen they move that. The solid drawing, while all of it is shown, turns by the left
+          and right arrows or by being dragged sideways.
         </span>
       </div>
     </div>

@@ -20,7 +20,7 @@ export interface Finding {
   /** demand ÷ capacity; null where there is no capacity */
   readonly ratio: number | null
   readonly confidence: Confidence
-  /** e.g. "row 2-2x12, column joist span 12 ft (taken up from 11.25 ft)" */
+  /** e.g. "2-2x12 row, effective joist span 12 ft column (taken up from 11.25)" */
   readonly lookup: string
   readonly steps: readonly string[]
 }

@@ -47,7 +47,7 @@ export function lookUpRow(table: CodeTable, query: TableQuery): TableLookup {
   const wanted = pages.map((page) => page.entries[0] ?? '')
   const block = table.blocks.find((one) => one.at.every((entry, i) => entry === wanted[i]))
   if (block === undefined) {
-    const sentence = `${table.title} has no page for ${table.blockAxes.map((axis, i) => say(axis, wanted[i] ?? '')).join(', ')}`
+    const sentence = `${table.title} lists nothing for ${table.blockAxes.map((axis, i) => say(axis, wanted[i] ?? '')).join(', ')}`
     return { kind: 'outside', source: null, sentence }
   }
   const row = take(table.rowAxis, query.row)
@@ -78,9 +78,9 @@ function leastCell(
   const found = best
   const doubt = block.doubts?.find((one) => one.row === found.row && one.column === found.column)
   const parts = [
-    ...table.blockAxes.map((axis, i) => `page ${tell(axis, block.at[i] ?? '', pages[i])}`),
-    `row ${tell(table.rowAxis, found.row, row)}`,
-    `column ${tell(table.columnAxis, found.column, column)}`,
+    ...table.blockAxes.map((axis, i) => tell(axis, block.at[i] ?? '', '', pages[i])),
+    tell(table.rowAxis, found.row, ' row', row),
+    tell(table.columnAxis, found.column, ' column', column),
   ]
   return {
     kind: 'row',
@@ -117,14 +117,16 @@ function say(axis: TableAxis, entry: TableEntry): string {
   return `${axis.name} ${Number(entry.toFixed(2))}${axis.unit === '' ? '' : ` ${axis.unit}`}`
 }
 
-function tell(axis: TableAxis, used: TableEntry, taken: Taken | undefined): string {
+/** As one reads an entry out: "2x10 row", "live load 40 psf (taken up from 33.33)". */
+function tell(axis: TableAxis, used: TableEntry, part: string, taken: Taken | undefined): string {
+  const read = `${say(axis, used)}${part}`
   if (
     taken === undefined ||
     typeof taken.asked !== 'number' ||
     typeof used !== 'number' ||
     taken.asked === used
   ) {
-    return say(axis, used)
+    return read
   }
   const how =
     taken.entries.length > 1
@@ -132,7 +134,7 @@ function tell(axis: TableAxis, used: TableEntry, taken: Taken | undefined): stri
       : used > taken.asked
         ? 'taken up from'
         : 'taken down from'
-  return `${say(axis, used)} (${how} ${Number(taken.asked.toFixed(2))})`
+  return `${read} (${how} ${Number(taken.asked.toFixed(2))})`
 }
 
 function outside(

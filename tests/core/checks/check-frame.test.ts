@@ -22,7 +22,7 @@ describe('the deck worked by hand in the trade conventions (§8)', () => {
   it('spans its beam 86 in of 103, joists to 12 ft', () => {
     expect(prescriptive('beam-span-front')).toEqual({ demand: inches(86), capacity: inches(103) })
     const finding = checkNamed(checks, 'beam-span-front').findings[0]
-    expect(finding?.lookup).toContain('row 2-2x12, column effective joist span 12 ft')
+    expect(finding?.lookup).toContain('2-2x12 row, effective joist span 12 ft column')
   })
 
   it('overhangs its beam 12 in of a quarter of the span, 21 1/2', () => {

@@ -6,7 +6,7 @@ describe('spacing of ledger fasteners', () => {
   it('takes a joist span of 11 ft 3 in up to the 12 ft column', () => {
     const found = ledgerSpacing(inches(135), 'lag', 'up to 1/2 in', psf(40))
     expect(found).toMatchObject({ kind: 'row', value: 15, column: 12, exact: false })
-    expect(found.sentence).toContain('column joist span 12 ft (taken up from 11.25)')
+    expect(found.sentence).toContain('joist span 12 ft column (taken up from 11.25)')
   })
 
   it('takes a load of 45 psf up to the 60 psf page', () => {

@@ -36,7 +36,7 @@ describe('looking a table up', () => {
       row: 10,
       column: 10,
       exact: true,
-      sentence: 'page load 40 psf, row area 10 sq ft, column span 10 ft',
+      sentence: 'load 40 psf, area 10 sq ft row, span 10 ft column',
     })
   })
 
@@ -44,14 +44,14 @@ describe('looking a table up', () => {
     const found = lookUpRow(table('up', 'up'), { at: [40], row: 10.5, column: 6.01 })
     expect(found).toMatchObject({ value: 5, exact: false })
     expect(found.sentence).toBe(
-      'page load 40 psf, row area 20 sq ft (taken up from 10.5), column span 8 ft (taken up from 6.01)',
+      'load 40 psf, area 20 sq ft row (taken up from 10.5), span 8 ft column (taken up from 6.01)',
     )
   })
 
   it('takes an axis down, and says from what', () => {
     const found = lookUpRow(table('down', 'down'), { at: [40], row: 29, column: 9 })
     expect(found).toMatchObject({ value: 5, exact: false })
-    expect(found.sentence).toContain('row area 20 sq ft (taken down from 29)')
+    expect(found.sentence).toContain('area 20 sq ft row (taken down from 29)')
   })
 
   it('takes the lesser of the neighbours, on either side', () => {
@@ -134,7 +134,7 @@ describe('what a look-up says at the edges', () => {
       value: 1,
       exact: false,
       sentence:
-        'page load 40 psf (taken up from 33.33), page Southern Pine, row ratio 10, column span 6 ft (the lesser neighbour of 7)',
+        'load 40 psf (taken up from 33.33), Southern Pine, ratio 10 row, span 6 ft column (the lesser neighbour of 7)',
     })
   })
 
@@ -153,15 +153,15 @@ describe('what a look-up says at the edges', () => {
     })
   })
 
-  it('has no page, no row and no cell where they are missing, each in its own words, with its source where one is known', () => {
+  it('lists no part, no row and no cell where they are missing, each in its own words, with its source where one is known', () => {
     const outside = (at: readonly (number | string)[], row: number | string, column: number) =>
       lookUpRow(named, { at, row, column })
     expect(outside([60, 'SP'], 10, 6)).toEqual({
       kind: 'outside',
       source: null,
-      sentence: 'Invented table has no page for load 60 psf, Southern Pine',
+      sentence: 'Invented table lists nothing for load 60 psf, Southern Pine',
     })
-    expect(outside([40, 'DF'], 10, 6).sentence).toBe('Invented table has no page for load 40 psf, DF')
+    expect(outside([40, 'DF'], 10, 6).sentence).toBe('Invented table lists nothing for load 40 psf, DF')
     expect(outside([40, 'XX'], 10, 6)).toEqual({
       kind: 'outside',
       source: SOURCE,

@@ -18,7 +18,9 @@ export function endsLeft(
 ): EndsLeft {
   const all = 3 ** kinds.length
   const digit = (state: number, k: number): number => Math.floor(state / 3 ** k) % 3
-  const after = (state: number, k: number): number => state + (digit(state, k) === 2 ? -1 : 1) * 3 ** k
+  const after = kinds.map((_, k) =>
+    Int32Array.from({ length: all }, (__, state) => state + (digit(state, k) === 2 ? -1 : 1) * 3 ** k),
+  )
   const lost = Array.from({ length: all }, (_, state) =>
     lostBy(
       kinds.flatMap((kind, k) => (digit(state, k) === 0 ? [] : [{ kind, odd: digit(state, k) === 1 }])),
@@ -28,11 +30,11 @@ export function endsLeft(
   )
   let block = numbered(lost.map(String))
   for (;;) {
-    const next = numbered(
-      block.map((own, state) => [own, ...kinds.map((_, k) => block[after(state, k)])].join(',')),
+    const finer = numbered(
+      block.map((own, state) => [own, ...after.map((next) => block[next[state] ?? 0])].join(',')),
     )
-    if (Math.max(...next) === Math.max(...block)) break
-    block = next
+    if (Math.max(...finer) === Math.max(...block)) break
+    block = finer
   }
   const first = new Map<number, number>()
   block.forEach((own, state) => {
@@ -42,7 +44,7 @@ export function endsLeft(
     states: first.size,
     step: (own, kind) => {
       const k = kinds.indexOf(kind)
-      return k < 0 ? own : (block[after(first.get(own) ?? 0, k)] ?? 0)
+      return k < 0 ? own : (block[after[k]?.[first.get(own) ?? 0] ?? 0] ?? 0)
     },
     lost: (own) => lost[first.get(own) ?? 0] ?? 0,
   }

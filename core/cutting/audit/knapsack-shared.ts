@@ -15,15 +15,23 @@ export function bestWorthShared(
   const best = Array.from({ length: left.states }, (_, state) =>
     new Float64Array(capacity + 1).fill(state === 0 ? 0 : Number.NEGATIVE_INFINITY),
   )
+  /** the least total with which each state is reached; none where it is not */
+  const least = new Map([[0, 0]])
   for (const { width, price, most, ends } of worths) {
     const copies = Math.min(most, Math.floor(capacity / width))
-    const steps = best.map((from, state) => ({ from, to: best[left.step(state, ends)] ?? from }))
     for (let copy = 0; copy < copies; copy++) {
-      // one copy at a time: whatever lies lower on the board has none of this copy yet
-      for (let used = capacity; used >= width; used--) {
-        const before = used - width
-        for (const { from, to } of steps) {
-          const worth = (from[before] as number) + price
+      // one copy at a time: what it is laid beside has none of this copy yet
+      const before = [...least].map(([state, total]) => ({
+        total,
+        from: Float64Array.from(best[state] ?? []),
+        into: left.step(state, ends),
+      }))
+      for (const { total, from, into } of before) {
+        const to = best[into]
+        if (to === undefined || total + width > capacity) continue
+        least.set(into, Math.min(total + width, least.get(into) ?? capacity))
+        for (let used = total + width; used <= capacity; used++) {
+          const worth = (from[used - width] as number) + price
           if (worth > (to[used] as number)) to[used] = worth
         }
       }

@@ -23,8 +23,14 @@ export class MixedTable implements BoardTable {
   readonly #kinds: readonly number[]
   readonly #rows: Row[] = []
   readonly #first: Int32Array
-  /** 0: not taken; else the state before, and one */
+  /** 0: not taken; else the state before, and one; kept up only for the states that a row reaches, see `#reached` */
   readonly #taken: Uint8Array
+  /** a bit for each state, one mask for each row */
+  readonly #reached: Uint32Array
+  /** the shortest use of a board in each state; beyond its capacity where there is none */
+  readonly #least: Int32Array
+  /** what states hold, each once */
+  readonly #holds: readonly number[]
   #profits: ArrayLike<number> = []
 
   /**
@@ -56,10 +62,14 @@ export class MixedTable implements BoardTable {
         left -= copies
       }
     }
-    const cells = this.#rows.length * mix.states * (capacity + 1)
-    this.value = shared?.value ?? new Float64Array(mix.states * (capacity + 1))
+    const columns = mix.states * (capacity + 1)
+    const cells = this.#rows.length * columns
+    this.value = shared?.value ?? new Float64Array(columns)
     this.#taken =
       shared !== undefined && shared.#taken.length >= cells ? shared.#taken : new Uint8Array(cells)
+    this.#reached = new Uint32Array(this.#rows.length)
+    this.#least = new Int32Array(mix.states)
+    this.#holds = [...new Set(mix.held)]
   }
 
   #nextOf(item: number, copies: number): Int32Array {
@@ -72,43 +82,73 @@ export class MixedTable implements BoardTable {
     })
   }
 
-  fill(profits: ArrayLike<number>, exact: boolean, visit?: (item: number) => void): void {
+  fill(
+    profits: ArrayLike<number>,
+    exact: boolean,
+    visit?: (item: number) => void,
+    ends?: readonly number[],
+  ): void {
     if (exact) throw new RangeError('boards whose cost depends on their use are planned without shared cuts')
     const { value } = this
     const size = this.#capacity + 1
     this.#profits = profits
     value.fill(Number.NEGATIVE_INFINITY)
     value.fill(0, 0, size)
-    this.#taken.fill(0, 0, this.#rows.length * this.#mix.states * size)
+    this.#least.fill(size)
+    this.#least[0] = 0
+    this.#reached.fill(0)
+    const full = (ends ?? []).flatMap((end) => this.#holds.map((held) => end - held))
     let row = 0
     for (let item = this.#widths.length - 1; item >= 0; item--) {
       visit?.(item)
+      // no board asked about can be fuller than this below a further piece as wide
+      const top = ends === undefined ? this.#capacity : this.#capacity - (this.#widths[item] ?? 0)
+      const above = full.filter((at) => at > top)
       for (; row < this.#rows.length && this.#rows[row]?.item === item; row++)
-        if ((profits[item] ?? 0) > 0) this.#apply(row)
+        if ((profits[item] ?? 0) > 0) this.#apply(row, top, above)
     }
   }
 
-  #apply(row: number): void {
+  /** Lays the row's copies on boards used up to `top`, and to those uses of `above`. */
+  #apply(row: number, top: number, above: readonly number[]): void {
     const { width, multiple, item, next } = this.#rows[row] as Row
-    const { value } = this
-    const taken = this.#taken
-    const { states } = this.#mix
     const size = this.#capacity + 1
     const profit = (this.#profits[item] ?? 0) * multiple
-    const base = row * states * size
+    const first = this.#least.map((use) => use + width)
+    const from = (state: number): number => first[state] as number
+    const states = [...first.keys()].filter((state) => from(state) < size)
+    for (const state of states) this.#reach(row, next[state] as number, from(state))
+    for (const state of states)
+      for (const at of above) if (at >= from(state)) this.#stretch(row, state, at, at, profit)
     // stretch by stretch of the board, none longer than what is laid on it: so nothing is read that this row has written
-    for (let to = this.#capacity; to >= width; to -= width) {
-      const from = Math.max(width, to - width + 1)
-      for (let state = 0; state < states; state++) {
-        const before = state * size - width
-        const after = (next[state] as number) * size
-        for (let at = to; at >= from; at--) {
-          const sum = (value[before + at] as number) + profit
-          if (sum > (value[after + at] as number)) {
-            value[after + at] = sum
-            taken[base + after + at] = state + 1
-          }
-        }
+    for (let to = top; to >= width; to -= width)
+      for (const state of states) this.#stretch(row, state, Math.max(from(state), to - width + 1), to, profit)
+  }
+
+  /** Notes that a row brings boards into a state, the shortest with this use. */
+  #reach(row: number, state: number, use: number): void {
+    const size = this.#capacity + 1
+    this.#least[state] = Math.min(this.#least[state] as number, use)
+    const bits = this.#reached[row] as number
+    if ((bits & (1 << state)) !== 0) return
+    this.#reached[row] = bits | (1 << state)
+    const column = (row * this.#mix.states + state) * size
+    this.#taken.fill(0, column, column + size)
+  }
+
+  #stretch(row: number, state: number, from: number, to: number, profit: number): void {
+    const { value } = this
+    const taken = this.#taken
+    const { width, next } = this.#rows[row] as Row
+    const size = this.#capacity + 1
+    const before = state * size - width
+    const after = (next[state] as number) * size
+    const mark = row * this.#mix.states * size + after
+    for (let at = to; at >= from; at--) {
+      const sum = (value[before + at] as number) + profit
+      if (sum > (value[after + at] as number)) {
+        value[after + at] = sum
+        taken[mark + at] = state + 1
       }
     }
   }
@@ -159,9 +199,10 @@ export class MixedTable implements BoardTable {
     let at = used
     let now = state
     for (let row = (widest === 0 ? this.#rows.length : (this.#first[widest - 1] ?? 0)) - 1; row >= 0; row--) {
-      const before = this.#taken[row * states * size + now * size + at] ?? 0
-      if (before === 0) continue
       const { item, multiple, width } = this.#rows[row] as Row
+      if (((this.#reached[row] ?? 0) & (1 << now)) === 0) continue
+      const before = this.#taken[(row * states + now) * size + at] ?? 0
+      if (before === 0) continue
       counts.set(item, (counts.get(item) ?? 0) + multiple)
       at -= width
       now = before - 1

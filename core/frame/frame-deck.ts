@@ -34,7 +34,7 @@ import { patternFaults } from './pattern-faults.ts'
 import { type LevelDimensions, levelDimensions, type PlacedBeam, placeAllPosts } from './placed-beams.ts'
 import { type PostOnBeam, postMember, withLength } from './posts.ts'
 import { postInWoodFaults } from './posts-in-wood.ts'
-import { beamRuns, ledgerRun, linesAlong, rimRun } from './runs.ts'
+import { beamRuns, ledgerRun, linesAlong, rimRuns } from './runs.ts'
 import { diagonal } from './set-out.ts'
 import type { Beam, DeckedZone, Frame, FrameRun, JoistGroup, Member, Post } from './types.ts'
 import { underFaults, withUnderJoists } from './under-joists.ts'
@@ -328,7 +328,7 @@ function carriedBeams(
 }
 
 function edgeRuns({ view, joists, boards }: FramedZone): readonly FrameRun[] {
-  return boards.map((one) => {
+  return boards.flatMap((one) => {
     const [first] = one.plies
     if (first === undefined) throw new Error(`${one.id} has no ply`)
     const seen = view.polygon[view.edges.indexOf(one.edge)]
@@ -337,7 +337,7 @@ function edgeRuns({ view, joists, boards }: FramedZone): readonly FrameRun[] {
     const stretch = Math.hypot(span, (next?.y ?? 0) - (seen?.y ?? 0)) / span
     const left = leftOf(view, first)
     const lines = linesAlong(meeting(joists, one.edge), left, stretch)
-    return one.kind === 'ledger' ? ledgerRun(first, lines) : rimRun(one, lines)
+    return one.kind === 'ledger' ? [ledgerRun(first, lines)] : rimRuns(one, lines)
   })
 }
 

@@ -2,10 +2,11 @@ import type { Job } from '../job/index.ts'
 import { postFootprint } from '../layout/index.ts'
 import { inches, printLength, type Ticks, ticks } from '../units/index.ts'
 import type { EdgeBoard } from './edge-boards.ts'
+import { leadOf } from './joint-place.ts'
 import type { PlacedJoist } from './joists.ts'
-import { plyRuns } from './ply-runs.ts'
+import { plyRuns, runOfPly } from './ply-runs.ts'
 import type { PostOnBeam } from './posts.ts'
-import type { Beam, FrameRun, Member, RefusedPoint, RunPoint } from './types.ts'
+import type { Beam, FrameRun, Member, PlanPoint, RefusedPoint, RunPoint } from './types.ts'
 
 /** Bearing that each end needs at a butt joint, IRC 2021 R507.6.1: 1-1/2 in. */
 const LEAST_BEARING = inches(1.5)
@@ -101,8 +102,41 @@ export function beamRuns(
   return plyRuns(run, plies, beam.line)
 }
 
-/** One rim: butt joints centred on the ends of inner joists; two plies never at one joist. */
-export function rimRun({ id, key, plies }: EdgeBoard, lines: readonly Line[]): FrameRun {
+/**
+ * One rim: butt joints centred on the ends of inner joists; two plies never at one joist. Plies of a slanting rim are of
+ * several lengths, and each is a run of its own.
+ * @param lines from the left end of the first ply
+ */
+export function rimRuns(board: EdgeBoard, lines: readonly Line[]): readonly FrameRun[] {
+  const { plies } = board
+  const [first] = plies
+  if (first === undefined) throw new Error(`the rim ${board.id} has no ply`)
+  const leads = plies.map((ply) => leadOf(ply, lineOf(first)))
+  const start = leads[0] ?? 0
+  const isAlike = plies.every(({ length }, i) => length === first.length && leads[i] === start)
+  if (isAlike) return [rimRun(board, lines)]
+  return plies.map((ply, i) => {
+    const own = lines.map((line) => ({ ...line, at: ticks(line.at + (leads[i] ?? 0) - start) }))
+    const run = rimRun({ ...board, plies: [ply] }, own)
+    return runOfPly({ ...run, cap: 1 }, ply, {
+      turn: i,
+      of: plies.length,
+      label: `${run.label}, ply ${ply.mark}`,
+    })
+  })
+}
+
+function lineOf({ line, box }: Member): readonly [PlanPoint, PlanPoint] {
+  const y = (box.y0 + box.y1) / 2
+  return (
+    line ?? [
+      { x: box.x0, y },
+      { x: box.x1, y },
+    ]
+  )
+}
+
+function rimRun({ id, key, plies }: EdgeBoard, lines: readonly Line[]): FrameRun {
   const width = plies[0]?.length ?? ticks(0)
   const points: RunPoint[] = []
   const refused: RefusedPoint[] = []

@@ -7,6 +7,7 @@ import { branch } from './branch.ts'
 import { arcsWithin, patternsWithin } from './enumerate.ts'
 import { bestOf } from './integer.ts'
 import type { Solution } from './solution.ts'
+import { usableWithin } from './usable.ts'
 import type { Work } from './work.ts'
 
 /** First step above the bound, as a share of it. */
@@ -15,6 +16,11 @@ const FIRST_STEP = 0.001
 const WIDENINGS = [2.5, 1.6, 1.3]
 const FLOOD = 3
 const FEW = 400
+/** So many patterns are asked about at once, whatever the band. */
+const WHOLE = 1_800
+/** A band so much wider, with hardly more patterns, is asked about instead. */
+const MORE = 2
+const HARDLY_MORE = 1.05
 /**
  * Nodes of the own branch and bound before the engine's integer solver is asked, where the program is small: at most so
  * many, and so many for each node that the engine may use, for they take far less time. The rails of the largest deck
@@ -58,9 +64,13 @@ export function deepen(
   const shared = problem.runs.some((run) => run.members >= MANY_MEMBERS)
   const upper = (): number => best?.cost ?? most + 1
   while (bound < upper()) {
-    const band = nextBand(step, asked, (at) =>
-      patternsWithin(problem, costs, table, dual, Math.min(upper(), dual.cents + at), work.limits.patterns),
-    )
+    const patternsAt = (at: number, most: number): Pattern[] | null => {
+      const below = Math.min(upper(), dual.cents + at)
+      const usable = costs.savings > 0 ? null : usableWithin(problem, costs, dual, below)
+      return patternsWithin(problem, costs, table, dual, below, most, usable)
+    }
+    const left = { step, asked, whole: upper() - dual.cents, most: work.limits.patterns }
+    const band = nextBand(left, patternsAt)
     if (band === null || work.stopped()) break
     step = band.step
     const within = band.patterns
@@ -104,19 +114,30 @@ function costliest(problem: Problem, costs: Costs): number {
   return costs.constant + pieces * board + arcs + pieces * excess
 }
 
-/** The widest next band whose patterns are not too many to ask about at once; null where even the narrowest has more than may be. */
+/**
+ * The next band: all that is left where that is few patterns, else the widest whose patterns are not too many to ask about
+ * at once. A wider one with hardly more patterns is hardly more work and raises the bound by more. Null where even the
+ * narrowest has more than may be.
+ */
 function nextBand(
-  step: number,
-  asked: number,
-  patternsAt: (step: number) => Pattern[] | null,
+  { step, asked, whole, most }: { step: number; asked: number; whole: number; most: number },
+  patternsAt: (step: number, most: number) => Pattern[] | null,
 ): { step: number; patterns: Pattern[] } | null {
+  const all = patternsAt(whole, Math.min(WHOLE, most))
+  if (all !== null) return { step: whole, patterns: all }
   const widths =
     asked === 0 ? [step, Math.ceil(step / 4), 1] : WIDENINGS.map((wider) => Math.ceil(step * wider))
   for (const width of widths) {
-    const patterns = patternsAt(width)
-    if (patterns !== null && (patterns.length <= Math.max(FEW, FLOOD * asked) || width === widths.at(-1))) {
-      return { step: width, patterns }
+    let patterns = patternsAt(width, most)
+    if (patterns === null) continue
+    if (patterns.length > Math.max(FEW, FLOOD * asked) && width !== widths.at(-1)) continue
+    let band = { step: width, patterns }
+    while (band.step < whole) {
+      patterns = patternsAt(MORE * band.step, Math.floor(HARDLY_MORE * band.patterns.length))
+      if (patterns === null) break
+      band = { step: MORE * band.step, patterns }
     }
+    return band
   }
   return null
 }

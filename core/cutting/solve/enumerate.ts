@@ -2,11 +2,13 @@ import type { BoardTable } from '../bound/board-table.ts'
 import type { DualBound } from '../bound/dual-bound.ts'
 import { boardValues } from '../bound/dual-bound.ts'
 import { KnapsackTable } from '../bound/knapsack-table.ts'
-import { capPricesByPoint } from '../bound/least-flow.ts'
 import { patternOf, savingOf } from '../model/board-cost.ts'
 import { type Costs, costIn, savingIn } from '../model/costs.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
+import { tableFor } from './generate.ts'
 import type { IntegerQuestion } from './integer.ts'
+import type { Usable } from './usable.ts'
+import { waysWithin } from './ways.ts'
 
 /** Most cells of the completion table kept at once: 8 bytes each. */
 const MOST_CELLS = 6_000_000
@@ -16,6 +18,7 @@ const MOST_CELLS = 6_000_000
  * upper − 1 − bound. Depth first, widest items first, cut by the table of what the rest can still earn.
  * Where boards' costs do not depend on their use, only patterns with no room for another piece are listed.
  * null: more than `most`.
+ * @param usable what such a plan can want of the pieces; of boards whose costs depend on their use, nothing is known
  */
 export function patternsWithin(
   problem: Problem,
@@ -24,6 +27,7 @@ export function patternsWithin(
   bound: DualBound,
   upper: number,
   most: number,
+  usable: Usable | null,
 ): Pattern[] | null {
   const { prices } = bound
   const n = problem.items.length
@@ -40,13 +44,19 @@ export function patternsWithin(
   for (let i = 0; i < n; i++) profits[i] = (prices.items[i] ?? 0) - costs.perPiece * prices.scale
   const completion = new Float64Array((n + 1) * size)
   const widths = problem.items.map((item) => item.width)
-  const limits = problem.items.map((item) => item.limit)
+  const limits = usable?.limits ?? problem.items.map((item) => item.limit)
   const ofTheRest =
-    states === (mix?.states ?? 1) ? table : new KnapsackTable(widths, limits, problem.capacity)
+    states === (mix?.states ?? 1)
+      ? tableFor(problem, limits, table)
+      : new KnapsackTable(widths, limits, problem.capacity)
   ofTheRest.fill(profits, false, (item) => {
     completion.set(ofTheRest.value, (item + 1) * size)
   })
-  const narrowest = widths[n - 1] ?? 1
+  const narrowest = widths.findLast((_, i) => (limits[i] ?? 0) > 0) ?? 1
+  const together = usable?.together ?? null
+  const chosen: number[] = []
+  const clashes = (item: number): boolean =>
+    together !== null && chosen.some((other) => together[other * n + item] === 0)
   const kinds = mix?.kinds.length ?? 1
   const after = (state: number, item: number, count: number): number => {
     if (mix === null) return 0
@@ -87,22 +97,24 @@ export function patternsWithin(
       }
       const width = widths[item] as number
       const profit = profits[item] as number
-      const fit = Math.min(Math.floor(room / width), problem.items[item]?.limit ?? 0)
+      const fit = clashes(item) ? 0 : Math.min(Math.floor(room / width), limits[item] ?? 0)
       for (let count = fit; count >= 0; count--) {
         const rest = room - count * width
         const sum = earned + count * profit
         const reached = after(state, item, count)
         if (sum + stillToEarn(item + 1, rest, reached) < needed) continue
         counts[item] = count
+        if (count > 0) chosen.push(item)
         descend(item + 1, rest, sum, reached)
+        if (count > 0) chosen.pop()
         counts[item] = 0
       }
     }
     const maximal = (room: number, state: number): boolean => {
       for (let i = n - 1; i >= 0; i--) {
         if ((widths[i] as number) > room) return true
-        const isLeft = (counts[i] as number) < (problem.items[i]?.limit ?? 0)
-        if (isLeft && room - (widths[i] as number) >= heldBy(after(state, i, 1))) return false
+        const isLeft = (counts[i] as number) < (limits[i] ?? 0)
+        if (isLeft && room - (widths[i] as number) >= heldBy(after(state, i, 1)) && !clashes(i)) return false
       }
       return true
     }
@@ -156,38 +168,6 @@ export function usefulBelow(
 
 /** Arcs that a plan cheaper than `upper` can use: those on a way whose price is near enough to the least. */
 export function arcsWithin(problem: Problem, costs: Costs, bound: DualBound, upper: number): boolean[][] {
-  const { prices } = bound
-  const slack = (upper - 1) * prices.scale - bound.exact
-  return problem.runs.map((run, r) => {
-    const capPrice = capPricesByPoint(run, prices.caps[r] ?? new Float64Array(run.caps.length))
-    const price = run.arcs.map(
-      (arc, a) =>
-        (prices.items[arc.item] ?? 0) +
-        (costs.arcs[r]?.[a] ?? 0) * prices.scale -
-        (arc.point < 0 ? 0 : (capPrice[arc.point] ?? 0)),
-    )
-    const fromStart = new Float64Array(run.nodes).fill(Number.POSITIVE_INFINITY)
-    const toEnd = new Float64Array(run.nodes).fill(Number.POSITIVE_INFINITY)
-    fromStart[0] = 0
-    toEnd[1] = 0
-    run.arcs.forEach((arc, a) => {
-      fromStart[arc.to] = Math.min(
-        fromStart[arc.to] as number,
-        (fromStart[arc.from] as number) + (price[a] as number),
-      )
-    })
-    for (let a = run.arcs.length - 1; a >= 0; a--) {
-      const arc = run.arcs[a]
-      if (arc !== undefined)
-        toEnd[arc.from] = Math.min(
-          toEnd[arc.from] as number,
-          (toEnd[arc.to] as number) + (price[a] as number),
-        )
-    }
-    const least = toEnd[0] as number
-    return run.arcs.map(
-      (arc, a) =>
-        (fromStart[arc.from] as number) + (price[a] as number) + (toEnd[arc.to] as number) - least <= slack,
-    )
-  })
+  const ways = waysWithin(problem, costs, bound, upper)
+  return problem.runs.map((run, r) => run.arcs.map((_, a) => ways[r]?.has(a) === true))
 }

@@ -148,6 +148,32 @@ describe(`shared slanting cuts against an oracle that tries everything (seed ${s
     expect(best / all).toBeGreaterThan(0.97)
   })
 
+  it('costs no more than by long points, however little work is allowed', () => {
+    let cheaper = 0
+    fc.assert(
+      fc.property(arbitraryMitredJob, fc.boolean(), fc.nat({ max: 3 }), (mitred, quick, nodes) => {
+        // without a kerf a plan by long points fits its boards at any angle
+        const job = { ...mitred, kerf: ticks(0) }
+        const square: CutJob = {
+          ...job,
+          pieces: job.pieces.map(({ mitres: _, ...piece }) => piece),
+          runs: job.runs.map(({ mitres: _, ...run }) => run),
+        }
+        const options = { quick, limits: { nodes, columns: 2 * nodes, patterns: 5 } }
+        const [shared, plain] = [planCuts(job, engine, options), planCuts(square, engine, options)]
+        if (!plain.ok) return
+        expect(shared.ok).toBe(true)
+        if (!shared.ok) return
+        expect(auditPlan(job, shared.value)).toEqual([])
+        const [with_, without] = [shared.value, plain.value].map(({ cost, preference }) => cost + preference)
+        expect(with_).toBeLessThanOrEqual(without ?? 0)
+        if ((with_ ?? 0) < (without ?? 0)) cheaper++
+      }),
+      { seed, numRuns },
+    )
+    expect(cheaper).toBeGreaterThan(0)
+  })
+
   it('lays pieces on their boards that nowhere overlap and nowhere reach out', () => {
     let shared = 0
     plansOf(numRuns, (job, plan) => {

@@ -8,19 +8,21 @@ export type PlanBy = (measure: Measure) => Result<CutPlan, Infeasible>
 
 /**
  * The plan of a job whose pieces may share slanting cuts. The relaxed measure gives the bound and, where its plan fits
- * its boards, the plan. Where it does not, by a tick or two beside steep cuts, the cheapest of the long points and of the
- * safe measure, with that bound.
+ * its boards, a plan. Where that is not proven, or does not fit by a tick or two beside steep cuts, it is the cheapest of
+ * it, of the long points and of the safe measure, with that bound: so sharing cuts never makes an order dearer.
  */
 export function planNested(job: CutJob, nesting: Nesting, planBy: PlanBy): Result<CutPlan, Infeasible> {
   const relaxed = planBy(nesting.relaxed)
   const shares = nesting.relaxed.mix !== null
   if (!relaxed.ok) return shares ? planBy(longPoints(job)) : relaxed
   const floor = relaxed.value
-  if (fitsItsBoards(job, floor)) return relaxed
-  const others = [...(shares ? [longPoints(job)] : []), nesting.safe].map(planBy)
-  const [best] = others
+  const fits = fitsItsBoards(job, floor)
+  if (fits && (!shares || weighed(floor) <= floor.bound)) return relaxed
+  const others = [...(shares ? [longPoints(job)] : []), ...(fits ? [] : [nesting.safe])].map(planBy)
+  const [best] = [...(fits ? [relaxed] : []), ...others]
     .flatMap((planned) => (planned.ok && fitsItsBoards(job, planned.value) ? [planned.value] : []))
     .sort((a, b) => weighed(a) - weighed(b))
+  if (best === floor) return relaxed
   return best === undefined ? (others.find((planned) => !planned.ok) ?? relaxed) : ok(bounded(best, floor))
 }
 

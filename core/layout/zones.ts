@@ -37,8 +37,11 @@ export function zonesOf(job: Job, outline: Outline): readonly Part[] {
       { x: x + width, y: y + depth },
       { x, y: y + depth },
     ]
-    parts.push(...whole(common(rest, [box])).map((polygon) => ({ polygon, joists })))
-    rest = without(rest, [box])
+    const covered = common(rest, [box])
+    const large = covered.filter(isLarge)
+    parts.push(...whole(large).map((polygon) => ({ polygon, joists })))
+    // what is too small for a part of its own stays with what lies beside it
+    rest = large.length === covered.length ? without(rest, [box]) : without(rest, large)
   }
   const all = [...whole(rest).map((polygon) => ({ polygon, joists: job.shape.joists })), ...parts]
   const places = [...outline.corners, ...all.flatMap(({ polygon }) => polygon)]
@@ -53,10 +56,14 @@ export function zonesOf(job: Job, outline: Outline): readonly Part[] {
   }))
 }
 
+function isLarge(polygon: Polygon): boolean {
+  return twiceArea(polygon) / 2 > LEAST_AREA
+}
+
 /** Whole ticks, holes and slivers left out. */
 function whole(polygons: readonly Polygon[]): readonly (readonly Point[])[] {
   return polygons
-    .filter((polygon) => twiceArea(polygon) / 2 > LEAST_AREA)
+    .filter(isLarge)
     .map((polygon) =>
       startingLeft(polygon.map(({ x, y }) => ({ x: ticks(Math.round(x)), y: ticks(Math.round(y)) }))),
     )

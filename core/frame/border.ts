@@ -5,6 +5,7 @@ import {
   insetBy,
   meeting,
   type PlanePoint,
+  type Polygon,
 } from '../geometry/index.ts'
 import type { Fault, Job } from '../job/index.ts'
 import type { Layout, Level } from '../layout/index.ts'
@@ -102,6 +103,11 @@ export function frameBorder(
             .sort((p, q) => p.at - q.at)
     return { member, from, lap: ticks(0), lines }
   })
+}
+
+/** What the boards of a level's border cover. */
+export function borderShapes(job: Job, level: Level, laying: Frame): readonly Polygon[] {
+  return bandsOf(job, level, laying).map(({ corners }) => corners)
 }
 
 function bandsOf(job: Job, level: Level, { border, board, gap }: Frame): readonly Band[] {

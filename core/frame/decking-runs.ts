@@ -44,8 +44,9 @@ function numbered(name: string, number: number, between = '-'): string {
 }
 
 /** What courses of one run have in common. */
-function keyOf({ member, from }: Course): string {
+function keyOf({ member, from, lines }: Course): string {
   const place = [from.toFixed(1), member.length, ...(member.ends ?? []), ...member.bearings]
+  for (const { id, grazes } of lines) if (grazes === true) place.push(`beside ${id}`)
   return [member.product.size, member.lay?.part, ...place].join(' ')
 }
 

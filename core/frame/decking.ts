@@ -13,6 +13,7 @@ import {
 import type { Job } from '../job/index.ts'
 import type { Level, ZoneView } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
+import { borderShapes } from './border.ts'
 import { courseWidths, LEAST_COURSE, slantingWidths } from './course-widths.ts'
 import { type Dimensions, fieldProduct } from './dimensions.ts'
 import { boundsOf, cornersOf, lengthUp } from './footprint.ts'
@@ -65,6 +66,12 @@ export function frameDecking(
   const rotation = rotationBy(degrees)
   const toBoards = (shape: Polygon) => shape.map((point) => rotateBack(point, rotation))
   const laid = cover.map(toBoards)
+  if (laid.length === 0)
+    return {
+      courses: [],
+      field: { zone: view.zone.id, degrees, rows: 0, cover: ticks(0), area: 0 },
+      short: ticks(0),
+    }
   const holes = [...openings.map(cornersOf), ...breakerStrips(view, laying)].map(toBoards)
   const bounds = boundsOf(laid.flat())
   const extent = ticks(Math.round(bounds.y1 - bounds.y0))
@@ -107,8 +114,24 @@ export function fieldOf(
     .filter(({ deckTop }) => deckTop > level.deckTop)
     .map(({ outline }) => insetBy(outline, Array(outline.length).fill(-job.decking.gap)).polygon)
     .map((outline) => outline.map((corner) => view.turned({ x: corner.x, y: corner.y })))
-  const field = insideBorder(job, view, laying, level)
+  const field = besideBorder(job, view, laying, level, insideBorder(job, view, laying, level))
   return higher.some((outline) => common(field, [outline]).length > 0) ? without(field, higher) : field
+}
+
+/** Where an edge with a border ends at a wall in an inside corner, its boards reach further in than those beside it. */
+function besideBorder(
+  job: Job,
+  view: ZoneView,
+  laying: Laying,
+  level: Level,
+  field: readonly Polygon[],
+): readonly Polygon[] {
+  const reaching = borderShapes(job, level, laying).flatMap((board): readonly Polygon[] => {
+    const own = board.map((corner) => view.turned({ x: corner.x, y: corner.y }))
+    const shared = common(field, [own]).reduce((sum, shape) => sum + Math.abs(twiceArea(shape)) / 2, 0)
+    return shared > TOUCHING ? [insetBy(own, Array(own.length).fill(-laying.gap)).polygon] : []
+  })
+  return reaching.length === 0 ? field : without(field, reaching)
 }
 
 function insideBorder(job: Job, view: ZoneView, laying: Laying, level: Level): readonly Polygon[] {
@@ -179,7 +202,13 @@ function courseOf(
   const across = degrees === 0 ? ticks(Math.round(y1 - y0)) : (width ?? board)
   const middle = (y0 + y1) / 2
   const heights = degrees === 0 ? [] : [middle, y0, y1]
-  const outline = { bounds, rotation, spans: heights.map((y) => ({ y, span: spanAt(shape, y) })) }
+  const isNotched = degrees === 0 && !isRectangle(shape, bounds)
+  const outline: Outline = {
+    bounds,
+    rotation,
+    spans: heights.map((y) => ({ y, span: spanAt(shape, y) })),
+    across: isNotched ? shape.map(({ x, y }) => ({ x: y, y: x })) : null,
+  }
   const crossed = joists
     .flatMap((joist) => {
       const at = crossing(job, d, joist, outline)
@@ -249,6 +278,8 @@ interface Outline {
   readonly rotation: Rotation
   /** of a board at an angle, on its middle line and its two long edges */
   readonly spans: readonly { readonly y: number; readonly span: readonly [number, number] }[]
+  /** of a straight board that is not as wide everywhere: its shape with x and y changed about */
+  readonly across: Polygon | null
 }
 
 /**
@@ -259,7 +290,7 @@ function crossing(
   job: Job,
   d: Dimensions,
   { place, from, to }: PlacedJoist,
-  { bounds: { x0, x1, y0, y1 }, rotation, spans }: Outline,
+  { bounds: { x0, x1, y0, y1 }, rotation, spans, across }: Outline,
 ): { readonly at: number; readonly grazes: boolean } | null {
   const { cos, sin } = rotation
   // the joist's centre line is x cos − y sin = centre, as the boards lie
@@ -285,7 +316,8 @@ function crossing(
   if (!starts || !ends) return null
   const behind = place.startsAt?.board === 'ledger' ? d.joist.thickness : 0
   const ahead = place.endsAt?.board === 'ledger' ? d.joist.thickness : 0
-  const grazes = sin !== 0 && (on <= from - behind || on >= to + ahead)
+  const [low, high] = across === null ? [on, on] : spanAt(across, at)
+  const grazes = (sin !== 0 || across !== null) && (high <= from - behind || low >= to + ahead)
   return { at: Math.max(x0, Math.min(x1, at)), grazes }
 }
 
@@ -303,6 +335,9 @@ function spanAt(shape: Polygon, y: number): readonly [number, number] {
 /** Clipping leaves corners within a thousandth of a tick of a line; lengths are rounded past it. */
 const NOISE = 0.01
 const CLIPPED = 0.01
+
+/** Shapes that touch along an edge share so many square ticks at most. */
+const TOUCHING = 64
 
 function isRectangle(shape: Polygon, { x0, x1, y0, y1 }: ReturnType<typeof boundsOf>): boolean {
   return shape.length === 4 && shape.every(({ x, y }) => (x === x0 || x === x1) && (y === y0 || y === y1))

@@ -30,22 +30,37 @@ export function placeOfUprightText(
   return room >= long * 0.7 ? 'outside' : 'level'
 }
 
-/** Ids of the level dimensions that another goes before on their line: their texts have no room at their left. */
-export function continued(primitives: readonly Primitive[]): ReadonlySet<string> {
+/** Where a dimension stands in its chain. */
+export interface InChain {
+  readonly isFirst: boolean
+  readonly isLast: boolean
+}
+
+export const ALONE: InChain = { isFirst: true, isLast: true }
+
+/** Places of the level dimensions in their chains, by id: those amid one have no room for their texts beside them. */
+export function placesInChains(primitives: readonly Primitive[]): ReadonlyMap<string, InChain> {
   const level = primitives.flatMap((p) => (p.kind === 'dimension' && p.y1 === p.y2 ? [p] : []))
   const ends = new Set(level.map(({ x2, y1, offset }) => `${x2} ${y1} ${offset}`))
-  return new Set(level.filter(({ x1, y1, offset }) => ends.has(`${x1} ${y1} ${offset}`)).map(({ id }) => id))
+  const starts = new Set(level.map(({ x1, y1, offset }) => `${x1} ${y1} ${offset}`))
+  return new Map(
+    level.map(({ id, x1, x2, y1, offset }) => [
+      id,
+      { isFirst: !ends.has(`${x1} ${y1} ${offset}`), isLast: !starts.has(`${x2} ${y1} ${offset}`) },
+    ]),
+  )
 }
 
 /**
  * Where the text of a level dimension stands along its line, px: in the middle; where the line is too short for it,
- * beyond the end that is the end of its chain.
+ * beyond the end that is the end of its chain; null amid a chain: it is read when the drawing is larger.
  */
 export function placeOfText(
   text: string,
   [from, to]: readonly [number, number],
-  isFirst: boolean,
-): { readonly at: number; readonly anchor: 'start' | 'middle' | 'end' } {
+  { isFirst, isLast }: InChain,
+): { readonly at: number; readonly anchor: 'start' | 'middle' | 'end' } | null {
   if (to - from >= text.length * LETTER + ROOM) return { at: (from + to) / 2, anchor: 'middle' }
-  return isFirst ? { at: from - BEYOND, anchor: 'end' } : { at: to + BEYOND, anchor: 'start' }
+  if (isFirst) return { at: from - BEYOND, anchor: 'end' }
+  return isLast ? { at: to + BEYOND, anchor: 'start' } : null
 }

@@ -1,5 +1,5 @@
 import type { Primitive } from '../../core/papers/index.ts'
-import { nearestUpright, placeOfText, placeOfUprightText } from './dimension-text.ts'
+import { type InChain, nearestUpright, placeOfText, placeOfUprightText } from './dimension-text.ts'
 import { type Fit, toX, toY } from './fit.ts'
 
 type DimensionPrimitive = Extract<Primitive, { kind: 'dimension' }>
@@ -19,12 +19,12 @@ const OUTSIDE = 15
 export function Dimension({
   p,
   fit,
-  isFirst,
+  inChain,
 }: {
   readonly p: DimensionPrimitive
   readonly fit: Fit
-  /** no other goes before it on its line */
-  readonly isFirst: boolean
+  /** where it stands among those on its line */
+  readonly inChain: InChain
 }) {
   const upright = Math.abs(p.x2 - p.x1) < Math.abs(p.y2 - p.y1)
   const dx = upright ? p.offset : 0
@@ -36,7 +36,7 @@ export function Dimension({
   const bx = toX(fit, p.x2 + dx) + further
   const by = toY(fit, p.y2 + dy)
   const beside = placeOfUprightText(p.text, [ay, by])
-  const level = placeOfText(p.text, [ax, bx], isFirst)
+  const level = placeOfText(p.text, [ax, bx], inChain)
   return (
     <g className="dimension">
       {p.offset !== 0 && (
@@ -67,9 +67,11 @@ export function Dimension({
           {p.text}
         </text>
       ) : (
-        <text className="dimension-text" textAnchor={level.anchor} x={level.at} y={ay - 5}>
-          {p.text}
-        </text>
+        level !== null && (
+          <text className="dimension-text" textAnchor={level.anchor} x={level.at} y={ay - 5}>
+            {p.text}
+          </text>
+        )
       )}
     </g>
   )

@@ -1,5 +1,6 @@
 import type { Primitive } from '../../core/papers/index.ts'
 import { Dimension } from './dimension.tsx'
+import { ALONE, type InChain } from './dimension-text.ts'
 import { type Fit, toX, toY } from './fit.ts'
 
 export type Emphasis = 'selected' | 'hovered' | 'fails' | 'near' | 'none'
@@ -12,13 +13,13 @@ export function PrimitiveShape({
   p,
   fit,
   emphasis,
-  isFirst = true,
+  inChain = ALONE,
 }: {
   readonly p: Primitive
   readonly fit: Fit
   readonly emphasis: Emphasis
-  /** of a dimension: no other goes before it on its line */
-  readonly isFirst?: boolean
+  /** of a dimension: where it stands among those on its line */
+  readonly inChain?: InChain
 }) {
   const said = emphasis === 'none' ? '' : ` is-${emphasis}`
   switch (p.kind) {
@@ -76,7 +77,7 @@ export function PrimitiveShape({
         </text>
       )
     case 'dimension':
-      return <Dimension p={p} fit={fit} isFirst={isFirst} />
+      return <Dimension p={p} fit={fit} inChain={inChain} />
     case 'joint': {
       const reach = p.half * fit.scale + JOINT_REACH
       const x = toX(fit, p.x)

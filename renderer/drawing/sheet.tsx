@@ -1,6 +1,6 @@
 import { memo, type ReactNode, useMemo } from 'react'
 import type { Drawing, Layer, Primitive } from '../../core/papers/index.ts'
-import { continued } from './dimension-text.ts'
+import { ALONE, placesInChains } from './dimension-text.ts'
 import { type Fit, toX, toY } from './fit.ts'
 import { cornersOn, type Emphasis, PrimitiveShape } from './primitive.tsx'
 import { uncrowded } from './uncrowded.ts'
@@ -48,7 +48,7 @@ export function Sheet(props: SheetProps) {
       ),
     [drawing, layers, isSolid, fit.scale],
   )
-  const after = useMemo(() => continued(drawing.primitives), [drawing])
+  const chains = useMemo(() => placesInChains(drawing.primitives), [drawing])
   return (
     <div className="sheet">
       <svg
@@ -80,7 +80,7 @@ export function Sheet(props: SheetProps) {
               p={p}
               fit={fit}
               emphasis={emphasis}
-              isFirst={!after.has(p.id)}
+              inChain={chains.get(p.id) ?? ALONE}
             />
           )
         })}

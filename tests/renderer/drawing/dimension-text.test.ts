@@ -1,22 +1,25 @@
 import { expect, test } from 'vitest'
 import type { Primitive } from '../../../core/papers/index.ts'
 import {
-  continued,
+  ALONE,
   nearestUpright,
   placeOfText,
   placeOfUprightText,
+  placesInChains,
 } from '../../../renderer/drawing/dimension-text.ts'
 
 test('a text stands in the middle of a line that has room for it', () => {
-  expect(placeOfText(`7'-2"`, [100, 260], true)).toEqual({ at: 180, anchor: 'middle' })
+  expect(placeOfText(`7'-2"`, [100, 260], ALONE)).toEqual({ at: 180, anchor: 'middle' })
 })
 
-test('where its line is too short it stands beyond the end of the chain, and never over the line', () => {
-  expect(placeOfText(`1'-0"`, [100, 122], true)).toEqual({ at: 93, anchor: 'end' })
-  expect(placeOfText(`1'-0"`, [100, 122], false)).toEqual({ at: 129, anchor: 'start' })
+test('where its line is too short it stands beyond the end of the chain, never over the line, and amid a chain nowhere', () => {
+  const short = (isFirst: boolean, isLast: boolean) => placeOfText(`1'-0"`, [100, 122], { isFirst, isLast })
+  expect(short(true, false)).toEqual({ at: 93, anchor: 'end' })
+  expect(short(false, true)).toEqual({ at: 129, anchor: 'start' })
+  expect(short(false, false)).toBeNull()
 })
 
-test('only the first of a chain has room for its text at its left, wherever the chain begins', () => {
+test('a chain has its first and its last dimension, wherever it begins, and one apart is both', () => {
   const part = (id: string, x1: number, x2: number, offset: number): Primitive => ({
     kind: 'dimension',
     id,
@@ -29,7 +32,11 @@ test('only the first of a chain has room for its text at its left, wherever the 
     text: '',
   })
   const chain = [part('a', 168, 180, 15), part('b', 180, 228, 15), part('c', 228, 240, 15)]
-  expect([...continued([...chain, part('whole', 240, 300, 29)])]).toEqual(['b', 'c'])
+  const places = placesInChains([...chain, part('whole', 240, 300, 29)])
+  expect(places.get('a')).toEqual({ isFirst: true, isLast: false })
+  expect(places.get('b')).toEqual({ isFirst: false, isLast: false })
+  expect(places.get('c')).toEqual({ isFirst: false, isLast: true })
+  expect(places.get('whole')).toEqual(ALONE)
 })
 
 test('an upright text is turned where its line has room for it, on the outer side where it is a little short, and level where not', () => {

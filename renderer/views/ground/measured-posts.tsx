@@ -5,6 +5,7 @@ import { postList } from '../../../core/job/index.ts'
 import { postBoardsTable } from '../../../core/papers/index.ts'
 import { parseLength, printLength, type Ticks, ticks } from '../../../core/units/index.ts'
 import { Message } from '../../parts/message.tsx'
+import { PlainTable } from '../../parts/plain-table.tsx'
 import { useSession } from '../../state/session-context.ts'
 import { GroundTable } from './ground-table.tsx'
 import '../../parts/field.css'
@@ -38,38 +39,26 @@ export function MeasuredPosts({
       <p className="soft">
         From the post base to the underside of the beam, once the concrete is hard. No post is cut before.
       </p>
-      <div className="scroll-x" role="group" aria-labelledby="measured-title">
-        <table className="table">
-          <thead>
-            <tr>
-              <th scope="col">Post</th>
-              <th scope="col">Drawn</th>
-              <th scope="col">Measured</th>
-              <th scope="col">Longer</th>
+      <PlainTable titled="measured-title" headings={['Post', 'Drawn', 'Measured', 'Longer']}>
+        {design.frame.posts.map(({ number, length }) => {
+          const own = stated.find(({ post }) => post === number)?.length ?? null
+          return (
+            <tr key={number}>
+              <th scope="row">{number}</th>
+              <td>{printLength(length)}</td>
+              <td className="entry-form">
+                <Measure
+                  key={own ?? 'none'}
+                  post={number}
+                  length={own}
+                  onLength={(read) => state(number, read)}
+                />
+              </td>
+              <td>{own === null ? '' : printLength(ticks(own - length))}</td>
             </tr>
-          </thead>
-          <tbody>
-            {design.frame.posts.map(({ number, length }) => {
-              const own = stated.find(({ post }) => post === number)?.length ?? null
-              return (
-                <tr key={number}>
-                  <th scope="row">{number}</th>
-                  <td>{printLength(length)}</td>
-                  <td className="entry-form">
-                    <Measure
-                      key={own ?? 'none'}
-                      post={number}
-                      length={own}
-                      onLength={(read) => state(number, read)}
-                    />
-                  </td>
-                  <td>{own === null ? '' : printLength(ticks(own - length))}</td>
-                </tr>
-              )
-            })}
-          </tbody>
-        </table>
-      </div>
+          )
+        })}
+      </PlainTable>
       {measured !== null && stated.length > 0 && (
         <div role="status">
           <Message tone={measured.enough ? 'plain' : 'fails'}>{measured.message}</Message>

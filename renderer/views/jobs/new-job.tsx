@@ -107,7 +107,7 @@ export function NewJob({ opened, onClose }: { readonly opened: boolean; onClose(
         </fieldset>
         <fieldset>
           <legend>5. Whose prices?</legend>
-          <PriceBookPart />
+          <PriceBookPart isAsked />
         </fieldset>
         <div className="new-job-end">
           {wrong > 0 && <span role="status">{plural(wrong, 'answer')} to mend first</span>}

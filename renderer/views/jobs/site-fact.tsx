@@ -22,12 +22,11 @@ export function SiteFact(props: AnswerProps) {
         />
         I do not know
       </label>
-      {isUnknown && (
-        <p className="soft">
-          {fieldText(spec, defaultOf(spec))} is taken until you do, and the papers say that it is not
-          confirmed.
-        </p>
-      )}
+      <p className="soft">
+        {isUnknown
+          ? `${fieldText(spec, defaultOf(spec))} is taken until you do, and the papers say that it is not confirmed.`
+          : 'Who told you can be said under Site; the papers print it.'}
+      </p>
     </div>
   )
 }

@@ -34,7 +34,7 @@ export function FirmPart({ firm }: { readonly firm: Firm }) {
     if (JSON.stringify(stated) !== JSON.stringify(firm)) void session.saveFirm(stated)
   }
   return (
-    <section className="group" aria-labelledby="firm-title">
+    <section className="group entries" aria-labelledby="firm-title">
       <h2 id="firm-title">Your firm</h2>
       <div className="field">
         <label htmlFor="firm-name">Name</label>

@@ -56,6 +56,14 @@ export function QuotePart() {
           )}
         </div>
       )}
+      {date === '' && (
+        <p className="soft">
+          State the date on it first: a quote holds from a day.{' '}
+          <button type="button" className="link" onClick={() => session.choosePapers({ date: today() })}>
+            Today’s
+          </button>
+        </p>
+      )}
       <button
         type="button"
         className="button button-main"
@@ -68,14 +76,6 @@ export function QuotePart() {
         It is kept below as it leaves you, whatever changes later; the pages at the left are then the next
         draft. Handing it over is yours: nothing is sent from here.
       </p>
-      {date === '' && (
-        <p className="soft">
-          State the date on it first: a quote holds from a day.{' '}
-          <button type="button" className="link" onClick={() => session.choosePapers({ date: today() })}>
-            Today’s
-          </button>
-        </p>
-      )}
       {desk !== null && desk.sent.length > 0 && (
         <>
           <h3>Sent</h3>

@@ -12,8 +12,11 @@ import './price-book.css'
 
 const LONGEST = 2_000_000
 
-/** The prices that every estimate uses: whose they are, how old, and the way to the user's own. */
-export function PriceBookPart() {
+/**
+ * The prices that every estimate uses: whose they are, how old, and the way to the user's own. Asked in a dialog, it does
+ * not lead away from it.
+ */
+export function PriceBookPart({ isAsked = false }: { readonly isAsked?: boolean }) {
   const session = useSession()
   const prices = useJob((state) => state.prices)
   const place = useJob((state) => state.place)
@@ -68,7 +71,7 @@ export function PriceBookPart() {
         <button type="button" className="button" onClick={() => void save()}>
           Save as a file to edit
         </button>
-        {place !== 'price book' && (
+        {!isAsked && place !== 'price book' && (
           <button type="button" className="button" onClick={() => session.go('price book')}>
             Look through the prices
           </button>

@@ -4,6 +4,7 @@ import { guessPriceColumns, PRICE_MEANINGS, type PriceMeaning } from '../../../c
 import { printUnitPrice } from '../../../core/units/index.ts'
 import type { Methods } from '../../../shared/contract/index.ts'
 import { Message } from '../../parts/message.tsx'
+import { PlainTable } from '../../parts/plain-table.tsx'
 import { plural } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { ColumnsPreview } from '../columns-preview.tsx'
@@ -179,29 +180,21 @@ function Changes({ answer }: { readonly answer: Extract<Answer, { readonly ok: t
         </Message>
       )}
       {ignored.length > 0 && <p className="soft">Columns not read: {ignored.join(', ')}.</p>}
-      <div className="scroll-x price-list-changes" role="group" aria-label="Prices that change" tabIndex={0}>
-        <table className="table">
-          <caption className="unseen">Each price as it is and as it would be</caption>
-          <thead>
-            <tr>
-              <th scope="col">Item</th>
-              <th scope="col">Now</th>
-              <th scope="col">List</th>
-              <th scope="col">Price</th>
-            </tr>
-          </thead>
-          <tbody>
-            {changes.map((change) => (
-              <tr key={change.row}>
-                <td>{change.label}</td>
-                <td>{change.before === null ? 'new' : printUnitPrice(change.before)}</td>
-                <td>{printUnitPrice(change.after)}</td>
-                <td>{sourceWords(change)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <PlainTable
+        className="price-list-changes"
+        label="Prices that change"
+        caption="Each price as it is and as it would be"
+        headings={['Item', 'Now', 'List', 'Price']}
+      >
+        {changes.map((change) => (
+          <tr key={change.row}>
+            <td>{change.label}</td>
+            <td>{change.before === null ? 'new' : printUnitPrice(change.before)}</td>
+            <td>{printUnitPrice(change.after)}</td>
+            <td>{sourceWords(change)}</td>
+          </tr>
+        ))}
+      </PlainTable>
     </>
   )
 }

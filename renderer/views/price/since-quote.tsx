@@ -3,6 +3,7 @@ import type { LineChange } from '../../../core/compare/index.ts'
 import { cents, printMoney, printMoneyChange, printUnitPrice } from '../../../core/units/index.ts'
 import type { SinceQuote } from '../../../shared/contract/index.ts'
 import { Message } from '../../parts/message.tsx'
+import { PlainTable } from '../../parts/plain-table.tsx'
 import { printThousandths } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 
@@ -56,45 +57,36 @@ function Changes({ since }: { readonly since: SinceQuote }) {
       <p>
         {named} Now {printMoney(price)}, {printMoneyChange(total)}.
       </p>
-      <div className="scroll-x" role="group" aria-label="Changes since the last quote" tabIndex={0}>
-        <table className="table">
-          <caption className="unseen">Lines that differ from the quote sent last</caption>
-          <thead>
-            <tr>
-              <th scope="col">Item</th>
-              <th scope="col">Quoted</th>
-              <th scope="col">Now</th>
-              <th scope="col">Difference</th>
-            </tr>
-          </thead>
-          <tbody>
-            {lines.map((line) => (
-              <tr key={line.id}>
-                <td>{line.label}</td>
-                <td>{figures(line, line.before)}</td>
-                <td>{figures(line, line.after)}</td>
-                <td>{printMoneyChange(line.difference)}</td>
-              </tr>
-            ))}
-            {sums.map(({ label, difference }) => (
-              <tr key={label}>
-                <td colSpan={3}>{label}</td>
-                <td>{printMoneyChange(difference)}</td>
-              </tr>
-            ))}
-            {countedOtherwise !== 0 && (
-              <tr>
-                <td colSpan={3}>Counted otherwise by this program than when it was sent</td>
-                <td>{printMoneyChange(countedOtherwise)}</td>
-              </tr>
-            )}
-            <tr className="is-sum">
-              <td colSpan={3}>What the customer pays</td>
-              <td>{printMoneyChange(total)}</td>
-            </tr>
-          </tbody>
-        </table>
-      </div>
+      <PlainTable
+        label="Changes since the last quote"
+        caption="Lines that differ from the quote sent last"
+        headings={['Item', 'Quoted', 'Now', 'Difference']}
+      >
+        {lines.map((line) => (
+          <tr key={line.id}>
+            <td>{line.label}</td>
+            <td>{figures(line, line.before)}</td>
+            <td>{figures(line, line.after)}</td>
+            <td>{printMoneyChange(line.difference)}</td>
+          </tr>
+        ))}
+        {sums.map(({ label, difference }) => (
+          <tr key={label}>
+            <td colSpan={3}>{label}</td>
+            <td>{printMoneyChange(difference)}</td>
+          </tr>
+        ))}
+        {countedOtherwise !== 0 && (
+          <tr>
+            <td colSpan={3}>Counted otherwise by this program than when it was sent</td>
+            <td>{printMoneyChange(countedOtherwise)}</td>
+          </tr>
+        )}
+        <tr className="is-sum">
+          <td colSpan={3}>What the customer pays</td>
+          <td>{printMoneyChange(total)}</td>
+        </tr>
+      </PlainTable>
     </>
   )
 }

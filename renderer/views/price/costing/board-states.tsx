@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react'
 import type { CostedLine, Costing } from '../../../../core/costing/index.ts'
 import { printShare, type Share } from '../../../../core/units/index.ts'
 import { Message } from '../../../parts/message.tsx'
+import { PlainTable } from '../../../parts/plain-table.tsx'
 import { withLineState } from '../../../state/costing-entries.ts'
 import { culledByLine } from '../../../state/culled-boards.ts'
 import { printThousandths } from '../../../state/print.ts'
@@ -33,30 +34,17 @@ export function BoardStates({
         minus.
       </p>
       <FromTheSaw lines={lines} />
-      <div className="scroll-x" role="group" aria-labelledby="boards-left-title">
-        <table className="table">
-          <thead>
-            <tr>
-              <th scope="col">Board</th>
-              <th scope="col">Ordered</th>
-              <th scope="col">Bought</th>
-              <th scope="col">Unusable</th>
-              <th scope="col">Left</th>
-            </tr>
-          </thead>
-          <tbody>
-            {lines.map((one) => (
-              <tr key={one.line.line}>
-                <th scope="row">{one.line.what}</th>
-                <td>{printThousandths(one.line.thousandths)}</td>
-                <td>{one.bought === null ? 'not said' : printThousandths(one.bought)}</td>
-                <Count costed={one} part="unusable" />
-                <Count costed={one} part="left" />
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <PlainTable titled="boards-left-title" headings={['Board', 'Ordered', 'Bought', 'Unusable', 'Left']}>
+        {lines.map((one) => (
+          <tr key={one.line.line}>
+            <th scope="row">{one.line.what}</th>
+            <td>{printThousandths(one.line.thousandths)}</td>
+            <td>{one.bought === null ? 'not said' : printThousandths(one.bought)}</td>
+            <Count costed={one} part="unusable" />
+            <Count costed={one} part="left" />
+          </tr>
+        ))}
+      </PlainTable>
     </section>
   )
 }

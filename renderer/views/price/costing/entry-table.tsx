@@ -1,5 +1,6 @@
 import type { HoursWorked, Purchase } from '../../../../core/job/index.ts'
 import { cents, printMoney } from '../../../../core/units/index.ts'
+import { PlainTable } from '../../../parts/plain-table.tsx'
 import type { NamedLine } from '../../../state/costing-entries.ts'
 import { plural, printThousandths } from '../../../state/print.ts'
 import { useSession } from '../../../state/session-context.ts'
@@ -22,65 +23,50 @@ export function EntryTable({
   return (
     <details className="costing-entries" open={entries.length <= 8}>
       <summary>{sumWords(entries)}</summary>
-      <div
-        className="scroll-x"
-        role="group"
-        aria-label={list === 'bought' ? 'Purchases' : 'Hours'}
-        tabIndex={0}
+      <PlainTable
+        label={list === 'bought' ? 'Purchases' : 'Hours'}
+        caption={list === 'bought' ? 'Purchases' : 'Hours worked'}
+        headings={list === 'bought' ? ['What', 'Quantity', 'Amount'] : ['Task', 'Hours']}
+        tools="Change"
       >
-        <table className="table">
-          <caption className="unseen">{list === 'bought' ? 'Purchases' : 'Hours worked'}</caption>
-          <thead>
-            <tr>
-              <th scope="col">{list === 'bought' ? 'What' : 'Task'}</th>
-              <th scope="col">{list === 'bought' ? 'Quantity' : 'Hours'}</th>
-              {list === 'bought' && <th scope="col">Amount</th>}
-              <th scope="col">
-                <span className="unseen">Change</span>
-              </th>
+        {entries.map((entry, at) => {
+          const name = nameOf(entry, words)
+          return (
+            <tr key={at}>
+              <td>
+                {name}
+                <span className="costing-under">{whence(entry)}</span>
+              </td>
+              <td>{entry.thousandths === null ? '' : printThousandths(entry.thousandths)}</td>
+              {'amount' in entry && <td>{printMoney(entry.amount)}</td>}
+              <td className="costing-row-tools">
+                <button
+                  type="button"
+                  className="link"
+                  aria-label={`Change ${name}, ${entry.date}`}
+                  onClick={() => onChange(at)}
+                >
+                  Change
+                </button>
+                <button
+                  type="button"
+                  className="link"
+                  aria-label={`Take away ${name}, ${entry.date}`}
+                  onClick={() =>
+                    session.changeEntries(
+                      list,
+                      (kept) => kept.filter((_, index) => index !== at),
+                      `${list} ${name}, taken away`,
+                    )
+                  }
+                >
+                  Take away
+                </button>
+              </td>
             </tr>
-          </thead>
-          <tbody>
-            {entries.map((entry, at) => {
-              const name = nameOf(entry, words)
-              return (
-                <tr key={at}>
-                  <td>
-                    {name}
-                    <span className="costing-under">{whence(entry)}</span>
-                  </td>
-                  <td>{entry.thousandths === null ? '' : printThousandths(entry.thousandths)}</td>
-                  {'amount' in entry && <td>{printMoney(entry.amount)}</td>}
-                  <td className="costing-row-tools">
-                    <button
-                      type="button"
-                      className="link"
-                      aria-label={`Change ${name}, ${entry.date}`}
-                      onClick={() => onChange(at)}
-                    >
-                      Change
-                    </button>
-                    <button
-                      type="button"
-                      className="link"
-                      aria-label={`Take away ${name}, ${entry.date}`}
-                      onClick={() =>
-                        session.changeEntries(
-                          list,
-                          (kept) => kept.filter((_, index) => index !== at),
-                          `${list} ${name}, taken away`,
-                        )
-                      }
-                    >
-                      Take away
-                    </button>
-                  </td>
-                </tr>
-              )
-            })}
-          </tbody>
-        </table>
-      </div>
+          )
+        })}
+      </PlainTable>
     </details>
   )
 }

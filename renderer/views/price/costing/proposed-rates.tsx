@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react'
 import type { ProposedRate } from '../../../../core/costing/index.ts'
+import { PlainTable } from '../../../parts/plain-table.tsx'
 import { plural, printThousandths } from '../../../state/print.ts'
 import { useJob, useSession } from '../../../state/session-context.ts'
 
@@ -40,57 +41,45 @@ export function ProposedRates() {
         Crew hours for one unit, freed of what each job’s own conditions made longer. Few jobs prove little:
         nothing is changed until you take a rate.
       </p>
-      <div className="scroll-x" role="group" aria-labelledby="rates-title" tabIndex={0}>
-        <table className="table">
-          <caption className="unseen">Rates proposed by finished jobs</caption>
-          <thead>
-            <tr>
-              <th scope="col">Task</th>
-              <th scope="col">Estimated</th>
-              <th scope="col">Worked</th>
-              <th scope="col">In the book</th>
-              <th scope="col">Proposed</th>
-              <th scope="col">
-                <span className="unseen">Take</span>
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {rates.map((rate) => (
-              <tr key={rate.rate}>
-                <th scope="row">
-                  {rate.label}
-                  <span className="costing-under">
-                    {plural(rate.jobs.length, 'job')}
-                    {rate.jobs.length > 1 && `, from ${hours(rate.least)} to ${hours(rate.greatest)}`}
-                  </span>
-                </th>
-                <td>{printThousandths(rate.estimated)} h</td>
-                <td>{printThousandths(rate.worked)} h</td>
-                <td>{hours(rate.now)}</td>
-                <td>
-                  {hours(rate.proposed)}
-                  <span className="costing-under">per {rate.unit}</span>
-                </td>
-                <td>
-                  {rate.proposed === rate.now ? (
-                    'taken'
-                  ) : (
-                    <button
-                      type="button"
-                      className="button"
-                      aria-label={`Take the rate of ${rate.label}`}
-                      onClick={() => void session.takeRate(rate)}
-                    >
-                      Take
-                    </button>
-                  )}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <PlainTable
+        titled="rates-title"
+        caption="Rates proposed by finished jobs"
+        headings={['Task', 'Estimated', 'Worked', 'In the book', 'Proposed']}
+        tools="Take"
+      >
+        {rates.map((rate) => (
+          <tr key={rate.rate}>
+            <th scope="row">
+              {rate.label}
+              <span className="costing-under">
+                {plural(rate.jobs.length, 'job')}
+                {rate.jobs.length > 1 && `, from ${hours(rate.least)} to ${hours(rate.greatest)}`}
+              </span>
+            </th>
+            <td>{printThousandths(rate.estimated)} h</td>
+            <td>{printThousandths(rate.worked)} h</td>
+            <td>{hours(rate.now)}</td>
+            <td>
+              {hours(rate.proposed)}
+              <span className="costing-under">per {rate.unit}</span>
+            </td>
+            <td>
+              {rate.proposed === rate.now ? (
+                'taken'
+              ) : (
+                <button
+                  type="button"
+                  className="button"
+                  aria-label={`Take the rate of ${rate.label}`}
+                  onClick={() => void session.takeRate(rate)}
+                >
+                  Take
+                </button>
+              )}
+            </td>
+          </tr>
+        ))}
+      </PlainTable>
       {lastChange?.startsWith('Rate of ') === true && (
         <p>
           <button type="button" className="button" onClick={() => void session.takePricesBack()}>

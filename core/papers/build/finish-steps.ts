@@ -3,6 +3,7 @@ import { printInches, printLength } from '../../units/index.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { borderAndGuard } from './border-and-guard.ts'
+import { landingWords } from './landing-words.ts'
 import { layWords } from './lay-words.ts'
 
 /** Decking, stairs, guard, the last inspection. */
@@ -47,6 +48,10 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
       ? [
           {
             text: 'Build the stairs as on their own drawing: equal risers, stringers on firm ground, handrail.',
+            notes: stairs.flatMap((one) => {
+              const words = landingWords(one)
+              return words === null ? [] : [`The landing first: ${words}.`]
+            }),
           },
         ]
       : []),

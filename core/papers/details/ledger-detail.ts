@@ -1,6 +1,7 @@
 import type { Estimate } from '../../estimate-types.ts'
 import { inches, printInches, printLength, ticks } from '../../units/index.ts'
 import { uprightDimension } from '../drawings/shapes.ts'
+import { rowsOf } from '../marking/ledger-fastenings.ts'
 import { said } from '../said.ts'
 import { boardOf, deckingAbove, GOES_ON } from './decking-above.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
@@ -41,6 +42,8 @@ export function ledgerDetail({ job, frame, layout, checks }: Estimate): Detail |
       ],
       'heavy',
     )
+  const rows = rowsOf(ledger)
+  const bolts = rows === null ? [] : [rows.top, rows.bottom]
   return detail(
     id,
     'Ledger, section square to the wall',
@@ -62,8 +65,10 @@ export function ledgerDetail({ job, frame, layout, checks }: Estimate): Detail |
       box('joist', [thick, wood], [thick + GOES_ON, wood + deep], { fill: 'wood', weight: 'fine' }),
       ...deckingAbove(job, job.decking.wallGap, thick + GOES_ON, wood - thickness),
       ...flashing,
-      ...bolt(wood + inches(2)),
-      ...bolt(wood + deep - inches(2)),
+      ...bolts.flatMap((row) => bolt(wood + row)),
+      ...bolts.map((row, i) =>
+        uprightDimension(id, wood, wood + row, -sheathing - BAND - inches(6), -inches(4 + 6 * i)),
+      ),
       uprightDimension(id, wood, wood + deep, thick + GOES_ON, inches(4)),
       uprightDimension(id, wood - thickness, wood, thick + GOES_ON, inches(9)),
     ],
@@ -79,12 +84,13 @@ export function ledgerDetail({ job, frame, layout, checks }: Estimate): Detail |
         text: `Ledger ${ledger.mark}, ${ledger.product.size}, its top ${printLength(ticks(Math.round(layout.deckTop - ledger.box.z1)))} under the top of the decking.`,
       },
       {
-        at: [-sheathing - BAND, wood + inches(2)],
-        to: [-sheathing - BAND - inches(9), wood + inches(2)],
+        at: [-sheathing - BAND, wood + deep - inches(1)],
+        to: [-sheathing - BAND - inches(9), wood + deep + inches(2)],
         text: [
           `1/2 in ${job.site.ledgerFastener === 'lag' ? 'lag screws' : 'bolts'} through sheathing of ${job.site.sheathing} into the house’s band.`,
           ...said(checks, 'Ledger fasteners'),
           ...said(checks, 'Places of ledger fasteners'),
+          'Drawn at the least distances; each has its place on the marking sheet.',
         ].join(' '),
       },
       {

@@ -35,10 +35,28 @@ export function framingPlan(design: Design, plans: readonly { readonly plan: Cut
     ...planStairs(design),
     ...planGuard(design),
     ...planMarks(design),
+    ...hipJoints(design),
     ...jointStrokes(frame, plans, 'framing'),
     ...(isRectangle(design.job) ? planDimensions(design) : edgeDimensions(design)),
   ]
   return drawingOf('framing-plan', 'Framing plan', primitives, MARGIN)
+}
+
+/** In the house behind the inside corner from which a hip hangs: its joint there is not covered by any table. */
+function hipJoints({ frame }: Design): readonly Primitive[] {
+  return frame.hips.map(({ id, inside, outside }) => {
+    const [x, y] = [Math.sign(inside.x - outside.x), Math.sign(inside.y - outside.y)]
+    return {
+      kind: 'text',
+      id,
+      layer: 'dimensions',
+      x: inside.x + x * inches(36),
+      y: inside.y + y * inches(44),
+      text: 'joint to be designed',
+      anchor: x > 0 ? 'start' : 'end',
+      size: 'small',
+    }
+  })
 }
 
 /** The decking courses from above, with their joints. */

@@ -104,7 +104,11 @@ function written(
   const words = plainText(p.text)
   const wide = widthOf(words, size)
   if (p.turned === true) {
-    return [textMark(x(p.x) + size * 0.33, y(p.y), words, { id: p.id, size, anchor: p.anchor, turned: true })]
+    const top = y(p.y) - (p.anchor === 'middle' ? wide / 2 : p.anchor === 'start' ? wide : 0)
+    return [
+      halo({ x0: x(p.x) - size / 2, x1: x(p.x) + size / 2, y0: top, y1: top + wide }),
+      textMark(x(p.x) + size * 0.33, y(p.y), words, { id: p.id, size, anchor: p.anchor, turned: true }),
+    ]
   }
   const left = x(p.x) - (p.anchor === 'middle' ? wide / 2 : p.anchor === 'end' ? wide : 0)
   const room = { x0: left - 1.5, x1: left + wide + 1.5, y0: y(p.y) - size / 2, y1: y(p.y) + size / 2 }

@@ -31,6 +31,9 @@ interface Columns {
   deepest: number
   /** where they end on this page, if before its foot */
   limit: number | null
+  /** pages begun since, and after how many points they end on which of those */
+  begun: number
+  tail: { readonly page: number; readonly height: number } | null
 }
 
 export function columnWidth(whole: number, count: number): number {
@@ -105,13 +108,16 @@ export class Flow {
   #addPage(): void {
     this.#pages.push({ marks: [], drawings: [] })
     this.y = this.top
-    if (this.#columns !== null)
-      Object.assign(this.#columns, {
-        index: 0,
-        top: this.top,
-        deepest: this.top,
-        limit: null,
-      } satisfies Partial<Columns>)
+    const columns = this.#columns
+    if (columns === null) return
+    const begun = columns.begun + 1
+    Object.assign(columns, {
+      index: 0,
+      top: this.top,
+      deepest: this.top,
+      begun,
+      limit: columns.tail?.page === begun ? this.top + columns.tail.height : null,
+    } satisfies Partial<Columns>)
   }
 
   /** Begins a page, or a column, where less than so much is left of this one. */
@@ -138,6 +144,8 @@ export class Flow {
       top: this.y,
       deepest: this.y,
       limit: null,
+      begun: 0,
+      tail: null,
     }
     this.width = columnWidth(this.width, count)
   }
@@ -145,6 +153,11 @@ export class Flow {
   /** Ends the columns of this page after so many points. */
   limit(height: number): void {
     if (this.#columns !== null) this.#columns.limit = this.y + height
+  }
+
+  /** Ends the columns of a later page, by how many are begun before it, after so many points of it. */
+  limitTail(page: number, height: number): void {
+    if (this.#columns !== null) this.#columns.tail = { page, height }
   }
 
   /** On under the longest of the columns, as wide as before. */

@@ -41,10 +41,31 @@ export function inColumns(flow: Flow, blocks: readonly Block[], write: (flow: Fl
   }
   const count = ends ?? most
   const height = ends === undefined ? null : leastHeight(flow.room, (high) => fits(count, high))
+  const tail = ends === undefined ? leastTail(flow, count, write) : null
   flow.beginColumns(count)
   if (height !== null) flow.limit(height)
+  if (tail !== null) flow.limitTail(tail.page, tail.height)
   write(flow)
   flow.endColumns()
+}
+
+/** How high the columns of the last of several pages are, so that they end alike there. */
+function leastTail(
+  flow: Flow,
+  count: number,
+  write: (flow: Flow) => void,
+): { readonly page: number; readonly height: number } {
+  const tried = (tail: { readonly page: number; readonly height: number } | null): number => {
+    const trial = flow.trial(flow.whole)
+    trial.y = flow.y
+    trial.beginColumns(count)
+    if (tail !== null) trial.limitTail(tail.page, tail.height)
+    write(trial)
+    return trial.count
+  }
+  const pages = tried(null)
+  const page = pages - 1
+  return { page, height: leastHeight(flow.whole, (height) => tried({ page, height }) <= pages) }
 }
 
 /** The least height to within a line at which it fits; so much is known to do. */

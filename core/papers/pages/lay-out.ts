@@ -15,6 +15,7 @@ import {
   paragraph,
   signatures,
   signedRoom,
+  stepHeight,
   steps,
 } from './text-blocks.ts'
 
@@ -70,9 +71,16 @@ function placeAll(
   blocks.forEach((block, i) => {
     const next = blocks[i + 1] ?? after
     if (next?.kind === 'signatures' && HEADING.has(block.kind)) flow.need(signedRoom(next.lines))
-    if (block.kind === 'heading' && next?.kind === 'set-up') heading(flow, block.text, setUpRoom(flow, next))
+    if (block.kind === 'heading') heading(flow, block.text, roomUnder(flow, next))
     else place(flow, block, scales)
   })
+}
+
+/** What a heading wants under it, points: all of what follows that is not parted; the usual where nothing is said. */
+function roomUnder(flow: Flow, next: Block | undefined): number | undefined {
+  if (next?.kind === 'set-up') return setUpRoom(flow, next)
+  const [first] = next?.kind === 'steps' ? next.items : []
+  return first === undefined ? undefined : Math.min(stepHeight(flow, first), flow.whole / 2)
 }
 
 function place(flow: Flow, block: Block, scales: ReadonlyMap<string, number>): void {

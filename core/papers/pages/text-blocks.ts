@@ -5,6 +5,8 @@ import { boxMark, cautionSign, LINE, lineMark, type TextLook, textMark } from '.
 
 export const BODY = 9.5
 export const LEADING = 1.34
+/** what stands under a step */
+const NOTE = 8.5
 /** lines longer than this are hard to follow, points */
 const READABLE = 540
 
@@ -46,17 +48,32 @@ export function caution(flow: Flow, text: string, indent = 0): void {
 
 export function steps(flow: Flow, items: readonly Step[], from = 1): void {
   items.forEach(({ text, notes = [], cautions = [] }, index) => {
-    flow.need(2 * BODY * LEADING)
+    flow.need(Math.min(stepHeight(flow, { text, notes, cautions }), flow.whole))
     const baseline = flow.y + BODY * LEADING - BODY * 0.3
     flow.add(
       textMark(flow.left + 16, baseline, `${from + index}.`, { size: BODY, weight: 'bold', anchor: 'end' }),
     )
     flowLines(flow, text, 22)
-    for (const note of notes) flowLines(flow, note, 22, { size: 8.5, tone: 'soft' })
+    for (const note of notes) flowLines(flow, note, 22, { size: NOTE, tone: 'soft' })
     for (const each of cautions) caution(flow, each, 22)
     flow.y += 4
   })
   flow.y += 4
+}
+
+/** Of one step with all that belongs to it, which is not parted, points. */
+export function stepHeight(flow: Flow, { text, notes = [], cautions = [] }: Step): number {
+  const lines = (
+    words: string,
+    indent: number,
+    size: number,
+    weight: 'regular' | 'bold' = 'regular',
+  ): number => wrapText(words, Math.min(READABLE, flow.width - indent), size, weight).length * size * LEADING
+  return (
+    lines(text, 22, BODY) +
+    notes.reduce((sum, note) => sum + lines(note, 22, NOTE), 0) +
+    cautions.reduce((sum, each) => sum + lines(each, 36, BODY, 'bold') + 4, 0)
+  )
 }
 
 export function checklist(flow: Flow, items: readonly string[]): void {

@@ -1,7 +1,10 @@
+import { beamCornerDetails } from '../details/beam-corner-detail.ts'
 import { beamOnPostDetail } from '../details/beam-on-post-detail.ts'
 import type { Detail } from '../details/detail.ts'
 import { footingDetail } from '../details/footing-detail.ts'
+import { guardCornerDetail } from '../details/guard-corner-detail.ts'
 import { guardPostDetail } from '../details/guard-post-detail.ts'
+import { hipDetails } from '../details/hip-details.ts'
 import { jointDetail } from '../details/joint-detail.ts'
 import { ledgerDetail } from '../details/ledger-detail.ts'
 import { postBaseDetail } from '../details/post-base-detail.ts'
@@ -16,18 +19,22 @@ const LINES = 30
 /** Share of a page's height for a drawing, so that it stands over its notes on one page. */
 const SHARE = 0.3
 
-const MAKERS: readonly ((estimate: PaperSource['estimate']) => Detail | null)[] = [
+const MAKERS: readonly ((estimate: PaperSource['estimate']) => Detail | readonly Detail[] | null)[] = [
   ledgerDetail,
   beamOnPostDetail,
+  beamCornerDetails,
+  hipDetails,
   jointDetail,
   postBaseDetail,
   footingDetail,
   guardPostDetail,
+  guardCornerDetail,
+  stairDetails,
 ]
 
 /** How the parts are joined, each drawn with this job's sizes and only where the job has it. */
 export function detailsSheet({ estimate }: PaperSource): Sheet {
-  const made = [...MAKERS.flatMap((maker) => maker(estimate) ?? []), ...stairDetails(estimate)]
+  const made = MAKERS.flatMap((maker) => maker(estimate) ?? [])
   return {
     id: 'details',
     title: 'Details',

@@ -49,6 +49,7 @@ export function framingSheet({ estimate }: PaperSource): Sheet {
             `${joists.size} at ${printInches(joists.spacing)} o.c., laid out from the ${joists.layoutFrom} end`,
           ],
           ['Posts', postSize],
+          ...toBeDesigned(estimate).map((words): readonly [string, string] => ['To be designed', words]),
           [
             'How to read it',
             'Full lines: wood seen from above. Dashed: what lies under it. A heavy short stroke across a member: a joint. Figures beside the beams: posts, numbered as on the ground. A length as laid is the whole member’s: what is longer than its board comes in pieces, which the cutting list names.',
@@ -63,4 +64,15 @@ export function framingSheet({ estimate }: PaperSource): Sheet {
       },
     ],
   }
+}
+
+/** Joints that no table covers, before anything for them is bought. */
+function toBeDesigned({ frame, checks }: PaperSource['estimate']): readonly string[] {
+  return frame.hips.map(({ memberIds }) => {
+    const marks = frame.members.filter(({ id }) => memberIds.includes(id)).map(({ mark }) => mark)
+    const check = checks.find(
+      ({ title, subjects }) => title === 'Hip' && subjects.includes(memberIds[0] ?? ''),
+    )
+    return `The joint of hip ${marks.join(' and ')} at the inside corner: ask the designer before its hanger is ordered. ${check?.remedy ?? ''}`.trim()
+  })
 }

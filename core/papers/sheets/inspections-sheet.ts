@@ -2,6 +2,7 @@ import { membersNamed } from '../../checks/index.ts'
 import { allHoles, type Hole } from '../../ground/index.ts'
 import { titleOfStairs } from '../../job/index.ts'
 import { printInches, ticks } from '../../units/index.ts'
+import { landingWords } from '../build/landing-words.ts'
 import { squareWords } from '../build/square-words.ts'
 import { said } from '../said.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
@@ -85,6 +86,7 @@ function framingItems(estimate: Source): readonly string[] {
   return [
     `Joists ${job.frame.joists.size} at ${printInches(job.frame.joists.spacing)} on centre, crowns up`,
     ...frame.connectors.map((one) => connectorItem(one, estimate)),
+    ...hipItems(estimate),
     ...frame.beams.map(
       ({ mark, plies, size, postIds }) =>
         `Beam ${mark}: ${plies}-${size} on ${postIds.length} posts, ply joints over posts only, full bearing`,
@@ -93,6 +95,15 @@ function framingItems(estimate: Source): readonly string[] {
     'Field cuts brushed with preservative; metal galvanised or stainless',
     ...(job.site.attachment === 'ledger' ? [] : said(checks, 'Sideways stability')),
   ]
+}
+
+/** What holds a hip, end by end: its joint at the house is a designer's. */
+function hipItems({ frame, job }: Source): readonly string[] {
+  return frame.hips.map(({ memberIds, postId }) => {
+    const marks = frame.members.filter(({ id }) => memberIds.includes(id)).map(({ mark }) => mark)
+    const post = frame.posts.find(({ id }) => id === postId)?.number ?? ''
+    return `Hip ${marks.join(' and ')}, ${memberIds.length} plies ${job.frame.joists.size}: nailed together in two rows; hung at the corner of the house as its designer says; on the middle of post ${post} with a tie; an angle to either rim; every joist at it in a skewed hanger of its own`
+  })
 }
 
 /** Where a kind is listed more than once, and of what is set or nailed in a way of its own, the members are named. */
@@ -114,16 +125,16 @@ function stairItems({ stairs, checks }: Source): readonly string[] {
   return stairs.flatMap((one) => itemsOf(one, checks))
 }
 
-function itemsOf(
-  { branch, patterns, connectors }: Source['stairs'][number],
-  checks: Source['checks'],
-): readonly string[] {
+function itemsOf(stairs: Source['stairs'][number], checks: Source['checks']): readonly string[] {
+  const { branch, patterns, connectors } = stairs
+  const landing = landingWords(stairs)
   return [
     ...patterns.map(
       ({ flight, count, kind, spacing }) =>
         `Flight ${flight}: ${count} ${kind} stringers, ${printInches(ticks(Math.round(spacing)))} apart, held at head and foot`,
     ),
-    ...connectors.map(({ kind, count }) => `${count} ${kind}${count === 1 ? '' : 's'}`),
+    ...(landing === null ? [] : [`Landing: ${landing}`]),
+    ...connectors.map(({ kind, count }) => `${count} ${kind}${count === 1 ? '' : 's'}, every hole filled`),
     // the share of a span that is used cannot be seen on the site
     ...['Steps of the stairs', 'Stringers', 'Treads', 'Width of the stairs', 'Landing', 'Handrail']
       .flatMap((title) => said(checks, titleOfStairs(branch, title)))
@@ -135,6 +146,13 @@ function guardItems({ guard, job, checks }: Source): readonly string[] {
   if (guard === null || guard.stretches.length === 0) return []
   return [
     `${guard.deckPosts} posts ${job.guard.postSize} on the deck${guard.stairPosts > 0 ? ` and ${guard.stairPosts} on the stairs` : ''}, none notched`,
+    ...(job.guard.fixing === 'hold-downs'
+      ? [
+          `${guard.deckPosts} hold-downs, one at the upper bolt of each post on the deck, fixed to a joist or a block, every hole filled`,
+        ]
+      : []),
+    `${2 * (guard.deckPosts + guard.stairPosts)} bolts through rim or stringer and post, two each, nuts tight, washers on wood`,
+    `${guard.members.filter(({ role }) => role === 'guard blocking').length} blocks behind the posts, tight, nailed at both ends`,
     ...said(checks, 'Guard posts'),
     ...said(checks, 'Height and openings of the guard'),
   ]

@@ -4,12 +4,14 @@ import { type Carrier, type CarrierEnd, carriers } from '../marking/carriers.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { carrierLinesTable, markingTables } from '../tables/marking-table.ts'
+import { ledgerBlocks } from './ledger-blocks.ts'
 
 /** Carriers that stand in one drawing, so that a sheet's drawing is not made small. */
 const IN_ONE = 3
 
 /** Every layout mark along ledger, rims and beams: which edge, which side, running from one end. */
-export function markingSheet({ estimate }: PaperSource): Sheet {
+export function markingSheet(source: PaperSource): Sheet {
+  const { estimate } = source
   const { job } = estimate
   const all = carriers(estimate, estimate.plans)
   const askew = all.filter(({ slanting }) => slanting === true)
@@ -69,6 +71,7 @@ export function markingSheet({ estimate }: PaperSource): Sheet {
         }),
       ),
       { kind: 'table', columns: 'marks', table: carrierLinesTable(all), empty: 'No posts and no joints.' },
+      ...ledgerBlocks(source),
     ],
   }
 }

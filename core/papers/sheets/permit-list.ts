@@ -1,4 +1,8 @@
 import { printInches } from '../../units/index.ts'
+import type { Page } from '../page-types.ts'
+import { PAPER_NAMES } from '../pages/paper.ts'
+import { POINTS_PER_TICK, permitScale, scaleName } from '../pages/scales.ts'
+import type { PaperName } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 
 /** What permit offices usually want in a set, and where in this one it stands: common practice, lists of offices differ. */
@@ -46,6 +50,38 @@ export function permitGaps({
       : []),
     ...(job.site.soil === 'unknown' ? ['Missing: what the soil is. The office may want it looked at.'] : []),
     ...open.map(({ title, status }) => `Open: ${title}, ${status}.`),
+  ]
+}
+
+/** Drawings that a permit office wants at its own scale. */
+const PERMIT_DRAWINGS: ReadonlyMap<string, string> = new Map([
+  ['framing-plan', 'the framing plan'],
+  ['footing-layout', 'the footing layout'],
+  ['deck-section', 'the section'],
+  ['deck-front', 'the elevation from the yard'],
+  ['deck-side', 'the elevation from the side'],
+])
+
+/** Which of them are smaller than 1/4 in to the foot, or 1:50, on this paper; said before it is printed. */
+export function permitScaleGaps(
+  pages: readonly Pick<Page, 'drawings'>[],
+  paper: PaperName,
+): readonly string[] {
+  const wanted = permitScale(paper)
+  const small = pages
+    .flatMap(({ drawings }) => drawings)
+    .flatMap(({ drawing, scale }) => {
+      const name = PERMIT_DRAWINGS.get(drawing)
+      const denominator = POINTS_PER_TICK / scale
+      return name === undefined || denominator < wanted + 0.5
+        ? []
+        : [`${name} (1:${Math.round(denominator)})`]
+    })
+  if (small.length === 0) return []
+  const larger =
+    paper === 'letter' ? 'Tabloid' : paper === 'a4' ? 'A3' : 'a larger sheet than this program prints'
+  return [
+    `Smaller than ${scaleName(wanted)}, which permit offices ask for: ${small.join(', ')}. On ${PAPER_NAMES[paper]} they do not fit at that scale: try ${larger}.`,
   ]
 }
 

@@ -2,11 +2,14 @@ import type { Design } from '../../estimate-types.ts'
 import type { StairPlan, StringerPattern } from '../../stairs/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
 import { edgeWords } from '../build/edge-words.ts'
+import { landingWords } from '../build/landing-words.ts'
+import { landingPlan } from '../drawings/landing-plan.ts'
 import { stringerDrawing } from '../drawings/stringer-drawing.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { guardTable } from '../tables/guard-table.ts'
 import type { PaperTable } from '../types.ts'
+import { guardDrawings } from './guard-drawings.ts'
 
 /** Stringers to be laid out and cut, and the guard's posts and bays; nothing where the job frames neither. */
 export function stairsSheet({ estimate }: PaperSource): Sheet | null {
@@ -35,6 +38,7 @@ export function stairsSheet({ estimate }: PaperSource): Sheet | null {
 /** Share of a page's height for a stringer's drawing; less where a heading says whose it is. */
 const SHARE = 0.7
 const SHARE_OF_SEVERAL = 0.55
+const SHARE_OF_LANDING = 0.5
 
 const ORDER = ['First stairs', 'Second stairs', 'Third stairs']
 
@@ -82,6 +86,23 @@ function stairBlocks(stairs: StairPlan, share: number, design: Pick<Design, 'lay
       text: 'Measure the rise again at the finished landing before a stringer is cut: the ground decides, not the drawing. Unequal risers make people fall.',
     },
     ...alikePatterns(patterns).flatMap((group) => patternBlocks(group, share)),
+    ...landingBlocks(stairs),
+  ]
+}
+
+/** The landing's frame with its marks, and how it is held. */
+function landingBlocks(stairs: StairPlan): readonly Block[] {
+  const words = landingWords(stairs)
+  if (stairs.platform === null || words === null) return []
+  return [
+    {
+      kind: 'drawing',
+      drawing: landingPlan(stairs, stairs.platform),
+      layers: ['joists', 'guard', 'dimensions'],
+      share: SHARE_OF_LANDING,
+      follows: 40,
+    },
+    { kind: 'text', text: `The landing: ${words}.` },
   ]
 }
 
@@ -140,10 +161,12 @@ function marksTable(flight: number, marks: StringerPattern['marks']): PaperTable
 }
 
 function guardBlocks(
-  { job, layout }: PaperSource['estimate'],
+  estimate: PaperSource['estimate'],
   guard: NonNullable<PaperSource['estimate']['guard']>,
 ): readonly Block[] {
+  const { job, layout } = estimate
   return [
+    ...guardDrawings(estimate, guard),
     { kind: 'table', table: guardTable(guard, { layout }), empty: 'No edge has a guard.' },
     {
       kind: 'facts',

@@ -1,7 +1,9 @@
 import type { Design } from '../../estimate-types.ts'
 import type { GuardPlan } from '../../guard/index.ts'
-import { printInches, printLength, ticks } from '../../units/index.ts'
+import { printLength, ticks } from '../../units/index.ts'
 import { edgeWords } from '../build/edge-words.ts'
+import { balusterEdges, openingWords } from '../drawings/guard-bay.ts'
+import { postMark } from '../drawings/guard-plan.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
@@ -15,22 +17,84 @@ export function guardTable({ stretches }: GuardPlan, design: Pick<Design, 'layou
       ['edge', 'Edge', 'left'],
       ['from', 'From', 'right'],
       ['to', 'To', 'right'],
-      ['posts', 'Post centres along the edge', 'left'],
-      ['bays', 'Bays: clear width, balusters, opening between', 'left'],
+      ['posts', 'Post centres, running from 0 of the edge', 'left'],
+      ['bays', 'Bays: clear width, balusters', 'left'],
     ],
-    stretches.map(({ number, edge, from, to, posts, bays }) => ({
+    stretches.map(({ number, edge, landing, from, to, posts, bays }) => ({
       number: `${number}`,
-      edge: edgeWords(edge, design),
+      edge: landing === null ? edgeWords(edge, design) : `landing, ${edge.side} side`,
       from: place(from),
       to: place(to),
-      posts: posts.map(({ at, onJoist }) => `${place(at)}${onJoist ? '' : ' (blocking)'}`).join(', '),
+      posts: posts
+        .map(({ id, at, onJoist }) => `${postMark(id)} ${place(at)}${onJoist ? '' : ' (blocking)'}`)
+        .join(', '),
       bays: bays
-        .map(({ clear, balusters, opening }) =>
-          balusters === 0
-            ? `${printLength(clear)}: panel`
-            : `${printLength(clear)}: ${balusters}, ${printInches(ticks(Math.ceil(opening - 1e-6)))}`,
-        )
+        .map(({ clear, balusters }) => `${printLength(clear)}: ${balusters === 0 ? 'panel' : balusters}`)
         .join('; '),
+    })),
+  )
+}
+
+/** Bays that are filled alike, with the places of their balusters for marking both rails at once. */
+export function guardBaysTable({ stretches }: GuardPlan): PaperTable {
+  const bays = stretches.flatMap(({ number, bays: own }) =>
+    own.map((bay, i) => ({ bay, name: `${number}.${i + 1}` })),
+  )
+  const alike = Map.groupBy(
+    bays.filter(({ bay }) => bay.balusters > 0),
+    ({ bay }) => `${bay.clear} ${bay.balusters}`,
+  )
+  return tableOf(
+    'guard-bays',
+    'Marks on the rails',
+    [
+      ['bays', 'Bays', 'left'],
+      ['clear', 'Rails', 'right'],
+      ['count', 'Balusters', 'right'],
+      ['opening', 'Opening', 'right'],
+      ['marks', 'Near edge of each baluster, running from the rail’s end', 'left'],
+    ],
+    [...alike.values()].flatMap((group) => {
+      const [first] = group
+      if (first === undefined) return []
+      const { bay } = first
+      return [
+        {
+          bays: group.map(({ name }) => name).join(', '),
+          clear: printLength(bay.clear),
+          count: `${bay.balusters}`,
+          opening: openingWords(bay.opening),
+          marks: balusterEdges(bay).map(place).join(', '),
+        },
+      ]
+    }),
+  )
+}
+
+/** Guards beside stairs: posts by their places, level from the head of their flight, and how the bays are filled. */
+export function stairGuardTable({ stairs }: GuardPlan): PaperTable {
+  return tableOf(
+    'stair-guard',
+    'Guard beside the stairs',
+    [
+      ['number', 'Side', 'right'],
+      ['flight', 'Flight', 'right'],
+      ['posts', 'Post centres, level from the head of the flight', 'left'],
+      ['slope', 'Slope', 'right'],
+      ['bays', 'Bays: clear width, level, and balusters', 'left'],
+      ['opening', 'Opening', 'right'],
+    ],
+    stairs.map(({ number, flight, posts, degrees, bays }) => ({
+      number: `${number}`,
+      flight: `${flight}`,
+      posts: posts.map(({ at }, i) => `SG${number}-${i + 1} ${place(at)}`).join(', '),
+      slope: `${Number((degrees / 100).toFixed(1))}°`,
+      bays: bays
+        .map(({ clear, balusters }) => `${printLength(clear)}: ${balusters === 0 ? 'panel' : balusters}`)
+        .join('; '),
+      opening: [
+        ...new Set(bays.flatMap((bay) => (bay.balusters === 0 ? [] : [openingWords(bay.opening, true)]))),
+      ].join('; '),
     })),
   )
 }

@@ -2,6 +2,7 @@ import type { Estimate } from '../../estimate-types.ts'
 import { type Line, type LineGroup, labelOfLine } from '../../pricing/index.ts'
 import { printMoney } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
+import { jointGoods } from './joint-goods.ts'
 import { quantity, tableOf } from './table.ts'
 
 const groups: readonly LineGroup[] = ['hardware', 'fasteners', 'concrete', 'other material', 'joints']
@@ -33,10 +34,23 @@ export function hardwareTable(
       ['amount', 'Amount', 'right'],
     ],
     lines.map((line) => {
+      const joints = jointGoods(line)
+      if (joints !== null) {
+        const count = quantity(joints.thousandths)
+        return {
+          code: line.code,
+          label: joints.label,
+          needed: count,
+          bought: count,
+          unit: joints.unit,
+          over: '',
+          amount: printMoney(line.amount),
+        }
+      }
       const need = neededOf(line, needed)
       return {
         code: line.code,
-        label: labelOfLine(line),
+        label: `${labelOfLine(line)}${toAsk(line)}`,
         needed: quantity(need),
         bought: quantity(line.thousandths),
         unit: line.unit,
@@ -56,4 +70,9 @@ function neededOf({ cause, group, thousandths }: Line, needed: ReadonlyMap<strin
 function leftOver(thousandths: number): string {
   if (thousandths === 0) return ''
   return thousandths > 0 ? quantity(thousandths) : `${quantity(-thousandths)} short`
+}
+
+/** A hanger for the two plies of a hip: no table covers its joint at the house. */
+function toAsk({ code, id }: Line): string {
+  return /joist-hanger-double-skewed/.test(`${id} ${code}`) ? ' (ask the designer before it is ordered)' : ''
 }

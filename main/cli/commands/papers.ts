@@ -1,7 +1,7 @@
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileNameFor } from '../../../core/job/index.ts'
-import { fingerprint, NO_FIRM, NO_QUOTE } from '../../../core/papers/index.ts'
+import { fingerprint, NO_FIRM, NO_QUOTE, permitGaps, permitScaleGaps } from '../../../core/papers/index.ts'
 import { isPriced, needsAttention, reasonsForNoPrice } from '../../app/estimate-outcome.ts'
 import { readTextFile, writeWhole } from '../../app/files.ts'
 import { pricedOptions } from '../../app/priced-options.ts'
@@ -10,6 +10,9 @@ import { readJobFile, readPrices } from '../inputs.ts'
 import { type ExitCode, faultLines, type Output } from '../output.ts'
 import { pricesHead } from '../report.ts'
 import { printable } from '../text-table.ts'
+
+/** Sheets of a permit set: with one of them among the papers, what the set misses is said before anything is written. */
+const PERMIT_SHEETS: ReadonlySet<string> = new Set(['framing', 'checks', 'section'])
 
 /** The papers of a job file into a folder: all are made before the first is written, and each is written whole. */
 export async function runPapers(
@@ -52,6 +55,11 @@ export async function runPapers(
   if (files.length === 0) {
     output.warn('The job has nothing for these sheets; no file was written.\n')
     return 2
+  }
+  const forPermit = pages.some(({ sheet }) => PERMIT_SHEETS.has(sheet))
+  if (forPermit) {
+    const missing = [...permitGaps({ estimate }), ...permitScaleGaps(pages, page.paper)]
+    output.say(`For the permit office:\n${missing.map((text) => `  ${printable(text)}\n`).join('')}`)
   }
   const folder = makeFolder(to)
   const written =

@@ -1,0 +1,74 @@
+import type { GuardPlan } from '../../guard/index.ts'
+import { printInches } from '../../units/index.ts'
+import { bayHeights, guardBay, typicalBay } from '../drawings/guard-bay.ts'
+import { guardPlan } from '../drawings/guard-plan.ts'
+import type { Block, Step } from '../sheet-types.ts'
+import type { PaperSource } from '../source.ts'
+import { guardBaysTable, stairGuardTable } from '../tables/guard-table.ts'
+import type { Layer } from '../types.ts'
+
+const LAYERS: readonly Layer[] = ['house', 'decking', 'stairs', 'joists', 'guard', 'dimensions']
+/** Share of a page's height for the bay, over how it is built. */
+const SHARE = 0.45
+
+/** Where the guard's posts stand, what a bay looks like, and how both are marked and cut. */
+export function guardDrawings(estimate: PaperSource['estimate'], guard: GuardPlan): readonly Block[] {
+  const bay = typicalBay(guard)
+  if (bay === null) return []
+  const bought = bay.balusters > 0 ? levelBaluster(guard) : null
+  const bays = guardBaysTable(guard)
+  return [
+    { kind: 'page break' },
+    { kind: 'drawing', drawing: guardPlan(estimate, guard), layers: LAYERS },
+    {
+      kind: 'drawing',
+      drawing: guardBay(estimate, bay, bought?.length ?? null),
+      layers: LAYERS,
+      share: SHARE,
+      follows: 120,
+    },
+    { kind: 'steps', items: buildSteps(estimate, bought) },
+    ...(bays.rows.length === 0 ? [] : [{ kind: 'table', table: bays, empty: '' } as const]),
+    ...(guard.stairs.length === 0
+      ? []
+      : [{ kind: 'table', table: stairGuardTable(guard), empty: '' } as const]),
+  ]
+}
+
+/** Those on the level; null where panels fill the bays. */
+function levelBaluster({ balusters }: GuardPlan): GuardPlan['balusters'][number] | null {
+  return balusters.find(({ sloped }) => !sloped) ?? null
+}
+
+function buildSteps(
+  estimate: PaperSource['estimate'],
+  bought: GuardPlan['balusters'][number] | null,
+): readonly Step[] {
+  const { job } = estimate
+  const { height, cap, postSize } = job.guard
+  const { below, underCap } = bayHeights(estimate, bought?.length ?? height)
+  return [
+    {
+      text: 'Hook the tape at the 0 of each edge, the corner of the frame with the ring, on the rim’s outer face. Mark every post’s centre by its figure, in one pull. Posts stand inside the rim.',
+    },
+    {
+      text: `Posts ${postSize} end ${printInches(underCap)} over the decking${cap === 'none' ? '' : `; the cap ${cap} lies on them, its top ${printInches(height)} over the decking`}.`,
+    },
+    ...(bought === null
+      ? [{ text: 'Measure each bay between its posts before its panel is cut.' }]
+      : [
+          {
+            text: `Rails 2x4 on edge between the posts, as long as the bay is clear: measure each before it is sawn. The lower one’s lower edge is ${printInches(below)} over the decking, the upper one’s upper edge under the cap.`,
+          },
+          {
+            text: `Cut ${bought.count} balusters to ${printInches(bought.length)}, from ${printInches(bought.stock)} ones. Each reaches from the lower rail’s lower edge to under the cap.`,
+          },
+          {
+            text: 'Clamp both rails of a bay together and mark them by the table, all figures from one end; the baluster stands beyond each line. Bays are named by stretch and count: 3.2 is the second of stretch 3.',
+            notes: [
+              'Where a bay came out otherwise, space its balusters anew: no opening may pass a 4 in ball.',
+            ],
+          },
+        ]),
+  ]
+}

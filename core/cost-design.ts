@@ -30,6 +30,10 @@ export interface EstimateOptions extends Watch {
   readonly rack?: readonly OffcutsOnHand[]
   /** sound plans with their bound, without seeking the proof that no order is cheaper */
   readonly quick?: boolean
+  /** false: of plans that cost the same any will do */
+  readonly tidy?: boolean
+  /** plans that an audit has found sound: they need none again */
+  readonly sound?: WeakSet<CutPlan>
   /** plans already made, by the content of their cutting job; shared by estimates of one deck in several sizes */
   readonly known?: Map<string, Result<CutPlan, Infeasible>>
 }
@@ -123,7 +127,7 @@ export function planOnce(
   place: { readonly part: number; readonly parts: number } = { part: 1, parts: 1 },
 ): Result<CutPlan, Infeasible> {
   const told = options.plans?.get(cutJob.id)
-  if (told !== undefined) return audited(cutJob, ok(told))
+  if (told !== undefined) return audited(cutJob, ok(told), options.sound)
   const planned = planUnlessKnown(cutJob, engine, options, place)
   if (planned.ok) options.onPlan?.(planned.value)
   return planned
@@ -135,23 +139,31 @@ function planUnlessKnown(
   options: EstimateOptions,
   place: { readonly part: number; readonly parts: number },
 ): Result<CutPlan, Infeasible> {
-  const { known, quick = false, limits } = options
-  const key = known === undefined ? '' : JSON.stringify([quick, limits, cutJob])
+  const { known, quick = false, tidy = true, limits } = options
+  const key = known === undefined ? '' : JSON.stringify([quick, tidy, limits, cutJob])
   const before = known?.get(key)
   if (before !== undefined) return before
   const byCost = cutJob.objectives.every((objective) => objective === 'least cost')
   const planned = planCuts(cutJob, engine, {
     ...watchPart(options, { subject: cutJob.label, ...place, lengthUnit: null }),
     quick,
+    tidy,
     limits: { ...(byCost ? { nodes: NODES_FOR_A_DECK } : WORK_FOR_A_WISH), ...limits },
   })
   if (options.stop?.() !== true && (!planned.ok || planned.value.status !== 'stopped'))
     known?.set(key, planned)
-  return audited(cutJob, planned)
+  return audited(cutJob, planned, options.sound)
 }
 
-function audited(cutJob: CutJob, planned: Result<CutPlan, Infeasible>): Result<CutPlan, Infeasible> {
-  const faults = planned.ok ? auditPlan(cutJob, planned.value) : []
+/** @param sound plans found sound before; this one is added to them */
+function audited(
+  cutJob: CutJob,
+  planned: Result<CutPlan, Infeasible>,
+  sound: WeakSet<CutPlan> | undefined,
+): Result<CutPlan, Infeasible> {
+  if (!planned.ok || sound?.has(planned.value)) return planned
+  const faults = auditPlan(cutJob, planned.value)
   if (faults.length > 0) throw new Error(`plan of ${cutJob.label}: ${JSON.stringify(faults)}`)
+  sound?.add(planned.value)
   return planned
 }

@@ -32,6 +32,8 @@ export interface PlanOptions {
   readonly stop?: (() => boolean) | undefined
   /** a good plan with its bound, without the proof */
   readonly quick?: boolean | undefined
+  /** false: of plans that cost the same the first that is found, whatever its joints and set-ups */
+  readonly tidy?: boolean | undefined
 }
 
 const PROVEN = 'No order can cost less: the prices per length prove it.'
@@ -81,7 +83,8 @@ function planBy(
   })
   const { least, chosen } = ranked
   if (chosen.best === null) return fail(reasonFor(problem, chosen))
-  const { best, paths } = quick || work.stopped() ? chosen : tidied(problem, chosen, engine, work)
+  const asFound = quick || options.tidy === false || work.stopped()
+  const { best, paths } = asFound ? chosen : tidied(problem, chosen, engine, work)
   if (best === null) return fail(reasonFor(problem, chosen))
   const proven = best.cost <= least.bound
   const plan = assemble(problem, best, paths, least.dual, {

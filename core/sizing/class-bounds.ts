@@ -56,6 +56,8 @@ export class ClassBounds {
   readonly #planned = new Map<string, PlannedCost>()
   readonly #effort: Effort
   readonly #byPart = new Map<string, LeastCents>()
+  /** each plan is audited once, not for every way that is cut so */
+  readonly sound = new WeakSet<CutPlan>()
 
   constructor(book: PriceBook, engine: LpEngine, plans: Plans, effort: Effort, stop: Watch['stop']) {
     this.#book = book
@@ -131,7 +133,12 @@ export class ClassBounds {
     this.#effort.add(EFFORT.plan)
     const quick = left === 0
     const stop = () => this.#effort.spent > most || this.#stop?.() === true
-    const options = { known: this.#plans, ...(quick ? { quick, stop: this.#stop } : { stop }) }
+    const options = {
+      known: this.#plans,
+      sound: this.sound,
+      tidy: false,
+      ...(quick ? { quick, stop: this.#stop } : { stop }),
+    }
     const planned = planOnce(cutJob, this.#engine, options)
     if (!planned.ok)
       return { cost: Number.POSITIVE_INFINITY, atLeast: Number.POSITIVE_INFINITY, plan: null, open: false }

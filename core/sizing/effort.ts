@@ -25,8 +25,8 @@ export const EFFORT = {
   count: 60,
   /** the same for a frame that is known on other footings */
   otherFootings: 60,
-  /** a whole estimate from plans at hand, each audited */
-  whole: 2_000,
+  /** a whole estimate from plans at hand */
+  whole: 100,
 }
 
 /** Work done so far, and how much may be: it decides where sizing ends, the clock never does. */

@@ -137,7 +137,10 @@ export class Framing {
     const job = withChoice(this.#job, placed.choice)
     const footings = known.frame.posts.map((post) => footingUnder(job, post))
     const frame = { ...known.frame, footings }
-    return { ...known, job, frame, takeoff: takeOff(job, frame, known) }
+    // a landing stands on such footings as well
+    const laid = known.stairs.length === 0 ? null : layAdditions(job, known.layout, frame)
+    const additions = laid?.ok ? laid.value : known
+    return { ...known, ...additions, job, frame, takeoff: takeOff(job, frame, additions) }
   }
 
   /** Where a beam is too weak, asks which deeper ones of as many plies are: in the same frame, for only its depth changes. */

@@ -170,8 +170,9 @@ class Search {
   #tryWhole(placed: PlacedChoice): void {
     const design = this.#framing.check(placed)
     const way = design && this.#costs.counted(placed, design)
-    const cost = way === null ? null : this.#costs.planned(way)
-    if (way === null || cost === null || (this.#best !== null && cost >= this.#best.cost)) return
+    const below = this.#best?.cost ?? Number.POSITIVE_INFINITY
+    const cost = way === null ? null : this.#costs.planned(way, below)
+    if (way === null || cost === null || cost >= below) return
     this.#takeBest(way, way.design, cost)
   }
 

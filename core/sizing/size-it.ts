@@ -99,7 +99,7 @@ export function sizeIt(
   function costNow(made: Design, now: Job): Cents | null {
     if (least !== book) return wholeCost(made)
     const way = costs.counted({ choice: choiceOf(now), skeleton: null }, made)
-    return way === null ? null : costs.planned(way)
+    return way === null ? null : costs.planned(way, Number.POSITIVE_INFINITY)
   }
 }
 

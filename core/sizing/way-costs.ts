@@ -102,13 +102,15 @@ export class WayCosts {
         return plan === null ? [] : [[one.cutJob.id, plan] as const]
       }),
     )
-    const options = { known: this.#plans, plans, stop: this.#stop }
+    const { sound } = this.#bounds
+    const options = { known: this.#plans, plans, sound, stop: this.#stop }
     return costAt(design, this.#book, this.#engine, options).pricing?.totals.cost ?? null
   }
 
-  /** The whole of a way of which nothing is planned yet. */
-  planned(way: CountedWay): Cents | null {
-    while (this.learn(way)) if (!Number.isFinite(this.atLeast(way))) return null
+  /** The whole of a way of which nothing is planned yet; null where it has none below this. */
+  planned(way: CountedWay, below: number): Cents | null {
+    do if (this.atLeast(way) >= below) return null
+    while (this.learn(way))
     return this.whole(way)
   }
 }

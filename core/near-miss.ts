@@ -121,8 +121,9 @@ interface Wood {
 }
 
 /** Pieces by the role of their member, runs by their label. */
-function woodOf({ frame, takeoff }: Design): readonly Wood[] {
-  const members = new Map(frame.members.map((member) => [member.id, member]))
+function woodOf({ frame, stairs, guard, takeoff }: Design): readonly Wood[] {
+  const all = [...frame.members, ...stairs.flatMap((flight) => flight.members), ...(guard?.members ?? [])]
+  const members = new Map(all.map((member) => [member.id, member]))
   const pieces = takeoff.pieces.map(({ memberId, product, length, cause }) => {
     const member = members.get(memberId)
     const fields = member?.cause.fields ?? cause.fields

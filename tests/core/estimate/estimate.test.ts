@@ -96,6 +96,13 @@ describe('an estimate that is ended at once', () => {
     expect(ended.ok && ended.estimate.pricing).toEqual(whole.ok && whole.estimate.pricing)
   })
 
+  it('calls a cap rail one, not by the id of its member', () => {
+    // a cap of 12 ft 1 in along the front of a deck 12 ft 2 in wide
+    const job = smallJob('12 ft 2 in', { guard: { where: 'all open edges' } })
+    const caps = estimateOf(job, SAMPLE_BOOK).nearMisses.filter(({ length }) => length === inches(145))
+    expect(caps.map(({ subject }) => subject)).toEqual(['guard cap'])
+  })
+
   it('calls near misses out without a size that would drop them, which is not planned any more', () => {
     const ended = estimate(smallJob('12 ft'), SAMPLE_BOOK, engine, { stop: () => true })
     const misses = ended.ok ? ended.estimate.nearMisses : []

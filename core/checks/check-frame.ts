@@ -92,7 +92,7 @@ export function checkFrame(
     checkFrostUplift(context),
     checkGuard(context, guard, stairs),
     ...checkGuardBuilt(job, guard),
-    ...stairs.flatMap((one) => checkStairs(job, one)),
+    ...stairs.flatMap((one) => checkStairs(context, one)),
   ]
 }
 

@@ -10,6 +10,9 @@ import type { Bearing } from './soil.ts'
 import type { Finding } from './types.ts'
 import { squareFeetText } from './words.ts'
 
+/** A tube and the base that it stands on. */
+export type Concrete = Pick<Footing, 'tube' | 'tubeLength' | 'base' | 'baseThickness'>
+
 export interface LoadedFooting {
   readonly footing: Footing
   readonly facts: BeamFacts
@@ -47,7 +50,7 @@ function withHip({ frame, load, job }: CheckContext, postId: string, reaction: n
 }
 
 /** Widest part of a footing: its base, or its tube where it has none. */
-export function widthOf(footing: Footing): Ticks {
+export function widthOf(footing: Pick<Footing, 'base' | 'tube'>): Ticks {
   return ticks(Math.max(footing.base, footing.tube))
 }
 
@@ -57,16 +60,26 @@ export function toWholeInch(across: number): Ticks {
 }
 
 /** The code's own reckoning, unrounded: tributary area times live or snow load and dead load. IRC 2021 Table R507.3.1. */
-export function byTributaryArea(context: CheckContext, one: LoadedFooting, bearing: Bearing): Finding {
+export function byTributaryArea(
+  context: CheckContext,
+  one: { readonly footing: Concrete; readonly area: number },
+  bearing: Bearing,
+): Finding {
   const psf = context.load + context.job.site.deadLoad
-  return sizing(one, bearing, psf * one.area, [`${squareFeetText(one.area)} × ${psf} psf`], 'Tributary area')
+  return sizing(
+    one.footing,
+    bearing,
+    psf * one.area,
+    [`${squareFeetText(one.area)} × ${psf} psf`],
+    'Tributary area',
+  )
 }
 
 /** Under the beam's greatest reaction, the live load placed worst and the beam continuous or jointed, whichever is more. */
 export function byReaction(one: LoadedFooting, bearing: Bearing): Finding | null {
   if (one.reaction === null) return null
   return sizing(
-    one,
+    one.footing,
     bearing,
     Math.max(0, one.reaction),
     ["The beam's greatest reaction, live load placed worst"],
@@ -75,13 +88,12 @@ export function byReaction(one: LoadedFooting, bearing: Bearing): Finding | null
 }
 
 function sizing(
-  one: LoadedFooting,
+  footing: Concrete,
   bearing: Bearing,
   load: number,
   how: readonly string[],
   name: string,
 ): Finding {
-  const { footing } = one
   const width = widthOf(footing)
   const needed = ceilTicks(footingDiameter(load, bearing.psf) * TICKS_PER_INCH)
   const weight = concreteWeight(footing)
@@ -105,7 +117,7 @@ function sizing(
 }
 
 /** lb; the tube and its base. */
-export function concreteWeight(footing: Footing): number {
+export function concreteWeight(footing: Concrete): number {
   const cylinder = (across: number, high: number) => (Math.PI / 4) * across ** 2 * high
   const cubicInches =
     cylinder(toInches(footing.tube), toInches(footing.tubeLength)) +

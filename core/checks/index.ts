@@ -2,4 +2,5 @@ export { checkFrame, checkSpansOfBeams, spansBesideTables } from './check-frame.
 export { type FootingLoad, footingLoads } from './footing-loads.ts'
 export { membersNamed } from './hanging-joists.ts'
 export { bearingOf } from './soil.ts'
+export { stairFootingLoads } from './stair-footing-loads.ts'
 export type * from './types.ts'

@@ -52,7 +52,7 @@ function byTable(context: CheckContext, facts: BeamFacts, tallest: Ticks): Findi
   const findings = facts.posts.map((post, i) => {
     const height = ticks(post.length + context.job.ground.standoff)
     const area = facts.areas[i] ?? 0
-    const lookup = allowed(context, postSize, area)
+    const lookup = allowedHeight(context, postSize, area)
     return atMost(lookup, height, [
       `Height of post ${post.number}, top of the footing to the underside of the beam: ${feetInches(height)}`,
       `Tributary area: ${squareFeetText(area)}`,
@@ -75,39 +75,48 @@ function byGuide(context: CheckContext, facts: BeamFacts, tallest: Ticks): reado
   )
 }
 
-function allowed(context: CheckContext, size: LumberSize, area: number): TableLookup {
+/** How high a post of a size may stand by the code's table. */
+export function allowedHeight(context: CheckContext, size: LumberSize, area: number): TableLookup {
   return underTables(context, tabledPostHeight(size, area, context.job.frame.species, context.spanLoad))
 }
 
-/** Each post as a column, pinned at both ends, under its beam's greatest reaction. NDS 2018 3.6 and 3.7. */
+/** Each post under its beam's greatest reaction. NDS 2018 3.6 and 3.7. */
 function calculate(context: CheckContext, facts: BeamFacts): Finding | null {
   if (!context.path.beams.some((one) => one.facts === facts)) return null
-  const { postSize } = context.job.frame
-  const values = valuesOf(context, postSize, 1)
-  const section = rectangleOf(postSize)
-  const least = toInches(dressedSizes[postSize].thickness)
   return facts.posts
     .map((post) => {
       const load = Math.max(0, reactionOn(context.path, post.id) ?? 0)
-      const slenderness = Math.max(0, toInches(post.length)) / least
-      const stability = columnStability(slenderness, values.leastModulus, values.compression)
-      const capacity = stability * values.compression * areaOf(section)
-      return byCalculation(
-        [
-          {
-            name: 'Column',
-            clause: '3.7.1',
-            demand: { value: load, unit: 'lb' },
-            capacity: { value: capacity, unit: 'lb' },
-            steps: [
-              values.steps.compression,
-              `Post ${post.number}: ${load.toFixed(0)} lb, the beam's greatest reaction`,
-              `le/d = ${slenderness.toFixed(1)}, CP = ${stability.toFixed(3)}`,
-            ],
-          },
-        ],
-        values.source,
+      return asColumn(
+        context,
+        post.length,
+        load,
+        `Post ${post.number}: ${load.toFixed(0)} lb, the beam's greatest reaction`,
       )
     })
     .reduce<Finding | null>(worse, null)
+}
+
+/** One post as a column, pinned at both ends, under a load in lb. */
+export function asColumn(context: CheckContext, length: Ticks, load: number, says: string): Finding {
+  const { postSize } = context.job.frame
+  const values = valuesOf(context, postSize, 1)
+  const slenderness = Math.max(0, toInches(length)) / toInches(dressedSizes[postSize].thickness)
+  const stability = columnStability(slenderness, values.leastModulus, values.compression)
+  const capacity = stability * values.compression * areaOf(rectangleOf(postSize))
+  return byCalculation(
+    [
+      {
+        name: 'Column',
+        clause: '3.7.1',
+        demand: { value: load, unit: 'lb' },
+        capacity: { value: capacity, unit: 'lb' },
+        steps: [
+          values.steps.compression,
+          says,
+          `le/d = ${slenderness.toFixed(1)}, CP = ${stability.toFixed(3)}`,
+        ],
+      },
+    ],
+    values.source,
+  )
 }

@@ -29,7 +29,6 @@ export function checkLanding(job: Job, platform: Platform): Check {
     bad: `The landing, ${printLength(platform.width)} by ${printLength(platform.depth)}, spans too far.`,
     uncovered: 'No table row covers the landing’s joists and beams',
     remedy: 'Make the landing smaller, or the joists deeper.',
-    caution:
-      'Its posts and footings are made like the deck’s, which carry more; a flight of stairs bears on its edge and is not in the tables. Brace it against the deck.',
+    caution: 'A flight of stairs bears on its edge and is not in the tables. Brace it against the deck.',
   })
 }

@@ -1,16 +1,23 @@
 import { furtherStairs, type Job, jobOfStairs, titleOfStairs } from '../job/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
+import type { CheckContext } from './context.ts'
 import { checkStairFloor } from './stair-floor.ts'
+import { checkStairFootings } from './stair-footings.ts'
 import { checkLanding } from './stair-landing.ts'
+import { checkPad } from './stair-pad.ts'
 import { checkStairSteps } from './stair-steps.ts'
 import { checkStringers, checkTreads } from './stair-stringers.ts'
 import { checkHandrail, checkStairWidth } from './stair-width.ts'
 import type { Check } from './types.ts'
 
 /** Every rule for one of the stairs. */
-export function checkStairs(whole: Job, stairs: StairPlan): readonly Check[] {
+export function checkStairs(context: CheckContext, stairs: StairPlan): readonly Check[] {
   const { branch, number } = stairs
-  return checksOf(jobOfStairs(whole, branch), stairs).map((check) => ({
+  return [
+    ...checksOf(jobOfStairs(context.job, branch), stairs),
+    ...checkStairFootings(context, stairs),
+    ...(stairs.pad === null ? [] : [checkPad(context, stairs, stairs.pad)]),
+  ].map((check) => ({
     ...check,
     id: number === 1 ? check.id : `${check.id}-of-${number}`,
     title: titleOfStairs(branch, check.title),

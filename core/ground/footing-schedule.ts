@@ -1,4 +1,4 @@
-import { type FootingLoad, footingLoads } from '../checks/index.ts'
+import { type FootingLoad, footingLoads, stairFootingLoads } from '../checks/index.ts'
 import type { Design } from '../estimate-types.ts'
 import type { Ticks } from '../units/index.ts'
 import { allHoles, type Hole } from './holes.ts'
@@ -6,7 +6,7 @@ import { allHoles, type Hole } from './holes.ts'
 /** One hole as it is dug, formed and poured, with what it carries and what stands on it. */
 export interface FootingRow extends Pick<Hole, 'number' | 'x' | 'y' | 'under' | 'post'> {
   readonly footingId: string
-  /** null under stairs, whose loads no table here reckons */
+  /** null where nothing reckons what it carries */
   readonly carries: FootingLoad | null
   /** above the datum, ticks */
   readonly groundLevel: number
@@ -24,8 +24,13 @@ export interface FootingRow extends Pick<Hole, 'number' | 'x' | 'y' | 'under' | 
 
 /** The hole schedule: place, levels, sizes, concrete, load and soil pressure of every footing. */
 export function footingSchedule(design: Design): readonly FootingRow[] {
-  const { job, layout, frame, takeoff } = design
-  const loads = new Map(footingLoads(job, layout, frame).map((load) => [load.footingId, load]))
+  const { job, layout, frame, stairs, takeoff } = design
+  const loads = new Map(
+    [...footingLoads(job, layout, frame), ...stairFootingLoads(job, stairs)].map((load) => [
+      load.footingId,
+      load,
+    ]),
+  )
   const volumes = new Map(takeoff.volumes.concreteEach.map((one) => [one.footingId, one.cubicFeet]))
   return allHoles(design).map((footing) => ({
     footingId: footing.id,

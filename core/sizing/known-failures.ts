@@ -130,6 +130,8 @@ export class KnownFailures {
       case 'footing-size':
       case 'footing-thickness':
         return [this.#postsKey({ choice, skeleton }), n.footing(footing)]
+      case 'footings of stairs':
+        return [0, n.footing(footing)]
       case 'height':
         return [at, ((n.beam(front) * BEAMS + n.beam(rear)) * 64 + spacing) * 64 + n.size(joist.size)]
       case 'whole':
@@ -164,10 +166,11 @@ type Family =
   | `${Side} posts`
   | 'footing-size'
   | 'footing-thickness'
+  | 'footings of stairs'
   | 'height'
   | 'whole'
 
-const OF_FOOTINGS: readonly Family[] = ['footing-size', 'footing-thickness', 'whole']
+const OF_FOOTINGS: readonly Family[] = ['footing-size', 'footing-thickness', 'footings of stairs', 'whole']
 const OF_JOISTS: readonly Family[] = ['decking', 'joists', 'joists and beams']
 const OF_FRAMES: readonly Family[] = [
   ...OF_JOISTS,
@@ -190,6 +193,7 @@ function familyOf(id: string): Family {
   if (/^(joist|ledger|hanger)-/.test(id)) return 'joists and beams'
   if (id.startsWith('footing-size-')) return 'footing-size'
   if (id.startsWith('footing-thickness-')) return 'footing-thickness'
+  if (id.startsWith('stair-footing-')) return 'footings of stairs'
   const [, what, key] = OF_BEAMS.exec(id) ?? []
   if (what === undefined) return 'whole'
   const side = key === 'rear' ? 'rear' : 'front'

@@ -63,6 +63,17 @@ export const IRC_LIMITS = {
     unit: 'in',
     source: irc('R507.9.1.1', 'verified', 'Read in a permit document (Everett WA).'),
   },
+  smallFooting: {
+    id: 'irc-2021/small-footing',
+    says: 'least diameter of a round footing that bears no more than 5 sq ft',
+    value: 8,
+    unit: 'in',
+    source: irc(
+      'Table R507.3.1',
+      'verified',
+      'Its row of 5 sq ft and its 8 in, read in a summary of the changes of 2021.',
+    ),
+  },
   footingDepth: {
     id: 'irc-2021/footing-depth',
     says: 'least depth of a footing under undisturbed ground',

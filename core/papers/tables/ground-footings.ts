@@ -7,7 +7,7 @@ import { offsetText } from '../offset-text.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
-/** Under stairs: made like the deck's, never a figure that nothing here works out. */
+/** Never a figure that nothing here works out. */
 const NOT_RECKONED = 'not reckoned'
 
 /** The footing schedule: place, levels, sizes, load and soil pressure of every footing, and the post on it. */

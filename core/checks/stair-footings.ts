@@ -1,0 +1,198 @@
+import { IRC_LIMITS } from '../data/index.ts'
+import { footingThickness, tabledFootingDiameter, tabledFootingThickness } from '../rules/index.ts'
+import type { StairPlan } from '../stairs/index.ts'
+import { ceilTicks, inches, TICKS_PER_INCH, ticks, toInches } from '../units/index.ts'
+import type { CheckContext } from './context.ts'
+import { atLeast, atMost, byLimit, length, over, worse } from './finding.ts'
+import { byTributaryArea, toWholeInch, widthOf } from './footing-load.ts'
+import { judge } from './judge.ts'
+import { allowedHeight, asColumn } from './post-height.ts'
+import { type Bearing, bearingOf } from './soil.ts'
+import { type LoadedStairFooting, loadedStairFootings } from './stair-footing-loads.ts'
+import { underTables } from './tables.ts'
+import type { Check, Finding } from './types.ts'
+import { feetInches, squareFeetText } from './words.ts'
+
+/** sq ft: the smallest row of IRC 2021 Table R507.3.1. */
+const SMALL_AREA = 5
+
+/** What a footing bears in all, sq ft. */
+interface Borne extends LoadedStairFooting {
+  readonly area: number
+}
+
+/** Footings under a landing or under stringers, by the same rules as the deck's; none where the stairs stand on a pad. */
+export function checkStairFootings(context: CheckContext, stairs: StairPlan): readonly Check[] {
+  const all = loadedStairFootings(stairs).map(
+    (one): Borne => ({ ...one, area: one.ofLanding + one.ofFlights }),
+  )
+  if (all.length === 0) return []
+  // all are made alike: the one that bears most decides
+  const most = all.reduce((a, b) => (b.area > a.area ? b : a))
+  return [
+    checkSize(context, all, most),
+    checkThickness(context, all, most),
+    checkDepth(context, all),
+    ...checkPosts(context, all),
+  ]
+}
+
+function checkSize(context: CheckContext, all: readonly Borne[], most: Borne): Check {
+  const bearing = bearingOf(context.job)
+  const width = widthOf(most.footing)
+  const prescriptive = byTable(context, most, bearing)
+  const calculated = byTributaryArea(context, most, bearing)
+  const needed = feetInches(toWholeInch(Math.max(prescriptive?.demand.value ?? 0, calculated.demand.value)))
+  const told = `Footings under the ${under(all)} are ${feetInches(width)} across; ${needed} is needed.`
+  return judge(context.job, {
+    id: 'stair-footing-size',
+    title: 'Footing size under stairs',
+    subjects: all.map(({ footing }) => footing.id),
+    fields: ['ground.base', 'ground.tube', 'site.soil', 'site.soilBearing'],
+    prescriptive,
+    calculated: { ...calculated, steps: [...areaSteps(most), ...calculated.steps] },
+    good: () => told,
+    bad: told,
+    uncovered: `No table row covers a footing under ${squareFeetText(most.area)} of stairs at ${context.load} psf on ${bearing.psf} psf`,
+    remedy:
+      under(all) === 'landing' ? `Make the bases at least ${needed} across.` : `Use tubes of ${needed}.`,
+    caution: bearing.caution,
+  })
+}
+
+/** The rows for larger areas ask for 14 in at least, as those of 2018 did; the one of 5 sq ft is of 2021. */
+function byTable(context: CheckContext, most: Borne, bearing: Bearing): Finding | null {
+  const width = widthOf(most.footing)
+  const steps = [...areaSteps(most), bearing.says]
+  if (most.area <= SMALL_AREA && context.load <= 40 && context.noTables === null) {
+    const least = inches(IRC_LIMITS.smallFooting.value)
+    return byLimit(IRC_LIMITS.smallFooting, length(least), length(width), steps)
+  }
+  const lookup = underTables(context, tabledFootingDiameter(most.area, bearing.psf, context.load))
+  return atLeast(lookup, width, [...steps, lookup.sentence])
+}
+
+function checkThickness(context: CheckContext, all: readonly Borne[], most: Borne): Check {
+  const { base, baseThickness, tube, tubeLength } = most.footing
+  const bearing = bearingOf(context.job)
+  const thickness = base > 0 ? baseThickness : tubeLength
+  const lookup = underTables(context, tabledFootingThickness(most.area, bearing.psf, context.load))
+  const prescriptive = atLeast(lookup, thickness, [
+    ...areaSteps(most),
+    bearing.says,
+    `${lookup.sentence}; the table stands a 6x6 post on the footing`,
+  ])
+  const needed = ceilTicks(footingThickness(toInches(base), toInches(tube)) * TICKS_PER_INCH)
+  const calculated: Finding = {
+    method: 'calculated',
+    document: 'IRC',
+    edition: '2021',
+    clause: 'R403.1.1',
+    demand: length(needed),
+    capacity: length(thickness),
+    ratio: over(needed, thickness),
+    confidence: 'computed only',
+    lookup: 'Projection of the base beyond the tube, 6 in at least',
+    steps: [
+      base > 0
+        ? `Base ${feetInches(base)} under a tube of ${feetInches(tube)}: projection ${toInches(base - tube) / 2} in`
+        : 'No base: the tube stands on the ground and has no projection',
+    ],
+  }
+  const least = feetInches(ticks(Math.max(prescriptive?.demand.value ?? 0, needed)))
+  const told = `Footings under the ${under(all)} are ${feetInches(thickness)} thick`
+  return judge(context.job, {
+    id: 'stair-footing-thickness',
+    title: 'Footing thickness under stairs',
+    subjects: all.map(({ footing }) => footing.id),
+    fields: ['ground.baseThickness', 'ground.base', 'ground.tube', 'site.soilBearing'],
+    prescriptive,
+    calculated,
+    good: () => `${told}; ${least} is enough.`,
+    bad: `${told}; ${least} is needed.`,
+    uncovered: `No table row covers the thickness of a footing under ${squareFeetText(most.area)} of stairs at ${context.load} psf`,
+    remedy: `Make the bases at least ${least} thick.`,
+    caution: '',
+  })
+}
+
+function checkDepth({ job }: CheckContext, all: readonly Borne[]): Check {
+  const least = inches(IRC_LIMITS.footingDepth.value)
+  const needed = ticks(Math.max(least, job.site.frostDepth))
+  const shallowest = ticks(Math.min(...all.map(({ footing }) => footing.depth)))
+  const found = byLimit(IRC_LIMITS.footingDepth, length(needed), length(shallowest), [
+    `Frost depth ${feetInches(job.site.frostDepth)}${job.site.frostStated ? '' : ', taken as in a very cold place, as it is not known'}; never less than ${feetInches(least)}`,
+    `Bottom of the shallowest footing of the stairs under the ground at it: ${feetInches(shallowest)}`,
+  ])
+  const told = `Footings under the ${under(all)} reach ${feetInches(shallowest)} down`
+  return judge(job, {
+    id: 'stair-footing-depth',
+    title: 'Footing depth under stairs',
+    subjects: all.map(({ footing }) => footing.id),
+    fields: ['site.frostDepth', 'site.frostSource'],
+    // they are dug to the depth that the rule asks for: being at it is not being near a limit
+    prescriptive: found.ratio === 1 ? { ...found, ratio: null } : found,
+    calculated: null,
+    good: () => `${told}, to the frost depth or below.`,
+    bad: `${told}; ${feetInches(needed)} is needed.`,
+    uncovered: 'No rule covers the depth of the footings under stairs',
+    remedy: `Dig to ${feetInches(needed)}.`,
+    caution: '',
+  })
+}
+
+/** Posts of a landing by the code's table, and as columns under what they bear. */
+function checkPosts(context: CheckContext, all: readonly Borne[]): readonly Check[] {
+  const { job, load } = context
+  const { postSize } = job.frame
+  const posts = all.flatMap(({ post, area }) => (post === null ? [] : [{ post, area }]))
+  if (posts.length === 0) return []
+  const heightOf = (post: { readonly length: number }) => ticks(post.length + job.ground.standoff)
+  const byTable = posts.map(({ post, area }) => {
+    const lookup = allowedHeight(context, postSize, area)
+    return atMost(lookup, heightOf(post), [
+      `Height of post ${post.mark}, top of the footing to the underside of the beam: ${feetInches(heightOf(post))}`,
+      `It bears ${squareFeetText(area)}`,
+      lookup.sentence,
+    ])
+  })
+  const calculated = posts
+    .map(({ post, area }) => {
+      const pounds = area * (load + job.site.deadLoad)
+      return asColumn(
+        context,
+        post.length,
+        pounds,
+        `Post ${post.mark}: ${squareFeetText(area)} × ${load + job.site.deadLoad} psf = ${pounds.toFixed(0)} lb`,
+      )
+    })
+    .reduce<Finding | null>(worse, null)
+  const tallest = ticks(Math.max(...posts.map(({ post }) => heightOf(post))))
+  return [
+    judge(job, {
+      id: 'stair-post-height',
+      title: 'Height of the landing’s posts',
+      subjects: posts.map(({ post }) => post.id),
+      fields: ['size.height', 'site.ground', 'frame.postSize', 'stairs.kind'],
+      prescriptive: byTable.some((one) => one === null) ? null : byTable.reduce(worse, null),
+      calculated,
+      good: (share) => `Posts under the landing use ${share} of what they may.`,
+      bad: `A post under the landing stands ${feetInches(tallest)}; ${postSize} may not.`,
+      uncovered: `No table row covers ${postSize} posts under the landing at ${load} psf`,
+      remedy: 'Use larger posts.',
+      caution: '',
+    }),
+  ]
+}
+
+function areaSteps({ ofLanding, ofFlights, area }: Borne): readonly string[] {
+  return [
+    ofLanding > 0
+      ? `The footing that bears most: ${squareFeetText(ofLanding)} of the landing and ${squareFeetText(ofFlights)} of flights, half of each that meets it: ${squareFeetText(area)}`
+      : `Under each stringer: half of its flight, as wide as stringers stand apart: ${squareFeetText(area)}`,
+  ]
+}
+
+function under(all: readonly Borne[]): string {
+  return all.some(({ post }) => post !== null) ? 'landing' : 'stringers'
+}

@@ -1,0 +1,54 @@
+import { SOIL_BEARING } from '../data/index.ts'
+import type { Pad, StairPlan } from '../stairs/index.ts'
+import { toFeet } from '../units/index.ts'
+import type { CheckContext } from './context.ts'
+import { byLimit } from './finding.ts'
+import { judge } from './judge.ts'
+import { bearingOf } from './soil.ts'
+import type { Check } from './types.ts'
+import { feetInches, squareFeetText } from './words.ts'
+
+/**
+ * Soil under the pad that a flight stands on: half of the flight, borne by no more of the pad than lies under the
+ * stringers, behind the face of the lowest riser.
+ */
+export function checkPad(context: CheckContext, { flights, patterns }: StairPlan, pad: Pad): Check {
+  const { job, load } = context
+  const last = flights.at(-1)
+  const span = patterns.find(({ flight }) => flight === last?.number)?.span ?? last?.run ?? 0
+  const area = toFeet(pad.width) * (toFeet(span) / 2)
+  const under = toFeet(pad.width) * toFeet(pad.depth - pad.landing)
+  const psf = load + job.site.deadLoad
+  const pressure = (area * psf) / under
+  const bearing = bearingOf(job)
+  const found = byLimit(
+    {
+      id: 'irc-2021/soil-bearing',
+      says: 'what soil is presumed to carry',
+      value: bearing.psf,
+      unit: 'psf',
+      source: SOIL_BEARING.source,
+    },
+    { value: pressure, unit: 'psf' },
+    { value: bearing.psf, unit: 'psf' },
+    [
+      `Half of the last flight, ${squareFeetText(area)} × ${psf} psf = ${Math.ceil(area * psf)} lb`,
+      `On ${squareFeetText(under)} of the pad, as deep as stringers stand on it: ${Math.ceil(pressure)} psf`,
+      bearing.says,
+    ],
+  )
+  return judge(job, {
+    id: 'stair-pad',
+    title: 'Pad under the stairs',
+    subjects: [],
+    fields: ['stairs.foot', 'stairs.padDepth', 'site.soil', 'site.soilBearing'],
+    prescriptive: found,
+    calculated: null,
+    good: () =>
+      `The pad, ${feetInches(pad.thickness)} thick, presses ${Math.ceil(pressure)} psf on soil that carries ${bearing.psf}.`,
+    bad: `The pad presses ${Math.ceil(pressure)} psf on soil that carries ${bearing.psf}.`,
+    uncovered: 'No rule covers the soil under the pad',
+    remedy: 'Have footings under the stringers.',
+    caution: bearing.caution,
+  })
+}

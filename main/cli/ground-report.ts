@@ -43,12 +43,13 @@ export function groundText(estimate: Estimate, ground: GroundReport): string {
     .join('\n')
 }
 
-/** The schedule is wider than a terminal: places and loads in one table, what is dug and poured in another. */
+/** The schedule is wider than a terminal: places, loads, and what is dug and poured in a table each. */
 function sizes(table: PaperTable): readonly string[] {
   const of = (title: string, keys: readonly string[]) =>
     textTable({ ...table, title, columns: table.columns.filter(({ key }) => keys.includes(key)) })
   return [
-    of(table.title, ['number', 'along', 'away', 'load', 'worst', 'pressure', 'bearing', 'post']),
+    of(table.title, ['number', 'along', 'away', 'post']),
+    of('What they carry', ['number', 'load', 'worst', 'pressure', 'worstPressure', 'bearing']),
     of('What is dug and poured', [
       'number',
       'ground',

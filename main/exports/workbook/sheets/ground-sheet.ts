@@ -20,7 +20,7 @@ import type { Source } from '../source.ts'
 
 /** Everything in the ground: cautions, schedule, setting out with live diagonals, concrete both ways, tubes, digging. */
 export function groundSheet(source: Source, tubes: TubePlan | null): Sheet {
-  const sheet = new SheetBuilder('Ground', [30, 12, 12, 13, 13, 12, 12, 12, 12, 14], true)
+  const sheet = new SheetBuilder('Ground', [30, 12, 12, 13, 13, 12, 12, 12, 14, 12, 14, 12], true)
   sheet.title('Ground')
   for (const sentence of soilCautions(source.estimate.job)) sheet.note(sentence)
   writeSchedule(sheet, source)
@@ -37,6 +37,9 @@ function writeSchedule(sheet: SheetBuilder, { estimate }: Source): void {
   sheet.note(
     'Levels against the ground at the wall’s left end, inches. Soil pressure without the concrete’s own weight.',
   )
+  sheet.note(
+    'Load: by the area that a post carries, as the code’s table reckons. Reaction: the beam’s greatest, live load placed worst.',
+  )
   sheet.header([
     'Footing',
     '>Ground, in',
@@ -46,7 +49,9 @@ function writeSchedule(sheet: SheetBuilder, { estimate }: Source): void {
     '>Base, in',
     '>Base thick, in',
     '>Load, lb',
+    '>Reaction, lb',
     '>Soil, psf',
+    '>At reaction, psf',
     '>Carries, psf',
   ])
   for (const row of footingSchedule(estimate)) {
@@ -62,8 +67,13 @@ function writeSchedule(sheet: SheetBuilder, { estimate }: Source): void {
       bare ? text('none', { right: true }) : number(inchesOf(row.base), 'inches'),
       bare ? empty : number(inchesOf(row.baseThickness), 'inches'),
       ...(row.carries === null
-        ? [text('not reckoned', { right: true }), empty]
-        : [number(row.carries.load, 'count'), number(row.carries.pressure, 'count')]),
+        ? [text('not reckoned', { right: true }), empty, empty, empty]
+        : [
+            number(row.carries.load, 'count'),
+            row.carries.worst === null ? empty : number(row.carries.worst, 'count'),
+            number(row.carries.pressure, 'count'),
+            row.carries.worstPressure === null ? empty : number(row.carries.worstPressure, 'count'),
+          ]),
       number(bearingOf(estimate.job).psf, 'count'),
     ])
   }

@@ -13,7 +13,7 @@ import { assemble } from './solve/assemble.ts'
 import { lengthStep, measure } from './solve/objectives.ts'
 import { type Ranked, type Reached, rank, reachedAtOnce } from './solve/rank.ts'
 import { reasonFor } from './solve/reason.ts'
-import type { SearchOptions } from './solve/search.ts'
+import { fits, type SearchOptions } from './solve/search.ts'
 import { judge, type RuledOutcome } from './solve/search-rules.ts'
 import type { Solution } from './solve/solution.ts'
 import { DEFAULT_LIMITS, Work } from './solve/work.ts'
@@ -132,7 +132,9 @@ function telling(
 function tidied(problem: Problem, chosen: RuledOutcome, engine: LpEngine, work: Work): RuledOutcome {
   const jointed = fewerJoints(problem, chosen, engine, () => work.stopped())
   const { best } = jointed
-  return best === null ? jointed : { ...jointed, best: fewerSetUps(problem, costsInCents(problem), best) }
+  if (best === null) return jointed
+  const tidier = fewerSetUps(problem, costsInCents(problem), best)
+  return fits(problem, tidier.boards) ? { ...jointed, best: tidier } : jointed
 }
 
 /** What the plan that is given out has of each objective: a tidier one may have come out cheaper where the cost is not proven. */

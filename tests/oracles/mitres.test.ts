@@ -144,8 +144,8 @@ describe(`shared slanting cuts against an oracle that tries everything (seed ${s
       if (weighed === least) best++
     })
     expect(all).toBeGreaterThan(0)
-    // a tick or two beside unlike slants may cost a plan its best place
-    expect(best / all).toBeGreaterThan(0.97)
+    // where pieces of several shapes count alike, a tick or two beside unlike slants may cost a plan its best place
+    expect(best / all).toBeGreaterThan(0.99)
   })
 
   it('costs no more than by long points, however little work is allowed', () => {

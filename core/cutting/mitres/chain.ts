@@ -42,7 +42,7 @@ export function chained<Piece extends ToLay>(
   for (const { link, turned } of slantsOutward(found, endsAlong).flat()) {
     const piece = pieces[link] as Piece
     const ends = endsAlong({ link, turned })
-    const from = last === undefined ? start : (laid.at(-1)?.to ?? start) + gapBetween(last[1], ends[0], kerf)
+    const from = last === undefined ? start : (laid.at(-1)?.to ?? start) + gapOf(last[1], ends[0], kerf)
     laid.push({ piece, turned, from, to: from + piece.length })
     last = ends
   }
@@ -84,8 +84,18 @@ function slantsOutward(stretches: readonly Step[][], endsAlong: (step: Step) => 
     : [...none, ...one, ...both]
 }
 
+type Turned = Pick<Laid<ToLay>, 'piece' | 'turned'>
+
 /** From one piece's right long point to the next one's left: where they share a slanting cut, mostly less than nothing. */
-function gapBetween(left: End, right: End, kerf: number): number {
+export function gapBetween(before: Turned, after: Turned, kerf: number): number {
+  return gapOf(endsOfTurned(before)[1], endsOfTurned(after)[0], kerf)
+}
+
+function endsOfTurned({ piece, turned }: Turned): Ends {
+  return endsOf(piece, endClasses(piece.length, piece.mitres), turned)
+}
+
+function gapOf(left: End, right: End, kerf: number): number {
   const along = Math.max(kerfAlong(kerf, left.hundredths), kerfAlong(kerf, right.hundredths))
   if (left.shares === null || right.shares === null || classKey(left.shares) !== classKey(right.shares))
     return along

@@ -1,6 +1,7 @@
 import { fail, ok, type Result, type Ticks } from '../../units/index.ts'
 import { longPoints, type Measure } from '../mitres/measure.ts'
 import type { KindKey } from '../mitres/mix.ts'
+import { shapeOf } from '../mitres/shape.ts'
 import type { CutJob, FixedPiece, Infeasible, Mitres, RunGroup, StockOption } from '../types.ts'
 import { countChoices } from './count-choices.ts'
 import { noStock, pieceTooLong, runNeedsStock } from './infeasible.ts'
@@ -57,6 +58,22 @@ function sortOf(
   measure: Measure,
 ): Sort {
   return { size: (length - measure.less(length, mitres)) as Ticks, kind: measure.kindOf(length, mitres) }
+}
+
+interface Shape {
+  readonly length: Ticks
+  readonly mitres?: Mitres | undefined
+}
+
+/** Every piece that may be cut, by what it counts as; each shape once. */
+function shapesOf(job: CutJob, measure: Measure): Map<string, readonly Shape[]> {
+  const shapes = new Map<string, Map<string, Shape>>()
+  for (const shape of [...job.pieces, ...job.runs.flatMap(admissibleArcs)]) {
+    const key = keyOf(sortOf(shape, measure))
+    const own = shapes.get(key) ?? new Map<string, Shape>()
+    shapes.set(key, own.set(shapeOf(shape.length, shape.mitres), shape))
+  }
+  return new Map([...shapes].map(([key, own]) => [key, [...own.values()]]))
 }
 
 /** Most pieces of each sort that one member of the run can be made of: as many as fit it with both laps taken off. */
@@ -118,11 +135,13 @@ export function buildProblem(job: CutJob, measure: Measure = longPoints(job)): R
     }
   }
   const { mix } = measure
+  const shapes = measure.isRelaxed === true ? shapesOf(job, measure) : null
   const sorts = [...needed].sort(([, a], [, b]) => b.size - a.size)
   const divisor = sorts.reduce((g, [, { size }]) => greatestDivisor(g, size + measure.kerf), 0)
   const unit = mix === null ? Math.max(1, divisor) : 1
   const items: Item[] = sorts.map(([key, { size, kind }]) => ({
     size,
+    shapes: shapes?.get(key) ?? [],
     kind: mix?.kinds.indexOf(kind) ?? 0,
     width: (size + measure.kerf) / unit,
     demand: demand.get(key) ?? 0,

@@ -1,11 +1,16 @@
 import type { Ticks } from '../../units/index.ts'
 import type { Measure } from '../mitres/measure.ts'
-import type { CutJob, RunGroup, StockOption } from '../types.ts'
+import type { CutJob, Mitres, RunGroup, StockOption } from '../types.ts'
 
 /** One distinct size and kind of pieces: the fixed ones of it, and the most that any plan would want. */
 export interface Item {
   /** by the problem's measure; of pieces with square ends their length */
   readonly size: Ticks
+  /** by a relaxed measure, what counts as it, as cut; else nothing */
+  readonly shapes: readonly {
+    readonly length: number
+    readonly mitres?: Mitres | undefined
+  }[]
   /** of the measure's mix, by its two ends; 0 where neither may share its cut */
   readonly kind: number
   /** size + kerf, in the problem's unit */

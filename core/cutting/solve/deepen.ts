@@ -59,6 +59,8 @@ export function deepen(
   let bound = dual.cents
   let step = Math.max(1, Math.round(bound * FIRST_STEP))
   let asked = 0
+  /** the cost below which there are more patterns than can be asked about at once */
+  let tooMany = Number.NaN
   const most = costliest(problem, costs)
   const branches = Math.min(BRANCHES, BRANCHES_A_NODE * work.limits.nodes)
   const shared = problem.runs.some((run) => run.members >= MANY_MEMBERS)
@@ -70,7 +72,8 @@ export function deepen(
       return patternsWithin(problem, costs, table, dual, below, most, usable)
     }
     const left = { step, asked, whole: upper() - dual.cents, most: work.limits.patterns }
-    const band = nextBand(left, patternsAt)
+    const band = (upper() === tooMany ? null : wholeBand(left, patternsAt)) ?? nextBand(left, patternsAt)
+    tooMany = upper()
     if (band === null || work.stopped()) break
     step = band.step
     const within = band.patterns
@@ -114,17 +117,27 @@ function costliest(problem: Problem, costs: Costs): number {
   return costs.constant + pieces * board + arcs + pieces * excess
 }
 
+interface Left {
+  readonly step: number
+  readonly asked: number
+  /** from the bound to the best plan known */
+  readonly whole: number
+  readonly most: number
+}
+type PatternsAt = (step: number, most: number) => Pattern[] | null
+type Band = { readonly step: number; readonly patterns: Pattern[] }
+
+/** All that is left, where that is few patterns. */
+function wholeBand({ whole, most }: Left, patternsAt: PatternsAt): Band | null {
+  const patterns = patternsAt(whole, Math.min(WHOLE, most))
+  return patterns === null ? null : { step: whole, patterns }
+}
+
 /**
- * The next band: all that is left where that is few patterns, else the widest whose patterns are not too many to ask about
- * at once. A wider one with hardly more patterns is hardly more work and raises the bound by more. Null where even the
- * narrowest has more than may be.
+ * The widest next band whose patterns are not too many to ask about at once; one that is wider still and has hardly more
+ * is hardly more work and raises the bound by more. Null where even the narrowest has more than may be.
  */
-function nextBand(
-  { step, asked, whole, most }: { step: number; asked: number; whole: number; most: number },
-  patternsAt: (step: number, most: number) => Pattern[] | null,
-): { step: number; patterns: Pattern[] } | null {
-  const all = patternsAt(whole, Math.min(WHOLE, most))
-  if (all !== null) return { step: whole, patterns: all }
+function nextBand({ step, asked, whole, most }: Left, patternsAt: PatternsAt): Band | null {
   const widths =
     asked === 0 ? [step, Math.ceil(step / 4), 1] : WIDENINGS.map((wider) => Math.ceil(step * wider))
   for (const width of widths) {

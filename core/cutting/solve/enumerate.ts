@@ -2,7 +2,8 @@ import type { BoardTable } from '../bound/board-table.ts'
 import type { DualBound } from '../bound/dual-bound.ts'
 import { boardValues } from '../bound/dual-bound.ts'
 import { KnapsackTable } from '../bound/knapsack-table.ts'
-import { patternOf, savingOf } from '../model/board-cost.ts'
+import { mayFit } from '../mitres/may-fit.ts'
+import { patternKey, patternOf, savingOf } from '../model/board-cost.ts'
 import { type Costs, costIn, savingIn } from '../model/costs.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
 import { tableFor } from './generate.ts'
@@ -78,6 +79,7 @@ export function patternsWithin(
   }
   const patterns: Pattern[] = []
   const counts = new Int32Array(n)
+  const seen = new Set<string>()
   let full = false
 
   for (let s = 0; s < problem.stocks.length && !full; s++) {
@@ -127,12 +129,41 @@ export function patternsWithin(
           numbers.push(counts[i] as number)
         }
       }
-      patterns.push(patternOf(problem, stockIndex, items, numbers))
+      keep(patternOf(problem, stockIndex, items, numbers))
       if (patterns.length > most) full = true
+    }
+    /** Where it is too long after all, what is left of it without one piece or another. */
+    const keep = (pattern: Pattern): void => {
+      if (mayFit(problem, pattern)) {
+        patterns.push(pattern)
+        return
+      }
+      for (const smaller of withoutOne(problem, pattern)) {
+        if (smaller.items.length === 0 || seen.has(patternKey(smaller))) continue
+        seen.add(patternKey(smaller))
+        const earned = smaller.items.reduce(
+          (sum, item, k) => sum + (profits[item] as number) * (smaller.counts[k] as number),
+          0,
+        )
+        if (earned >= needed) keep(smaller)
+      }
     }
     descend(0, stock.capacity, 0, 0)
   }
   return full ? null : patterns
+}
+
+/** The patterns with one piece less of one of its items. */
+function withoutOne(problem: Problem, { stock, items, counts }: Pattern): readonly Pattern[] {
+  return items.map((_, left) => {
+    const fewer = counts.map((count, k) => (k === left ? count - 1 : count))
+    return patternOf(
+      problem,
+      stock,
+      items.filter((_item, k) => (fewer[k] as number) > 0),
+      fewer.filter((count) => count > 0),
+    )
+  })
 }
 
 function greatestSaving(problem: Problem, stock: number): number {

@@ -2,8 +2,9 @@ import type { BoardTable } from '../bound/board-table.ts'
 import { type DualBound, dualBound } from '../bound/dual-bound.ts'
 import { readyBound } from '../bound/ready-prices.ts'
 import type { LpEngine } from '../lp-port.ts'
+import { mayFit } from '../mitres/may-fit.ts'
 import type { Costs } from '../model/costs.ts'
-import type { Problem } from '../model/problem.ts'
+import type { Pattern, Problem } from '../model/problem.ts'
 import { countsBoardsOnly } from './boards-only.ts'
 import { branch } from './branch.ts'
 import { deepen } from './deepen.ts'
@@ -16,7 +17,7 @@ import { Master } from './master.ts'
 import { firstPatterns } from './pool.ts'
 import { PairProver } from './prove-by-pairs.ts'
 import { roundPlan } from './round-plan.ts'
-import type { Solution } from './solution.ts'
+import type { Boards, Solution } from './solution.ts'
 import { bestRate, startingPlans } from './start.ts'
 import type { Work } from './work.ts'
 
@@ -64,7 +65,8 @@ export function search(
 ): Outcome {
   const table = tableFor(problem)
   if (problem.items.length === 0) return nothingToDo(problem, costs, table)
-  const plans = startingPlans(problem, costs)
+  const fitting = (patterns: readonly Pattern[]) => patterns.filter((pattern) => mayFit(problem, pattern))
+  const plans = startingPlans(problem, costs).filter(({ boards }) => fits(problem, boards))
   let best = plans.reduce<Solution | null>(
     (least, plan) => (least === null || plan.cost < least.cost ? plan : least),
     null,
@@ -78,7 +80,7 @@ export function search(
   const boardsOnly = countsBoardsOnly(problem, costs)
   const ready = boardsOnly ? readyBound(problem, costs, table, best?.cost ?? Number.POSITIVE_INFINITY) : null
   if (ready !== null && best !== null) {
-    if (best.cost > ready.cents) best = cheaper(best, fillBoards(problem, costs))
+    if (best.cost > ready.cents) best = cheaper(problem, best, fillBoards(problem, costs))
     options.onProgress(ready.cents, best.cost)
     if (best.cost <= ready.cents) {
       options.onBest?.(best, ready, ready.cents)
@@ -110,7 +112,8 @@ export function search(
     const done = (): boolean => best !== null && best.cost <= bound
     if (done()) return { best, dual, bound, searched: null, lacking: null }
     const improve = (answer: IntegerAnswer): boolean => {
-      if (answer.solution !== null && answer.solution.cost < upper()) best = answer.solution
+      const { solution } = answer
+      if (solution !== null && solution.cost < upper() && fits(problem, solution.boards)) best = solution
       report()
       return answer.proven
     }
@@ -123,13 +126,13 @@ export function search(
     }
     dives(-1, options.quick ? 0 : FIRST_DIVES)
     const near = roundPlan(problem, costs, master.columns, root.solution.x)
-    if (near !== null && near.cost < upper()) best = near
+    if (near !== null && near.cost < upper() && fits(problem, near.boards)) best = near
     report()
     const jointed = problem.runs.length > 0
     const nodes = jointed ? FIRST_NODES_OF_RUNS : FIRST_NODES
     const columns = jointed
-      ? usefulBelow(problem, costs, master.patterns(), dual, upper())
-      : { patterns: master.patterns(), below: upper() }
+      ? usefulBelow(problem, costs, fitting(master.patterns()), dual, upper())
+      : { patterns: fitting(master.patterns()), below: upper() }
     if (!done() && !(boardsOnly && problem.items.length >= DIVING))
       improve(branch(problem, costs, engine, { ...columns, enough: bound, nodes }, work))
     if (best === null)
@@ -138,7 +141,7 @@ export function search(
           problem,
           costs,
           engine,
-          { patterns: master.patterns(), below: upper(), enough: bound, nodes: 200 },
+          { patterns: fitting(master.patterns()), below: upper(), enough: bound, nodes: 200 },
           work,
         ),
       )
@@ -154,7 +157,7 @@ export function search(
     const askPairs = (nodes: number): void => {
       if (best === null || done() || !boardsOnly) return
       const pairs = prover.ask(best, dual, bound, () => master.patterns(), nodes)
-      best = pairs.best
+      if (pairs.best !== null && fits(problem, pairs.best.boards)) best = pairs.best
       bound = Math.max(bound, pairs.bound)
       report()
     }
@@ -187,8 +190,13 @@ function roundsFor(problem: Problem): number {
   return rows < 30 ? 1 : rows < 100 ? 6 : 8
 }
 
-function cheaper(plan: Solution, other: Solution | null): Solution {
-  return other !== null && other.cost < plan.cost ? other : plan
+/** No board is known to be too long, as one by a relaxed measure can be. */
+export function fits(problem: Problem, boards: readonly Boards[]): boolean {
+  return boards.every(({ pattern }) => mayFit(problem, pattern))
+}
+
+function cheaper(problem: Problem, plan: Solution, other: Solution | null): Solution {
+  return other !== null && other.cost < plan.cost && fits(problem, other.boards) ? other : plan
 }
 
 /** A little above a piece's share of a full board: its price in most relaxations. */

@@ -1,3 +1,4 @@
+import { mayFit } from '../mitres/may-fit.ts'
 import { patternOf } from '../model/board-cost.ts'
 import type { Costs } from '../model/costs.ts'
 import { costIn } from '../model/costs.ts'
@@ -131,8 +132,8 @@ function mostThatFit(
   if (problem.measure.mix === null) return most
   const capacity = problem.stocks[stock]?.capacity ?? 0
   for (let count = most; count > 0; count--) {
-    const { used } = patternOf(problem, stock, [...items, item], [...counts, count])
-    if (used <= capacity) return count
+    const pattern = patternOf(problem, stock, [...items, item], [...counts, count])
+    if (pattern.used <= capacity && mayFit(problem, pattern)) return count
   }
   return 0
 }

@@ -39,4 +39,16 @@ describe('slanting cuts that two pieces share', () => {
     expect(slanting.length).toBeGreaterThan(20)
     expect(cheaper).toBeGreaterThan(5)
   })
+
+  it('are proven too where a board that fits by the bound is a tick too long beside unlike slants', () => {
+    const cornered = slanting.filter(({ name }) => /^(octagon-free|clipped-corners)\.json, 2x10/.test(name))
+    expect(cornered).toHaveLength(2)
+    for (const { name, job } of cornered) {
+      const [shared, plain] = [job, square(job)].map((one) => planCuts(one, engine))
+      if (shared?.ok !== true || plain?.ok !== true) throw new Error(name)
+      expect(auditPlan(job, shared.value), name).toEqual([])
+      expect(shared.value.status, name).toBe('proven optimal')
+      expect(shared.value.cost, name).toBeLessThan(plain.value.cost)
+    }
+  })
 })

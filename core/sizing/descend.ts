@@ -18,6 +18,8 @@ interface Descent {
 /** Frames checked on the way down, and before it until one passes. */
 const MOST_CHECKS = 60
 const MOST_STARTS = 60
+/** Options of one part that are tried in a way that fails. */
+const MOST_OF_A_PART = 24
 
 /**
  * From sizes that pass, part by part to the cheapest that still pass with the others as they are. Null where the strongest
@@ -25,7 +27,7 @@ const MOST_STARTS = 60
  */
 export function descend(descent: Descent, from: CountedWay | null): PlacedChoice | null {
   const { framing, places } = descent
-  let now = from?.placed ?? firstPassing(descent)
+  let now = from?.placed ?? mended(descent) ?? firstPassing(descent)
   if (now === null) return null
   const most = framing.checks + MOST_CHECKS
   for (const part of [footings, fronts, rears, joists, postSizes, footings]) {
@@ -51,6 +53,33 @@ function passing({ places, framing, failures }: Descent, choice: Choice): Placed
   const placed = places.placed(choice)
   if (placed === null || failures.hasFrame(placed) || failures.hasFooting(placed)) return null
   return framing.check(placed) === null ? null : placed
+}
+
+/**
+ * The way that failed on the fewest checks, one part after another changed to those that cost most nearly the same until it passes or fails on
+ * fewer: what is stated often lacks little.
+ */
+function mended({ catalogue, framing, places, ...rest }: Descent): PlacedChoice | null {
+  const most = framing.checks + MOST_STARTS
+  for (let from = framing.nearest, before = null; from !== null && from !== before; ) {
+    before = from
+    const { choice: now } = from
+    const least = leastOfChoice(places, now) ?? 0
+    const options = [fronts, rears, joists, postSizes, footings].flatMap((part) =>
+      part(now, catalogue, places)
+        .map((choice) => ({ choice, beyond: Math.abs((leastOfChoice(places, choice) ?? 0) - least) }))
+        .sort((a, b) => a.beyond - b.beyond)
+        .slice(0, MOST_OF_A_PART),
+    )
+    for (const { choice } of options) {
+      if (framing.checks >= most) return null
+      const placed = passing({ catalogue, framing, places, ...rest }, choice)
+      if (placed !== null) return placed
+      if (framing.nearest !== from) break
+    }
+    from = framing.nearest
+  }
+  return null
 }
 
 /** Strong sizes, each start far from the last. */

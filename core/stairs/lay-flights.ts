@@ -200,14 +200,14 @@ function connectorsOf(job: Job, patterns: readonly StringerPattern[]): readonly 
   ]
 }
 
-/** A handrail runs along every flight from the lowest nosing to the highest, level over nothing. */
+/** A handrail runs along every flight from over the lowest riser to over the uppermost: as many steps as treads. IRC 2021 R311.7.8.4. */
 function handrailOf(
   { stairs }: Job,
   patterns: readonly StringerPattern[],
   risers: number,
 ): StairPlan['handrail'] {
   const sides = { none: 0, 'one side': 1, 'both sides': 2 }[stairs.handrail]
-  const flights = patterns.map(({ marks, step }) => ceilTicks((marks.length + 1) * step))
+  const flights = patterns.map(({ marks, step }) => ceilTicks(marks.length * step))
   const each = ticks(flights.reduce<number>((sum, long) => sum + long, 0))
   return { sides, each, flights, needed: risers >= IRC_LIMITS.handrailRisers.value }
 }

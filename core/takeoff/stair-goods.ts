@@ -1,7 +1,7 @@
 import type { Cause } from '../frame/index.ts'
 import { furtherStairs, type Job, jobOfStairs } from '../job/index.ts'
 import type { StairConnector, StairPlan } from '../stairs/index.ts'
-import { feet, TICKS_PER_FOOT, toFeet, toInches } from '../units/index.ts'
+import { feet, inches, TICKS_PER_FOOT, toFeet, toInches } from '../units/index.ts'
 import { boardScrew } from './board-screw.ts'
 import { tubePieces } from './ground-goods.ts'
 import { nailPounds } from './nails.ts'
@@ -13,6 +13,9 @@ const SCREW_WASTE = 5
 
 /** Brackets of a handrail stand at most so far apart, two at least: common practice, no source. */
 const BRACKETS_APART = feet(4)
+
+/** A rail's end turns back to its post or wall, so that no sleeve is caught: common practice, no source. */
+const RETURN = inches(3)
 
 /** Nails of one connector, by kind: common practice, no source; the listing of the connector bought governs. */
 const NAILS_EACH = {
@@ -109,9 +112,9 @@ function handrail({ handrail: { sides, each, flights: rails }, flights }: StairP
   return [
     {
       sku: 'handrail',
-      quantity: sides * toFeet(each),
+      quantity: sides * toFeet(each + 2 * RETURN * rails.length),
       cause: cause(
-        'From the lowest nosing to the highest on each side asked for (IRC 2021 R311.7.8.4, from memory)',
+        'From over the lowest riser to over the uppermost on each side asked for (IRC 2021 R311.7.8.4, from memory), and 3 in to return either end of each flight’s rail (common practice, no source)',
       ),
     },
     {

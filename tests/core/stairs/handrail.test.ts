@@ -4,7 +4,7 @@ import { DEMO_JOB, setField } from '../../../core/job/index.ts'
 import { toInches } from '../../../core/units/index.ts'
 
 describe('the handrail of stairs over a landing', () => {
-  it('is a rail of its own along each flight, from its lowest nosing to its highest', () => {
+  it('is a rail of its own along each flight, from over its lowest riser to over its uppermost', () => {
     const statement = [
       ['size.height', '9 ft'],
       ['stairs.kind', 'landing'],
@@ -14,10 +14,11 @@ describe('the handrail of stairs over a landing', () => {
     if (!made.ok) throw new Error(JSON.stringify(made.error))
     const [stairs] = made.value.stairs
     if (stairs === undefined) throw new Error('no stairs')
-    // by hand: as many steps along the slope as the flight has risers, each √(rise² + run²)
+    // by hand: between its first and its last riser a flight has one step less than risers, each √(rise² + run²)
+    // (IRC 2021 R311.7.8.4: from a point over the top riser to one over the lowest)
     const expected = stairs.patterns.map(
       ({ run }, i) =>
-        (stairs.flights[i]?.risers ?? 0) *
+        ((stairs.flights[i]?.risers ?? 0) - 1) *
         Math.hypot(toInches(stairs.totalRise) / stairs.risers, toInches(run)),
     )
     const { flights, each } = stairs.handrail

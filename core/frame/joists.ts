@@ -6,6 +6,7 @@ import { type Placed, placedBoard } from './footprint.ts'
 import { hungAtCorner } from './hung-at-corner.ts'
 import { extentOf, firstOf, type JoistJoint, type JoistPlace } from './joist-places.ts'
 import type { MiddleBeam } from './joist-runs.ts'
+import { oneCut } from './one-cut.ts'
 import type { Cause, JoistSupport, Member } from './types.ts'
 
 /** A joist with its place in the view and what carries it. */
@@ -112,9 +113,10 @@ function nameOf(place: JoistPlace, names: JoistNames, ends: readonly JoistPlace[
   return place.end ? names.end(place === ends[0], place === ends.at(-1)) : names.inner()
 }
 
-function boardOf(view: ZoneView, { centre, part }: JoistPlace, d: Dimensions): Placed {
+function boardOf(view: ZoneView, place: JoistPlace, d: Dimensions): Placed {
+  const { centre } = place
   const half = d.joist.thickness / 2
-  const { left, right } = part
+  const { left, right } = oneCut(view, place, d.joist.thickness)
   const corner = (x: number, y: number): PlanePoint => ({ x, y })
   const levels = { z0: d.joistBottom, z1: d.joistTop }
   return placedBoard(

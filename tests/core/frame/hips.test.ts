@@ -135,6 +135,32 @@ describe('a hip at the corner of a deck', () => {
     ])
   })
 
+  it('has every joist at the hip sawn at 45°, that beside the inside corner too', () => {
+    const jacks = frame.members.filter(({ id, ends }) => /^joist-/.test(id) && ends !== undefined)
+    expect(jacks).toHaveLength(12)
+    for (const { ends, mark } of jacks) expect(Math.max(...(ends ?? []).map(Math.abs)), mark).toBe(4500)
+    const skews = frame.connectors.flatMap(({ kind, skew }) => (kind === 'joist hanger' ? (skew ?? 0) : []))
+    expect([...new Set(skews)].sort((a, b) => a - b)).toEqual([0, 4500])
+  })
+
+  it('has a tie for every joist that lies on a beam, whether it is reckoned to rest there or hangs from the rim', () => {
+    const tied = new Set(frame.connectors.flatMap(({ kind, at }) => (kind === 'uplift tie' ? at : [])))
+    const beams = frame.members.filter(({ role }) => role === 'beam ply')
+    const over = frame.members.filter(
+      ({ role, box }) =>
+        (role === 'joist' || role === 'end joist') &&
+        beams.some(
+          (ply) =>
+            box.x0 < ply.box.x1 - 32 &&
+            ply.box.x0 < box.x1 - 32 &&
+            box.y0 < ply.box.y1 - 32 &&
+            ply.box.y0 < box.y1 - 32,
+        ),
+    )
+    expect(over.length).toBeGreaterThan(30)
+    expect(over.filter(({ id }) => !tied.has(id)).map(({ mark }) => mark)).toEqual([])
+  })
+
   it('is the same wood on the other hand, laid out from the other end', () => {
     const other = designOf(
       {

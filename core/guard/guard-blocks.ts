@@ -29,7 +29,8 @@ export function guardBlocks(
   posts: readonly Member[],
 ): readonly Member[] {
   const top = Math.max(0, ...stretches.map(({ edge }) => edge.top))
-  const bottom = top - inches(14)
+  // what is level with the joists: a dropped beam lies under them
+  const bottom = top - inches(2)
   const standing = [
     ...members.filter(({ role, box }) => SOLID.has(role) && box.z1 > bottom && box.z1 <= top),
     ...posts,
@@ -55,7 +56,7 @@ export function guardBlocks(
   return made
 }
 
-/** What a block may not stand in; a dropped beam lies under it. */
+/** What a block may not stand in. */
 const SOLID: ReadonlySet<Member['role']> = new Set([
   'joist',
   'end joist',
@@ -63,6 +64,7 @@ const SOLID: ReadonlySet<Member['role']> = new Set([
   'ledger',
   'header',
   'hip',
+  'beam ply',
   'blocking',
   'landing beam',
   'landing joist',

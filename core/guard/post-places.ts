@@ -20,6 +20,7 @@ const WOOD: ReadonlySet<Member['role']> = new Set([
   'header',
   'hip',
   'beam ply',
+  'blocking',
   'landing beam',
   'landing joist',
 ])
@@ -36,7 +37,8 @@ export function woodBehind(
   behind: number,
   post: number,
 ): readonly Member[] {
-  const lowest = edge.top - inches(14)
+  // a dropped beam ends under the joists, where the post does
+  const lowest = edge.top - inches(2)
   return members.filter((member) => {
     if (!WOOD.has(member.role) || member.cause.fields[0] === 'decking.border') return false
     if (member.box.z1 > edge.top || member.box.z1 < lowest) return false

@@ -9,12 +9,12 @@ import { CATALOGUE } from '../../fixtures/catalogue.ts'
 
 type Place = readonly [number, number]
 
-/** Where joists leave no clear place within 8 in of a corner's post: at a lower level's joists that lie on, and at a slanting edge. */
-const CROWDED = new Set(['levels-share-beam.json', 'angled-side.json'])
+/** Where a slanting edge's joists leave no clear place for a post at the wall. */
+const CROWDED = 'angled-side.json'
 
 const decks = CATALOGUE.filter(({ file, job }) => {
   const { decking = {} } = job as { decking?: { border?: number; angle?: number; breakers?: string } }
-  return (decking.border ?? 0) === 0 && decking.breakers === undefined && !CROWDED.has(file)
+  return (decking.border ?? 0) === 0 && decking.breakers === undefined && file !== CROWDED
 })
 
 const NO_BOX: ReadonlySet<Member['role']> = new Set([
@@ -59,7 +59,7 @@ function depth(a: readonly Place[], b: readonly Place[]): number {
 }
 
 describe.each(decks)('the guard round $file', ({ job }) => {
-  it('stands in nothing, and has behind every post the blocks that it asks for', () => {
+  it('stands in nothing else', () => {
     const made = design({ ...job, guard: { ...(job as { guard?: object }).guard, where: 'all open edges' } })
     if (!made.ok) throw new Error(JSON.stringify(made.error))
     const { frame, stairs, guard } = made.value

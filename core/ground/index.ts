@@ -16,6 +16,6 @@ export { type Crossing, type LayoutString, layoutStrings } from './layout-string
 export { type MeasuredPosts, measuredPosts } from './measured-posts.ts'
 export { sightOf } from './sight.ts'
 export { soilCautions } from './soil-cautions.ts'
-export { wallWords } from './strings-around-house.ts'
+export { wallCorners, wallWords } from './strings-around-house.ts'
 export { type TubePlan, tubePlan } from './tube-plan.ts'
 export { isBeforeOneWall, type Tie, tiesTo } from './wall-ties.ts'

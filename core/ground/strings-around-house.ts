@@ -5,6 +5,8 @@ import { allHoles } from './holes.ts'
 import type { LayoutString } from './layout-strings.ts'
 import { type Sight, sightOf } from './sight.ts'
 
+type Edge = Design['layout']['edges'][number]
+
 /** What an edge's string is measured from: a wall that it runs beside, or the corner of a wall that it starts from. */
 function edgeFrom(
   edges: Design['layout']['edges'],
@@ -19,10 +21,14 @@ function edgeFrom(
 }
 
 /** A wall by the corners of the outline at its ends, the lower number first. */
-export function wallWords(wall: Design['layout']['edges'][number], edges: Design['layout']['edges']): string {
+export function wallWords(wall: Edge, edges: readonly Edge[]): string {
+  return `the wall between corners ${wallCorners(wall, edges).join(' and ')}`
+}
+
+/** The numbers of the corners at a wall's ends, the lower first. */
+export function wallCorners(wall: Edge, edges: readonly Edge[]): readonly number[] {
   const after = edges.find(({ from }) => from.x === wall.to.x && from.y === wall.to.y)
-  const [low, high] = [wall.number, after?.number ?? wall.number].sort((a, b) => a - b)
-  return `the wall between corners ${low} and ${high}`
+  return [wall.number, after?.number ?? wall.number].sort((a, b) => a - b)
 }
 
 /**

@@ -187,7 +187,9 @@ function aroundHouseSteps(estimate: PaperSource['estimate']): FrameSteps {
       {
         text: `The corners of the house are where everything is measured from. Mark on the walls where the frame ends: ${walls
           .map((wall) => `${wallWords(wall, layout.edges)} is ${printLength(lengthOf(wall))}`)
-          .join(', ')}. The corners’ numbers stand on the drawing.`,
+          .join(
+            ', ',
+          )}. The corners’ numbers stand on the drawing; the table of strings names each wall by the two at its ends.`,
         notes: [WALL_FACE],
       },
       { text: BATTER.replace('WALL', 'the wall') },

@@ -11,7 +11,7 @@ import {
   sightOf,
   type Tie,
   tiesTo,
-  wallWords,
+  wallCorners,
 } from '../../ground/index.ts'
 import { printLength, type Ticks } from '../../units/index.ts'
 import { offsetText } from '../offset-text.ts'
@@ -49,7 +49,7 @@ function runsWords(runs: LayoutString['runs'], design: Design): string {
     ({ kind, from, to }) =>
       kind === 'wall' && (runs === 'along the wall' ? from.y === to.y : from.x === to.x),
   )
-  return wall === undefined ? 'square to the others' : `as ${wallWords(wall, edges)}`
+  return wall === undefined ? 'square to the others' : `as wall ${wallCorners(wall, edges).join('-')}`
 }
 
 /** Where two strings cross over each centre, and the two diagonals that prove it, to 1/16 in. */

@@ -17,9 +17,9 @@ const wrap = deckOf('wrap-hip.json')
 describe('a deck around the corner of a house', () => {
   test('each string is said to run as one of the two walls does, by that wall’s corners', () => {
     const runs = new Map(layoutStringsTable(wrap).rows.map(({ name, runs: words }) => [name, words]))
-    expect(runs.get('left')).toBe('as the wall between corners 2 and 3')
-    expect(runs.get('A')).toBe('as the wall between corners 3 and 4')
-    expect(runs.get('a')).toBe('as the wall between corners 2 and 3')
+    expect(runs.get('left')).toBe('as wall 2-3')
+    expect(runs.get('A')).toBe('as wall 3-4')
+    expect(runs.get('a')).toBe('as wall 2-3')
   })
 
   test('a beam that runs away from the house lies on the left, and is not called the rear one', () => {

@@ -72,7 +72,7 @@ function descend(
     if (solution.status === 'infeasible') continue
     if (solution.status !== 'optimal') return { solution: best, proven: false }
     if (solution.objective + costs.constant > below - 1 + SAFE) continue
-    const at = fractional(problem, program, solution.x)
+    const at = fractional(program, solution.x)
     if (at < 0) {
       const plan = rounded(problem, costs, program.columns, solution.x)
       if (plan === null) return { solution: best, proven: false }
@@ -120,7 +120,7 @@ function apply(model: LpModel, program: Program, old: readonly Bounds[], now: re
 }
 
 /** The column to branch on: sums first, then arcs and count choices, then patterns; the one nearest to a half. */
-function fractional(problem: Problem, program: Program, x: ArrayLike<number>): number {
+function fractional(program: Program, x: ArrayLike<number>): number {
   let best = -1
   let bestScore = 0
   const consider = (column: number, weight: number): void => {
@@ -131,11 +131,12 @@ function fractional(problem: Problem, program: Program, x: ArrayLike<number>): n
       bestScore = distance * weight
     }
   }
-  for (let k = 0; k < problem.stocks.length; k++) consider(program.sums + k, 1)
-  if (best >= 0) return best
-  for (let k = problem.stocks.length; k < problem.stocks.length + problem.runs.length; k++)
-    consider(program.sums + k, 1)
-  if (best >= 0) return best
+  for (const kind of ['boards', 'joints', 'run'] as const) {
+    program.kinds.forEach((sum, k) => {
+      if (sum.kind === kind) consider(program.sums + k, 1)
+    })
+    if (best >= 0) return best
+  }
   program.columns.forEach((column, c) => {
     if (column.kind !== 'pattern') consider(c, 1)
   })

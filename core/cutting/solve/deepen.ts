@@ -18,9 +18,8 @@ const FLOOD = 3
 const FEW = 400
 /** So many patterns are asked about at once, whatever the band. */
 const WHOLE = 1_800
-/** A band so much wider, with hardly more patterns, is asked about instead. */
-const MORE = 2
-const HARDLY_MORE = 1.05
+/** A band so much wider, with no more patterns, is asked about instead. */
+const WIDER = 2
 /**
  * Nodes of the own branch and bound before the engine's integer solver is asked, where the program is small: at most so
  * many, and so many for each node that the engine may use, for they take far less time. The rails of the largest deck
@@ -134,8 +133,8 @@ function wholeBand({ whole, most }: Left, patternsAt: PatternsAt): Band | null {
 }
 
 /**
- * The widest next band whose patterns are not too many to ask about at once; one that is wider still and has hardly more
- * is hardly more work and raises the bound by more. Null where even the narrowest has more than may be.
+ * The widest next band whose patterns are not too many to ask about at once; one that is wider still and has no more
+ * is no more work and raises the bound by more. Null where even the narrowest has more than may be.
  */
 function nextBand({ step, asked, whole, most }: Left, patternsAt: PatternsAt): Band | null {
   const widths =
@@ -146,9 +145,9 @@ function nextBand({ step, asked, whole, most }: Left, patternsAt: PatternsAt): B
     if (patterns.length > Math.max(FEW, FLOOD * asked) && width !== widths.at(-1)) continue
     let band = { step: width, patterns }
     while (band.step < whole) {
-      patterns = patternsAt(MORE * band.step, Math.floor(HARDLY_MORE * band.patterns.length))
+      patterns = patternsAt(WIDER * band.step, band.patterns.length)
       if (patterns === null) break
-      band = { step: MORE * band.step, patterns }
+      band = { step: WIDER * band.step, patterns }
     }
     return band
   }

@@ -17,11 +17,10 @@ export function OrderChoice<Order extends string>({
   const id = useId()
   return (
     <span className="order-choice entries">
-      <label htmlFor={id}>
-        <span className="unseen">{of}: </span>Order
-      </label>
+      <label htmlFor={id}>Order</label>
       <select
         id={id}
+        aria-label={`${of}: Order`}
         value={order}
         onChange={(event) => {
           const chosen = orders.find(([one]) => one === event.target.value)

@@ -119,6 +119,28 @@ test('boards that were unusable and left are counted by line', async ({ page, pr
   await expect(page.getByText(/^0 bought, 1 unusable, 0 left\./)).toBeVisible()
 })
 
+test('a board culled at the saw is told where unusable boards are counted, and is counted by one button and one step', async ({
+  page,
+  program,
+}) => {
+  await begun(page, program.link)
+  await place(page, 'Boards').click()
+  await page.getByRole('button', { name: 'At the saw' }).click()
+  const posts = page.getByRole('region', { name: /^6x6 Southern Pine/ })
+  await posts.getByRole('button', { name: 'Wrong? Board 1' }).click()
+  await posts.getByRole('button', { name: 'Cull the whole board' }).click()
+  await place(page, 'Price').click()
+  await expect(
+    page.getByText(/^Marked as unusable at the saw: 1 of 6x6 Southern Pine No\.2, treated, 8 ft\./),
+  ).toBeVisible()
+  await page.getByRole('button', { name: 'Count them here' }).click()
+  const unusable = page.getByLabel('6x6 Southern Pine No.2, treated, 8 ft: boards unusable')
+  await expect(unusable).toHaveValue('1')
+  await expect(page.getByRole('button', { name: 'Count them here' })).toHaveCount(0)
+  await page.keyboard.press('Control+z')
+  await expect(unusable).toHaveValue('')
+})
+
 test('hours booked on all work of a stage are shared by its tasks', async ({ page, program }) => {
   await begun(page, program.link)
   await page.getByLabel('Task', { exact: true }).fill('All work: frame')

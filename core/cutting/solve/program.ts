@@ -5,7 +5,7 @@ import type { IntegerQuestion } from './integer.ts'
 import { fixedColumns, lpColumn, type MasterColumn, masterRows } from './master.ts'
 
 /** A column for a sum: what a unit of it costs, and whether it stands for the cost of its parts. */
-export interface Sum {
+interface Sum {
   readonly cost: number
   readonly kind: 'boards' | 'joints' | 'run'
 }

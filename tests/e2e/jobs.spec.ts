@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright'
 import { expect, test, testAlone } from './program.ts'
-import { flag, open, saved, settled } from './window.ts'
+import { flag, open, place, saved, settled } from './window.ts'
 
 const allJobs = async (page: Parameters<typeof open>[0]) => {
   await page.keyboard.press('Control+Alt+o')
@@ -111,4 +111,41 @@ test('one job is saved as a file and opened again as a job of its own; a bad fil
   await dialog.getByLabel('Job file').setInputFiles(await saved.path())
   await expect(dialog).toHaveCount(0)
   await expect(flag(page)).toHaveValue('18\'-0"')
+})
+
+test('jobs, members and boards stand in the order that is asked for', async ({ page, program }) => {
+  await open(page, program.link)
+  await place(page, 'Frame').click()
+  await page.getByText(/^Members, posts and footings/).click()
+  const members = page.getByRole('listbox', { name: 'Members, posts and footings' }).getByRole('option')
+  await expect(members.first()).toContainText('Footing 1')
+  await page.getByLabel('Members, posts and footings: Order').selectOption('longest first')
+  // ledger and rim are the longest: 23 ft 6 in
+  await expect(members.first()).toContainText(`23'-`)
+
+  await place(page, 'Boards').click()
+  await settled(page)
+  const strips = page.getByRole('img', { name: /^Board \d/ })
+  await expect(strips.first()).toHaveAccessibleName(/, 16 ft:/)
+  const left = async () =>
+    (await strips.evaluateAll((all) => all.map((one) => one.getAttribute('aria-label') ?? ''))).slice(0, 2)
+  const before = await left()
+  await page.getByLabel('Boards: Order').selectOption('most left over first')
+  await expect.poll(left).not.toEqual(before)
+
+  const dialog = await allJobs(page)
+  await dialog
+    .getByRole('button', { name: /^Copy / })
+    .first()
+    .click()
+  await expect(dialog).toHaveCount(0)
+  const again = await allJobs(page)
+  const names = () =>
+    again.getByRole('list', { name: 'Jobs', exact: true }).locator('.jobs-name').allTextContents()
+  await expect.poll(async () => (await names()).length).toBe(2)
+  const saved = await names()
+  await again.getByLabel('Jobs: Order').selectOption('saved longest ago, first')
+  expect(await names()).toEqual(saved.toReversed())
+  await again.getByLabel('Jobs: Order').selectOption('by name')
+  expect(await names()).toEqual(saved.toSorted())
 })

@@ -15,7 +15,7 @@ function deck(outline: string, more: JobStatement): JobStatement {
     },
     ground: { base: '16 in' },
     ...more,
-    shape: { outline, ...more.shape },
+    shape: { outline, ...(more.shape as JobStatement) },
   }
 }
 

@@ -110,14 +110,15 @@ describe.each<[string, object, object]>([
   })
 
   const isRule = 'stagger' in frame && frame.stagger === 'required'
-  it.runIf(isRule)('leave a ply that goes through at each post, as the rule asks', () => {
-    for (const { plyIds, postIds } of beams)
-      for (const postId of postIds.slice(1, -1)) {
-        const jointed = ofPlies.filter(
-          ({ memberIds, points }) =>
-            plyIds.includes(memberIds[0] ?? '') && points.some(({ supportId }) => supportId === postId),
-        )
-        expect(jointed.length).toBe(plyIds.length - 1)
-      }
-  })
+  if (isRule)
+    it('leave a ply that goes through at each post, as the rule asks', () => {
+      for (const { plyIds, postIds } of beams)
+        for (const postId of postIds.slice(1, -1)) {
+          const jointed = ofPlies.filter(
+            ({ memberIds, points }) =>
+              plyIds.includes(memberIds[0] ?? '') && points.some(({ supportId }) => supportId === postId),
+          )
+          expect(jointed.length).toBe(plyIds.length - 1)
+        }
+    })
 })

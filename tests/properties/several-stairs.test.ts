@@ -26,13 +26,21 @@ const decks = fc.record({
 })
 type Deck = typeof decks extends fc.Arbitrary<infer D> ? D : never
 
-function designOf({ width, depth, height, first, second }: Deck, joists: 'away' | 'along'): Design | null {
+/** Guard posts stand beside joists, so that a mirrored deck has its joists laid out from the other end. */
+function designOf(
+  { width, depth, height, first, second }: Deck,
+  joists: 'away' | 'along',
+  layoutFrom: 'left' | 'right' = 'left',
+): Design | null {
   const made = design({
     version: 1,
     size: { height },
     shape: { outline: `0,0; ${width},0; ${width},${depth}; 0,${depth}`, joists },
     site: { attachment: 'freestanding' },
-    frame: { beams: { front: { setback: 18, posts: 3 }, rear: { setback: 18, posts: 3 } } },
+    frame: {
+      joists: { layoutFrom },
+      beams: { front: { setback: 18, posts: 3 }, rear: { setback: 18, posts: 3 } },
+    },
     stairs: { ...first, second },
     guard: { where: 'all open edges' },
   })
@@ -86,6 +94,7 @@ describe('two stairs of any deck', () => {
         const other = designOf(
           { ...deck, first: mirrored(deck.first), second: mirrored(deck.second) },
           'away',
+          'right',
         )
         const turned = designOf(
           {

@@ -11,7 +11,7 @@ const REACH = inches(IRC_LIMITS.guardReach.value)
 const STEP = inches(12)
 
 /** A rest of an edge shorter than this is guarded with the part that needs it: common practice, no source. */
-const SHORT_REST = inches(36)
+export const SHORT_REST = inches(36)
 
 /**
  * Every open edge with the greatest drop within 36 in of it, to the ground or to the level that lies there, sampled every foot along it and outward, its

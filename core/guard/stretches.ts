@@ -7,6 +7,7 @@ import { inches } from '../units/index.ts'
 import { fillBay } from './bays.ts'
 import { boardsBehind, cornersBehind } from './boards-behind.ts'
 import { APART, fromCorner, halfAngle } from './corners.ts'
+import { SHORT_REST } from './edge-drops.ts'
 import { joistsInto } from './joists-into.ts'
 import { postPlaces, type Room, standsIn, woodBehind } from './post-places.ts'
 import type { EdgePart, GuardBay, GuardPost, GuardStretch } from './types.ts'
@@ -117,10 +118,11 @@ function mitreOf(end: End): number {
   return end.kind === 'corner' ? 1 / Math.tan(end.half) : 0
 }
 
-/** What is to be guarded of an edge, less the ways off it. */
+/** What is to be guarded of an edge, less the ways off it; a short rest up to one of them is guarded too. */
 function spansOf(loop: GuardLoop, edge: DeckEdge): readonly EdgePart[] {
   const ways = loop.waysOff(edge).toSorted((a, b) => a.from - b.from)
-  return (loop.wanted.get(edge.id) ?? []).flatMap((part) => {
+  return (loop.wanted.get(edge.id) ?? []).flatMap((needed) => {
+    const part = upToWays(needed, ways)
     const spans: EdgePart[] = []
     let from = part.from
     for (const way of ways) {
@@ -130,6 +132,16 @@ function spansOf(loop: GuardLoop, edge: DeckEdge): readonly EdgePart[] {
     spans.push({ from, to: part.to })
     return spans.filter((span) => span.to - span.from >= LEAST_STRETCH)
   })
+}
+
+/** A part that ends shortly before a way off the edge goes on to it: nobody takes the rest for a way down. */
+function upToWays({ from, to }: EdgePart, ways: readonly EdgePart[]): EdgePart {
+  const before = ways.map((way) => way.to).filter((end) => end < from && from - end < SHORT_REST)
+  const after = ways.map((way) => way.from).filter((end) => end > to && end - to < SHORT_REST)
+  return {
+    from: before.length === 0 ? from : Math.max(...before),
+    to: after.length === 0 ? to : Math.min(...after),
+  }
 }
 
 function endAt(

@@ -1,5 +1,5 @@
 import type { Design } from '../../estimate-types.ts'
-import type { Member } from '../../frame/index.ts'
+import type { Member, PlanPoint } from '../../frame/index.ts'
 import { isInside } from '../../geometry/index.ts'
 import { isRectangle } from '../../job/index.ts'
 import { inches } from '../../units/index.ts'
@@ -51,9 +51,11 @@ function boardMarks({ frame, layout }: Design, joists: readonly Member[]): reado
     const [from, to] = middleLine(member)
     const length = Math.hypot(to.x - from.x, to.y - from.y)
     const square = { x: -(to.y - from.y) / length, y: (to.x - from.x) / length }
+    const own = sideOfSeam(frame, member, { from, square })
+    const sides = own === 0 ? [INSIDE, -INSIDE] : [own * INSIDE]
     const spots = (member.role === 'end joist' ? END_JOIST_SHARES : SHARES)
       .flatMap((share) =>
-        [INSIDE, -INSIDE].map((side) => ({
+        sides.map((side) => ({
           x: from.x + share * (to.x - from.x) + side * square.x,
           y: from.y + share * (to.y - from.y) + side * square.y,
         })),
@@ -77,6 +79,17 @@ function boardMarks({ frame, layout }: Design, joists: readonly Member[]): reado
     const spot = spots.find(isClear) ?? spots.toSorted((a, b) => room(b) - room(a))[0] ?? from
     return text(member.id, 'marks', spot.x, spot.y, mark)
   })
+}
+
+/** On which side of a hip's seam its ply lies, 1 or -1 along what is square to it: its mark stands there; 0 of other boards. */
+function sideOfSeam(
+  { hips }: Design['frame'],
+  { id }: Member,
+  { from, square }: { readonly from: PlanPoint; readonly square: PlanPoint },
+): number {
+  const hip = hips.find(({ memberIds }) => memberIds.includes(id))
+  if (hip === undefined) return 0
+  return Math.sign((from.x - hip.inside.x) * square.x + (from.y - hip.inside.y) * square.y)
 }
 
 function middleLine({ line, box }: Member): NonNullable<Member['line']> {

@@ -7,6 +7,8 @@ export function addedPlace(member: Member): string | null {
   switch (role) {
     case 'stringer':
     case 'stair header':
+    case 'stair upright':
+    case 'stair strip':
     case 'tread':
     case 'riser':
       return stairPlace(id, role)
@@ -37,10 +39,10 @@ function guardPlace(member: Member): string {
   return role === 'guard cap' ? `guard cap, stretch ${stretch}, piece ${part}` : `${role}, ${middle(member)}`
 }
 
-/** Where the middle of a piece lies over the plan, from the deck's left end and from the wall. */
+/** Where the middle of a piece lies over the plan, from the deck's left end and from its rear edge: to the tick, for a tape. */
 function middle({ box }: Member): string {
-  const print = (a: number, b: number) => printLength(ticks(Math.round((a + b) / 64) * 32))
-  return `its middle ${print(box.x0, box.x1)} along, ${print(box.y0, box.y1)} from the wall`
+  const print = (a: number, b: number) => printLength(ticks(Math.round((a + b) / 2)))
+  return `its middle ${print(box.x0, box.x1)} along, ${print(box.y0, box.y1)} from the rear edge`
 }
 
 /** Ids of the pieces of stairs hold the flight and, from the lowest, the step. */
@@ -49,6 +51,8 @@ function stairPlace(id: string, role: Member['role']): string {
   const flight = `flight ${numbers[0]}`
   if (role === 'tread') return `tread ${numbers[1]} from below, ${flight}`
   if (role === 'riser') return `riser ${numbers[1]} from below, ${flight}`
+  if (role === 'stair strip') return `on the landing’s beam, under the feet of ${flight}`
+  if (role === 'stair upright') return `behind rim and header at stringer ${numbers[1]}, ${flight}`
   return role === 'stringer'
     ? `stringer ${numbers[1]}, ${flight}`
     : `behind the heads of the stringers, ${flight}`

@@ -19,7 +19,7 @@ export function piecesOf(job: Job, frame: Frame): readonly Piece[] {
         length: ticks(member.length + allowance),
         finished: member.length,
         ...(member.ends === undefined ? {} : { ends: member.ends }),
-        place: addedPlace(member) ?? placeOf(member),
+        place: addedPlace(member) ?? placeOf(member, frame),
         cause: {
           fields: allowance > 0 && field !== null ? [field] : [],
           ids: [member.id],
@@ -43,8 +43,8 @@ function allowanceOf(
   return { field: null, allowance: 0 }
 }
 
-/** Where a piece goes, for the crew: along the wall, or away from it, to its centre; for a block the bay's left side. */
-function placeOf(member: Member): string {
+/** Where a piece goes, for the crew: along the wall, or away from it, to its middle. */
+function placeOf(member: Member, frame: Frame): string {
   const { box, role, line, plan } = member
   // joists along the house are told by how far they lie from the rear edge, slanting cuts or not
   const long = box.x1 - box.x0 > box.y1 - box.y0
@@ -55,20 +55,30 @@ function placeOf(member: Member): string {
   switch (role) {
     case 'blocking':
       if (member.id.startsWith('blocking-decking'))
-        return `block under the decking’s ends, at ${print((box.x0 + box.x1) / 2)} along, ${print((box.y0 + box.y1) / 2)} from the wall`
-      return away ? `block over the beam, at ${centre}` : `block over the beam, from ${print(near)} along`
+        return `block under the decking’s ends, at ${print((box.x0 + box.x1) / 2)} along, ${print((box.y0 + box.y1) / 2)} from the rear edge`
+      return `block over the beam, its middle at ${centre}`
     case 'post':
-      return `post at ${centre}`
+      return `post at ${print((box.x0 + box.x1) / 2)} along, ${print((box.y0 + box.y1) / 2)} from the rear edge`
     case 'end joist':
-      if (member.id.startsWith('end-joist-left')) return `end joist, left${beyond(member)}`
-      return member.id.startsWith('end-joist-right')
-        ? `end joist, right${beyond(member)}`
-        : `end joist at ${centre}`
+      return `end joist, ${endOf(member, frame)}, at ${centre}${beyond(member)}`
     case 'hip':
       return 'half of the hip, from the corner of the ledgers to that of the rims'
     default:
       return `${role} at ${centre}${role === 'joist' ? beyond(member) : ''}`
   }
+}
+
+/** The end of its own part at which an end joist lies, as the plan shows it: most joists beside it lie on the other side. */
+function endOf({ box }: Member, { members }: Frame): 'left' | 'right' | 'rear' | 'front' {
+  const isAway = box.y1 - box.y0 >= box.x1 - box.x0
+  const beside = members.flatMap(({ role, box: other }) => {
+    if (role !== 'joist' || isAway !== other.y1 - other.y0 >= other.x1 - other.x0) return []
+    const meets = isAway ? other.y0 < box.y1 && other.y1 > box.y0 : other.x0 < box.x1 && other.x1 > box.x0
+    return meets ? [Math.sign(isAway ? other.x0 - box.x0 : other.y0 - box.y0)] : []
+  })
+  const isFirst = beside.reduce((sum, side) => sum + side, 0) >= 0
+  if (isAway) return isFirst ? 'left' : 'right'
+  return isFirst ? 'rear' : 'front'
 }
 
 /** A joist that goes on over a middle beam is called so. */

@@ -3,9 +3,8 @@ import { CONCRETE_WEIGHT, footingDiameter, soilPressure } from '../rules/index.t
 import { ceilTicks, inches, TICKS_PER_INCH, type Ticks, ticks, toInches } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { length, over } from './finding.ts'
-import { hipAreas } from './hip-areas.ts'
-import { reactionOn } from './load-path.ts'
 import type { BeamFacts } from './measures.ts'
+import { postReaction } from './post-reaction.ts'
 import type { Bearing } from './soil.ts'
 import type { Finding } from './types.ts'
 import { squareFeetText } from './words.ts'
@@ -18,7 +17,7 @@ export interface LoadedFooting {
   readonly facts: BeamFacts
   /** tributary area, sq ft */
   readonly area: number
-  /** greatest reaction of the beam on its post, lb; null where the beam was not reckoned */
+  /** greatest reaction of beams and hip on its post, lb; null where the beam was not reckoned */
   readonly reaction: number | null
 }
 
@@ -35,18 +34,11 @@ export function loadedFootings(context: CheckContext): readonly LoadedFooting[] 
           footing,
           facts,
           area: facts.areas[i] ?? 0,
-          reaction: withHip(context, post.id, reactionOn(context.path, post.id)),
+          reaction: postReaction(context, post.id),
         },
       ]
     }),
   )
-}
-
-/** With what a hip brings to its post, lb. */
-function withHip({ frame, load, job }: CheckContext, postId: string, reaction: number | null): number | null {
-  if (reaction === null) return null
-  const areas = frame.hips.filter((hip) => hip.postId === postId).map((hip) => hipAreas(hip).post)
-  return areas.reduce((sum, area) => sum + area * (load + job.site.deadLoad), reaction)
 }
 
 /** Widest part of a footing: its base, or its tube where it has none. */

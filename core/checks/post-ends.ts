@@ -4,8 +4,8 @@ import { inches } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { byLimit, length } from './finding.ts'
 import { judge } from './judge.ts'
-import { reactionOn } from './load-path.ts'
 import type { BeamFacts } from './measures.ts'
+import { postReaction } from './post-reaction.ts'
 import type { Check } from './types.ts'
 import { beamName, feetInches } from './words.ts'
 
@@ -21,14 +21,14 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
   const { job } = context
   const { key } = facts.beam
   const least = inches(IRC_LIMITS.postStandoff.value)
-  const reactions = facts.posts.map(({ id }) => reactionOn(context.path, id))
+  const reactions = facts.posts.map(({ id }) => postReaction(context, id))
   const load = Math.max(0, ...reactions.map((one) => one ?? 0))
   const told = reactions.includes(null)
     ? ''
     : ` Base and cap: listed for ${figure(Math.ceil(load))} lb or more.`
   const found = byLimit(IRC_LIMITS.postStandoff, length(least), length(job.ground.standoff), [
     `Stand-off of the post base: ${feetInches(job.ground.standoff)}; ${feetInches(least)} keeps the wood off wet concrete`,
-    `Greatest reaction of the ${beamName(facts.beam)} on a post: ${figure(Math.ceil(load))} lb`,
+    `Greatest reaction of the ${beamName(facts.beam)}, and of what else bears there, on a post: ${figure(Math.ceil(load))} lb`,
     'A base with its anchor bolt and a cap, or a pair of plates, on every post: counted in the takeoff',
   ])
   return judge(job, {

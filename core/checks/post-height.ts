@@ -13,8 +13,9 @@ import type { CheckContext } from './context.ts'
 import { beside, guideCaution } from './deck-guide.ts'
 import { atMost, byLimit, length, worse } from './finding.ts'
 import { judge } from './judge.ts'
-import { reactionOn, valuesOf } from './load-path.ts'
+import { valuesOf } from './load-path.ts'
 import type { BeamFacts } from './measures.ts'
+import { postReaction } from './post-reaction.ts'
 import { underTables } from './tables.ts'
 import type { Check, Finding } from './types.ts'
 import { beamName, feetInches, SPECIES_NAME, squareFeetText } from './words.ts'
@@ -80,17 +81,17 @@ export function allowedHeight(context: CheckContext, size: LumberSize, area: num
   return underTables(context, tabledPostHeight(size, area, context.job.frame.species, context.spanLoad))
 }
 
-/** Each post under its beam's greatest reaction. NDS 2018 3.6 and 3.7. */
+/** Each post under the greatest reaction of all that stands on it. NDS 2018 3.6 and 3.7. */
 function calculate(context: CheckContext, facts: BeamFacts): Finding | null {
   if (!context.path.beams.some((one) => one.facts === facts)) return null
   return facts.posts
     .map((post) => {
-      const load = Math.max(0, reactionOn(context.path, post.id) ?? 0)
+      const load = Math.max(0, postReaction(context, post.id) ?? 0)
       return asColumn(
         context,
         post.length,
         load,
-        `Post ${post.number}: ${load.toFixed(0)} lb, the beam's greatest reaction`,
+        `Post ${post.number}: ${load.toFixed(0)} lb, the greatest reaction on it`,
       )
     })
     .reduce<Finding | null>(worse, null)

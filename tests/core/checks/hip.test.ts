@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { footingLoads } from '../../../core/checks/footing-loads.ts'
 import { hipAreas } from '../../../core/checks/hip-areas.ts'
 import { measure } from '../../../core/checks/measures.ts'
 import { design } from '../../../core/design.ts'
@@ -74,5 +75,29 @@ describe('what a hip carries', () => {
     }
     // a third of 24.5 sq ft, and the 1 ft by 1 ft beyond the post on a lever of 12 in past 84
     expect(areaAt(frame.hips) - areaAt([])).toBeCloseTo(24.5 / 3 + 1 + 12 / 84, 1)
+  })
+
+  it('counts for the base, the cap and the height of its post, as for its footing', () => {
+    const made = design(CATALOGUE.find(({ file }) => file === 'wrap-hip.json')?.job)
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    const { job, layout, frame, checks } = made.value
+    const poundsOf = (of: typeof frame) =>
+      footingLoads(job, layout, of).map(({ worst }, i) => [of.footings[i]?.postId, worst ?? 0] as const)
+    const postId = frame.hips[0]?.postId
+    const at = (of: typeof frame) => poundsOf(of).find(([id]) => id === postId)?.[1] ?? 0
+    // as above, at 40 psf live and 10 dead
+    expect(at(frame) - at({ ...frame, hips: [] })).toBeCloseTo(50 * (24.5 / 3 + 1 + 12 / 84), -1)
+    for (const beam of frame.beams) {
+      const most = Math.max(
+        ...poundsOf(frame).flatMap(([id, lb]) => (beam.postIds.includes(id ?? '') ? [lb] : [])),
+      )
+      const key = beam.id.replace('beam-', '')
+      const told = /listed for ([\d,]+) lb/.exec(
+        checks.find(({ id }) => id === `post-ends-${key}`)?.message ?? '',
+      )
+      expect(Number(told?.[1]?.replace(',', '')), key).toBe(Math.ceil(most))
+    }
+    const steps = checks.flatMap(({ findings }) => findings.flatMap((one) => one.steps))
+    expect(steps).toContain(`Post 1: ${at(frame).toFixed(0)} lb, the greatest reaction on it`)
   })
 })

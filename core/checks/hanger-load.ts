@@ -1,4 +1,5 @@
 import { DCA_HANGERS, IRC_LIMITS } from '../data/index.ts'
+import type { Connector } from '../frame/index.ts'
 import { figure } from '../rules/index.ts'
 import { TICKS_PER_INCH } from '../units/index.ts'
 import type { JoistContext } from './context.ts'
@@ -18,16 +19,26 @@ export function checkHangerLoad(context: JoistContext): readonly Check[] {
   if (reaction === null) return []
   const { size } = job.frame.joists
   const load = wholePounds(reaction)
+  const { hangers, angles } = heldBy(context)
   const spacing = job.frame.joists.spacing / TICKS_PER_INCH
   const steps = [
     `A joist every ${spacing} in brings ${figure(load)} lb to what it hangs from, dead and live, the live load placed worst`,
     'The hanger’s seat is its bearing; its strength is what its maker’s listing says for the nails that are used: to be confirmed',
   ]
   const found = byLimit(IRC_LIMITS.bearingOnWood, { value: load, unit: 'lb' }, null, steps)
-  const guide = guideFinding(size, load)
+  // an angle is no hanger: the guide asks nothing of it
+  const guide = hangers.length === 0 ? null : guideFinding(size, load)
   const usual = guide === null || (guide.ratio ?? 0) <= 1
-  const listed = listedFor(size, reaction)
-  const of = context.groups.length === 1 ? '' : ` of ${hangingJoists(context)}`
+  const listed = hangers.length === 0 ? load : listedFor(size, reaction)
+  const of = context.groups.length === 1 ? '' : ` of ${hangingJoists({ ...context, joistIds: hangers })}`
+  const each =
+    hangers.length === 0
+      ? `Each angle of end ${hangingJoists({ ...context, joistIds: angles })}`
+      : `Each hanger${of}`
+  const ofAngles =
+    hangers.length === 0 || angles.length === 0
+      ? ''
+      : `Each angle of end ${hangingJoists({ ...context, joistIds: angles })}, which no hanger fits: listed for ${figure(load)} lb or more, with all its nails. `
   return [
     judge(job, {
       id: `hanger-load${context.suffix}`,
@@ -38,15 +49,26 @@ export function checkHangerLoad(context: JoistContext): readonly Check[] {
       calculated: usual ? null : { ...found, method: 'calculated', confidence: 'computed only' },
       beside: guide === null ? [] : [guide],
       good: () =>
-        `Each hanger${of} carries ${figure(load)} lb: use one listed for ${figure(listed)} lb or more, with all its nails.`,
+        `${each} carries ${figure(load)} lb: use one listed for ${figure(listed)} lb or more, with all its nails.`,
       bad: '',
-      uncovered: `Each hanger${of} carries ${figure(load)} lb, more than the ${figure(guide?.capacity?.value ?? 0)} lb that the AWC deck guide asks of one for a ${size}`,
+      uncovered: `${each} carries ${figure(load)} lb, more than the ${figure(guide?.capacity?.value ?? 0)} lb that the AWC deck guide asks of one for a ${size}`,
       byCalculation: `it must be listed for ${figure(load)} lb`,
       remedy: '',
-      caution:
-        'To be confirmed: the listing of the hanger that is bought. Hot-dip galvanised or stainless, and nails of the same.',
+      caution: `${ofAngles}To be confirmed: the listing of the ${hangers.length === 0 ? 'angle' : 'hanger'} that is bought. Hot-dip galvanised or stainless, and nails of the same.`,
     }),
   ]
+}
+
+/** The joists of a group by what holds them: end joists beside a ledger's end have an angle, for which a hanger has no room. */
+function heldBy({ frame, joistIds }: JoistContext) {
+  const heldIn = (kind: Connector['kind']) =>
+    new Set(frame.connectors.flatMap((one) => (one.kind === kind ? one.at : [])))
+  const [angled, hung] = [heldIn('end joist angle'), heldIn('joist hanger')]
+  return {
+    // of one that has both, at its two ends, both are told
+    hangers: joistIds.filter((id) => hung.has(id) || !angled.has(id)),
+    angles: joistIds.filter((id) => angled.has(id)),
+  }
 }
 
 /**

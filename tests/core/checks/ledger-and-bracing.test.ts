@@ -51,6 +51,13 @@ describe('fasteners and hangers at a ledger', () => {
     expect(check.governing?.demand).toEqual({ value: 377, unit: 'lb' })
     expect(check.message).toContain('377 lb: use one listed for 600 lb or more')
   })
+
+  it('ask of the angles at end joists, in which no hanger fits, no hanger but an angle for the same load', () => {
+    // statics as above; the takeoff counts one angle per end joist at the ledger
+    const check = checkNamed(checksWith(), 'hanger-load')
+    expect(check.remedy).toContain('Each angle of end joists E1, E2')
+    expect(check.remedy).toContain('listed for 377 lb or more')
+  })
 })
 
 describe('sideways stability of a freestanding deck', () => {

@@ -34,6 +34,8 @@ export type Role =
   | 'fascia'
   | 'stringer'
   | 'stair header'
+  | 'stair upright'
+  | 'stair strip'
   | 'tread'
   | 'riser'
   | 'landing beam'

@@ -1,7 +1,7 @@
 import { type LumberSize, sectionOf } from '../data/index.ts'
 import type { Box, Cause, Member, ProductClass, Role } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
-import { ceilTicks, type Ticks, ticks } from '../units/index.ts'
+import { ceilTicks, printInches, type Ticks, ticks } from '../units/index.ts'
 import { onFlight } from './place-flights.ts'
 import type { TreadMake } from './tread-make.ts'
 import type { PlacedFlight, Spot, StringerPattern } from './types.ts'
@@ -14,7 +14,7 @@ export function lumberOf(job: Job, size: LumberSize): ProductClass {
   return { size, species, grade, treatment }
 }
 
-/** Stringers, treads, riser boards and the board behind the stringers' heads of one flight. */
+/** Stringers, treads, riser boards and what a flight hangs on and stands on. */
 export function flightMembers(
   job: Job,
   flight: PlacedFlight,
@@ -23,6 +23,7 @@ export function flightMembers(
 ): readonly Member[] {
   return [
     header(job, flight, pattern),
+    ...strip(job, flight, pattern),
     ...stringers(job, flight, pattern),
     ...treads(job, flight, pattern, make),
     ...risers(job, flight, pattern, make),
@@ -46,17 +47,29 @@ function stringers(job: Job, flight: PlacedFlight, pattern: StringerPattern): re
       ripTo: null,
       from: [0, across],
       to: [flight.run, across + thickness],
-      levels: [flight.bottomLevel, flight.topLevel],
-      cause: { fields: [...FIELDS, 'stairs.stringers', 'stairs.treads'], ids: [], rule },
+      levels: [flight.bottomLevel - pattern.below, flight.topLevel],
+      cause: {
+        fields: [...FIELDS, 'stairs.stringers', 'stairs.treads'],
+        ids: [],
+        rule:
+          pattern.below === 0
+            ? rule
+            : `${rule}; and ${printInches(pattern.below)} × sine of the slope, down to the strip at the landing`,
+      },
     })
   })
 }
 
-/** Below the rim, as long as the flight is wide: most of a stringer's head lies lower than the rim reaches. */
+/** What a header is made of, the smallest first. */
+const HEADERS: readonly LumberSize[] = ['2x6', '2x8', '2x10', '2x12']
+
+/** Right under the rim, in its plane, as long as the flight is wide: most of a stringer's head lies lower than the rim reaches. */
 function header(job: Job, flight: PlacedFlight, pattern: StringerPattern): Member {
-  const size = job.frame.joists.size
+  const rim = sectionOf(job.frame.joists.size).depth
+  const top = flight.topLevel - sectionOf(job.decking.size).thickness - rim
+  const lowest = flight.topLevel - pattern.drop - (sectionOf('2x12').depth * pattern.step) / pattern.run
+  const size = HEADERS.find((one) => sectionOf(one).depth >= top - lowest) ?? '2x12'
   const { thickness, depth } = sectionOf(size)
-  const top = flight.topLevel - sectionOf(job.decking.size).thickness - depth
   return member(job, flight, {
     id: `stair-header-${flight.number}`,
     mark: `SH${flight.number}`,
@@ -70,9 +83,39 @@ function header(job: Job, flight: PlacedFlight, pattern: StringerPattern): Membe
     cause: {
       fields: ['stairs.width', 'frame.joists.size'],
       ids: [`stringer-${pattern.flight}-1`],
-      rule: 'A board under the rim behind the heads of the stringers, as long as the stairs are wide (common practice, no source)',
+      rule: 'A board under the rim behind the heads of the stringers, as long as the stairs are wide, the smallest that reaches down to their lower edges (common practice, no source)',
     },
   })
+}
+
+/** A 2x4 on edge: its upper edge bears the stringers. */
+const STRIP: LumberSize = '2x4'
+
+/** How high a strip is: what of a landing's beam it covers. */
+export const STRIP_HEIGHT = sectionOf(STRIP).depth
+
+/** On a landing's beam under the level cuts of the stringers, as long as the flight is wide. */
+function strip(job: Job, flight: PlacedFlight, { below }: StringerPattern): readonly Member[] {
+  if (below === 0) return []
+  const top = flight.bottomLevel - below
+  return [
+    member(job, flight, {
+      id: `stair-strip-${flight.number}`,
+      mark: `SL${flight.number}`,
+      role: 'stair strip',
+      size: STRIP,
+      length: flight.width,
+      ripTo: null,
+      from: [flight.run - sectionOf(STRIP).thickness, 0],
+      to: [flight.run, flight.width],
+      levels: [top - STRIP_HEIGHT, top],
+      cause: {
+        fields: ['stairs.kind', 'stairs.width', 'frame.joists.size'],
+        ids: [`stringer-${flight.number}-1`],
+        rule: 'A ledger strip on the landing’s beam, under the stringers’ level cuts (IRC 2021 R502.6.2, from memory: 2x2 at least under joists; for stringers common practice, no source)',
+      },
+    }),
+  ]
 }
 
 /** A tread lies on cut stringers in one length, and between closed ones in one length for each bay. */

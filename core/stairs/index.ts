@@ -1,4 +1,5 @@
 export { deckEdges, sideOf, spotAt } from './deck-edges.ts'
 export { layStairs } from './lay-stairs.ts'
 export { onFlight } from './place-flights.ts'
+export { withUprights } from './place-uprights.ts'
 export type * from './types.ts'

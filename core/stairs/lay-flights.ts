@@ -1,10 +1,10 @@
-import { IRC_LIMITS } from '../data/index.ts'
+import { IRC_LIMITS, sectionOf } from '../data/index.ts'
 import { type Cause, distinctMarks } from '../frame/index.ts'
 import { type Fault, type Job, jobOfStairs, type StatedStairs } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
-import { ceilTicks, fail, inches, ok, printLength, type Result, ticks } from '../units/index.ts'
+import { ceilTicks, fail, inches, ok, printLength, type Result, type Ticks, ticks } from '../units/index.ts'
 import { deckEdges } from './deck-edges.ts'
-import { flightMembers, lumberOf } from './flight-members.ts'
+import { flightMembers, lumberOf, STRIP_HEIGHT } from './flight-members.ts'
 import { placeFlights } from './place-flights.ts'
 import { placeStairs } from './place-stairs.ts'
 import { framePlatform } from './platform.ts'
@@ -63,6 +63,7 @@ export function layFlights(
       width: flight.width,
       treadThickness: make.thickness,
       mostApart: make.mostApart,
+      strip: flight === flights[0] && landing !== null ? stripRoom(job) : null,
     }),
   )
   const platform =
@@ -72,6 +73,7 @@ export function layFlights(
           job,
           landing,
           placed.width,
+          stairs.kind === 'landing',
           number === 1 ? { id: 'landing', mark: 'L' } : { id: `landing-${number}`, mark: `L${number}` },
         )
   const buried = platform?.members.find(({ role, length }) => role === 'landing post' && length <= 0)
@@ -123,6 +125,7 @@ export function layFlights(
       ...(platform?.members ?? []),
     ]),
     connectors: [...connectorsOf(job, patterns), ...(platform?.connectors ?? [])],
+    behindHeader: platform?.behindHeader ?? 0,
     pad: floor === null ? padAt(job, last) : null,
     footings: [
       ...(floor === null
@@ -162,9 +165,15 @@ function lowFault(solved: Solved, straight: boolean, level: number | null): Faul
   }
 }
 
+/** How far under a landing's boards a strip may lie that its beam still backs in full height. */
+function stripRoom({ decking, frame }: Job): Ticks {
+  return ticks(sectionOf(decking.size).thickness + sectionOf(frame.joists.size).depth - STRIP_HEIGHT)
+}
+
 function connectorsOf(job: Job, patterns: readonly StringerPattern[]): readonly StairConnector[] {
   const count = patterns.reduce((sum, pattern) => sum + pattern.count, 0)
   const last = patterns.at(-1)?.count ?? 0
+  const onStrip = patterns.reduce((sum, { count: own, below }) => sum + (below > 0 ? own : 0), 0)
   const ids = patterns.map((pattern) => `stringer-${pattern.flight}-1`)
   const cause = (fields: readonly string[], rule: string): Cause => ({ fields, ids, rule })
   const brackets = patterns.reduce((sum, { count: own, marks }) => sum + 2 * (own - 1) * marks.length, 0)
@@ -185,6 +194,18 @@ function connectorsOf(job: Job, patterns: readonly StringerPattern[]): readonly 
         'One angle with its anchor at the foot of each stringer on the ground (common practice, no source)',
       ),
     },
+    ...(onStrip === 0
+      ? []
+      : [
+          {
+            kind: 'stringer landing angle' as const,
+            count: onStrip,
+            cause: cause(
+              ['stairs.kind'],
+              'One angle at the foot of each stringer that stands on a strip, nailed to it and to the landing’s beam (common practice, no source)',
+            ),
+          },
+        ]),
     ...(job.stairs.stringers === 'closed'
       ? [
           {

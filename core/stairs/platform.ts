@@ -9,9 +9,6 @@ import type { Platform, Spot, StairConnector, StairFooting } from './types.ts'
 
 const FIELDS = ['stairs.kind', 'stairs.width', 'stairs.landingDepth', 'frame.joists.size'] as const
 
-/** From the ends of a landing's beams to the centres of their posts: common practice, no source. */
-const INSET = inches(4)
-
 /** Posts of a landing stand at most so far apart: common practice, no source; the checks say whether its beams bear it. */
 const POSTS_APART = feet(6)
 
@@ -23,6 +20,8 @@ export interface FramedPlatform {
   readonly members: readonly Member[]
   readonly connectors: readonly StairConnector[]
   readonly footings: readonly StairFooting[]
+  /** posts whose faces the header of the lower flight lies on */
+  readonly behindHeader: number
 }
 
 interface Landing {
@@ -40,9 +39,18 @@ export interface PlatformName {
 
 /**
  * A landing on its own posts: two beams of two plies across the way, at the edge towards the deck and at the edge away
- * from it, joists hung between them, decking across. It is as wide as the stairs and of the deck's joist size.
+ * from it, joists hung between them, decking across. It is as wide as the stairs and of the deck's joist size. Where the
+ * lower flight goes straight on, a board as thick as its header stands before the outer beam, and the posts under that
+ * beam flush with its back: the header under the board lies on their faces in its whole length. Posts stand in from the
+ * sides by as much, for a flight that turns.
  */
-export function framePlatform(job: Job, landing: Landing, width: Ticks, name: PlatformName): FramedPlatform {
+export function framePlatform(
+  job: Job,
+  landing: Landing,
+  width: Ticks,
+  goesOn: boolean,
+  name: PlatformName,
+): FramedPlatform {
   const joist = sectionOf(job.frame.joists.size)
   const board = sectionOf(job.decking.size)
   const depth = job.stairs.landingDepth
@@ -69,22 +77,26 @@ export function framePlatform(job: Job, landing: Landing, width: Ticks, name: Pl
       cause: cause(at.rule),
     })
 
-  const plies = [0, 1, 2, 3].map((i) => {
-    const down = i < 2 ? i * joist.thickness : depth - (4 - i) * joist.thickness
-    return stick(`beam-ply-${i + 1}`, `B${i < 2 ? 1 : 2}-${(i % 2) + 1}`, 'landing beam', {
+  const faced = goesOn ? joist.thickness : ticks(0)
+  const plies = (goesOn ? [0, 1, 2, 3, 4] : [0, 1, 2, 3]).map((i) => {
+    const down = i < 2 ? i * joist.thickness : depth - faced - (4 - i) * joist.thickness
+    return stick(`beam-ply-${i + 1}`, `B${i < 2 ? 1 : 2}-${i < 2 ? i + 1 : i - 1}`, 'landing beam', {
       from: [down, 0],
       to: [down + joist.thickness, width],
       length: width,
-      rule: 'Two plies at either edge of the landing, as long as it is wide',
+      rule:
+        i < 4
+          ? 'Two plies at either edge of the landing, as long as it is wide'
+          : 'A third board before the outer beam, over the header that the lower flight hangs on',
     })
   })
-  const span = ticks(depth - 2 * beam)
+  const span = ticks(depth - 2 * beam - faced)
   const spaces = Math.max(1, Math.ceil((width - joist.thickness) / job.frame.joists.spacing))
   const joists = Array.from({ length: spaces + 1 }, (_, i) => {
     const across = (i * (width - joist.thickness)) / spaces
     return stick(`joist-${i + 1}`, `J${i + 1}`, 'landing joist', {
       from: [beam, across],
-      to: [depth - beam, across + joist.thickness],
+      to: [depth - faced - beam, across + joist.thickness],
       length: span,
       rule: 'Joists between the landing’s beams at the deck’s spacing or closer',
     })
@@ -107,8 +119,8 @@ export function framePlatform(job: Job, landing: Landing, width: Ticks, name: Pl
       cause: cause('Courses across the landing, the last ripped to what is left'),
     })
   })
-  const posts = framePosts(job, frame, { width, depth, beam, bottom: levels[0] }, name)
-  const between = (width - 2 * INSET) / (posts.perBeam - 1)
+  const posts = framePosts(job, frame, { width, depth, beam, faced, bottom: levels[0] }, name)
+  const between = (width - 2 * posts.inset) / (posts.perBeam - 1)
   return {
     platform: {
       corner: landing.corner,
@@ -118,6 +130,7 @@ export function framePlatform(job: Job, landing: Landing, width: Ticks, name: Pl
       width,
       level: landing.level,
       joistSpan: span,
+      faced,
       beamSpan: ceilTicks(between),
     },
     members: [...plies, ...joists, ...decking, ...posts.members],
@@ -135,29 +148,33 @@ export function framePlatform(job: Job, landing: Landing, width: Ticks, name: Pl
       ),
     ],
     footings: posts.footings,
+    behindHeader: goesOn ? posts.perBeam : 2,
   }
 }
 
 function framePosts(
   job: Job,
   frame: { readonly head: Spot; readonly down: Spot; readonly across: Spot },
-  size: { width: Ticks; depth: Ticks; beam: Ticks; bottom: number },
+  size: { width: Ticks; depth: Ticks; beam: Ticks; faced: Ticks; bottom: number },
   name: PlatformName,
-): { perBeam: number; members: readonly Member[]; footings: readonly StairFooting[] } {
+): { perBeam: number; inset: Ticks; members: readonly Member[]; footings: readonly StairFooting[] } {
   const { tube, base, projection, standoff, holeRoom } = job.ground
   const baseThickness = base > 0 ? job.ground.baseThickness : ticks(0)
   const depth = ticks(Math.max(job.site.frostDepth, LEAST_DEPTH))
   const section = sectionOf(job.frame.postSize)
-  const spaces = Math.max(1, Math.ceil((size.width - 2 * INSET) / POSTS_APART))
+  const half = section.depth / 2
+  // a header's thickness in from the side, so that one under it lies flat on the posts
+  const inset = ticks(half + sectionOf(job.frame.joists.size).thickness)
+  const spaces = Math.max(1, Math.ceil((size.width - 2 * inset) / POSTS_APART))
+  const outer = size.faced > 0 ? size.depth - size.faced - half : size.depth - size.beam / 2
   const members: Member[] = []
   const footings: StairFooting[] = []
-  for (const [beam, down] of [size.beam / 2, size.depth - size.beam / 2].entries()) {
+  for (const [beam, down] of [size.beam / 2, outer].entries()) {
     for (let i = 0; i <= spaces; i += 1) {
-      const across = INSET + (i * (size.width - 2 * INSET)) / spaces
+      const across = inset + (i * (size.width - 2 * inset)) / spaces
       const spot = onFlight(frame, down, across)
       const number = beam * (spaces + 1) + i + 1
       const foot = groundAt(job, spot.x, spot.y) + projection + standoff
-      const half = section.depth / 2
       members.push(
         member(job, frame, {
           id: `${name.id}-post-${number}`,
@@ -191,7 +208,7 @@ function framePosts(
       })
     }
   }
-  return { perBeam: spaces + 1, members, footings }
+  return { perBeam: spaces + 1, inset, members, footings }
 }
 
 function cause(rule: string): Cause {

@@ -1,8 +1,14 @@
-import { sectionOf } from '../data/index.ts'
-import { ceilTicks, type Ticks, ticks } from '../units/index.ts'
+import { IRC_LIMITS, sectionOf } from '../data/index.ts'
+import { ceilTicks, inches, type Ticks, ticks } from '../units/index.ts'
 import type { StringerMark, StringerPattern } from './types.ts'
 
 const STRINGER = sectionOf('2x12')
+
+/** Least bearing of wood on wood, IRC 2021 R507.6.1 and R502.6. */
+const BEARING = inches(IRC_LIMITS.bearingOnWood.value)
+
+/** The level cut comes at whole quarters of an inch, for the tape. */
+const QUARTER = inches(0.25)
 
 /** What a flight asks of its stringers; lengths in ticks. */
 export interface FlightSize {
@@ -16,20 +22,26 @@ export interface FlightSize {
   readonly treadThickness: Ticks
   /** greatest distance between two stringers, centre to centre */
   readonly mostApart: number
+  /** on a landing's beam: how far under its boards a strip may lie; null on the ground or a floor */
+  readonly strip: Ticks | null
 }
 
 /**
  * The pattern of a flight's stringers by plane geometry, the stair's line at θ = atan(rise ÷ run), treads m = risers − 1
  * and the step s = √(rise² + run²): marks stand every s along the upper edge, the lowest at nothing. A cut stringer is
  * dropped at the bottom by the thickness of a tread, so its board is m s − drop sin θ long, and under its notches are
- * left depth − rise run ÷ s. A closed one runs on to the level of the floor above: m s + rise sin θ.
+ * left depth − rise run ÷ s. A closed one runs on to the level of the floor above: m s + rise sin θ. Where a flight ends
+ * at a landing's beam its plumb end runs on by `below`, which makes the board below × sin θ longer: there the level cut,
+ * 1-1/2 in long at least, stands on a strip, under the whole throat and not under a tooth that would split off.
  */
 export function stringerPattern(size: FlightSize): StringerPattern {
-  const { flight, kind, risers, rise, run, width, treadThickness, mostApart } = size
+  const { flight, kind, risers, rise, run, width, treadThickness, mostApart, strip } = size
   const treads = risers - 1
   const step = Math.sqrt(rise ** 2 + run ** 2)
   const sine = rise / step
   const cut = kind === 'cut'
+  const drop = cut ? treadThickness : ticks(0)
+  const below = strip === null ? ticks(0) : belowLanding(rise, run, drop, strip)
   const between = width - STRINGER.thickness
   const spaces = Math.max(1, Math.ceil(between / mostApart - 1e-9))
   const marks = Array.from(
@@ -44,10 +56,18 @@ export function stringerPattern(size: FlightSize): StringerPattern {
     rise,
     run,
     step,
-    drop: cut ? treadThickness : ticks(0),
+    drop,
+    below,
     throat: cut ? STRINGER.depth - (rise * run) / step : STRINGER.depth,
-    length: ceilTicks(treads * step + (cut ? -treadThickness : rise) * sine),
+    length: ceilTicks(treads * step + (cut ? -treadThickness : rise) * sine + below * sine),
     span: ticks(treads * run),
     marks,
   }
+}
+
+/** As low as the plumb end is, less what a level cut of 1-1/2 in takes off it, and no lower than the strip may lie. */
+function belowLanding(rise: number, run: number, drop: number, strip: Ticks): Ticks {
+  const plumbEnd = (STRINGER.depth * Math.hypot(rise, run)) / run - rise + drop
+  const lowest = Math.min(plumbEnd - (BEARING * rise) / run, strip)
+  return ticks(Math.floor(lowest / QUARTER) * QUARTER)
 }

@@ -71,6 +71,8 @@ export interface StringerPattern {
   readonly step: number
   /** cut off the bottom so that the lowest riser is as high as the others */
   readonly drop: Ticks
+  /** from the landing's boards down to the level cut that stands on a strip at its beam; 0 where the foot stands on what it comes down to */
+  readonly below: Ticks
   /** wood left under the notches, square to the edge, ticks; the whole depth where nothing is notched */
   readonly throat: number
   /** length of the board that holds it, rounded up to a tick */
@@ -89,6 +91,8 @@ export interface Platform {
   readonly width: Ticks
   readonly level: number
   readonly joistSpan: Ticks
+  /** thickness of the board before the outer beam that the next flight hangs on; 0 where that flight turns */
+  readonly faced: Ticks
   readonly beamSpan: Ticks
 }
 
@@ -119,6 +123,8 @@ export interface Pad {
 export type StairConnectorKind =
   | 'stringer hanger'
   | 'stringer foot angle'
+  | 'stringer landing angle'
+  | 'header bolt'
   | 'tread bracket'
   | 'landing hanger'
   | 'landing post base'
@@ -171,6 +177,8 @@ export interface StairPlan {
   }
   readonly members: readonly Member[]
   readonly connectors: readonly StairConnector[]
+  /** posts of the landing that the lower flight's header is bolted to */
+  readonly behindHeader: number
   readonly pad: Pad | null
   readonly footings: readonly StairFooting[]
   /** on each of its sides: along all flights together, and the rail of each flight, none of which turns at a landing */

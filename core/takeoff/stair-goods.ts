@@ -21,6 +21,7 @@ const RETURN = inches(3)
 const NAILS_EACH = {
   'stringer hanger': { common: 6, short: 8 },
   'stringer foot angle': { common: 0, short: 4 },
+  'stringer landing angle': { common: 0, short: 8 },
   'tread bracket': { common: 0, short: 8 },
 } as const
 
@@ -29,6 +30,7 @@ export function stairGoods(whole: Job, stairs: StairPlan): readonly GoodShare[] 
   const job = jobOfStairs(whole, stairs.branch)
   return [
     ...stairs.connectors.flatMap((one) => connectorGoods(one, stairs)),
+    ...stripNails(stairs),
     ...screws(job, stairs),
     ...handrail(stairs),
     ...pad(stairs),
@@ -56,6 +58,10 @@ function connectorGoods({ kind, count, cause }: StairConnector, { floor }: Stair
         each(floor === null ? 'anchor-bolt-1/2' : 'ledger-lag-1/2'),
         ...nails(kind, count, cause),
       ]
+    case 'stringer landing angle':
+      return [each('stringer-foot-angle'), ...nails(kind, count, cause)]
+    case 'header bolt':
+      return [each('ledger-bolt-1/2')]
     case 'tread bracket':
       return [each('tread-bracket'), ...nails(kind, count, cause)]
     default:
@@ -70,6 +76,26 @@ function nails(kind: keyof typeof NAILS_EACH, count: number, cause: Cause): read
   const nailed = (nail: '10d common' | '10d × 1-1/2', each: number) =>
     nailPounds({ nail, count: count * each, joint: kind, says, fields: cause.fields, ids: cause.ids })
   return [nailed('10d common', common), nailed('10d × 1-1/2', short)]
+}
+
+/** Three 16d at each stringer, as a ledger strip is nailed under joists: IRC 2021 Table R602.3(1), from memory. */
+const STRIP_NAILS = 3
+
+function stripNails({ patterns }: StairPlan): readonly GoodShare[] {
+  return patterns.flatMap(({ flight, count, below }) =>
+    below === 0
+      ? []
+      : [
+          nailPounds({
+            nail: '16d common',
+            count: STRIP_NAILS * count,
+            joint: 'strip on the landing’s beam',
+            says: 'IRC 2021 Table R602.3(1), from memory',
+            fields: ['stairs.kind'],
+            ids: [`stair-strip-${flight}`],
+          }),
+        ],
+  )
 }
 
 /** Two screws in each board of a tread and of a riser at each stringer that it lies on. */

@@ -22,8 +22,10 @@ export function stairTasks(whole: Job, stairs: StairPlan): readonly TaskShare[] 
   return [
     {
       rateId: 'stair-header',
-      quantity: flights.length,
-      cause: because('One board behind the heads of each flight’s stringers'),
+      quantity: flights.length + patterns.filter(({ below }) => below > 0).length,
+      cause: because(
+        'One board behind the heads of each flight’s stringers, and a strip under feet at a landing',
+      ),
     },
     {
       rateId: 'stringer-first',

@@ -35,7 +35,7 @@ export function stringerDrawing(pattern: StringerPattern): Drawing {
     weight,
     stroke: as,
   })
-  const first = rise - drop
+  const first = rise - drop + pattern.below
   // plumb and level as they lie when the board lies on its edge
   const foot: Point = [-first * sine, first * cosine]
   const seat: Point = [foot[0] + ((depth - foot[1]) / sine) * cosine, depth]

@@ -62,6 +62,9 @@ const SHOWN: ReadonlySet<Member['role']> = new Set([
   'landing joist',
   'landing beam',
   'landing post',
+  'stair header',
+  'stair upright',
+  'stair strip',
 ])
 
 function standingStairs(stairs: StairPlan, is: View): readonly Primitive[] {
@@ -94,7 +97,8 @@ function stringerProfile(
 ): readonly (readonly [number, number])[] {
   const pattern = patterns.find(({ flight }) => flight === number)
   if (pattern === undefined) return []
-  const { rise, run, step, kind } = pattern
+  const { rise, run, step, kind, below } = pattern
+  const heel = bottomLevel - below
   const isCut = kind === 'cut'
   const under = isCut ? sectionOf(tread.product.size).thickness : 0
   const lower = topLevel - under - (sectionOf('2x12').depth * step) / run
@@ -105,7 +109,7 @@ function stringerProfile(
       [(i + 1) * run, level],
     ]
   }).flat()
-  const foot = Math.max(0, ((lower - bottomLevel) * run) / rise)
+  const foot = Math.max(0, ((lower - heel) * run) / rise)
   return [
     ...(isCut
       ? steps
@@ -113,8 +117,8 @@ function stringerProfile(
           [0, topLevel],
           [whole, bottomLevel + rise],
         ] as const)),
-    [whole, bottomLevel],
-    [Math.min(foot, whole), bottomLevel],
+    [whole, heel],
+    [Math.min(foot, whole), heel],
     [0, lower],
   ]
 }

@@ -5,7 +5,9 @@ import { CATALOGUE } from '../../fixtures/catalogue.ts'
 // The stairs of the catalogue's decks counted by hand, on level ground. As few risers as keep each at 7-3/4 in (IRC 2021
 // R311.7.5.1); two boards of 5/4x6 to a tread and one to a riser, but none in the uppermost, which the rim closes;
 // stringers 16 in apart at most under 5/4 boards; a flight's stringers √(rise² + run²) long for each tread, less the drop
-// of a tread's thickness of 1 in × rise ÷ step.
+// of a tread's thickness of 1 in × rise ÷ step. The foot at a landing runs on by 6 in, plumb, × rise ÷ step: a 2x12 is
+// 11-1/4 × 12.829 ÷ 10-1/4 = 14.080 deep plumb, 7.366 of it under the landing's boards; a level cut of 1-1/2 takes
+// 1-1/2 × 7.714 ÷ 10-1/4 = 1.129 off, which leaves 6.237, and 6 to the quarter below.
 
 const RUN = 10.25
 
@@ -13,6 +15,8 @@ interface Flight {
   readonly risers: number
   readonly rise: number
   readonly width: number
+  /** from a landing's boards down to the level cut on its strip */
+  readonly below: number
 }
 
 /** deck, its flights, landings with their joists and posts, and how many pads */
@@ -29,19 +33,20 @@ const HAND: readonly {
     // 46-1/2 ÷ 16, 3 spaces; two posts under each beam; 36-1/8 ÷ 5-5/8, 7 courses
     file: 'high-stairs-landing.json',
     flights: [
-      { risers: 7, rise: 108 / 14, width: 48 },
-      { risers: 7, rise: 108 / 14, width: 48 },
+      { risers: 7, rise: 108 / 14, width: 48, below: 6 },
+      { risers: 7, rise: 108 / 14, width: 48, below: 0 },
     ],
     landing: { joists: 4, posts: 4, courses: 7 },
-    feet: 4,
+    // four on the pad, four on the strip at the landing
+    feet: 4 + 4,
     boxes: 0,
   },
   {
     // 60 ÷ 7-3/4: 8 risers of 7.5; 32 ÷ 7-3/4: 5 of 6.4
     file: 'largest.json',
     flights: [
-      { risers: 8, rise: 7.5, width: 48 },
-      { risers: 5, rise: 6.4, width: 60 },
+      { risers: 8, rise: 7.5, width: 48, below: 0 },
+      { risers: 5, rise: 6.4, width: 60, below: 0 },
     ],
     landing: null,
     feet: 4 + 5,
@@ -77,7 +82,7 @@ describe.each(HAND)('the stairs of $file', ({ file, flights, landing, feet, boxe
   it('have stringers as long as the steps along them', () => {
     const lengths = flights.flatMap((flight) => {
       const step = Math.hypot(flight.rise, RUN)
-      const long = (flight.risers - 1) * step - flight.rise / step
+      const long = (flight.risers - 1) * step + ((flight.below - 1) * flight.rise) / step
       return Array.from({ length: stringersOf(flight) }, () => long)
     })
     const found = of('stringer').map(({ length }) => length / 32)
@@ -88,7 +93,7 @@ describe.each(HAND)('the stairs of $file', ({ file, flights, landing, feet, boxe
     })
   })
 
-  it('have a hanger at each head, an angle with its anchor at each foot on the ground', () => {
+  it('have a hanger at each head and an angle at each foot', () => {
     expect(good('stringer-hanger')).toBe(stringers)
     expect(good('stringer-foot-angle')).toBe(feet)
   })
@@ -102,7 +107,8 @@ describe.each(HAND)('the stairs of $file', ({ file, flights, landing, feet, boxe
 
   it('have the landing that a person counts', () => {
     expect(of('landing joist')).toHaveLength(landing?.joists ?? 0)
-    expect(of('landing beam')).toHaveLength(landing === null ? 0 : 4)
+    // two of two plies, and the board before the outer one
+    expect(of('landing beam')).toHaveLength(landing === null ? 0 : 5)
     expect(of('landing post')).toHaveLength(landing?.posts ?? 0)
     expect(of('landing decking')).toHaveLength(landing?.courses ?? 0)
     expect(sum(stairs.map(({ footings }) => footings.length))).toBe(landing?.posts ?? 0)

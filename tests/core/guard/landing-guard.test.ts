@@ -33,11 +33,11 @@ describe('the guard of a landing between two flights', () => {
   })
 
   it('has posts behind the beams and balusters between them, by hand', () => {
-    // beams of two plies, 3 in: post centres 3 + 1-3/4 in from either end; 36 − 2 × 6-1/2 = 23 in clear;
-    // 4 balusters leave (23 − 6) ÷ 5 = 3.4 in, 3 would leave 4.6 in
+    // a beam of two plies, 3 in, and one with a board before it, 4-1/2 in: post centres 1-3/4 in past them; 36 − 6-1/2 − 8 =
+    // 21-1/2 in clear; 4 balusters leave (21-1/2 − 6) ÷ 5 = 3.1 in, 3 would leave 4.25 in
     for (const { posts, bays } of onLanding(made)) {
-      expect(posts.map(({ at }) => at / 32)).toEqual([4.75, 31.25])
-      expect(bays.map(({ clear, balusters }) => [clear / 32, balusters])).toEqual([[23, 4]])
+      expect(posts.map(({ at }) => at / 32)).toEqual([4.75, 29.75])
+      expect(bays.map(({ clear, balusters }) => [clear / 32, balusters])).toEqual([[21.5, 4]])
     }
   })
 

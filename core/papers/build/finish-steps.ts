@@ -3,6 +3,7 @@ import { printInches, printLength } from '../../units/index.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { borderAndGuard } from './border-and-guard.ts'
+import { guardPostMarks } from './guard-posts.ts'
 import { landingWords } from './landing-words.ts'
 import { layWords } from './lay-words.ts'
 
@@ -13,6 +14,8 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
   const ripped = courses.filter(({ ripTo }) => ripTo !== null)
   const { gap, wallGap, overhang } = job.decking
   const clash = borderAndGuard(job)
+  const notched = guardPostMarks(estimate, 'deck')
+  const onLanding = guardPostMarks(estimate, 'landing')
   const guard = checks.filter(({ title }) => title === 'Guard').map(({ message }) => message)
   return [
     {
@@ -24,6 +27,11 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
         ...(takeoff.decking !== null && takeoff.decking.wet.courses !== takeoff.decking.dry.courses
           ? [`Laid wet and tight it is ${takeoff.decking.wet.courses} courses instead.`]
           : []),
+        ...(notched === ''
+          ? []
+          : [
+              `Boards are notched round the guard’s posts ${notched}, which stand already: fit each notch where its board lies.`,
+            ]),
         ...(clash === null ? [] : [clash]),
         ...(job.decking.border > 0
           ? [
@@ -50,7 +58,11 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
             text: 'Build the stairs as on their own drawing: equal risers, stringers on firm ground, handrail.',
             notes: stairs.flatMap((one) => {
               const words = landingWords(one)
-              return words === null ? [] : [`The landing first: ${words}.`]
+              return words === null
+                ? []
+                : [
+                    `The landing first: ${words}.${onLanding === '' ? '' : ` Its guard’s posts ${onLanding} and their blocks before its boards.`}`,
+                  ]
             }),
           },
         ]
@@ -62,7 +74,14 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
         'Where the drop is more than 30 in no one goes on the deck without a guard or a temporary rail.',
       ],
     },
-    { text: 'INSPECTION: final.', notes: ['See the inspection card “Final”.'] },
+    {
+      text: 'INSPECTION: final.',
+      notes: [
+        stairs.length > 0 || (estimate.guard !== null && estimate.guard.stretches.length > 0)
+          ? 'See the inspection cards “Stairs and guard” and “Final”.'
+          : 'See the inspection card “Final”.',
+      ],
+    },
     {
       text: `Clear up: nails off the ground with a magnet, offcuts to the rack or away; treated wood is not burnt. Check the first weeks: screws proud of the wood, water lying, a post off plumb. Top of decking ${printLength(job.size.height)}.`,
     },
@@ -85,7 +104,11 @@ function runsWild({ plans, frame }: PaperSource['estimate']): boolean {
 
 /** A guard that is laid out has a drawing; one that stands in the price as a sum comes from its maker. */
 function guardWords({ guard, job }: PaperSource['estimate']): string {
-  if (guard !== null) return 'Set the guard’s posts, rails and balusters as on their own drawing.'
+  if (guard !== null) {
+    const filled = guard.balusters.length === 0 ? 'panels' : 'balusters'
+    const cap = job.guard.cap === 'none' ? '' : ', then the cap'
+    return `Set the guard’s ${guard.stairPosts > 0 ? 'posts on the stairs, then its ' : ''}rails and ${filled} as on their own drawing${cap}.`
+  }
   return job.scope.guard.included
     ? 'Set the guard’s posts and rails as their maker says.'
     : 'No guard is in this job.'

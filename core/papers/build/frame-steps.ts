@@ -1,9 +1,11 @@
+import { membersNamed } from '../../checks/index.ts'
 import { allHoles } from '../../ground/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
 import { carriers } from '../marking/carriers.ts'
 import { said } from '../said.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
+import { guardPostSteps } from './guard-posts.ts'
 import { squareWords } from './square-words.ts'
 
 type Source = PaperSource['estimate']
@@ -98,9 +100,11 @@ function joistSteps(estimate: Source): readonly Step[] {
     ({ role, bearings }) => role === 'joist' && bearings.some((id) => hipIds.has(id)),
   )
   const blocks = frame.members.filter(({ role }) => role === 'blocking').length
+  const heldIds = frame.connectors.filter(({ kind }) => kind === 'hold-down').flatMap(({ at }) => at)
+  const held = membersNamed({ frame, joistIds: heldIds })
   return [
     {
-      text: 'Mark ledger, rims and beams from the joist marking sheet: line, and X on the side where the joist stands.',
+      text: `Mark ledger, rims${hips.length === 0 ? '' : `, hip ${hips.map(({ mark }) => mark).join(' and ')}`} and beams from the joist marking sheet: line, and X on the side where the joist stands.`,
       notes:
         carrier === undefined
           ? []
@@ -138,13 +142,14 @@ function joistSteps(estimate: Source): readonly Step[] {
           },
         ]),
     {
-      text: `Fit ${ties} uplift ties, ${hips.length === 0 ? 'the rims, and' : 'and'} ${blocks} blocks over the beams; then the hold-downs.`,
+      text: `Fit ${ties} uplift ties, ${hips.length === 0 ? 'the rims, and' : 'and'} ${blocks} blocks over the beams${held === '' ? '' : `; then the hold-downs to the house, at ${held}`}.`,
       notes: ['Every cut and bored hole is brushed with preservative before it is closed.'],
     },
+    ...guardPostSteps(estimate),
     {
       text: 'INSPECTION: framing, before any decking hides it.',
       notes: [
-        `See the inspection card “Framing”. Spacing ${printInches(job.frame.joists.spacing)} on centre.`,
+        `See the inspection ${job.site.attachment === 'ledger' ? 'cards “Ledger” and “Framing”: the ledger stays open to view until then' : 'card “Framing”'}. Spacing ${printInches(job.frame.joists.spacing)} on centre.`,
       ],
     },
   ]

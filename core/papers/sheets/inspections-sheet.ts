@@ -2,6 +2,7 @@ import { membersNamed } from '../../checks/index.ts'
 import { allHoles, type Hole } from '../../ground/index.ts'
 import { titleOfStairs } from '../../job/index.ts'
 import { printInches, ticks } from '../../units/index.ts'
+import { guardBlockCount, guardPostMarks } from '../build/guard-posts.ts'
 import { landingWords } from '../build/landing-words.ts'
 import { squareWords } from '../build/square-words.ts'
 import { said } from '../said.ts'
@@ -13,14 +14,20 @@ export function inspectionsSheet({ estimate }: PaperSource): Sheet {
   const cards: readonly (readonly [string, string, readonly string[]])[] = [
     ['Footings', 'Before concrete. Holes open, dry and clean, this set on the site.', footingItems(estimate)],
     ...(estimate.job.site.attachment === 'ledger'
-      ? ([['Ledger', 'Before siding or decking covers it.', ledgerItems(estimate)]] as const)
+      ? ([
+          [
+            'Ledger',
+            'Before siding or decking covers it: seen with the framing, where the office asks for no visit of its own.',
+            ledgerItems(estimate),
+          ],
+        ] as const)
       : []),
     ['Framing', 'Before decking. Every connector in sight.', framingItems(estimate)],
     ...(stairItems(estimate).length + guardItems(estimate).length > 0
       ? ([
           [
             'Stairs and guard',
-            'Before use; what is covered later is seen now.',
+            'Before use, seen with the final.',
             [...stairItems(estimate), ...guardItems(estimate)],
           ],
         ] as const)
@@ -87,6 +94,7 @@ function framingItems(estimate: Source): readonly string[] {
     `Joists ${job.frame.joists.size} at ${printInches(job.frame.joists.spacing)} on centre, crowns up`,
     ...frame.connectors.map((one) => connectorItem(one, estimate)),
     ...hipItems(estimate),
+    ...guardPostItems(estimate),
     ...frame.beams.map(
       ({ mark, plies, size, postIds }) =>
         `Beam ${mark}: ${plies}-${size} on ${postIds.length} posts, ply joints over posts only, full bearing`,
@@ -112,7 +120,7 @@ function connectorItem(
   { frame }: Source,
 ): string {
   const own = skew !== undefined || frame.connectors.filter((other) => other.kind === kind).length > 1
-  const marks = own || NAILED.has(kind) ? membersNamed({ frame, joistIds: at }) : ''
+  const marks = own || NAMED.has(kind) ? membersNamed({ frame, joistIds: at }) : ''
   const words = `${double ? 'double ' : ''}${kind}${count === 1 ? '' : 's'}`
   const set = skew === undefined ? '' : `, set ${Number((skew / 100).toFixed(1))}° off square`
   const fixed = NAILED.has(kind) ? 'nailed as the building steps say' : 'every hole filled'
@@ -120,6 +128,8 @@ function connectorItem(
 }
 
 const NAILED: ReadonlySet<string> = new Set(['joist pair', 'joist lap'])
+/** Few among many joists: which of them is not seen from the plan. */
+const NAMED: ReadonlySet<string> = new Set([...NAILED, 'hold-down'])
 
 function stairItems({ stairs, checks }: Source): readonly string[] {
   return stairs.flatMap((one) => itemsOf(one, checks))
@@ -142,17 +152,33 @@ function itemsOf(stairs: Source['stairs'][number], checks: Source['checks']): re
   ]
 }
 
-function guardItems({ guard, job, checks }: Source): readonly string[] {
-  if (guard === null || guard.stretches.length === 0) return []
+/** What holds the guard's posts on the deck, which the boards hide. */
+function guardPostItems(estimate: Source): readonly string[] {
+  const { guard, job } = estimate
+  const onDeck = guardPostMarks(estimate, 'deck')
+  const onLanding = guardPostMarks(estimate, 'landing')
+  const marks = [onDeck, onLanding].filter((words) => words !== '').join('; on the landing ')
+  if (guard === null || marks === '') return []
   return [
-    `${guard.deckPosts} posts ${job.guard.postSize} on the deck${guard.stairPosts > 0 ? ` and ${guard.stairPosts} on the stairs` : ''}, none notched`,
+    `${guard.deckPosts} guard posts ${job.guard.postSize} in the frame, ${marks}, none notched`,
     ...(job.guard.fixing === 'hold-downs'
       ? [
-          `${guard.deckPosts} hold-downs, one at the upper bolt of each post on the deck, fixed to a joist or a block, every hole filled`,
+          `${guard.deckPosts} hold-downs, one at the upper bolt of each of these posts, fixed to a joist or a block, every hole filled`,
         ]
       : []),
-    `${2 * (guard.deckPosts + guard.stairPosts)} bolts through rim or stringer and post, two each, nuts tight, washers on wood`,
-    `${guard.members.filter(({ role }) => role === 'guard blocking').length} blocks behind the posts, tight, nailed at both ends`,
+    `${2 * guard.deckPosts} bolts through rim and post, two each, nuts tight, washers on wood`,
+    `${guardBlockCount(guard)} blocks behind the posts, tight, nailed at both ends`,
+  ]
+}
+
+function guardItems({ guard, checks }: Source): readonly string[] {
+  if (guard === null || guard.stretches.length === 0) return []
+  return [
+    ...(guard.stairPosts > 0
+      ? [
+          `${guard.stairPosts} posts on the stairs, none notched; ${2 * guard.stairPosts} bolts through stringer and post, two each, nuts tight, washers on wood`,
+        ]
+      : []),
     ...said(checks, 'Guard posts'),
     ...said(checks, 'Height and openings of the guard'),
   ]

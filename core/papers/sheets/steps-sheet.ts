@@ -1,9 +1,8 @@
-import { layoutChecks } from '../../ground/index.ts'
-import { printLength, ticks } from '../../units/index.ts'
+import { printLength } from '../../units/index.ts'
 import { finishSteps } from '../build/finish-steps.ts'
 import { frameSteps } from '../build/frame-steps.ts'
 import { groundSteps } from '../build/ground-steps.ts'
-import { carriers } from '../marking/carriers.ts'
+import { longestMeasure } from '../build/longest-measure.ts'
 import type { Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 
@@ -19,12 +18,7 @@ const TOOLS = [
 
 /** A tape that reaches the longest measure on these sheets. */
 function tape(estimate: PaperSource['estimate']): string {
-  const measures = [
-    ...layoutChecks(estimate).map(({ measures: length }) => length),
-    ...carriers(estimate, estimate.plans).map(({ length }) => length),
-  ]
-  const longest = ticks(Math.max(0, ...measures))
-  return `Tape that reaches ${printLength(longest)}, the longest measure on these sheets, or longer`
+  return `Tape that reaches ${printLength(longestMeasure(estimate))}, the longest measure on these sheets, or longer`
 }
 
 /** The order of work for someone who builds a first deck, with what to measure before going on. */

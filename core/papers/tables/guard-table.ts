@@ -8,7 +8,13 @@ import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
 /** Every stretch of guard: its edge, posts by their places on it, and what fills the bays between them. */
-export function guardTable({ stretches }: GuardPlan, design: Pick<Design, 'layout'>): PaperTable {
+export function guardTable({ stretches, members }: GuardPlan, design: Pick<Design, 'layout'>): PaperTable {
+  const blocked = new Set(
+    members.flatMap(({ id }) => {
+      const [, post] = /^guard-(?:border-)?blocking-(\d+)-/.exec(id) ?? []
+      return post === undefined ? [] : [`guard-post-${post}`]
+    }),
+  )
   return tableOf(
     'guard',
     'Guard',
@@ -26,7 +32,7 @@ export function guardTable({ stretches }: GuardPlan, design: Pick<Design, 'layou
       from: place(from),
       to: place(to),
       posts: posts
-        .map(({ id, at, onJoist }) => `${postMark(id)} ${place(at)}${onJoist ? '' : ' (blocking)'}`)
+        .map(({ id, at }) => `${postMark(id)} ${place(at)}${blocked.has(id) ? ' (blocking)' : ''}`)
         .join(', '),
       bays: bays
         .map(({ clear, balusters }) => `${printLength(clear)}: ${balusters === 0 ? 'panel' : balusters}`)

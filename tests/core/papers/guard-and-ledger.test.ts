@@ -143,7 +143,7 @@ describe('details, cards and plan of a deck with a hip', () => {
     expect(plain).not.toMatch(/Hip|where they meet/)
   })
 
-  test('the card for the frame has the hip, the card for the guard its hold-downs', () => {
+  test('the card for the frame has the hip, and the guard’s hold-downs and bolts, which the decking hides', () => {
     const cards = wordsOf('inspections').join('\n')
     expect(cards).toMatch(/Hip HP1 and HP2, 2 plies 2x10/)
     expect(cards).toContain('17 hold-downs, one at the upper bolt')

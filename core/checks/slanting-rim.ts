@@ -1,5 +1,6 @@
 import type { Member } from '../frame/index.ts'
 import type { CheckContext } from './context.ts'
+import { membersNamed } from './hanging-joists.ts'
 import { judge } from './judge.ts'
 import type { Check } from './types.ts'
 
@@ -28,6 +29,18 @@ export function checkSlantingRims(context: CheckContext): readonly Check[] {
       .flatMap(({ lines }) => lines)
       .filter(({ supports }) => supports.some((one) => one.id === id))
       .flatMap(({ memberIds }) => memberIds)
+    const named = membersNamed({ frame, joistIds: hung })
+    const tied = hung.filter((one) =>
+      frame.connectors.some(({ kind, at }) => kind === 'uplift tie' && at.includes(one)),
+    )
+    const why = [
+      ...(tied.length > 0 ? ['reach past their beam by more than a quarter of their span'] : []),
+      ...(tied.length < hung.length ? ['reach no beam'] : []),
+    ].join(' or ')
+    const onBeam =
+      tied.length === 0
+        ? ''
+        : `${membersNamed({ frame, joistIds: tied })} lie on the beam too, with ties and blocks there, but that is not counted on. `
     return [
       judge(job, {
         id: `slanting-${id}`,
@@ -38,9 +51,13 @@ export function checkSlantingRims(context: CheckContext): readonly Check[] {
         calculated: null,
         good: () => '',
         bad: '',
-        uncovered: `No table covers rim ${member.mark}, which ${leans(member) ? 'leans along the joists' : 'runs past the last beam to a hip'} and carries the ends of ${hung.length}`,
+        uncovered: leans(member)
+          ? `No table covers rim ${member.mark}, which leans along the joists and carries the ends of ${hung.length}`
+          : `No table covers rim ${member.mark}, which carries the ends of ${hung.length} joists at a hip, ${named}, for they ${why}`,
         remedy: '',
-        caution: 'Skewed hangers at its joists; posts under it where a designer asks for them.',
+        caution: leans(member)
+          ? 'Skewed hangers at its joists; posts under it where a designer asks for them.'
+          : `${onBeam}A hanger on the rim for each; posts under it where a designer asks for them.`,
       }),
     ]
   })

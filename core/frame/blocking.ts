@@ -2,11 +2,12 @@ import { heightAt, type Segment } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { SupportLine, ZoneView } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
+import { crossesAtHip } from './crosses-at-hip.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
 import { placedBoard } from './footprint.ts'
 import { extentOf } from './joist-places.ts'
 import { type PlacedJoist, shapeFields } from './joists.ts'
-import type { Member } from './types.ts'
+import type { Beam, Member } from './types.ts'
 
 /** A bay with less clear width than this gets no block: common practice, no source. */
 export const LEAST_CLEAR = inches(3)
@@ -26,12 +27,15 @@ export function frameBlocking(
   d: Dimensions,
   view: ZoneView,
   line: SupportLine,
+  beam: Beam,
   joists: readonly PlacedJoist[],
 ): Blocking {
   // hangers hold the joists upright at a flush beam
   if (job.frame.blocking === 'none' || line.flush) return { blocks: [], leftOut: [] }
   const seen = { from: view.turned(line.line.from), to: view.turned(line.line.to) }
-  const borne = joists.filter(({ supports }) => supports.some(({ id }) => id === line.id))
+  const borne = joists.filter(
+    (joist) => joist.supports.some(({ id }) => id === line.id) || crossesAtHip(joist, beam),
+  )
   const over = [
     ...beside(job, borne[0], (centre) => joists.findLast(({ place }) => place.centre < centre)),
     ...borne,

@@ -1,7 +1,6 @@
-import { convexOverlap } from '../geometry/index.ts'
 import type { FieldPath, Job } from '../job/index.ts'
-import { inches, type Ticks, ticks } from '../units/index.ts'
-import { fromAbove } from './footprint.ts'
+import { type Ticks, ticks } from '../units/index.ts'
+import { crossesAtHip } from './crosses-at-hip.ts'
 import { joistPairs } from './joist-pairs.ts'
 import { extentOf, type JoistJoint, type JoistPlace } from './joist-places.ts'
 import type { PlacedJoist } from './joists.ts'
@@ -167,26 +166,6 @@ function atHeaders(job: Job, headers: readonly Member[]): readonly Connector[] {
 function liesOver({ supports }: PlacedJoist, beamId: string): boolean {
   return supports.some(({ id, seat }) => id === beamId && seat !== 'hung')
 }
-
-/** Whether a joist that hangs from a hip lies on a beam on which it is not reckoned to rest: it is tied down there too. */
-function crossesAtHip({ member, place, supports }: PlacedJoist, { id, line, plies }: Beam): boolean {
-  if (place.startsAt?.board !== 'hip' && place.endsAt?.board !== 'hip') return false
-  if (supports.some((one) => one.id === id)) return false
-  const [from, to] = line
-  const long = Math.hypot(to.x - from.x, to.y - from.y)
-  const half = (plies * inches(1.5)) / 2
-  const side = { x: (-(to.y - from.y) / long) * half, y: ((to.x - from.x) / long) * half }
-  const band = [
-    { x: from.x + side.x, y: from.y + side.y },
-    { x: to.x + side.x, y: to.y + side.y },
-    { x: to.x - side.x, y: to.y - side.y },
-    { x: from.x - side.x, y: from.y - side.y },
-  ]
-  return convexOverlap(fromAbove(member), band, TOUCHES)
-}
-
-/** A joist that reaches over a beam by less has no wood for a tie. */
-const TOUCHES = inches(1)
 
 /** Whether a joist goes on over a beam from another, with which it is one line. */
 function goesOnOver({ place }: PlacedJoist, beamId: string): boolean {

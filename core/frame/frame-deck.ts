@@ -316,13 +316,14 @@ function carriedBeams(
     const mark = marks.next(line.key)
     const ids = stood.map(({ post }) => post.id)
     const plies = framePlies(job, d, view, line, spec, mark, ids)
+    const beam = beamOf(job, line, spec, mark, plies, stood)
     return {
       d,
-      beam: beamOf(job, line, spec, mark, plies, stood),
+      beam,
       posts: stood,
       own: own.flatMap((post) => cut.get(post) ?? []),
       plies,
-      blocking: frameBlocking(job, d, view, line, zone?.joists ?? []),
+      blocking: frameBlocking(job, d, view, line, beam, zone?.joists ?? []),
     }
   })
 }

@@ -161,6 +161,19 @@ describe('a hip at the corner of a deck', () => {
     expect(over.filter(({ id }) => !tied.has(id)).map(({ mark }) => mark)).toEqual([])
   })
 
+  it('has a block in every bay over its beams, as far as the joists lie on them, and says why the rim carries some', () => {
+    // over the front beam 20 joists and an end joist: 20 bays; over the left one 17 and one: 17
+    const blocks = ofRole(frame, 'blocking')
+    expect(blocks.filter(({ id }) => id.startsWith('blocking-front-'))).toHaveLength(20)
+    expect(blocks.filter(({ id }) => id.startsWith('blocking-rear-'))).toHaveLength(17)
+    // J4 at x = 64 in: from the hip at y = 226.9 to the beam’s face at 274.5 in, 47.6; a quarter is 11.9, and it reaches 12
+    const rims = made.checks.filter(({ title }) => title === 'Rim that carries joists')
+    expect(rims.map(({ status }) => status)).toEqual(['outside scope', 'outside scope'])
+    expect(rims[0]?.message).toContain('J1 to J4')
+    expect(rims[0]?.message).toContain('past their beam by more than a quarter of their span')
+    expect(rims[0]?.remedy).toContain('J1 to J4 lie on the beam too')
+  })
+
   it('is the same wood on the other hand, laid out from the other end', () => {
     const other = designOf(
       {

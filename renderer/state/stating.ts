@@ -1,8 +1,10 @@
+import type { Estimate } from '../../core/estimate-types.ts'
 import {
   clearField,
   type FieldPath,
   type JobStatement,
   type JsonValue,
+  readJob,
   setField,
 } from '../../core/job/index.ts'
 import type { Designer } from './designer-port.ts'
@@ -55,9 +57,10 @@ export function stating(
     const saving = get().saving.state === 'conflict' ? get().saving : ({ state: 'unsaved' } as const)
     // what a job took, or a name, changes no figure of its estimate
     const stands = get().estimateEdit === get().edit && isPricedAlike(before.present, history.present)
-    set({ history, edit, saving, ...(stands ? { estimateEdit: edit } : {}) })
+    const kept = stands ? underJob(get().estimate, history.present) : null
+    set({ history, edit, saving, ...(kept === null ? {} : { estimateEdit: edit, estimate: kept }) })
     designer.design(edit, history.present)
-    if (!stands) estimates.request()
+    if (kept === null) estimates.request()
     saves.touch()
   }
 
@@ -113,4 +116,10 @@ export function stating(
       if (dropped) set({ drafts })
     },
   }
+}
+
+/** An estimate with the names, notes and purchases that a statement has now; null where there is none to keep. */
+function underJob(estimate: Estimate | null, statement: JobStatement): Estimate | null {
+  const read = readJob(statement)
+  return estimate === null || !read.ok ? null : { ...estimate, ...read.value }
 }

@@ -5,6 +5,7 @@ import { createEventStream } from '../../main/host/event-stream.ts'
 import { openHost } from '../../main/host/server.ts'
 import { createLog } from '../../main/log/index.ts'
 import { createPool } from '../../main/workers/index.ts'
+import manifest from '../../package.json' with { type: 'json' }
 
 /**
  * Run as a child of the test runner: hosts on stores of their own, one for each test, behind which one pool calculates.
@@ -37,7 +38,7 @@ async function open(storeFolder: string): Promise<string> {
     paperWorkerPath,
     pool,
     door: 'browser',
-    version: 'tested',
+    version: manifest.version,
     emit: events.emit,
     trouble: (sentence) => log.error('trouble', { sentence }),
   })

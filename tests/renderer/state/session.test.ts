@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
+import type { Estimate } from '../../../core/estimate-types.ts'
 import { CallError } from '../../../renderer/client/call-error.ts'
 import { openedSession } from '../../fixtures/opened-session.ts'
 
@@ -36,7 +37,7 @@ describe('an open job', () => {
     const { session, state, calls } = await openedSession()
     await vi.advanceTimersByTimeAsync(1000)
     const asked = () => calls.filter(({ method }) => method === 'estimate.run').length
-    session.store.setState({ estimateEdit: state().edit })
+    session.store.setState({ estimateEdit: state().edit, estimate: state().design as Estimate | null })
     const before = asked()
     session.state('costing.bought', [{ what: 'Tarp', amount: '19.99' }], 'bought: Tarp')
     session.state('customer.name', 'A customer', 'customer')
@@ -45,6 +46,7 @@ describe('an open job', () => {
     expect(asked()).toBe(before)
     expect(state().estimateEdit).toBe(state().edit)
     expect(state().design?.job.costing.bought).toHaveLength(1)
+    expect(state().estimate?.job.costing.bought).toHaveLength(1)
     session.state('size.width', '24 ft', 'Width')
     await vi.advanceTimersByTimeAsync(100)
     expect(asked()).toBe(before + 1)

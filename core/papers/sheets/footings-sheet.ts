@@ -1,6 +1,7 @@
 import { bearingOf } from '../../checks/index.ts'
 import { diagonal } from '../../frame/index.ts'
 import {
+  allHoles,
   isBeforeOneWall,
   type LayoutString,
   layoutChecks,
@@ -10,6 +11,7 @@ import {
   wallWords,
 } from '../../ground/index.ts'
 import { printLength, type Ticks } from '../../units/index.ts'
+import { houseEnd } from '../build/house-end.ts'
 import { footingLayout } from '../drawings/footing-layout.ts'
 import { offsetText } from '../offset-text.ts'
 import type { Sheet, Step } from '../sheet-types.ts'
@@ -107,6 +109,7 @@ function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
       text: `These crossings hang over a hole: ${crossings(rows, lines)}. Hold a plumb line to each, drive a pin, write its number on it. No other crossing has one.`,
       notes: [
         'Two distances to each hole stand in the table of hole centres, measured level: within 1/4 in. They find a hole under the wrong crossing.',
+        ...rowProofs(estimate),
         'Its last column goes from each hole to the next, centre to centre: a second proof of every hole, which needs neither strings nor corners.',
       ],
     },
@@ -120,6 +123,33 @@ function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
   ]
 }
 
+/** In one pull along each string over three holes or more, from its first to its last. */
+function rowProofs(estimate: PaperSource['estimate']): readonly string[] {
+  const places = new Map(allHoles(estimate).map((hole) => [hole.number, hole]))
+  const pulls = layoutStrings(estimate).strings.flatMap(({ name, runs, holes }) => {
+    const at = (hole: Place) => (runs === 'along the wall' ? hole.x : hole.y)
+    const over = holes.flatMap((number) => places.get(number) ?? []).sort((a, b) => at(a) - at(b))
+    const [first, last] = [over[0], over.at(-1)]
+    return over.length < 3 || first === undefined || last === undefined
+      ? []
+      : [
+          `under ${name} from hole ${first.number} to hole ${last.number} ${printLength(diagonal(last.x - first.x, last.y - first.y))}`,
+        ]
+  })
+  return pulls.length === 0 ? [] : [`One pull along each row, centre to centre: ${pulls.join('; ')}.`]
+}
+
+/** Which of the strings over holes end at the house: the others run past it to a batter board at either end. */
+function endsWords(runs: LayoutString['runs'], estimate: PaperSource['estimate']): string {
+  const own = layoutStrings(estimate).strings.filter((string) => string.runs === runs && !string.edge)
+  const held = own.filter((string) => houseEnd(string, estimate) !== null).map(({ name }) => name)
+  if (held.length === 0) return 'all run past the house, from batter board to batter board'
+  const ends = `${held.join(', ')} ${held.length === 1 ? 'ends' : 'end'} at the house, at the place on its wall that the table of strings gives`
+  return held.length === own.length
+    ? ends
+    : `${ends}; the others run past it, from batter board to batter board`
+}
+
 interface FrameSteps {
   /** up to the strings over the frame's edges */
   readonly steps: readonly Step[]
@@ -131,7 +161,7 @@ interface FrameSteps {
 }
 
 const BATTER =
-  'Drive batter boards two feet outside the frame. From each corner stretch a string square from WALL: 3, 4 and 5 ft make a right angle, 9, 12 and 15 ft a better one.'
+  'Drive batter boards two feet outside the frame; on a side where a string or a hole lies farther out than the frame, two feet beyond the farthest of them. From each corner stretch a string square from WALL: 3, 4 and 5 ft make a right angle, 9, 12 and 15 ft a better one.'
 
 /** What the line of the wall is: what stands behind the siding, or its face. Common practice, no source. */
 const WALL_FACE =
@@ -202,8 +232,8 @@ function aroundHouseSteps(estimate: PaperSource['estimate']): FrameSteps {
       },
     ],
     rows: 'Parallel to the front string stretch',
-    rowsFrom: 'measured back from the front string along the left one; they end at the house',
-    linesFrom: 'each measured from the left string on one tape along the front one; they end at the house',
+    rowsFrom: `measured back from the front string along the left one; ${endsWords('along the wall', estimate)}`,
+    linesFrom: `each measured from the left string on one tape along the front one; ${endsWords('square to the wall', estimate)}`,
     corners: [
       {
         text: 'Mark the other corners of the frame by their distances from the corners of the house: they stand in the table of corners, within 1/4 in.',

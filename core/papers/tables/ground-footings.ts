@@ -9,6 +9,8 @@ import { tableOf } from './table.ts'
 
 /** Never a figure that nothing here works out. */
 const NOT_RECKONED = 'not reckoned'
+/** Under stairs no beam goes on over a footing: no live load elsewhere makes its share greater. */
+const ONE_SPAN = 'one span: as the load'
 
 /** The footing schedule: place, levels, sizes, load and soil pressure of every footing, and the post on it. */
 export function footingScheduleTable(design: Design): PaperTable {
@@ -53,9 +55,9 @@ export function footingScheduleTable(design: Design): PaperTable {
         concrete: `${row.cubicFeet.toFixed(2)} cu ft`,
         bags: bags(row.cubicFeet),
         load: carries === null ? NOT_RECKONED : `${whole(carries.load)} lb`,
-        worst: carries === null || carries.worst === null ? '' : `${whole(carries.worst)} lb`,
+        worst: worstLoad(row),
         pressure: carries === null ? NOT_RECKONED : `${whole(carries.pressure)} psf`,
-        worstPressure: worstPressure(carries),
+        worstPressure: worstPressure(row),
         bearing: `${whole(bearingOf(design.job).psf)} psf`,
         post:
           post === null ? '' : `${row.under === 'stairs' ? `${post.mark}, ` : ''}${printLength(post.length)}`,
@@ -64,9 +66,16 @@ export function footingScheduleTable(design: Design): PaperTable {
   )
 }
 
+/** The beam's greatest reaction, or why there is none. */
+function worstLoad({ carries, under }: FootingRow): string {
+  if (carries === null || (carries.worst === null && under === 'deck')) return NOT_RECKONED
+  return carries.worst === null ? ONE_SPAN : `${whole(carries.worst)} lb`
+}
+
 /** The greater pressure, and that it is more than the soil carries where it is. */
-function worstPressure(carries: FootingRow['carries']): string {
-  if (carries === null || carries.worstPressure === null) return ''
+function worstPressure({ carries, under }: FootingRow): string {
+  if (carries === null || (carries.worstPressure === null && under === 'deck')) return NOT_RECKONED
+  if (carries.worstPressure === null) return ONE_SPAN
   return `${whole(carries.worstPressure)} psf${carries.worstNeeds === null ? '' : ', too much'}`
 }
 

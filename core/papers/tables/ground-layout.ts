@@ -14,6 +14,7 @@ import {
   wallCorners,
 } from '../../ground/index.ts'
 import { printLength, type Ticks } from '../../units/index.ts'
+import { houseEnd } from '../build/house-end.ts'
 import { offsetText } from '../offset-text.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
@@ -21,6 +22,7 @@ import { tableOf } from './table.ts'
 /** Strings to set up: which way each runs, where its ends stand, which holes lie under it. */
 export function layoutStringsTable(design: Design): PaperTable {
   const { strings } = layoutStrings(design)
+  const around = !isBeforeOneWall(design)
   return tableOf(
     'layout-strings',
     'Strings',
@@ -29,15 +31,20 @@ export function layoutStringsTable(design: Design): PaperTable {
       ['runs', 'Runs', 'left'],
       ['offset', 'Offset', 'right'],
       ['from', 'Measured from', 'left'],
+      ...(around ? ([['house', 'Its end on the wall', 'left']] as const) : []),
       ['holes', 'Over', 'left'],
     ],
-    strings.map(({ name, runs, offset, from, edge, holes }) => ({
-      name,
-      runs: runsWords(runs, design),
-      offset: offsetText(offset),
-      from,
-      holes: edge ? 'outside of the frame' : `hole${holes.length > 1 ? 's' : ''} ${holes.join(', ')}`,
-    })),
+    strings.map((string) => {
+      const { name, runs, offset, from, edge, holes } = string
+      return {
+        name,
+        runs: runsWords(runs, design),
+        offset: offsetText(offset),
+        from,
+        house: (edge ? null : houseEnd(string, design)) ?? '',
+        holes: edge ? 'outside of the frame' : `hole${holes.length > 1 ? 's' : ''} ${holes.join(', ')}`,
+      }
+    }),
   )
 }
 

@@ -34,6 +34,8 @@ export interface Carrier {
   readonly lines: readonly CarrierLine[]
   /** it stands at an angle: figures run along its own middle line */
   readonly slanting?: true
+  /** half of a hip: hooked at the long point of its end, figures on the face that the joists meet, its length to both long points */
+  readonly outerFace?: true
 }
 
 /** How far apart two faces may be drawn and still touch: an eighth of an inch. */

@@ -1,3 +1,4 @@
+import { sectionOf } from '../../data/index.ts'
 import { type Frame, leadOf, type Member, type PlanPoint } from '../../frame/index.ts'
 import { inches, type Ticks, ticks } from '../../units/index.ts'
 import type { Carrier, CarrierLine, CarrierMark } from './carriers.ts'
@@ -31,16 +32,27 @@ export function slantingCarriers(
 ): readonly Carrier[] {
   const joists = frame.members.filter(({ role }) => role === 'joist' || role === 'end joist')
   return slantingOf(frame).flatMap(({ id, mark, label, line, plies, posts, hung }) => {
-    const length = Math.hypot(line[1].x - line[0].x, line[1].y - line[0].y)
+    const [half] = plies
+    const reach =
+      hung === null || half === undefined
+        ? null
+        : outerFace(
+            half,
+            line,
+            joists.filter(({ id: own }) => hung.has(own)),
+          )
+    const between = Math.hypot(line[1].x - line[0].x, line[1].y - line[0].y)
+    const length = reach?.length ?? between
     const place = (low: number, high: number): Ticks =>
       ticks(Math.max(0, Math.round(from === 'left' ? low : length - high)))
     const marks = joists
       .flatMap((joist): readonly CarrierMark[] => {
         const across = crossing(joist, line)
         if (across === null || hung?.has(joist.id) === false) return []
-        const { low, high } = across
-        const wide = ticks(Math.round((high - low) * length))
-        return [{ memberId: joist.id, mark: joist.mark, at: place(low * length, high * length), wide }]
+        const { low, high } = reach === null ? across : partsOn(joist, reach.line)
+        const [near, far] = [low * between, high * between].map((part) => part + (reach?.lead ?? 0))
+        const wide = ticks(Math.round((high - low) * between))
+        return [{ memberId: joist.id, mark: joist.mark, at: place(near ?? 0, far ?? 0), wide }]
       })
       .sort((a, b) => a.at - b.at)
     if (marks.length === 0) return []
@@ -61,6 +73,7 @@ export function slantingCarriers(
         marks,
         lines: lines.toSorted((a, b) => a.at - b.at),
         slanting: true,
+        ...(reach === null ? {} : { outerFace: true as const }),
       },
     ]
   })
@@ -97,18 +110,58 @@ function slantingOf({ members, beams, posts }: Frame): readonly Slanting[] {
   return [...edges, ...carried]
 }
 
+/**
+ * The face of a hip's half that its joists meet, as a line beside its middle line, and the long points of its ends, which a
+ * tape finds: how far before the line's start the first of them lies, and from there to the last.
+ */
+function outerFace(
+  { plan, box, product }: Member,
+  [a, b]: readonly [PlanPoint, PlanPoint],
+  hung: readonly Member[],
+): { readonly line: readonly [PlanPoint, PlanPoint]; readonly lead: number; readonly length: number } {
+  const long = Math.hypot(b.x - a.x, b.y - a.y)
+  const along = { x: (b.x - a.x) / long, y: (b.y - a.y) / long }
+  const side = hung.reduce((sum, { box: one }) => {
+    const [x, y] = [(one.x0 + one.x1) / 2 - a.x, (one.y0 + one.y1) / 2 - a.y]
+    return sum + Math.sign(along.x * y - along.y * x)
+  }, 0)
+  const out = (Math.sign(side) * sectionOf(product.size).thickness) / 2
+  const moved = ({ x, y }: PlanPoint): PlanPoint => ({ x: x - out * along.y, y: y + out * along.x })
+  const corners = plan ?? [
+    { x: box.x0, y: box.y0 },
+    { x: box.x1, y: box.y1 },
+  ]
+  const ends = corners.map(({ x, y }) => (x - a.x) * along.x + (y - a.y) * along.y)
+  const first = Math.min(...ends)
+  return { line: [moved(a), moved(b)], lead: -first, length: Math.max(...ends) - first }
+}
+
 /** Where a joist's two edges cross a line, as parts of its length; null where the joist does not come to it. */
 function crossing(
-  { box }: Member,
+  joist: Member,
   [a, b]: readonly [PlanPoint, PlanPoint],
 ): { readonly low: number; readonly high: number } | null {
-  const away = box.y1 - box.y0 >= box.x1 - box.x0
-  const part = (at: number): number => (away ? (at - a.x) / (b.x - a.x) : (at - a.y) / (b.y - a.y))
-  const edges = away ? [part(box.x0), part(box.x1)] : [part(box.y0), part(box.y1)]
+  const { box } = joist
+  const away = isAway(joist)
   const [from, to] = away ? [box.y0, box.y1] : [box.x0, box.x1]
-  const [low, high] = [Math.min(...edges), Math.max(...edges)]
+  const { low, high } = partsOn(joist, [a, b])
   const middle = (low + high) / 2
   if (middle < 0 || middle > 1) return null
   const at = away ? a.y + middle * (b.y - a.y) : a.x + middle * (b.x - a.x)
   return at >= from - REACH && at <= to + REACH ? { low, high } : null
+}
+
+/** The parts of a line's length at which the lines of a joist's edges cross it. */
+function partsOn(
+  joist: Member,
+  [a, b]: readonly [PlanPoint, PlanPoint],
+): { readonly low: number; readonly high: number } {
+  const { box } = joist
+  const part = (at: number): number => (isAway(joist) ? (at - a.x) / (b.x - a.x) : (at - a.y) / (b.y - a.y))
+  const edges = isAway(joist) ? [part(box.x0), part(box.x1)] : [part(box.y0), part(box.y1)]
+  return { low: Math.min(...edges), high: Math.max(...edges) }
+}
+
+function isAway({ box }: Member): boolean {
+  return box.y1 - box.y0 >= box.x1 - box.x0
 }

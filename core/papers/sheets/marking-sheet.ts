@@ -14,7 +14,8 @@ export function markingSheet(source: PaperSource): Sheet {
   const { estimate } = source
   const { job } = estimate
   const all = carriers(estimate, estimate.plans)
-  const askew = all.filter(({ slanting }) => slanting === true)
+  const hips = all.filter(({ outerFace }) => outerFace === true)
+  const askew = all.filter(({ slanting, outerFace }) => slanting === true && outerFace !== true)
   const end = job.frame.joists.layoutFrom
   const away = all.filter(({ from }) => from === 'rear' || from === 'front')
   return {
@@ -28,7 +29,15 @@ export function markingSheet(source: PaperSource): Sheet {
         : [
             {
               kind: 'caution',
-              text: `${askew.map(({ label }) => label).join(', ')}: at an angle. Figures run along ${askew.length === 1 ? 'its' : 'their'} own middle line, from the ${end} end; each line stands plumb and lies as the joist comes, not square to the board.`,
+              text: `${askew.map(({ label }) => label).join(', ')}: at an angle. Figures run along ${askew.length === 1 ? 'its' : 'their'} own middle line, from the ${end} end; on top each line lies as the joist comes, on the faces it stands plumb.`,
+            } as const,
+          ]),
+      ...(hips.length === 0
+        ? []
+        : [
+            {
+              kind: 'caution',
+              text: `${hips.map(({ label }) => label).join(', ')}: before the halves are nailed together, hook the tape at the long point of the ${end} end and mark the face that the joists meet, the one away from the other half. Hooked at the short point, every line stands wrong.`,
             } as const,
           ]),
       ...groups(all).map(
@@ -51,7 +60,7 @@ export function markingSheet(source: PaperSource): Sheet {
                   ],
           },
           {
-            text: `At each figure draw a line square across the board. It is the edge of the joist that is nearer to the hooked end; put the X beyond it, where the joist stands (${printInches(all[0]?.marks[0]?.wide ?? job.frame.joists.spacing)} thick).`,
+            text: `At each figure draw a line square across the board’s face. It is the edge of the joist that is nearer to the hooked end; put the X beyond it, where the joist stands (${printInches(all[0]?.marks[0]?.wide ?? job.frame.joists.spacing)} thick).`,
             notes: [
               `Joists stand at ${printInches(job.frame.joists.spacing)} on centre, counted from the ${end} edge of their own part of the deck. Where a figure on the ledger differs from that on the rim, it is because the ledger's own end stands elsewhere; each column is true for its own board.`,
             ],

@@ -3,7 +3,7 @@ import type { Cause } from '../frame/index.ts'
 import type { GuardPlan } from '../guard/index.ts'
 import type { Job } from '../job/index.ts'
 import { inches, toFeet, toInches } from '../units/index.ts'
-import { nailPounds } from './nails.ts'
+import { type Nailed, nailPounds } from './nails.ts'
 import type { GoodShare } from './tally.ts'
 
 /** Screws stripped and dropped, percent: common practice, no source. */
@@ -61,7 +61,7 @@ export function guardGoods(job: Job, guard: GuardPlan | null): readonly GoodShar
     })),
     { sku: 'guard-gate', quantity: gates, cause: because('At the head of the stairs', ['guard.gate']) },
     ...screws(job, guard, because),
-    ...nails(guard),
+    ...guardNails(guard).map(nailPounds),
   ].filter(({ quantity }) => quantity > 0)
 }
 
@@ -91,17 +91,19 @@ function screws(
   ]
 }
 
-function nails({ members }: GuardPlan): readonly GoodShare[] {
+/** Blocks behind posts are nailed as others are. */
+export function guardNails({ members }: GuardPlan): readonly Nailed[] {
   const blocks = members.filter(({ role }) => role === 'guard blocking')
   if (blocks.length === 0) return []
   return [
-    nailPounds({
+    {
       nail: '16d common',
       count: 2 * blocks.length * nailing.blockEnd,
+      each: `${nailing.blockEnd} at each end`,
       joint: 'block behind a guard post',
       says: cite(nailingSources.blockEnd),
       fields: ['guard.where'],
       ids: blocks.map(({ id }) => id),
-    }),
+    },
   ]
 }

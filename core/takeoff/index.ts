@@ -1,5 +1,8 @@
 export type { Additions } from './additions.ts'
+export { guardNails } from './guard-goods.ts'
+export { nailedJoints } from './nails.ts'
 export { skus } from './skus.ts'
 export { takeOff } from './take-off.ts'
 export { taskRates } from './task-rates.ts'
 export type * from './types.ts'
+export { dugForPad, UNDER_PAD } from './volumes.ts'

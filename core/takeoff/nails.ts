@@ -28,6 +28,8 @@ const skuOf: { readonly [nail in NailName]: string } = {
 export interface Nailed {
   readonly nail: NailName
   readonly count: number
+  /** how many go into one such joint, in words of the trade */
+  readonly each: string
   readonly joint: string
   readonly says: string
   readonly fields: readonly FieldPath[]
@@ -36,13 +38,19 @@ export interface Nailed {
 
 /** Nails by joint type, in pounds; a galvanised pound holds fewer, and some are lost. */
 export function nailsOf(frame: Frame): readonly GoodShare[] {
-  return [...frame.connectors.flatMap(connectorNails), ...framingNails(frame)].map(nailPounds)
+  return nailedJoints(frame).map(nailPounds)
+}
+
+/** Every kind of joint of the frame that is nailed. */
+export function nailedJoints(frame: Frame): readonly Nailed[] {
+  return [...frame.connectors.flatMap(connectorNails), ...framingNails(frame)]
 }
 
 function connectorNails(connector: Connector): readonly Nailed[] {
   const at = (nail: NailName, each: number, says: string): Nailed => ({
     nail,
     count: connector.count * each,
+    each: `${each} each`,
     joint: connector.kind,
     says,
     fields: [],
@@ -92,6 +100,7 @@ function framingNails(frame: Frame): readonly Nailed[] {
     {
       nail: '16d common',
       count: rims.reduce((sum, run) => sum + run.supports.length, 0) * nailing.rimToJoistEnd,
+      each: `${nailing.rimToJoistEnd} into each end`,
       joint: 'rim into joist end',
       says: cite(nailingSources.rimToJoistEnd),
       fields: ['frame.joists.spacing'],
@@ -100,6 +109,7 @@ function framingNails(frame: Frame): readonly Nailed[] {
     {
       nail: '16d common',
       count: angles.reduce((sum, { count }) => sum + count, 0) * nailing.endJoistToLedger,
+      each: `${nailing.endJoistToLedger} each`,
       joint: `end joist into ${hung}`,
       says: cite(nailingSources.endJoistToLedger),
       fields: ['site.attachment'],
@@ -108,6 +118,7 @@ function framingNails(frame: Frame): readonly Nailed[] {
     {
       nail: '16d common',
       count: 2 * blocks.length * nailing.blockEnd,
+      each: `${nailing.blockEnd} at each end`,
       joint: 'block',
       says: cite(nailingSources.blockEnd),
       fields: ['frame.blocking'],
@@ -129,6 +140,7 @@ function pliesTogether(label: string, length: number, ids: readonly string[]): N
   return {
     nail: '10d box',
     count: (ids.length - 1) * nailsBetweenPlies(length),
+    each: 'two rows at 16 in',
     joint: `${label}, ply to ply, two rows at 16 in`,
     says: cite(nailingSources.plyRows),
     fields: [],
@@ -143,7 +155,7 @@ function nailsBetweenPlies(length: number): number {
 }
 
 /** Nails as pounds to buy. */
-export function nailPounds({ nail, count, joint, says, fields, ids }: Nailed): GoodShare {
+export function nailPounds({ nail, count, joint, says, fields, ids }: Omit<Nailed, 'each'>): GoodShare {
   const perPound = (nailsPerPound[nail] * (100 - GALVANISED_FEWER)) / 100
   return {
     sku: skuOf[nail],

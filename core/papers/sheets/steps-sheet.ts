@@ -5,6 +5,7 @@ import { groundSteps } from '../build/ground-steps.ts'
 import { longestMeasure } from '../build/longest-measure.ts'
 import type { Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
+import { nailingTable } from '../tables/nailing-table.ts'
 
 const TOOLS = [
   'A second tape, string, pins, plumb bob, pencil, square, speed square',
@@ -47,6 +48,13 @@ export function stepsSheet({ estimate }: PaperSource): Sheet {
       { kind: 'steps', items: frame, from: ground.length + 1 },
       { kind: 'heading', text: 'Decking and guard' },
       { kind: 'steps', items: finishSteps(estimate), from: ground.length + frame.length + 1 },
+      { kind: 'heading', text: 'Nails and screws' },
+      { kind: 'table', table: nailingTable(estimate), empty: 'Nothing is nailed.' },
+      {
+        kind: 'text',
+        tone: 'soft',
+        text: 'A connector’s own listing goes before this table: every hole, with the nail that it names. Galvanised or stainless in treated wood.',
+      },
     ],
   }
 }

@@ -1,0 +1,63 @@
+import type { Estimate } from '../../estimate-types.ts'
+import { guardNails, nailedJoints } from '../../takeoff/index.ts'
+import type { PaperTable } from '../types.ts'
+import { quantity, tableOf } from './table.ts'
+
+/**
+ * What every ordered nail and screw is for. Counts are those of the takeoff before loss; the sources are those of its
+ * figures, and a joint that no code is quoted for says so.
+ */
+export function nailingTable({
+  frame,
+  guard,
+  takeoff,
+}: Pick<Estimate, 'frame' | 'guard' | 'takeoff'>): PaperTable {
+  const joints = [...nailedJoints(frame), ...(guard === null ? [] : guardNails(guard))].filter(
+    ({ count }) => count > 0,
+  )
+  const alike = Map.groupBy(joints, ({ nail, joint, each }) => `${nail} ${joint} ${each}`)
+  const nails = [...alike.values()].flatMap((group) => {
+    const [first] = group
+    if (first === undefined) return []
+    return [
+      {
+        joint: first.joint.replace(', two rows at 16 in', ''),
+        fastener: `${first.nail} in`.replace(/ (common|box) in$/, ' $1'),
+        each: first.each,
+        count: `${group.reduce((sum, { count }) => sum + count, 0)}`,
+        says: first.says,
+      },
+    ]
+  })
+  const told = new Set(joints.map(({ joint }) => joint))
+  // nails of stairs and box steps are told by the takeoff's own words for them
+  const further = takeoff.goods
+    .filter(({ sku }) => sku.startsWith('nail-'))
+    .flatMap(({ label, cause }) =>
+      [...cause.rule.matchAll(/(?:^|; )((?:(?!; ).)+): (\d+) nails \((.+?)\)(?=; |$)/g)].flatMap(
+        ([, joint = '', count = '', says = '']) =>
+          told.has(joint) || count === '0' ? [] : [{ joint, fastener: label, each: '', count, says }],
+      ),
+    )
+  const screws = takeoff.goods
+    .filter(({ sku }) => sku.startsWith('screw-') || sku === 'deck-clip')
+    .map(({ label, thousandths, cause }) => ({
+      joint: cause.rule,
+      fastener: label,
+      each: '',
+      count: `${quantity(thousandths)} with loss`,
+      says: '',
+    }))
+  return tableOf(
+    'nailing',
+    'What each nail and screw is for',
+    [
+      ['joint', 'Joint', 'left'],
+      ['fastener', 'Nail or screw', 'left'],
+      ['each', 'How many', 'left'],
+      ['count', 'In all', 'right'],
+      ['says', 'By', 'left'],
+    ],
+    [...nails, ...further, ...screws],
+  )
+}

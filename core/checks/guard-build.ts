@@ -174,7 +174,7 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
       rules.unread,
       'R507.10: the load of a post must reach more than one joist, and no post is notched where it meets the deck.',
       guard.stairPosts > 0
-        ? 'Posts beside the stairs are bolted to the stringers, with a block behind each: that is not in the tables.'
+        ? `Posts beside the stairs are bolted to the stringers, with a block${job.guard.fixing === 'hold-downs' ? ' and a hold-down' : ''} behind each: that is not in the tables.`
         : '',
     ]
       .filter((text) => text !== '')

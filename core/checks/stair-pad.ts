@@ -33,7 +33,7 @@ export function checkPad(context: CheckContext, { flights, patterns }: StairPlan
     { value: bearing.psf, unit: 'psf' },
     [
       `Half of the last flight, ${squareFeetText(area)} × ${psf} psf = ${Math.ceil(area * psf)} lb`,
-      `On ${squareFeetText(under)} of the pad, as deep as stringers stand on it: ${Math.ceil(pressure)} psf`,
+      `On ${squareFeetText(under)} of the pad, as deep as stringers stand on it: ${tenth(pressure)} psf`,
       bearing.says,
     ],
   )
@@ -45,10 +45,15 @@ export function checkPad(context: CheckContext, { flights, patterns }: StairPlan
     prescriptive: found,
     calculated: null,
     good: () =>
-      `The pad, ${feetInches(pad.thickness)} thick, presses ${Math.ceil(pressure)} psf on soil that carries ${bearing.psf}.`,
-    bad: `The pad presses ${Math.ceil(pressure)} psf on soil that carries ${bearing.psf}.`,
+      `The pad, ${feetInches(pad.thickness)} thick, presses ${tenth(pressure)} psf on soil that carries ${bearing.psf}.`,
+    bad: `The pad presses ${tenth(pressure)} psf on soil that carries ${bearing.psf}.`,
     uncovered: 'No rule covers the soil under the pad',
     remedy: 'Have footings under the stringers.',
     caution: bearing.caution,
   })
+}
+
+/** Rounded up to a tenth, as the demand is in print. */
+function tenth(psf: number): string {
+  return `${Math.ceil(psf * 10 - 1e-6) / 10}`
 }

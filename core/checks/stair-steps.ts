@@ -1,7 +1,7 @@
 import { IRC_LIMITS, STAIR_LIMITS } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
-import { inches, printLength, TICKS_PER_INCH, ticks } from '../units/index.ts'
+import { ceilTicks, inches, printLength } from '../units/index.ts'
 import { judge } from './judge.ts'
 import { type PlainRule, plainRules } from './plain-rules.ts'
 import type { Check } from './types.ts'
@@ -10,7 +10,7 @@ import type { Check } from './types.ts'
 export function checkStairSteps(job: Job, stairs: StairPlan): Check {
   const rules = stepRules(job, stairs)
   const { deciding, beside, broken, unread } = plainRules(rules)
-  const told = `${stairs.risers} risers of ${inchesText(stairs.rise)}, treads of ${inchesText(job.stairs.run)}`
+  const told = `${stairs.risers} risers of ${printLength(ceilTicks(stairs.rise))}, treads of ${printLength(job.stairs.run)}`
   return judge(job, {
     id: 'stair-steps',
     title: 'Steps of the stairs',
@@ -129,9 +129,4 @@ function landingCaution({ stairs, site }: Job, { floor }: StairPlan): string {
   return site.frostDepth > 0
     ? 'A pad lifts with frost and the deck does not: some places ask for footings under the stringers.'
     : ''
-}
-
-function inchesText(length: number): string {
-  const sixteenths = Math.round((length / TICKS_PER_INCH) * 16)
-  return printLength(ticks(sixteenths * 2))
 }

@@ -1,7 +1,10 @@
 import { allHoles, layoutChecks } from '../../ground/index.ts'
-import { printInches, printLength } from '../../units/index.ts'
+import { dugForPad, UNDER_PAD } from '../../takeoff/index.ts'
+import { printInches, printLength, ticks } from '../../units/index.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
+import { edgeWords } from './edge-words.ts'
+import { padPlace } from './stair-bearing-words.ts'
 
 type Source = PaperSource['estimate']
 
@@ -16,6 +19,7 @@ export function groundSteps(source: Source): readonly Step[] {
   const deepest = Math.max(...holes.map(({ depth }) => depth)) as typeof footing.depth
   const bare = holes.filter(({ base }) => base === 0)
   const bags = takeoff.volumes.bags
+  const pads = source.stairs.reduce((sum, { pad }) => sum + dugForPad(pad), 0)
   return [
     {
       text: 'Have the permit in hand and the inspector’s telephone number on the wall. Ask which work he wants to see open.',
@@ -34,7 +38,7 @@ export function groundSteps(source: Source): readonly Step[] {
     {
       text: `Dig each hole ${printInches(footing.holeDiameter)} across and ${printInches(deepest)} deep or as the schedule says, measured from the ground at that hole. Flatten the bottom; leave the ground under it undisturbed.`,
       notes: [
-        `About ${takeoff.volumes.holes.toFixed(0)} cu ft to dig in all. Earth lies two feet or more off the edge, on a sheet.`,
+        `${(takeoff.volumes.holes + pads).toFixed(2)} cu ft to dig in all${pads > 0 ? `, ${pads.toFixed(2)} of them for the stairs’ pad and its gravel` : ''}. Earth lies two feet or more off the edge, on a sheet.`,
       ],
       cautions: ['Cover open holes when you leave. No one climbs into a hole that could cave in.'],
     },
@@ -54,6 +58,7 @@ export function groundSteps(source: Source): readonly Step[] {
         `The tube’s top is ${printInches(job.ground.projection)} over the ground there${bare.some(({ post }) => post === null) ? ', level with it under stringers' : ''}. Put the strings up again: the crossing is the tube’s middle.`,
       ],
     },
+    ...padSteps(source),
     {
       text: `Mix and pour ${bags} bags (${takeoff.volumes.concrete.toFixed(2)} cu ft before waste${source.stairs.some(({ pad }) => pad !== null) ? ', the stairs’ pad with them' : ''}). Work it with a rod, strike it level, set the anchor bolt under the crossing, plumb, ${printInches(28 as typeof footing.depth)} of thread showing.`,
       cautions: ['Wet concrete burns skin and eyes: gloves, long sleeves, goggles; wash at once.'],
@@ -65,4 +70,24 @@ export function groundSteps(source: Source): readonly Step[] {
       text: 'Backfill in layers of 6 in, tamped, once the concrete is hard. Slope the ground away from each pier.',
     },
   ]
+}
+
+/** A pad at the foot of stairs is dug, gravelled and formed before anything is poured. */
+function padSteps(source: Source): readonly Step[] {
+  return source.stairs.flatMap((one): readonly Step[] => {
+    const { pad, patterns, floor } = one
+    const place = padPlace(one, edgeWords(one.edge, source))
+    const last = patterns.at(-1)
+    if (pad === null || place === null || last === undefined || floor !== null) return []
+    const dug = ticks(pad.thickness + UNDER_PAD)
+    return [
+      {
+        text: `Dig for the stairs’ pad, ${printLength(pad.width)} × ${printLength(pad.depth)} and ${printInches(dug)} deep; tamp ${printInches(UNDER_PAD)} of gravel in it, and set form boards round it, ${printInches(pad.thickness)} high, level.`,
+        notes: [
+          `It lies ${place}.`,
+          `Pour it ${printInches(pad.thickness)} thick with the footings, strike it off level along the forms and float it. ${last.count} anchor bolts of 1/2 in hold the stringers’ angles, one beside each stringer: drill for them, or set them wet, with the first stringer tried in its place.`,
+        ],
+      },
+    ]
+  })
 }

@@ -1,14 +1,23 @@
 import type { Estimate } from '../../estimate-types.ts'
 import { titleOfStairs } from '../../job/index.ts'
 import type { StairPlan } from '../../stairs/index.ts'
-import { inches, nearestSixteenth, printInches, printLength, ticks } from '../../units/index.ts'
+import { UNDER_PAD } from '../../takeoff/index.ts'
+import { ceilTicks, inches, printInches, printLength, ticks } from '../../units/index.ts'
 import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
 import { said } from '../said.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
+import { stairBearingDetails } from './stair-bearing-detail.ts'
 
-/** Two steps at the foot of each of the stairs, section along the way down. */
-export function stairDetails({ stairs, checks }: Pick<Estimate, 'stairs' | 'checks'>): readonly Detail[] {
-  return stairs.map((one) => footDetail(one, (title) => said(checks, titleOfStairs(one.branch, title))))
+/** Two steps at the foot of each of the stairs, section along the way down; then what its flights hang on and stand on. */
+export function stairDetails({
+  stairs,
+  checks,
+  job,
+}: Pick<Estimate, 'stairs' | 'checks' | 'job'>): readonly Detail[] {
+  return stairs.flatMap((one) => [
+    footDetail(one, (title) => said(checks, titleOfStairs(one.branch, title))),
+    ...stairBearingDetails(job, one),
+  ])
 }
 
 function footDetail(stairs: StairPlan, told: (title: string) => readonly string[]): Detail {
@@ -66,10 +75,27 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
             ],
             'heavy',
           )
-        : [box('stair-pad', [-inches(14), 0], [run * 1.4, landing], { fill: 'ground' })]),
+        : [
+            box('stair-pad', [-stairs.pad.landing, 0], [stairs.pad.depth - stairs.pad.landing, landing], {
+              fill: 'ground',
+            }),
+            box(
+              'stair-pad-gravel',
+              [-stairs.pad.landing, landing],
+              [stairs.pad.depth - stairs.pad.landing, landing + UNDER_PAD],
+              { weight: 'fine', stroke: 'hidden' },
+            ),
+            levelDimension(
+              id,
+              -stairs.pad.landing,
+              stairs.pad.depth - stairs.pad.landing,
+              landing + UNDER_PAD,
+              inches(4),
+            ),
+          ]),
       {
         ...uprightDimension(id, -2 * rise, -rise, 2 * run, inches(6)),
-        text: printLength(nearestSixteenth(rise)),
+        text: printLength(ceilTicks(rise)),
       },
       levelDimension(id, -nosing, run - nosing, -2 * rise, -inches(4)),
     ],
@@ -86,7 +112,10 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
         // under the figure of the riser, not through it
         at: [run, -1.2 * rise],
         to: [2 * run + inches(14), -0.8 * rise],
-        text: [...told('Steps of the stairs'), 'Risers to the nearest 1/16 in; cut to the marks.'].join(' '),
+        text: [
+          ...told('Steps of the stairs'),
+          'Risers to the 1/32 in above; the marks of the stringer rule.',
+        ].join(' '),
       },
       {
         at: [run * 1.2, -rise * 0.7],
@@ -98,8 +127,8 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
         : [
             {
               at: [-inches(8), landing / 2] as const,
-              to: [-inches(12), landing + inches(4)] as const,
-              text: `Concrete pad ${printInches(stairs.pad.thickness)} thick, ${printInches(stairs.pad.depth)} deep and ${printInches(stairs.pad.width)} wide; each stringer held down to it by an angle.`,
+              to: [-inches(20), -inches(8)] as const,
+              text: `Concrete pad ${printInches(stairs.pad.thickness)} thick, ${printInches(stairs.pad.depth)} deep and ${printInches(stairs.pad.width)} wide, on ${printInches(UNDER_PAD)} of gravel; the face of the lowest riser ${printInches(stairs.pad.landing)} from its outer edge; each stringer held down to it by an angle and a 1/2 in anchor bolt.`,
             },
           ]),
     ],

@@ -157,6 +157,14 @@ describe.each(DECKS)('on every sheet of %s', (_, source) => {
       'detail-guard',
       'detail-guard-corner',
       'detail-stair',
+      ...estimate.stairs.flatMap(({ flights, patterns }) =>
+        flights.flatMap(({ number }) => [
+          `detail-stair-head-${number}`,
+          ...(patterns.some(({ flight, below }) => flight === number && below > 0)
+            ? [`detail-stair-strip-${number}`]
+            : []),
+        ]),
+      ),
     ])
   })
 })

@@ -41,7 +41,7 @@ describe('two stairs on paper', () => {
 })
 
 describe('the foot of the stairs in section', () => {
-  // 9 ft in 14 risers: 7.714 in, to the nearest 1/16 in 7-11/16
+  // 9 ft in 14 risers: 7.714 in, up to the 1/32 in 7-23/32
   const high = paperSource({
     ...smallJob(),
     size: { width: '16 ft', depth: '12 ft', height: '9 ft' },
@@ -54,10 +54,10 @@ describe('the foot of the stairs in section', () => {
 
   test('says its riser as the notes do, and each number once', () => {
     const figures = drawn.flatMap((p) => (p.kind === 'dimension' ? [p.text] : []))
-    expect(figures).toContain('7 11/16"')
+    expect(figures).toContain('7 23/32"')
     const words = JSON.stringify(details)
     expect(words.match(/14 risers/g)).toHaveLength(1)
-    expect(words).not.toContain('23/32')
+    expect(words).not.toContain('7 11/16')
   })
 
   test('are looked at once more on the last card, which says nothing of stairs where none are built', () => {
@@ -65,6 +65,66 @@ describe('the foot of the stairs in section', () => {
     expect(JSON.stringify(sheet('inspections'))).toContain(line)
     const [bare] = makeSheets(paperSource(smallJob()), ['inspections'])
     expect(JSON.stringify(bare)).not.toContain(line)
+  })
+})
+
+describe('what stairs hang on, stand on and where their pad lies', () => {
+  // 14 risers of 7.714 in, 6 runs of 10-1/4 in to a flight, a landing 3 ft deep between: the lowest riser stands
+  // 61-1/2 + 36 + 61-1/2 = 159 in out; the pad begins 12 in behind it and is 48 in deep
+  const high = paperSource({
+    ...smallJob(),
+    size: { width: '18 ft', depth: '12 ft', height: '9 ft' },
+    frame: { joists: { size: '2x10', spacing: '16 in' }, beams: { front: { posts: 5 } } },
+    stairs: { kind: 'landing', side: 'front', align: 'near', width: '4 ft' },
+    guard: { where: 'where needed' },
+  })
+  const told = (id: 'stairs' | 'details' | 'inspections' | 'steps' | 'checks') =>
+    JSON.stringify(makeSheets(high, [id])).replaceAll('\\"', '"')
+
+  test('is one riser on every sheet', () => {
+    for (const id of ['stairs', 'details', 'inspections', 'checks'] as const) {
+      expect(told(id), id).toContain('7 23/32')
+      // the places of balusters may read so
+      expect(told(id), id).not.toMatch(/(risers|riser|square|set) [^.]{0,12}7 11\/16/)
+    }
+    expect(told('stairs')).toContain('do not step off with the square alone')
+    expect(told('stairs')).toContain('down to the top of the pad at the foot: 14 equal risers')
+  })
+
+  test('is drawn at both heads and at the landing, with its hardware', () => {
+    const drawn = makeSheets(high, ['details']).flatMap(({ blocks }) =>
+      blocks.flatMap((block) => (block.kind === 'drawing' ? [block.drawing.id] : [])),
+    )
+    expect(drawn.filter((id) => id.startsWith('detail-stair'))).toEqual([
+      'detail-stair',
+      'detail-stair-head-1',
+      'detail-stair-strip-1',
+      'detail-stair-head-2',
+    ])
+    for (const id of ['stairs', 'inspections', 'steps'] as const) {
+      expect(told(id), id).toContain('Header SH1, 2x6')
+      expect(told(id), id).toContain('Strip SL1, 2x4 on edge')
+      expect(told(id), id).toContain(`its top 6 in under the landing’s boards`)
+    }
+    expect(told('inspections')).toContain('4 stringer landing angles')
+    expect(told('inspections')).toContain('20 header bolts, nuts tight')
+  })
+
+  test('is the pad by its distances, in the steps too, which dig what the cost charges', () => {
+    const place = `from 12'-3" to 16'-3" out from the rim’s face of the front side, and from 0" to 4'-0" along it`
+    expect(told('stairs')).toContain(place)
+    expect(told('steps')).toContain(place)
+    expect(told('steps')).toContain('tamp 4 in of gravel')
+    const dug = high.estimate.takeoff.tasks
+      .filter(({ rateId }) => rateId.startsWith('dig'))
+      .reduce((sum, { thousandths }) => sum + thousandths / 1000, 0)
+    expect(told('steps')).toContain(`${dug.toFixed(2)} cu ft to dig in all, 10.67 of them`)
+  })
+
+  test('is a hold-down for each post, on the cards as in the order', () => {
+    const counts = [...told('inspections').matchAll(/(\d+) hold-downs, one at the upper bolt/g)]
+    const bought = high.estimate.takeoff.goods.find(({ sku }) => sku === 'guard-hold-down')
+    expect(counts.reduce((sum, [, count]) => sum + Number(count), 0)).toBe((bought?.thousandths ?? 0) / 1000)
   })
 })
 

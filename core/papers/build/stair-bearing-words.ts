@@ -1,0 +1,62 @@
+import type { StairPlan } from '../../stairs/index.ts'
+import { inches, printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
+
+/** What the first flight hangs on under the deck, by marks; what no upright fits behind is told. */
+export function headWords({ members, patterns, flights }: StairPlan): string {
+  const header = members.find(({ id }) => id === `stair-header-${flights[0]?.number}`)
+  const uprights = members.filter(({ role }) => role === 'stair upright')
+  const heads = patterns.find(({ flight }) => flight === flights[0]?.number)?.count ?? 0
+  const [one] = uprights
+  const below = (flights[0]?.topLevel ?? 0) - (header?.box.z1 ?? 0)
+  return [
+    ...(header === undefined
+      ? []
+      : [
+          `Header ${header.mark}, ${header.product.size}, right under the rim and in its plane, its top ${printInches(nearest(below))} under the top of the decking.`,
+        ]),
+    ...(one === undefined
+      ? []
+      : [
+          `Behind rim and header ${uprights.length === 1 ? 'upright' : 'uprights'} ${uprights.map(({ mark }) => mark).join(', ')}, ${one.product.size} flat, ${printLength(one.length)} long, at the stringers, beside what stands there: two 1/2 in bolts through the rim and two through the header each (common practice, no source).`,
+        ]),
+    ...(uprights.length < heads
+      ? [
+          `At ${heads - uprights.length} of ${heads} stringers no upright fits behind the rim: have the header held there as a designer says.`,
+        ]
+      : []),
+  ].join(' ')
+}
+
+/** How flights end and begin at the landing between them; null of stairs without one. */
+export function atLandingWords({ members, patterns, flights, platform }: StairPlan): string | null {
+  if (platform === null) return null
+  const [strip] = members.filter(({ role }) => role === 'stair strip')
+  const header = members.find(({ id }) => id === `stair-header-${flights.at(-1)?.number}`)
+  const pattern = patterns[0]
+  if (strip === undefined || header === undefined || pattern === undefined) return null
+  return `Strip ${strip.mark}, ${strip.product.size} on edge, on the face of the landing’s beam, its top ${printInches(pattern.below)} under the landing’s boards, three 16d nails at each stringer: the upper flight’s stringers stand on it by their level cuts, an angle to the beam at each. Header ${header.mark}, ${header.product.size}, right under the landing’s frame on the faces of its posts, two 1/2 in bolts in each post: the lower flight hangs on it (common practice, no source; the nails IRC Table R602.3(1), from memory).`
+}
+
+/** Where the pad lies from the edge that the stairs leave: its edges away from it and along it, and its top. */
+export function padPlace({ pad, flights, edge, totalRise }: StairPlan, edgeName: string): string | null {
+  const last = flights.at(-1)
+  if (pad === null || last === undefined) return null
+  const corners = [0, pad.depth].flatMap((down) =>
+    [0, pad.width].map((across) => ({
+      x: pad.corner.x + down * last.down.x + across * last.across.x - edge.near.x,
+      y: pad.corner.y + down * last.down.y + across * last.across.y - edge.near.y,
+    })),
+  )
+  const out = corners.map(({ x, y }) => x * edge.out.x + y * edge.out.y)
+  const along = corners.map(({ x, y }) => x * edge.along.x + y * edge.along.y)
+  const [from, to] = [Math.min(...along), Math.max(...along)]
+  return `from ${printLength(nearest(Math.min(...out)))} to ${printLength(nearest(Math.max(...out)))} out from the rim’s face of the ${edgeName}, and from ${fromEnd(from)} to ${fromEnd(to)} along it; its top level with the ground there, ${printLength(totalRise)} under the top of the decking`
+}
+
+function fromEnd(at: number): string {
+  return at < -inches(1 / 32) ? `${printLength(nearest(-at))} before its 0` : printLength(nearest(at))
+}
+
+function nearest(length: number): Ticks {
+  return ticks(Math.round(length))
+}

@@ -2,6 +2,7 @@ import type { Block } from '../sheet-types.ts'
 import { fitsUnbroken } from './column-widths.ts'
 import { columnWidth, type Flow } from './flow.ts'
 import { TICK } from './table-block.ts'
+import { BEFORE_HEADING } from './text-blocks.ts'
 
 /** Running text is not set narrower than this, points. */
 const NARROWEST_TEXT = 240
@@ -96,6 +97,8 @@ function mostColumns(flow: Flow, blocks: readonly Block[]): number {
 export function onOnePage(flow: Flow, write: (flow: Flow) => void): void {
   const trial = flow.trial(ENDLESS)
   write(trial)
-  flow.need(Math.min(trial.y - trial.top, flow.whole))
+  // at the top of a page a heading keeps no distance from what stands over it
+  const over = flow.isFresh ? 0 : BEFORE_HEADING
+  flow.need(Math.min(trial.y - trial.top + over, flow.whole))
   write(flow)
 }

@@ -21,10 +21,13 @@ export function flowLines(flow: Flow, words: string, indent: number, look: TextL
   }
 }
 
+/** From what stands over a heading, points. */
+export const BEFORE_HEADING = 10
+
 /** A heading, not left alone at the foot of a page: with so much room under it, points. */
 export function heading(flow: Flow, text: string, under = 28): void {
   flow.need(32 + under)
-  if (!flow.isFresh) flow.y += 10
+  if (!flow.isFresh) flow.y += BEFORE_HEADING
   flowLines(flow, text, 0, { size: 12, weight: 'bold' })
   flow.y += 3
 }

@@ -381,6 +381,21 @@ describe('blocks that belong together', () => {
     expect(card[0]).toEqual(expect.arrayContaining(['A card', ...items]))
   })
 
+  test('keep their last lines to sign on, however much of the page is taken before them', () => {
+    const items = Array.from({ length: 8 }, (_, i) => `item ${i + 1}`)
+    for (let taken = 5; taken < 45; taken += 1) {
+      const lines = Array.from({ length: taken }, (_, i): Block => ({ kind: 'text', text: `line ${i + 1}` }))
+      const pages = laidOut([
+        ...lines,
+        { kind: 'heading', together: 'card', text: 'A card' },
+        { kind: 'checklist', together: 'card', items },
+        { kind: 'signatures', together: 'card', lines: ['Seen by', 'Asked for'] },
+      ]).map(textsOf)
+      const card = pages.filter((texts) => texts.includes('A card') || texts.includes('Seen by'))
+      expect(card, `${taken} lines before it`).toHaveLength(1)
+    }
+  })
+
   test('that are drawings are drawn to the scale of the one that needs the smallest', () => {
     const drawing = (id: string, size: number): Drawing => ({
       id,

@@ -173,6 +173,7 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
     caution: [
       rules.unread,
       'R507.10: the load of a post must reach more than one joist, and no post is notched where it meets the deck.',
+      unblocked(guard),
       guard.stairPosts > 0
         ? `Posts beside the stairs are bolted to the stringers, with a block${job.guard.fixing === 'hold-downs' ? ' and a hold-down' : ''} behind each: that is not in the tables.`
         : '',
@@ -180,6 +181,19 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
       .filter((text) => text !== '')
       .join(' '),
   })
+}
+
+/** Posts behind which fewer blocks fit than reach two joists: one beside a joist, in two bays elsewhere. */
+function unblocked({ stretches, members }: GuardPlan): string {
+  const blocks = members.filter(({ role }) => role === 'guard blocking')
+  const bare = stretches
+    .flatMap(({ posts }) => posts)
+    .filter(
+      ({ id, onJoist }) => blocks.filter(({ cause }) => cause.ids.includes(id)).length < (onJoist ? 1 : 2),
+    )
+  if (bare.length === 0) return ''
+  const marks = bare.map(({ id }) => members.find((one) => one.id === id)?.mark ?? id)
+  return `No room for all blocks tight behind ${marks.join(', ')}: hold ${bare.length === 1 ? 'it' : 'them'} to more than one joist in another way, as the building official allows.`
 }
 
 function widestSpacing({ stretches }: GuardPlan): number {

@@ -3,6 +3,7 @@ import { design } from '../../../core/design.ts'
 import type { Design } from '../../../core/estimate-types.ts'
 import type { GuardPlan } from '../../../core/guard/index.ts'
 import { inches } from '../../../core/units/index.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
 
 const DECK = { version: 1, size: { width: '16 ft', depth: '12 ft', height: '44 in' } } as const
 const GUARD = { where: 'where needed' } as const
@@ -133,7 +134,8 @@ describe('blocking behind guard posts', () => {
         .filter(({ edge }) => edge.side === side)
         .flatMap(({ posts }) => posts.map(({ id, onJoist }) => ({ id, onJoist })))
     const blocksOf = (id: string) =>
-      guard.members.filter(({ role, cause }) => role === 'guard blocking' && cause.ids[0] === id)
+      guard.members.filter(({ role, cause }) => role === 'guard blocking' && cause.ids.includes(id))
+    // a block in a corner may lie against the posts of both edges, and then serves both
     // joists run away from the house: along the left and the right edge, and end at the front one
     const sides = [...byPost('left'), ...byPost('right')]
     expect(sides.length).toBeGreaterThan(3)
@@ -149,6 +151,30 @@ describe('blocking behind guard posts', () => {
       .map(({ length }) => length / 32)
     expect([...new Set(lengths)].sort()).toEqual([13.75, 14.5])
     for (const { id } of sides) expect(blocksOf(id).map(({ length }) => length / 32)).toEqual([13.75, 14.5])
+  })
+
+  it('touches its post, with the block of the next bay in one line; one in a corner serves two posts', () => {
+    const made = design(CATALOGUE.find(({ file }) => file === 'wrap-hip.json')?.job)
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    const members = made.value.guard?.members ?? []
+    const posts = members.filter(({ role }) => role === 'guard post')
+    expect(posts).toHaveLength(17)
+    for (const { id, mark, box } of posts) {
+      const blocks = members.filter(({ role, cause }) => role === 'guard blocking' && cause.ids.includes(id))
+      const touching = blocks.filter(
+        (block) =>
+          block.box.x0 <= box.x1 + 1 &&
+          block.box.x1 >= box.x0 - 1 &&
+          block.box.y0 <= box.y1 + 1 &&
+          block.box.y1 >= box.y0 - 1,
+      )
+      expect(touching.length, mark).toBeGreaterThanOrEqual(1)
+      const same = (axis: 'x' | 'y') =>
+        new Set(blocks.map((block) => `${block.box[`${axis}0`]} ${block.box[`${axis}1`]}`)).size === 1
+      expect(same('x') || same('y'), mark).toBe(true)
+    }
+    const check = made.value.checks.find(({ id }) => id === 'guard-posts')
+    expect(`${check?.message} ${check?.remedy}`).not.toContain('No room for all blocks')
   })
 })
 

@@ -5,8 +5,8 @@ import type { PaperSource } from '../source.ts'
 import { borderAndGuard } from './border-and-guard.ts'
 import { guardPostMarks } from './guard-posts.ts'
 import { landingWords } from './landing-words.ts'
+import { lastCardTitle } from './last-card.ts'
 import { layWords } from './lay-words.ts'
-import { atLandingWords, headWords } from './stair-bearing-words.ts'
 
 /** Decking, stairs, guard, the last inspection. */
 export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] {
@@ -26,7 +26,9 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
           ? 'Wet treated boards are laid tight: they open a gap as they dry.'
           : `Gap ${printInches(gap)}${wallGap > 0 ? `, ${printInches(wallGap)} off the wall` : ''}; boards laid wet are laid tight, for they shrink.`,
         ...(takeoff.decking !== null && takeoff.decking.wet.courses !== takeoff.decking.dry.courses
-          ? [`Laid wet and tight it is ${takeoff.decking.wet.courses} courses instead.`]
+          ? [
+              `Laid wet and tight it is ${takeoff.decking.wet.courses} courses instead. ${courses.length < takeoff.decking.wet.courses ? `The cutting sheet and the order have ${courses.length}: have ${takeoff.decking.wet.courses - courses.length} more where the boards come wet.` : ''}`.trim(),
+            ]
           : []),
         ...(notched === ''
           ? []
@@ -56,17 +58,13 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
     ...(stairs.length > 0
       ? [
           {
-            text: 'Build the stairs as on their own drawing: equal risers, heads on their headers, feet on pad, footings or strip, handrail.',
+            text: 'Build the stairs as on their own drawing: equal risers, stringers on firm ground, handrail.',
             notes: stairs.flatMap((one) => {
               const words = landingWords(one)
-              const atLanding = atLandingWords(one)
-              const heads = headWords(one)
               return words === null
-                ? [heads]
+                ? []
                 : [
                     `The landing first: ${words}.${onLanding === '' ? '' : ` Its guard’s posts ${onLanding} and their blocks before its boards.`}`,
-                    heads,
-                    ...(atLanding === null ? [] : [atLanding]),
                   ]
             }),
           },
@@ -83,7 +81,7 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
       text: 'INSPECTION: final.',
       notes: [
         stairs.length > 0 || (estimate.guard !== null && estimate.guard.stretches.length > 0)
-          ? 'See the inspection cards “Stairs and guard” and “Final”.'
+          ? `See the inspection cards “${lastCardTitle(estimate)}” and “Final”.`
           : 'See the inspection card “Final”.',
       ],
     },

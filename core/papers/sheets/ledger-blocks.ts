@@ -45,7 +45,7 @@ export function ledgerBlocks({ estimate }: PaperSource): readonly Block[] {
                 text: `Rings: ${name}. Single ones are staggered, one up, one down; the two ends have one in each row. Keep ${LEDGER_EDGES.ends} in or more from every end and joint of a ledger, and ${LEDGER_EDGES.bottom} in or more from its lower edge.`,
                 notes: [
                   'Drawn clear of joists and their hangers. Where one meets a pipe, a wire or an edge of the band behind, move it nearer to the one before it, never farther, and set one more.',
-                  `They are ${drawn}. ${drawn > ordered ? `The order counts ${ordered} by the ledgers’ length alone: have ${drawn - ordered} more. ` : ''}Where a ledger is jointed, the two that the order has for the joint go on either side of it.`,
+                  `They are ${drawn}. ${drawn > ordered ? `The order counts ${ordered} by the ledgers’ length alone: have ${drawn - ordered} more. ` : ''}${all.some(({ carrier }) => carrier.lines.some(({ label }) => label.startsWith('joint'))) ? 'Where a ledger is jointed, the two that the order has for the joint go on either side of it.' : ''}`.trim(),
                 ],
               },
             ],

@@ -39,7 +39,7 @@ describe('the order of work', () => {
     const visits = source.estimate.takeoff.tasks.find(({ rateId }) => rateId === 'inspection')?.thousandths
     expect(steps.filter((text) => text.startsWith('INSPECTION')).length * 1000).toBe(visits)
     const told = steps.filter((text) => text.startsWith('INSPECTION')).join(' ')
-    for (const name of ['Footings', 'Ledger', 'Framing', 'Stairs and guard', 'Final'])
+    for (const name of ['Footings', 'Ledger', 'Framing', 'Guard', 'Final'])
       expect(told).toContain(`“${name}”`)
   })
 
@@ -55,7 +55,7 @@ test('what the boards hide of the guard is on the card for the frame', () => {
   // 17 posts, two bolts each
   expect(card('Framing')).toContain('17 guard posts 4x4 in the frame, GP1 to GP17')
   expect(card('Framing')).toContain('34 bolts')
-  expect(card('Stairs and guard')).not.toContain('hold-down')
+  expect(card('Guard')).not.toContain('hold-down')
 })
 
 test('every post that has a block is said to have one, and no other', () => {

@@ -7,6 +7,7 @@ import { guardPostMarks } from './guard-posts.ts'
 import { landingWords } from './landing-words.ts'
 import { lastCardTitle } from './last-card.ts'
 import { layWords } from './lay-words.ts'
+import { atLandingWords, headWords } from './stair-bearing-words.ts'
 
 /** Decking, stairs, guard, the last inspection. */
 export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] {
@@ -58,13 +59,17 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
     ...(stairs.length > 0
       ? [
           {
-            text: 'Build the stairs as on their own drawing: equal risers, stringers on firm ground, handrail.',
+            text: 'Build the stairs as on their own drawing: equal risers, heads on their headers, feet on pad, footings or strip, handrail.',
             notes: stairs.flatMap((one) => {
               const words = landingWords(one)
+              const atLanding = atLandingWords(one)
+              const heads = headWords(one)
               return words === null
-                ? []
+                ? [heads]
                 : [
                     `The landing first: ${words}.${onLanding === '' ? '' : ` Its guard’s posts ${onLanding} and their blocks before its boards.`}`,
+                    heads,
+                    ...(atLanding === null ? [] : [atLanding]),
                   ]
             }),
           },

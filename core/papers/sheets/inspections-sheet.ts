@@ -6,6 +6,7 @@ import { guardBlockCount, guardPostMarks } from '../build/guard-posts.ts'
 import { landingWords } from '../build/landing-words.ts'
 import { lastCardTitle } from '../build/last-card.ts'
 import { squareWords } from '../build/square-words.ts'
+import { atLandingWords, headWords } from '../build/stair-bearing-words.ts'
 import { said } from '../said.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
@@ -139,13 +140,21 @@ function stairItems({ stairs, checks }: Source): readonly string[] {
 function itemsOf(stairs: Source['stairs'][number], checks: Source['checks']): readonly string[] {
   const { branch, patterns, connectors } = stairs
   const landing = landingWords(stairs)
+  const atLanding = atLandingWords(stairs)
   return [
     ...patterns.map(
       ({ flight, count, kind, spacing }) =>
         `Flight ${flight}: ${count} ${kind} stringers, ${printInches(ticks(Math.round(spacing)))} apart, held at head and foot`,
     ),
     ...(landing === null ? [] : [`Landing: ${landing}`]),
-    ...connectors.map(({ kind, count }) => `${count} ${kind}${count === 1 ? '' : 's'}, every hole filled`),
+    headWords(stairs),
+    ...(atLanding === null ? [] : [atLanding]),
+    ...connectors
+      .filter(({ count }) => count > 0)
+      .map(
+        ({ kind, count }) =>
+          `${count} ${kind}${count === 1 ? '' : 's'}, ${kind === 'header bolt' ? 'nuts tight, washers on wood' : 'every hole filled'}`,
+      ),
     // the share of a span that is used cannot be seen on the site
     ...['Steps of the stairs', 'Stringers', 'Treads', 'Width of the stairs', 'Landing', 'Handrail']
       .flatMap((title) => said(checks, titleOfStairs(branch, title)))
@@ -172,12 +181,17 @@ function guardPostItems(estimate: Source): readonly string[] {
   ]
 }
 
-function guardItems({ guard, checks }: Source): readonly string[] {
+function guardItems({ guard, checks, job }: Source): readonly string[] {
   if (guard === null || guard.stretches.length === 0) return []
   return [
     ...(guard.stairPosts > 0
       ? [
           `${guard.stairPosts} posts on the stairs, none notched; ${2 * guard.stairPosts} bolts through stringer and post, two each, nuts tight, washers on wood`,
+          ...(job.guard.fixing === 'hold-downs'
+            ? [
+                `${guard.stairPosts} hold-downs, one at the upper bolt of each post on the stairs, fixed to the block between the stringers, every hole filled`,
+              ]
+            : []),
         ]
       : []),
     ...said(checks, 'Guard posts'),

@@ -1,8 +1,9 @@
 import type { Design } from '../../estimate-types.ts'
 import type { StairPlan, StringerPattern } from '../../stairs/index.ts'
-import { printInches, printLength, ticks } from '../../units/index.ts'
+import { ceilTicks, inches, printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
 import { edgeWords } from '../build/edge-words.ts'
 import { landingWords } from '../build/landing-words.ts'
+import { atLandingWords, headWords, padPlace } from '../build/stair-bearing-words.ts'
 import { landingPlan } from '../drawings/landing-plan.ts'
 import { stringerDrawing } from '../drawings/stringer-drawing.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
@@ -43,7 +44,21 @@ const SHARE_OF_LANDING = 0.5
 const ORDER = ['First stairs', 'Second stairs', 'Third stairs']
 
 function stairBlocks(stairs: StairPlan, share: number, design: Pick<Design, 'layout'>): readonly Block[] {
-  const { totalRise, risers, rise, run, width, place, edge, handrail, tread, pad, floor, patterns } = stairs
+  const {
+    totalRise,
+    risers,
+    rise,
+    run,
+    width,
+    place,
+    edge,
+    handrail,
+    tread,
+    pad,
+    floor,
+    patterns,
+    platform,
+  } = stairs
   return [
     {
       kind: 'facts',
@@ -54,12 +69,13 @@ function stairBlocks(stairs: StairPlan, share: number, design: Pick<Design, 'lay
         ],
         [
           'Rise',
-          `${printLength(totalRise)} from the deck to ${floor === null ? 'the landing' : `level ${floor.level}`}: ${risers} risers of ${nearest(rise)}, all equal within 3/8 in`,
+          `${printLength(totalRise)} from the deck down to ${floor !== null ? `level ${floor.level}` : pad === null ? 'the ground at the foot' : 'the top of the pad at the foot'}: ${risers} equal risers of ${printInches(ceilTicks(rise))}, ${printLength(totalRise)} ÷ ${risers} up to the 1/32 in; the marks rule`,
         ],
         [
           'Run',
           `${patterns[0] === undefined ? '' : `${printInches(patterns[0].run)} each, `}${printLength(run)} in all; treads ${printInches(tread.depth)} deep of ${tread.boards} boards, nosing ${printInches(tread.nosing)}`,
         ],
+        ['Heads', headWords(stairs)],
         ...(tread.opening > 0
           ? [['Opening', `${nearest(tread.opening)} between treads: nothing may pass a 4 in ball`] as const]
           : []),
@@ -67,7 +83,7 @@ function stairBlocks(stairs: StairPlan, share: number, design: Pick<Design, 'lay
           ? [
               [
                 'Handrail',
-                `${handrail.flights.map((long) => `${handrail.sides} of ${printLength(long)}`).join(' and ')}, 34 to 38 in over the nosings`,
+                `${handrail.flights.map((long) => `${handrail.sides} of ${printLength(long)}`).join(' and ')}${handrail.sides === 1 ? ', on the right as one goes down, or where the owner wants it' : ', one on each side'}, top 34 to 38 in over the nosings; from over the lowest riser to over the uppermost of each flight, ends returned to a post; a bracket at either end and every 4 ft`,
               ] as const,
             ]
           : []),
@@ -75,15 +91,15 @@ function stairBlocks(stairs: StairPlan, share: number, design: Pick<Design, 'lay
           ? []
           : [
               [
-                'Landing pad',
-                `${printLength(pad.width)} × ${printLength(pad.depth)}, ${printInches(pad.thickness)} thick`,
+                'Pad at the foot',
+                `${printLength(pad.width)} × ${printLength(pad.depth)}, ${printInches(pad.thickness)} thick, ${padPlace(stairs, edgeWords(edge, design))}`,
               ] as const,
             ]),
       ],
     },
     {
       kind: 'caution',
-      text: 'Measure the rise again at the finished landing before a stringer is cut: the ground decides, not the drawing. Unequal risers make people fall.',
+      text: `Measure the rise again before a stringer is cut, from the decking’s top to ${floor !== null ? `level ${floor.level}` : pad === null ? 'what the foot stands on' : 'the top of the finished pad'}${platform === null ? '' : ' and to the boards of the landing'}: what is built decides, not the drawing. Unequal risers make people fall.`,
     },
     ...alikePatterns(patterns).flatMap((group) => patternBlocks(group, share)),
     ...landingBlocks(stairs),
@@ -93,6 +109,7 @@ function stairBlocks(stairs: StairPlan, share: number, design: Pick<Design, 'lay
 /** The landing's frame with its marks, and how it is held. */
 function landingBlocks(stairs: StairPlan): readonly Block[] {
   const words = landingWords(stairs)
+  const atLanding = atLandingWords(stairs)
   if (stairs.platform === null || words === null) return []
   return [
     {
@@ -103,6 +120,7 @@ function landingBlocks(stairs: StairPlan): readonly Block[] {
       follows: 40,
     },
     { kind: 'text', text: `The landing: ${words}.` },
+    ...(atLanding === null ? [] : [{ kind: 'text', text: atLanding } as const]),
   ]
 }
 
@@ -129,10 +147,13 @@ function patternBlocks(group: readonly StringerPattern[], share: number): readon
       kind: 'steps',
       items: [
         {
-          text: `Set the square to ${nearest(rise)} on the tongue and ${printInches(run)} on the blade. Hook the tape on the lowest mark and step off the marks below; from mark to mark it is ${nearest(step)} along the edge.`,
+          text: `Hook the tape on the lowest mark and strike every mark of the table, in one pull; from mark to mark it is ${printInches(nearestTick(step))} along the edge. Then lay the square at each mark, ${printInches(ceilTicks(rise))} on the tongue and ${printInches(run)} on the blade.`,
+          notes: [
+            'The marks rule: do not step off with the square alone, its rounding adds up over the flight.',
+          ],
         },
         {
-          text: `Cut ${group.length * count} alike from 2x12, ${printLength(length)} of board each${kind === 'cut' ? `; drop the bottom by ${printInches(drop)}, the thickness of a tread` : ''}. Try the first in its place before the others are cut.`,
+          text: `Cut ${group.length * count} alike from 2x12, ${printLength(length)} of board each${kind === 'cut' ? `; drop the bottom by ${printInches(drop)}, the thickness of a tread: the lowest notch is ${printInches(nearestTick(rise - drop))} high` : ''}. ${endCuts(pattern)} Try the first in its place before the others are cut.`,
           notes: [
             `${kind === 'cut' ? `${nearest(throat)} of wood is left under the notches. ` : 'Nothing is notched: the dashed lines are where the treads stand. '}Stand them ${nearest(spacing)} apart, centre to centre.`,
           ],
@@ -196,4 +217,16 @@ function guardBlocks(
 /** A length off the grid, to the nearest 1/16 in as a tape shows it. */
 function nearest(length: number): string {
   return printInches(ticks(Math.round(length / 2) * 2))
+}
+
+/** How long the cuts at foot and head are on the board, and what the foot stands on. */
+function endCuts({ kind, rise, run, step, drop, below }: StringerPattern): string {
+  const plumb = (inches(11.25) * step) / run
+  const foot = ((plumb - rise + drop - below) * run) / rise
+  const head = plumb - (kind === 'cut' ? rise : 0)
+  return `The head’s plumb cut is ${printInches(nearestTick(head))} long, the foot’s level cut ${printInches(nearestTick(foot))}${below > 0 ? `, ${printInches(below)} under the landing’s boards: the plumb cut runs down to it from the lowest notch` : ''}.`
+}
+
+function nearestTick(length: number): Ticks {
+  return ticks(Math.round(length))
 }

@@ -43,6 +43,7 @@ export function guardPlan(design: Design, guard: GuardPlan): Drawing {
       ...planStairs(design),
       ...planGuard(design),
       ...guard.stretches.flatMap(placesOf),
+      ...stairMarks(guard),
       ...origins,
     ],
     inches(14),
@@ -59,6 +60,24 @@ function placesOf({ edge, posts }: GuardStretch): readonly Primitive[] {
       beside(id, edge, at, -IN, postMark(id)),
     ]
   })
+}
+
+/** Marks of the posts beside stairs, in the middle of each: their places stand in the table. */
+function stairMarks({ members }: GuardPlan): readonly Primitive[] {
+  return members
+    .filter(({ id }) => id.startsWith('stair-guard-post-'))
+    .map(
+      ({ id, mark, box }): Primitive => ({
+        kind: 'text',
+        id,
+        layer: 'guard',
+        x: (box.x0 + box.x1) / 2,
+        y: (box.y0 + box.y1) / 2,
+        text: mark,
+        anchor: 'middle',
+        size: 'small',
+      }),
+    )
 }
 
 /** As written on the wood: GP3 for guard-post-3. */

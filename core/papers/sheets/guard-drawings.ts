@@ -31,7 +31,7 @@ export function guardDrawings(estimate: PaperSource['estimate'], guard: GuardPla
     ...(bays.rows.length === 0 ? [] : [{ kind: 'table', table: bays, empty: '' } as const]),
     ...(guard.stairs.length === 0
       ? []
-      : [{ kind: 'table', table: stairGuardTable(guard), empty: '' } as const]),
+      : [{ kind: 'table', table: stairGuardTable(guard, estimate.stairs), empty: '' } as const]),
   ]
 }
 

@@ -77,23 +77,25 @@ export function guardBaysTable({ stretches }: GuardPlan): PaperTable {
   )
 }
 
-/** Guards beside stairs: posts by their places, level from the head of their flight, and how the bays are filled. */
-export function stairGuardTable({ stairs }: GuardPlan): PaperTable {
+/** Guards beside stairs: posts by their places from the head of their flight, level and along the slope, and how the bays are filled. */
+export function stairGuardTable({ stairs }: GuardPlan, plans: Design['stairs']): PaperTable {
   return tableOf(
     'stair-guard',
     'Guard beside the stairs',
     [
-      ['number', 'Side', 'right'],
+      ['number', 'Side, looking down', 'left'],
       ['flight', 'Flight', 'right'],
-      ['posts', 'Post centres, level from the head of the flight', 'left'],
+      ['posts', 'Post centres from the head of the flight: level (along the slope)', 'left'],
+      ['rail', 'Lower rail over the nosings', 'right'],
       ['slope', 'Slope', 'right'],
       ['bays', 'Bays: clear width, level, and balusters', 'left'],
       ['opening', 'Opening', 'right'],
     ],
-    stairs.map(({ number, flight, posts, degrees, bays }) => ({
-      number: `${number}`,
+    stairs.map(({ number, flight, across, slope, lowerRail, posts, degrees, bays }) => ({
+      number: `${number}, ${handOf(plans, flight, across)}`,
       flight: `${flight}`,
-      posts: posts.map(({ at }, i) => `SG${number}-${i + 1} ${place(at)}`).join(', '),
+      posts: posts.map(({ at }, i) => `SG${number}-${i + 1} ${place(at)} (${place(at * Math.hypot(1, slope))})`).join(', '),
+      rail: printLength(lowerRail),
       slope: `${Number((degrees / 100).toFixed(1))}°`,
       bays: bays
         .map(({ clear, balusters }) => `${printLength(clear)}: ${balusters === 0 ? 'panel' : balusters}`)
@@ -103,6 +105,15 @@ export function stairGuardTable({ stairs }: GuardPlan): PaperTable {
       ].join('; '),
     })),
   )
+}
+
+/** The side of a flight for one who walks down it. */
+function handOf(plans: Design['stairs'], flight: number, across: number): 'left' | 'right' {
+  const one = plans.flatMap(({ flights }) => flights).find(({ number }) => number === flight)
+  if (one === undefined) throw new Error('a guard beside stairs has its flight')
+  // x to the right and y down the plan: the left hand of the way down is (y, −x)
+  const toLeft = one.across.x * one.down.y - one.across.y * one.down.x > 0
+  return across > one.width / 2 === toLeft ? 'left' : 'right'
 }
 
 /** A place along an edge, to the nearest 1/32 in. */

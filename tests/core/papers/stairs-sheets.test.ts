@@ -121,6 +121,17 @@ describe('what stairs hang on, stand on and where their pad lies', () => {
     expect(told('steps')).toContain(`${dug.toFixed(2)} cu ft to dig in all, 10.67 of them`)
   })
 
+  test('is a post beside the stairs by its side, its place level and along the slope', () => {
+    // down the front of the plan the left hand points right; the second flight's sides are the third and the fourth
+    const [table] = makeSheets(high, ['stairs']).flatMap(({ blocks }) =>
+      blocks.flatMap((block) => (block.kind === 'table' && block.table.id === 'stair-guard' ? [block.table] : [])),
+    )
+    expect(table?.rows.map(({ number }) => number)).toEqual(['1, right', '2, left', '3, right', '4, left'])
+    // 2'-6 3/4" level × 12.829 ÷ 10.25 = 38.49 in
+    expect(table?.rows[2]?.['posts']).toContain(`SG3-2 2'-6 3/4" (3'-2 1/2")`)
+    expect(table?.rows[2]?.['rail']).toMatch(/^(0|\d.*)"$/)
+  })
+
   test('is a hold-down for each post, on the cards as in the order', () => {
     const counts = [...told('inspections').matchAll(/(\d+) hold-downs, one at the upper bolt/g)]
     const bought = high.estimate.takeoff.goods.find(({ sku }) => sku === 'guard-hold-down')

@@ -37,7 +37,8 @@ function allowanceOf(
   { cutting }: Job,
   { role }: Member,
 ): { readonly field: FieldPath | null; readonly allowance: number } {
-  if (role === 'post') return { field: 'cutting.postAllowance', allowance: cutting.postAllowance }
+  if (role === 'post' || role === 'landing post')
+    return { field: 'cutting.postAllowance', allowance: cutting.postAllowance }
   if (role === 'joist' || role === 'end joist')
     return { field: 'cutting.joistsWild', allowance: cutting.joistsWild }
   return { field: null, allowance: 0 }

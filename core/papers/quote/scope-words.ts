@@ -1,5 +1,6 @@
 import type { Design } from '../../estimate-types.ts'
-import { allHoles } from '../../ground/index.ts'
+import { allHoles, isBeforeOneWall } from '../../ground/index.ts'
+import { deckEdges } from '../../stairs/index.ts'
 import { printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
 import { layWords, STRAIGHT } from '../build/lay-words.ts'
 import { areaWords, isNoRectangle, outsideOf } from '../build/outside-words.ts'
@@ -18,7 +19,8 @@ export function scopeWords(estimate: Source): readonly string[] {
   ]
 }
 
-function deck({ job, layout }: Source): string {
+function deck(estimate: Source): string {
+  const { job, layout } = estimate
   const { size, site } = job
   const { along, away } = outsideOf({ layout })
   const stands = site.attachment === 'ledger' ? 'fastened to the house' : 'freestanding beside the house'
@@ -32,7 +34,19 @@ function deck({ job, layout }: Source): string {
   const whole = isNoRectangle({ layout })
     ? ` over all (its outline is not a rectangle: ${areaWords({ layout })} in all)`
     : ''
+  if (!isBeforeOneWall(estimate))
+    return `${shape} around the corner of the house, ${areaWords({ layout })} in all, its open sides ${openSides(estimate)}; its top ${printLength(size.height)} above the ground at the house, ${stands}.`
   return `${shape}, ${along} along the house and ${away} away from it${whole}, its top ${printLength(size.height)} above the ground at the house, ${stands}.`
+}
+
+/** "28'-0\" in front and 24'-0\" at the left": every side that no wall stands at, the longest first. */
+function openSides({ layout }: Source): string {
+  const place = { front: 'in front', rear: 'at the rear', left: 'at the left', right: 'at the right' }
+  const sides = deckEdges(layout)
+    .filter(({ wall }) => !wall)
+    .toSorted((a, b) => b.length - a.length)
+    .map(({ length, side }) => `${printLength(ticks(Math.round(length)))} ${place[side]}`)
+  return sides.length < 2 ? sides.join('') : `${sides.slice(0, -1).join(', ')} and ${sides.at(-1)}`
 }
 
 function frame(source: Source): string {

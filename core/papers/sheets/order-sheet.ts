@@ -141,7 +141,9 @@ function messageTo(source: PaperSource, asked: Asked): string {
         `${count} ${count === '1' ? 'pc' : 'pcs'} ${[product, length, use].filter((words) => words !== '').join(', ')} (${code})${instead ? `; or instead ${instead}` : ''}`,
     ),
     `Lumber: ${grouped(boards)} ${boards === 1 ? 'piece' : 'pieces'}, the longest ${toFeet(longestOf(source, asked))} ft; all lumber of the job ${grouped(seasoned)} lb seasoned, up to ${grouped(freshlyTreated)} lb fresh from treatment`,
-    ...goods.map(({ bought, unit, label, code }) => `${bought} ${unit} ${label} (${code})`),
+    ...goods.map(
+      ({ bought, unit, label, code }) => `${bought} ${unit} ${label}${code === '' ? '' : ` (${code})`}`,
+    ),
     `All of it by this list, before tax: ${printMoney(sumOf(source, asked))}`,
     'No change of length, size, grade or treatment without a call, but for what stands after “or instead”.',
   ].join('\n')

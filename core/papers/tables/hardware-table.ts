@@ -3,6 +3,7 @@ import { type Line, type LineGroup, labelOfLine } from '../../pricing/index.ts'
 import { printMoney } from '../../units/index.ts'
 import type { PaperTable } from '../types.ts'
 import { jointGoods } from './joint-goods.ts'
+import { orderNote } from './order-notes.ts'
 import { quantity, tableOf } from './table.ts'
 
 const groups: readonly LineGroup[] = ['hardware', 'fasteners', 'concrete', 'other material', 'joints']
@@ -13,9 +14,10 @@ const groups: readonly LineGroup[] = ['hardware', 'fasteners', 'concrete', 'othe
  * @param wanted lines of one supplier; all where absent
  */
 export function hardwareTable(
-  { pricing, takeoff }: Pick<Estimate, 'pricing' | 'takeoff'>,
+  estimate: Pick<Estimate, 'pricing' | 'takeoff' | 'frame' | 'job'>,
   wanted: ReadonlySet<string> | null = null,
 ): PaperTable {
+  const { pricing, takeoff } = estimate
   const needed = new Map(takeoff.goods.map((good) => [good.id, good.thousandths]))
   const lines = (pricing?.lines ?? []).filter(
     ({ id, group, part }) =>
@@ -38,7 +40,8 @@ export function hardwareTable(
       if (joints !== null) {
         const count = quantity(joints.thousandths)
         return {
-          code: line.code,
+          // a joint's own name in the price book is no code that a yard knows
+          code: line.code.startsWith('joint-') ? '' : line.code,
           label: joints.label,
           needed: count,
           bought: count,
@@ -50,7 +53,7 @@ export function hardwareTable(
       const need = neededOf(line, needed)
       return {
         code: line.code,
-        label: `${labelOfLine(line)}${toAsk(line)}`,
+        label: `${labelOfLine(line)}${toAsk(line)}${orderNote(line.cause.ids, estimate)}`,
         needed: quantity(need),
         bought: quantity(line.thousandths),
         unit: line.unit,

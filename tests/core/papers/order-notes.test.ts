@@ -1,0 +1,59 @@
+import { describe, expect, test } from 'vitest'
+import { hardwareTable, makeSheets } from '../../../core/papers/index.ts'
+import { scopeWords } from '../../../core/papers/quote/scope-words.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
+import { paperSource } from '../../fixtures/paper-source.ts'
+
+const source = paperSource(CATALOGUE.find(({ file }) => file === 'wrap-hip.json')?.job ?? {})
+const { estimate } = source
+const labelOf = (words: string) =>
+  hardwareTable(estimate).rows.find(({ label }) => label?.startsWith(words))?.label ?? ''
+
+describe('the order of the deck around the house', () => {
+  test('has the hands and the angle of skewed hangers: six joists on either half of the hip, 45 degrees', () => {
+    // facing the hip from the front wing, its joists come in from the right of square; from the left wing the other way
+    const label = labelOf('Joist hanger for a 2x10, skewed')
+    expect(label).toContain('6 to the left, 6 to the right')
+    expect(label).toContain('45°')
+  })
+
+  test('says which cap and which angles are unlike the others', () => {
+    expect(labelOf('Post cap')).toContain('1 of them, for post 1,')
+    expect(labelOf('Angle, end joist')).toContain('2 of them hip to rim')
+  })
+
+  test('says how long bolts are, or what their length depends on', () => {
+    expect(labelOf('Lag screw')).toContain('length to suit')
+    expect(labelOf('Anchor bolt')).toContain('length to suit')
+    // a rim of 1-1/2 in and a post of 3-1/2 in
+    expect(labelOf('Carriage bolt')).toContain('through 5 in of board and post')
+  })
+})
+
+test('the quote gives its area and open sides, and no extent away from the house where the house stands', () => {
+  const [deck] = scopeWords(estimate)
+  // 28 × 24 ft less the house’s 20 × 16 ft: 352
+  expect(deck).toContain('352 square feet')
+  expect(deck).toContain(`28'-0" in front, 24'-0" at the left, 8'-0"`)
+  expect(deck).not.toContain('away from')
+})
+
+test('of a ledger that is not jointed no joint is spoken of, and a guard without stairs is called a guard', () => {
+  const words = JSON.stringify(makeSheets(source, ['marking']))
+  expect(words).not.toContain('Where a ledger is jointed')
+  expect(makeSheets(source, ['stairs'])[0]?.title).toBe('Guard')
+})
+
+test('a landing’s posts are sawn as much too long as those of the deck, for both are cut on their piers', () => {
+  const high = paperSource(
+    CATALOGUE.find(({ file }) => file === 'high-stairs-landing.json')?.job ?? {},
+  ).estimate
+  const over = (mark: RegExp) =>
+    high.takeoff.pieces
+      .filter((piece) => mark.test(piece.mark))
+      .map(({ length, finished }) => length - finished)
+  const deck = over(/^P\d/)
+  const landing = over(/^LP\d/)
+  expect(landing.length).toBe(4)
+  expect(new Set([...deck, ...landing])).toEqual(new Set([high.job.cutting.postAllowance]))
+})

@@ -47,12 +47,15 @@ export function slantingCarriers(
       ticks(Math.max(0, Math.round(from === 'left' ? low : length - high)))
     const marks = joists
       .flatMap((joist): readonly CarrierMark[] => {
-        const across = crossing(joist, line)
+        // one that hangs at a hip's end may meet its face just past the end of the middle line
+        const across = crossing(joist, line, hung?.has(joist.id) === true ? REACH / between : 0)
         if (across === null || hung?.has(joist.id) === false) return []
         const { low, high } = reach === null ? across : partsOn(joist, reach.line)
         const [near, far] = [low * between, high * between].map((part) => part + (reach?.lead ?? 0))
         const wide = ticks(Math.round((high - low) * between))
-        return [{ memberId: joist.id, mark: joist.mark, at: place(near ?? 0, far ?? 0), wide }]
+        const at = place(near ?? 0, far ?? 0)
+        const onBoard = reach === null ? wide : ticks(Math.min(wide, Math.round(length) - at))
+        return [{ memberId: joist.id, mark: joist.mark, at, wide: onBoard }]
       })
       .sort((a, b) => a.at - b.at)
     if (marks.length === 0) return []
@@ -140,13 +143,14 @@ function outerFace(
 function crossing(
   joist: Member,
   [a, b]: readonly [PlanPoint, PlanPoint],
+  past: number,
 ): { readonly low: number; readonly high: number } | null {
   const { box } = joist
   const away = isAway(joist)
   const [from, to] = away ? [box.y0, box.y1] : [box.x0, box.x1]
   const { low, high } = partsOn(joist, [a, b])
   const middle = (low + high) / 2
-  if (middle < 0 || middle > 1) return null
+  if (middle < -past || middle > 1 + past) return null
   const at = away ? a.y + middle * (b.y - a.y) : a.x + middle * (b.x - a.x)
   return at >= from - REACH && at <= to + REACH ? { low, high } : null
 }

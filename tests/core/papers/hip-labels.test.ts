@@ -19,7 +19,7 @@ test('the framing plan names each half of a hip on the side of the joists that t
         )
   for (const half of ['HP1', 'HP2']) {
     const hung = carriers(made.value, []).find(({ mark }) => mark === half)?.marks ?? []
-    expect(hung.length).toBe(5)
+    expect(hung.length).toBe(6)
     for (const { mark } of hung) expect(side(place(half)), `${half} ${mark}`).toBe(side(place(mark)))
   }
   expect(side(place('HP1'))).not.toBe(side(place('HP2')))

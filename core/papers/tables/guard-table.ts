@@ -90,11 +90,14 @@ export function stairGuardTable({ stairs }: GuardPlan, plans: Design['stairs']):
       ['slope', 'Slope', 'right'],
       ['bays', 'Bays: clear width, level, and balusters', 'left'],
       ['opening', 'Opening', 'right'],
+      ['marks', 'Near edges of balusters, along the slope from the upper post’s face', 'left'],
     ],
     stairs.map(({ number, flight, across, slope, lowerRail, posts, degrees, bays }) => ({
       number: `${number}, ${handOf(plans, flight, across)}`,
       flight: `${flight}`,
-      posts: posts.map(({ at }, i) => `SG${number}-${i + 1} ${place(at)} (${place(at * Math.hypot(1, slope))})`).join(', '),
+      posts: posts
+        .map(({ at }, i) => `SG${number}-${i + 1} ${place(at)} (${place(at * Math.hypot(1, slope))})`)
+        .join(', '),
       rail: printLength(lowerRail),
       slope: `${Number((degrees / 100).toFixed(1))}°`,
       bays: bays
@@ -102,6 +105,15 @@ export function stairGuardTable({ stairs }: GuardPlan, plans: Design['stairs']):
         .join('; '),
       opening: [
         ...new Set(bays.flatMap((bay) => (bay.balusters === 0 ? [] : [openingWords(bay.opening, true)]))),
+      ].join('; '),
+      marks: [
+        ...new Set(
+          bays.map((bay) =>
+            balusterEdges(bay)
+              .map((edge) => place(edge * Math.hypot(1, slope)))
+              .join(', '),
+          ),
+        ),
       ].join('; '),
     })),
   )

@@ -124,12 +124,16 @@ describe('what stairs hang on, stand on and where their pad lies', () => {
   test('is a post beside the stairs by its side, its place level and along the slope', () => {
     // down the front of the plan the left hand points right; the second flight's sides are the third and the fourth
     const [table] = makeSheets(high, ['stairs']).flatMap(({ blocks }) =>
-      blocks.flatMap((block) => (block.kind === 'table' && block.table.id === 'stair-guard' ? [block.table] : [])),
+      blocks.flatMap((block) =>
+        block.kind === 'table' && block.table.id === 'stair-guard' ? [block.table] : [],
+      ),
     )
     expect(table?.rows.map(({ number }) => number)).toEqual(['1, right', '2, left', '3, right', '4, left'])
     // 2'-6 3/4" level × 12.829 ÷ 10.25 = 38.49 in
-    expect(table?.rows[2]?.['posts']).toContain(`SG3-2 2'-6 3/4" (3'-2 1/2")`)
-    expect(table?.rows[2]?.['rail']).toMatch(/^(0|\d.*)"$/)
+    expect(table?.rows[2]?.posts).toContain(`SG3-2 2'-6 3/4" (3'-2 1/2")`)
+    // 4 of 1-1/2 in in 25-1/2 in level leave 3.9 in: the first begins 3.9 × 12.829 ÷ 10.25 = 4.881 in down the slope
+    expect(table?.rows[2]?.marks).toMatch(/^4 7\/8", /)
+    expect(table?.rows[2]?.rail).toMatch(/^(0|\d.*)"$/)
   })
 
   test('is a hold-down for each post, on the cards as in the order', () => {

@@ -4,7 +4,7 @@ import type { StairConnector, StairPlan } from '../stairs/index.ts'
 import { feet, inches, TICKS_PER_FOOT, toFeet, toInches } from '../units/index.ts'
 import { boardScrew } from './board-screw.ts'
 import { tubePieces } from './ground-goods.ts'
-import { nailPounds } from './nails.ts'
+import { type Nailed, nailPounds } from './nails.ts'
 import type { GoodShare } from './tally.ts'
 import { UNDER_PAD } from './volumes.ts'
 
@@ -30,7 +30,7 @@ export function stairGoods(whole: Job, stairs: StairPlan): readonly GoodShare[] 
   const job = jobOfStairs(whole, stairs.branch)
   return [
     ...stairs.connectors.flatMap((one) => connectorGoods(one, stairs)),
-    ...stripNails(stairs),
+    ...stripNailed(stairs).map(nailPounds),
     ...screws(job, stairs),
     ...handrail(stairs),
     ...pad(stairs),
@@ -71,31 +71,57 @@ function connectorGoods({ kind, count, cause }: StairConnector, { floor }: Stair
 }
 
 function nails(kind: keyof typeof NAILS_EACH, count: number, cause: Cause): readonly GoodShare[] {
+  return nailed(kind, count, cause).map(nailPounds)
+}
+
+function nailed(kind: keyof typeof NAILS_EACH, count: number, cause: Cause): readonly Nailed[] {
   const { common, short } = NAILS_EACH[kind]
   const says = 'common practice, no source'
-  const nailed = (nail: '10d common' | '10d × 1-1/2', each: number) =>
-    nailPounds({ nail, count: count * each, joint: kind, says, fields: cause.fields, ids: cause.ids })
-  return [nailed('10d common', common), nailed('10d × 1-1/2', short)]
+  const into = (nail: '10d common' | '10d × 1-1/2', each: number): Nailed => ({
+    nail,
+    count: count * each,
+    each: `${each} each`,
+    joint: kind,
+    says,
+    fields: cause.fields,
+    ids: cause.ids,
+  })
+  return [into('10d common', common), into('10d × 1-1/2', short)]
 }
 
 /** Three 16d at each stringer, as a ledger strip is nailed under joists: IRC 2021 Table R602.3(1), from memory. */
 const STRIP_NAILS = 3
 
-function stripNails({ patterns }: StairPlan): readonly GoodShare[] {
-  return patterns.flatMap(({ flight, count, below }) =>
+function stripNailed({ patterns }: StairPlan): readonly Nailed[] {
+  return patterns.flatMap(({ flight, count, below }): readonly Nailed[] =>
     below === 0
       ? []
       : [
-          nailPounds({
+          {
             nail: '16d common',
             count: STRIP_NAILS * count,
+            each: `${STRIP_NAILS} at each stringer`,
             joint: 'strip on the landing’s beam',
             says: 'IRC 2021 Table R602.3(1), from memory',
             fields: ['stairs.kind'],
             ids: [`stair-strip-${flight}`],
-          }),
+          },
         ],
   )
+}
+
+/** Every kind of joint of stairs that is nailed. */
+export function stairNails(plans: readonly StairPlan[]): readonly Nailed[] {
+  return plans.flatMap((plan) => [
+    ...plan.connectors.flatMap(({ kind, count, cause }) =>
+      isNailed(kind) ? nailed(kind, count, cause) : [],
+    ),
+    ...stripNailed(plan),
+  ])
+}
+
+function isNailed(kind: StairConnector['kind']): kind is StairConnector['kind'] & keyof typeof NAILS_EACH {
+  return Object.hasOwn(NAILS_EACH, kind)
 }
 
 /** Two screws in each board of a tread and of a riser at each stringer that it lies on. */

@@ -27,12 +27,12 @@ const BARS = {
 export function drawingBlock(flow: Flow, block: DrawingBlock, alike: number | null = null): void {
   const { drawing, sketch = false } = block
   const extent = { w: drawing.x1 - drawing.x0, h: drawing.y1 - drawing.y0 }
-  const denominator = Math.max(ownScale(flow, block), Math.min(alike ?? 0, permitScale(flow.options.paper)))
+  const denominator = scaleAmong(flow, block, alike)
   const { scale: stated } = flow.options
   const asStated = stated === null || denominator === stated
   const scale = POINTS_PER_TICK / denominator
   const height = extent.h * scale
-  flow.need(height + CAPTION + (block.follows ?? 0))
+  flow.need(drawingRoom(flow, block, alike))
   const placed: Placed = {
     drawing: drawing.id,
     scale,
@@ -45,6 +45,16 @@ export function drawingBlock(flow: Flow, block: DrawingBlock, alike: number | nu
   flow.add(...drawMarks(drawing, block.layers, placed))
   flow.y += height
   caption(flow, drawing, sketch ? 'Not to scale' : scaleWords(denominator, asStated), sketch ? null : scale)
+}
+
+/** How high it comes out with its caption and what is to follow on its page, points. */
+export function drawingRoom(flow: Flow, block: DrawingBlock, alike: number | null): number {
+  const { drawing, follows = 0 } = block
+  return ((drawing.y1 - drawing.y0) * POINTS_PER_TICK) / scaleAmong(flow, block, alike) + CAPTION + follows
+}
+
+function scaleAmong(flow: Flow, block: DrawingBlock, alike: number | null): number {
+  return Math.max(ownScale(flow, block), Math.min(alike ?? 0, permitScale(flow.options.paper)))
 }
 
 /** 1 : n at which it fits by itself. */

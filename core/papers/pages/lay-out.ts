@@ -1,7 +1,7 @@
 import { inMetric } from '../metric/in-metric.ts'
 import type { Page } from '../page-types.ts'
 import type { About, Block, PageOptions, Sheet } from '../sheet-types.ts'
-import { alikeScales, drawingBlock } from './drawing-block.ts'
+import { alikeScales, drawingBlock, drawingRoom } from './drawing-block.ts'
 import { Flow } from './flow.ts'
 import { inColumns, onOnePage } from './groups.ts'
 import { setUpBlock, setUpRoom } from './set-up-block.ts'
@@ -21,6 +21,9 @@ import {
 
 /** What stays with the lines to sign on that follow it. */
 const HEADING: ReadonlySet<Block['kind']> = new Set(['heading', 'text', 'caution'])
+
+/** What a heading itself takes: no drawing that is nearly as high as a page keeps it company. */
+const LEAST_OVER = 45
 
 /** Sheets on pages of one paper, numbered through. The same sheets give the same marks. */
 export function layOutPages(sheets: readonly Sheet[], about: About, options: PageOptions): readonly Page[] {
@@ -71,14 +74,22 @@ function placeAll(
   blocks.forEach((block, i) => {
     const next = blocks[i + 1] ?? after
     if (next?.kind === 'signatures' && HEADING.has(block.kind)) flow.need(signedRoom(next.lines))
-    if (block.kind === 'heading') heading(flow, block.text, roomUnder(flow, next))
+    if (block.kind === 'heading') heading(flow, block.text, roomUnder(flow, next, scales))
     else place(flow, block, scales)
   })
 }
 
 /** What a heading wants under it, points: all of what follows that is not parted; the usual where nothing is said. */
-function roomUnder(flow: Flow, next: Block | undefined): number | undefined {
+function roomUnder(
+  flow: Flow,
+  next: Block | undefined,
+  scales: ReadonlyMap<string, number>,
+): number | undefined {
   if (next?.kind === 'set-up') return setUpRoom(flow, next)
+  if (next?.kind === 'drawing') {
+    const room = drawingRoom(flow, next, scales.get(next.alike ?? '') ?? null)
+    return room > flow.whole - LEAST_OVER ? undefined : room
+  }
   const [first] = next?.kind === 'steps' ? next.items : []
   return first === undefined ? undefined : Math.min(stepHeight(flow, first), flow.whole / 2)
 }

@@ -48,7 +48,6 @@ export function stepsSheet({ estimate }: PaperSource): Sheet {
       { kind: 'steps', items: frame, from: ground.length + 1 },
       { kind: 'heading', text: 'Decking and guard' },
       { kind: 'steps', items: finishSteps(estimate), from: ground.length + frame.length + 1 },
-      { kind: 'heading', text: 'Nails and screws' },
       { kind: 'table', table: nailingTable(estimate), empty: 'Nothing is nailed.' },
       {
         kind: 'text',

@@ -1,5 +1,5 @@
 import type { Estimate } from '../../estimate-types.ts'
-import { guardNails, nailedJoints } from '../../takeoff/index.ts'
+import { guardNails, nailedJoints, stairNails, withAdditions } from '../../takeoff/index.ts'
 import type { PaperTable } from '../types.ts'
 import { quantity, tableOf } from './table.ts'
 
@@ -8,13 +8,17 @@ import { quantity, tableOf } from './table.ts'
  * figures, and a joint that no code is quoted for says so.
  */
 export function nailingTable({
+  job,
   frame,
   guard,
+  stairs,
   takeoff,
-}: Pick<Estimate, 'frame' | 'guard' | 'takeoff'>): PaperTable {
-  const joints = [...nailedJoints(frame), ...(guard === null ? [] : guardNails(guard))].filter(
-    ({ count }) => count > 0,
-  )
+}: Pick<Estimate, 'job' | 'frame' | 'guard' | 'stairs' | 'takeoff'>): PaperTable {
+  const joints = [
+    ...nailedJoints(withAdditions(job, frame, { stairs, guard })),
+    ...(guard === null ? [] : guardNails(guard)),
+    ...stairNails(stairs),
+  ].filter(({ count }) => count > 0)
   const alike = Map.groupBy(joints, ({ nail, joint, each }) => `${nail} ${joint} ${each}`)
   const nails = [...alike.values()].flatMap((group) => {
     const [first] = group
@@ -30,7 +34,7 @@ export function nailingTable({
     ]
   })
   const told = new Set(joints.map(({ joint }) => joint))
-  // nails of stairs and box steps are told by the takeoff's own words for them
+  // nails of box steps are told by the takeoff's own words for them
   const further = takeoff.goods
     .filter(({ sku }) => sku.startsWith('nail-'))
     .flatMap(({ label, cause }) =>

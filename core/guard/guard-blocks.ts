@@ -6,6 +6,7 @@ import { type DeckEdge, type Spot, spotAt } from '../stairs/index.ts'
 import { feet, inches, ticks } from '../units/index.ts'
 import { type BlockPlace, blockThrough, holdsBlocks } from './block-between.ts'
 import { cornersBehind } from './boards-behind.ts'
+import { FRAME_WOOD } from './frame-wood.ts'
 import { guardStick } from './guard-stick.ts'
 import type { GuardPost, GuardStretch } from './types.ts'
 import { underBorderAt } from './under-border.ts'
@@ -34,7 +35,7 @@ export function guardBlocks(
   // what is level with the joists: a dropped beam lies under them
   const bottom = top - inches(2)
   const standing = [
-    ...members.filter(({ role, box }) => SOLID.has(role) && box.z1 > bottom && box.z1 <= top),
+    ...members.filter(({ role, box }) => FRAME_WOOD.has(role) && box.z1 > bottom && box.z1 <= top),
     ...posts,
   ].map((member): Standing => ({ id: member.id, shape: fromAbove(member) }))
   const holds = holdsBlocks(members, top)
@@ -111,20 +112,6 @@ interface BlockSpot {
 interface Line extends BlockSpot {
   readonly on: readonly Spot[]
 }
-
-/** What a block may not stand in. */
-const SOLID: ReadonlySet<Member['role']> = new Set([
-  'joist',
-  'end joist',
-  'rim',
-  'ledger',
-  'header',
-  'hip',
-  'beam ply',
-  'blocking',
-  'landing beam',
-  'landing joist',
-])
 
 /** The block through a place where it stands in nothing; null where there is none. */
 function clearAt(

@@ -3,6 +3,7 @@ import { convexOverlap, type Polygon } from '../geometry/index.ts'
 import type { DeckEdge } from '../stairs/index.ts'
 import { inches, TICKS_PER_INCH } from '../units/index.ts'
 import { byEdge, cornersBehind } from './boards-behind.ts'
+import { FRAME_WOOD } from './frame-wood.ts'
 import type { GuardPost } from './types.ts'
 
 /** How far a post may be moved out of the way of a joist, from the end of its stretch and towards it. */
@@ -10,20 +11,6 @@ export interface Room {
   readonly away: number
   readonly towards: number
 }
-
-/** What a post may not stand in: lumber of the frame under the decking. Joists under a border are cut at posts. */
-const WOOD: ReadonlySet<Member['role']> = new Set([
-  'joist',
-  'end joist',
-  'rim',
-  'ledger',
-  'header',
-  'hip',
-  'beam ply',
-  'blocking',
-  'landing beam',
-  'landing joist',
-])
 
 const STEP = TICKS_PER_INCH / 4
 
@@ -40,7 +27,7 @@ export function woodBehind(
   // a dropped beam ends under the joists, where the post does
   const lowest = edge.top - inches(2)
   return members.filter((member) => {
-    if (!WOOD.has(member.role) || member.cause.fields[0] === 'decking.border') return false
+    if (!FRAME_WOOD.has(member.role) || member.cause.fields[0] === 'decking.border') return false
     if (member.box.z1 > edge.top || member.box.z1 < lowest) return false
     const corners = fromAbove(member).map((corner) => byEdge(edge, corner))
     const [back, along] = [corners.map((one) => one.behind), corners.map((one) => one.along)]

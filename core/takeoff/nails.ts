@@ -155,7 +155,7 @@ function nailsBetweenPlies(length: number): number {
 }
 
 /** Nails as pounds to buy. */
-export function nailPounds({ nail, count, joint, says, fields, ids }: Omit<Nailed, 'each'>): GoodShare {
+export function nailPounds({ nail, count, joint, says, fields, ids }: Nailed): GoodShare {
   const perPound = (nailsPerPound[nail] * (100 - GALVANISED_FEWER)) / 100
   return {
     sku: skuOf[nail],

@@ -2,7 +2,7 @@ import { cite, nailing, nailingSources } from '../data/index.ts'
 import type { Frame, Member } from '../frame/index.ts'
 import { boardFeetOf } from './board-feet.ts'
 import { boardScrew } from './board-screw.ts'
-import { nailPounds } from './nails.ts'
+import { type Nailed, nailPounds } from './nails.ts'
 import type { GoodShare, TaskShare } from './tally.ts'
 
 /** 16d common at each end of a bearer, and screws that hold a box to what it stands on, for each bearer: common practice, no source. */
@@ -17,17 +17,9 @@ export function stepGoods({ members, steps }: Frame): readonly GoodShare[] {
   const [first] = boards
   if (first === undefined) return []
   const crossings = boards.reduce((sum, { bearings }) => sum + bearings.length, 0)
-  const ids = steps.map(({ id }) => id)
   const cause = (rule: string) => ({ fields: FIELDS, ids: bearers.map(({ id }) => id), rule })
   return [
-    nailPounds({
-      nail: '16d common',
-      count: 2 * bearers.length * NAILS_AN_END,
-      joint: `box ${ids.join(', ')}: bearer between front and back`,
-      says: 'common practice, no source',
-      fields: FIELDS,
-      ids: bearers.map(({ id }) => id),
-    }),
+    ...stepNails({ members, steps }).map(nailPounds),
     {
       sku: boardScrew(first.product.size),
       quantity: crossings * nailing.deckScrewsPerJoist,
@@ -72,4 +64,21 @@ function partsOf(members: readonly Member[]) {
     bearers: frames.filter(({ id }) => id.includes('-bearer-')),
     boards: members.filter(({ role }) => role === 'step tread'),
   }
+}
+
+/** Joints of the box steps that are nailed. */
+export function stepNails({ members, steps }: Pick<Frame, 'members' | 'steps'>): readonly Nailed[] {
+  const { bearers } = partsOf(members)
+  if (bearers.length === 0) return []
+  return [
+    {
+      nail: '16d common',
+      count: 2 * bearers.length * NAILS_AN_END,
+      each: `${NAILS_AN_END} at each end`,
+      joint: `box ${steps.map(({ id }) => id).join(', ')}: bearer between front and back`,
+      says: 'common practice, no source',
+      fields: FIELDS,
+      ids: bearers.map(({ id }) => id),
+    },
+  ]
 }

@@ -1,5 +1,5 @@
 import type { Estimate } from '../../estimate-types.ts'
-import { guardNails, nailedJoints, stairNails, withAdditions } from '../../takeoff/index.ts'
+import { guardNails, nailedJoints, stairNails, stepNails, withAdditions } from '../../takeoff/index.ts'
 import type { PaperTable } from '../types.ts'
 import { quantity, tableOf } from './table.ts'
 
@@ -18,6 +18,7 @@ export function nailingTable({
     ...nailedJoints(withAdditions(job, frame, { stairs, guard })),
     ...(guard === null ? [] : guardNails(guard)),
     ...stairNails(stairs),
+    ...stepNails(frame),
   ].filter(({ count }) => count > 0)
   const alike = Map.groupBy(joints, ({ nail, joint, each }) => `${nail} ${joint} ${each}`)
   const nails = [...alike.values()].flatMap((group) => {
@@ -33,16 +34,6 @@ export function nailingTable({
       },
     ]
   })
-  const told = new Set(joints.map(({ joint }) => joint))
-  // nails of box steps are told by the takeoff's own words for them
-  const further = takeoff.goods
-    .filter(({ sku }) => sku.startsWith('nail-'))
-    .flatMap(({ label, cause }) =>
-      [...cause.rule.matchAll(/(?:^|; )((?:(?!; ).)+): (\d+) nails \((.+?)\)(?=; |$)/g)].flatMap(
-        ([, joint = '', count = '', says = '']) =>
-          told.has(joint) || count === '0' ? [] : [{ joint, fastener: label, each: '', count, says }],
-      ),
-    )
   const screws = takeoff.goods
     .filter(({ sku }) => sku.startsWith('screw-') || sku === 'deck-clip')
     .map(({ label, thousandths, cause }) => ({
@@ -62,6 +53,6 @@ export function nailingTable({
       ['count', 'In all', 'right'],
       ['says', 'By', 'left'],
     ],
-    [...nails, ...further, ...screws],
+    [...nails, ...screws],
   )
 }

@@ -1,15 +1,16 @@
 import { IRC_LIMITS } from '../data/index.ts'
-import { footingThickness, tabledFootingDiameter, tabledFootingThickness } from '../rules/index.ts'
+import { tabledFootingDiameter } from '../rules/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
-import { ceilTicks, inches, TICKS_PER_INCH, ticks, toInches } from '../units/index.ts'
+import { inches, ticks } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
-import { atLeast, atMost, byLimit, length, over, worse } from './finding.ts'
+import { atLeast, atMost, byLimit, length, worse } from './finding.ts'
 import { byTributaryArea, toWholeInch, widthOf } from './footing-load.ts'
 import { judge } from './judge.ts'
 import { allowedHeight, asColumn } from './post-height.ts'
 import { type Bearing, bearingOf } from './soil.ts'
 import { type LoadedStairFooting, loadedStairFootings } from './stair-footing-loads.ts'
 import { underTables } from './tables.ts'
+import { thicknessFindings } from './thickness-findings.ts'
 import type { Check, Finding } from './types.ts'
 import { feetInches, squareFeetText } from './words.ts'
 
@@ -73,33 +74,12 @@ function byTable(context: CheckContext, most: Borne, bearing: Bearing): Finding 
 }
 
 function checkThickness(context: CheckContext, all: readonly Borne[], most: Borne): Check {
-  const { base, baseThickness, tube, tubeLength } = most.footing
-  const bearing = bearingOf(context.job)
-  const thickness = base > 0 ? baseThickness : tubeLength
-  const lookup = underTables(context, tabledFootingThickness(most.area, bearing.psf, context.load))
-  const prescriptive = atLeast(lookup, thickness, [
-    ...areaSteps(most),
-    bearing.says,
-    `${lookup.sentence}; the table stands a 6x6 post on the footing`,
-  ])
-  const needed = ceilTicks(footingThickness(toInches(base), toInches(tube)) * TICKS_PER_INCH)
-  const calculated: Finding = {
-    method: 'calculated',
-    document: 'IRC',
-    edition: '2021',
-    clause: 'R403.1.1',
-    demand: length(needed),
-    capacity: length(thickness),
-    ratio: over(needed, thickness),
-    confidence: 'computed only',
-    lookup: 'Projection of the base beyond the tube, 6 in at least',
-    steps: [
-      base > 0
-        ? `Base ${feetInches(base)} under a tube of ${feetInches(tube)}: projection ${toInches(base - tube) / 2} in`
-        : 'No base: the tube stands on the ground and has no projection',
-    ],
-  }
-  const least = feetInches(ticks(Math.max(prescriptive?.demand.value ?? 0, needed)))
+  const { thickness, prescriptive, calculated, least } = thicknessFindings(
+    context,
+    most.footing,
+    most.area,
+    areaSteps(most),
+  )
   const told = `Footings under the ${under(all)} are ${feetInches(thickness)} thick`
   return judge(context.job, {
     id: 'stair-footing-thickness',

@@ -7,6 +7,8 @@ import { drawingOf, levelDimension, uprightDimension } from './shapes.ts'
 /** Below the landing, for the figures of its joists. */
 const FIGURES = inches(3)
 const FIGURES_LONG = inches(9)
+/** From the mark of one ply to that of the next, more than plies are thick. */
+const MARK_LINE = inches(3.5)
 
 /**
  * A landing's frame from above with its marks, the way up to the deck at the top of the sheet: beams, joists with their
@@ -60,15 +62,13 @@ export function landingPlan({ members, number }: StairPlan, platform: Platform):
       ...beams.map((one) => box(one, { stroke: 'solid', weight: 'medium', fill: 'wood' })),
       ...joists.map((one) => box(one, { stroke: 'solid', weight: 'medium', fill: 'wood' })),
       ...of('landing post').map((one) => box(one, { stroke: 'hidden', weight: 'medium', fill: 'none' })),
-      ...beams.map(({ member, y0, y1 }, i) =>
-        words(
-          member.id,
-          -inches(4),
-          (y0 + y1) / 2 + (i % 2 === 0 ? -inches(1.5) : inches(1.5)),
-          member.mark,
-          'end',
-        ),
-      ),
+      ...[true, false].flatMap((isNear) => {
+        const plies = beams.filter(({ y0, y1 }) => y0 + y1 < depth === isNear).toSorted((a, b) => a.y0 - b.y0)
+        const middle = plies.reduce((sum, { y0, y1 }) => sum + (y0 + y1) / 2, 0) / plies.length
+        return plies.map(({ member }, i) =>
+          words(member.id, -inches(4), middle + (i - (plies.length - 1) / 2) * MARK_LINE, member.mark, 'end'),
+        )
+      }),
       ...joists.flatMap(({ member, x0, x1 }) => [
         words(member.id, (x0 + x1) / 2, depth / 2, member.mark),
         words(member.id, (x0 + x1) / 2, depth + FIGURES, printLength(ticks(Math.round(x0))), 'end', true),

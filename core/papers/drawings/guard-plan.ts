@@ -40,7 +40,8 @@ export function guardPlan(design: Design, guard: GuardPlan): Drawing {
     [
       ...houseWalls(design),
       ...edges,
-      ...planStairs(design),
+      // what is written in the stairs stands on the framing plan; here the posts' marks do
+      ...planStairs(design).filter(({ kind }) => kind !== 'text'),
       ...planGuard(design),
       ...guard.stretches.flatMap(placesOf),
       ...stairMarks(guard),
@@ -50,14 +51,16 @@ export function guardPlan(design: Design, guard: GuardPlan): Drawing {
   )
 }
 
-/** The mark of each post inside the edge, its running figure outside. */
-function placesOf({ edge, posts }: GuardStretch): readonly Primitive[] {
+/** The mark of each post inside the edge, its running figure outside; both outside of a landing, which has no room for marks. */
+function placesOf({ edge, landing, posts }: GuardStretch): readonly Primitive[] {
   return posts.flatMap(({ id, at }): readonly Primitive[] => {
     const [from, to] = [spotAt(edge, at, 0), spotAt(edge, at, OUT - inches(3))]
+    const [mark, figure] = [postMark(id), printLength(ticks(Math.round(at)))]
     return [
       line(id, 'guard', [from.x, from.y], [to.x, to.y], 'fine'),
-      beside(id, edge, at, OUT, printLength(ticks(Math.round(at)))),
-      beside(id, edge, at, -IN, postMark(id)),
+      ...(landing === null
+        ? [beside(id, edge, at, OUT, figure), beside(id, edge, at, -IN, mark)]
+        : [beside(id, edge, at, OUT, `${mark}, ${figure}`)]),
     ]
   })
 }

@@ -24,9 +24,11 @@ const tools: readonly SystemTool[] = [
   {
     what: 'a Chromium browser (or name one with CHROME_PATH)',
     packages: ['chromium', 'fonts-liberation'],
-    find: () =>
-      process.env.CHROME_PATH ??
-      onPath(
+    find: () => {
+      const named = process.env.CHROME_PATH
+      // a path that names nothing is told, not followed into a failure of every window test
+      if (named !== undefined) return existsSync(named) ? named : null
+      return onPath(
         ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge'],
         [
           '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
@@ -34,7 +36,8 @@ const tools: readonly SystemTool[] = [
           'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
           'C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe',
         ],
-      ),
+      )
+    },
   },
   {
     what: 'LibreOffice Calc (the command soffice), which recalculates the workbook',

@@ -1,10 +1,10 @@
-import { heightAt, type Segment } from '../geometry/index.ts'
+import { convexOverlap, heightAt, type Segment } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { SupportLine, ZoneView } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
 import { crossesAtHip } from './crosses-at-hip.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
-import { placedBoard } from './footprint.ts'
+import { fromAbove, placedBoard } from './footprint.ts'
 import { extentOf } from './joist-places.ts'
 import { type PlacedJoist, shapeFields } from './joists.ts'
 import type { Beam, Member } from './types.ts'
@@ -21,7 +21,10 @@ export interface Blocking {
   readonly leftOut: readonly { readonly bay: number; readonly clear: Ticks }[]
 }
 
-/** Solid blocks between the joists over one beam, each as long as its bay is clear. */
+/**
+ * Solid blocks between the joists over one beam, each as long as its bay is clear.
+ * @param boards rims and ledgers of the same part
+ */
 export function frameBlocking(
   job: Job,
   d: Dimensions,
@@ -29,6 +32,7 @@ export function frameBlocking(
   line: SupportLine,
   beam: Beam,
   joists: readonly PlacedJoist[],
+  boards: readonly Member[],
 ): Blocking {
   // hangers hold the joists upright at a flush beam
   if (job.frame.blocking === 'none' || line.flush) return { blocks: [], leftOut: [] }
@@ -61,22 +65,25 @@ export function frameBlocking(
       continue
     }
     const [y0, y1] = [middle - d.joist.thickness / 2, middle + d.joist.thickness / 2]
+    const placed = placedBoard(
+      view,
+      [
+        { x: x0, y: y0 },
+        { x: x0 + clear, y: y0 },
+        { x: x0 + clear, y: y1 },
+        { x: x0, y: y1 },
+      ],
+      { z0: d.joistBottom, z1: d.joistTop },
+    )
+    // in a corner that points into the bay between its joists a board holds them
+    if (boards.some((board) => convexOverlap(fromAbove(board), fromAbove(placed), 1))) continue
     blocks.push({
       id: `blocking-${line.key}-${bay}`,
       mark: `${markOf(line.key)}${bay}`,
       role: 'blocking',
       product: productOf(job, d.joist.size),
       ripTo: null,
-      ...placedBoard(
-        view,
-        [
-          { x: x0, y: y0 },
-          { x: x0 + clear, y: y0 },
-          { x: x0 + clear, y: y1 },
-          { x: x0, y: y1 },
-        ],
-        { z0: d.joistBottom, z1: d.joistTop },
-      ),
+      ...placed,
       bearings: [left.member.id, right.member.id],
       cause: {
         fields: ['frame.blocking', 'frame.joists.spacing', 'size.width', ...shapeFields(job)],

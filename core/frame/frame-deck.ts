@@ -323,7 +323,15 @@ function carriedBeams(
       posts: stood,
       own: own.flatMap((post) => cut.get(post) ?? []),
       plies,
-      blocking: frameBlocking(job, d, view, line, beam, zone?.joists ?? []),
+      blocking: frameBlocking(
+        job,
+        d,
+        view,
+        line,
+        beam,
+        zone?.joists ?? [],
+        (zone?.boards ?? []).flatMap((board) => board.plies),
+      ),
     }
   })
 }

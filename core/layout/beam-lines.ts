@@ -33,6 +33,8 @@ export interface BeamRule {
   readonly half: number
   /** thickness of the rim */
   readonly rim: number
+  /** whether a beam that ends at a place of the edges is mitred along them there */
+  isMitred(end: PlanePoint): boolean
 }
 
 /** A shorter beam carries nothing that is worth two posts: common practice, no source. */
@@ -110,9 +112,15 @@ function chainBeams(polygon: Polygon, chain: readonly number[], rule: BeamRule):
     const from = cutBefore?.from ?? at(link.behind, reach?.from ?? link.left.x)
     const to = cutAfter?.from ?? at(link.behind, reach?.to ?? link.right.x)
     if (to.x - from.x < 1) return []
-    const parts = partsInside(polygon, { from, to }).filter(
-      (part) => part.to.x - part.from.x >= LEAST_BEAM / 2,
-    )
+    const found = link.level
+      ? squareInside(
+          polygon,
+          { from, to },
+          rule.half,
+          (end) => end === cutBefore?.from || end === cutAfter?.from || rule.isMitred(end),
+        )
+      : partsInside(polygon, { from, to })
+    const parts = found.filter((part) => part.to.x - part.from.x >= LEAST_BEAM / 2)
     return parts.map((line) => ({
       edge: link.edge,
       line,
@@ -123,6 +131,51 @@ function chainBeams(polygon: Polygon, chain: readonly number[], rule: BeamRule):
       meets: [line.from === from && cutBefore !== null, line.to === to && cutAfter !== null],
     }))
   })
+}
+
+/** Less of a beam outside an edge is the rounding of its places, ticks. */
+const NOISE = 0.5
+
+/**
+ * The parts of a level beam’s centre line on which its two faces lie in the polygon as well: where an edge slants past it,
+ * its square end reaches the edge with one corner.
+ * @param isCut whether an end is cut along another beam or a hip, and so goes as far as the centre line does
+ */
+export function squareInside(
+  polygon: Polygon,
+  line: Segment,
+  half: number,
+  isCut: (end: PlanePoint) => boolean,
+): readonly Segment[] {
+  const faces = half <= NOISE ? [] : [half - NOISE, NOISE - half]
+  return partsInside(polygon, line).flatMap((whole) => {
+    const parts = faces.reduce<readonly Segment[]>(
+      (rest, off) => {
+        const face = (point: PlanePoint) => ({ x: point.x, y: point.y + off })
+        const beside = partsInside(polygon, { from: face(whole.from), to: face(whole.to) })
+        return rest.flatMap((part) => {
+          const shared = beside
+            .map((one) => shorter(part, [one.from.x, one.to.x]))
+            .filter((one) => one.to.x - one.from.x > NOISE)
+          // a beam at the edge itself may have one face past it
+          return shared.length === 0 ? [part] : shared
+        })
+      },
+      [whole],
+    )
+    return parts.map(({ from, to }, i) => ({
+      from: i === 0 && isCut(whole.from) ? whole.from : from,
+      to: i === parts.length - 1 && isCut(whole.to) ? whole.to : to,
+    }))
+  })
+}
+
+/** A level line between two places as well; an end within them keeps its exact place. */
+function shorter({ from, to }: Segment, [least, most]: readonly [number, number]): Segment {
+  return {
+    from: from.x >= least - NOISE ? from : { x: least, y: from.y },
+    to: to.x <= most + NOISE ? to : { x: most, y: to.y },
+  }
 }
 
 /** A slanting beam ends on a line along the joists, so that it carries the end joist too. */

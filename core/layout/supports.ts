@@ -10,7 +10,7 @@ import {
 } from '../geometry/index.ts'
 import { edgeLengthList, isRectangle, type Job, middleBeamList } from '../job/index.ts'
 import { feet, type Ticks, ticks } from '../units/index.ts'
-import { type BeamLine, beamLines } from './beam-lines.ts'
+import { type BeamLine, beamLines, squareInside } from './beam-lines.ts'
 import { beamThickness } from './beam-on-post.ts'
 import { openSetback, type Stop } from './open-setback.ts'
 import { openingsOf } from './openings.ts'
@@ -90,6 +90,7 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
     setback: (i) => setbackAt(i),
     half,
     rim,
+    isMitred: (end) => cutAtHip(view, { x: end.x, y: sign * end.y }) !== null,
   })
   const underSeams = job.shape.seams === 'flush' ? [] : (['own beam', 'shared beam'] as const)
   const seams = underSeams.flatMap((seam) =>
@@ -97,6 +98,7 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
       setback: () => (seam === 'own beam' ? half : 0),
       half: 0,
       rim: 0,
+      isMitred: () => false,
     }),
   )
   return named([...open, ...seams]).map(({ found, meets, key }) => {
@@ -194,9 +196,12 @@ const LEAST_MIDDLE = feet(4)
 function middleBeams(job: Job, view: ZoneView, names: LineNames): readonly SupportLine[] {
   const xs = view.polygon.map(({ x }) => x)
   const [left, right] = [Math.min(...xs), Math.max(...xs)]
+  const half = beamThickness(job.frame.beams.front) / 2
   return middleBeamList(job.shape.middleBeams).flatMap(({ at: y, set }) =>
     partsInside(view.polygon, { from: { x: left, y }, to: { x: right, y } })
       .filter((part) => lengthOf(part) >= LEAST_MIDDLE)
+      .flatMap((part) => squareInside(view.polygon, part, half, () => false))
+      .filter((part) => lengthOf(part) >= LEAST_MIDDLE - 4 * half)
       .map((line): SupportLine => {
         const key = names.next('middle')
         return {

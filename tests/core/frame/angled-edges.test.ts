@@ -22,6 +22,29 @@ function freeDeck(corners: Places, joists: 'away' | 'along', layoutFrom: 'left' 
 }
 
 describe('a deck with edges at an angle', () => {
+  it('has dropped beams no corner of which reaches past an edge that slants, be the deck wider or narrower there', () => {
+    for (const right of [200, 280])
+      for (const middle of ['', '60'])
+        for (const plies of [2, 3]) {
+          const made = design({
+            shape: { outline: `0, 0; 240, 0; ${right}, 144; 0, 144`, middleBeams: middle },
+            size: { height: '60 in' },
+            frame: { beams: { front: { setback: 18, plies } } },
+            ground: { base: '16 in' },
+          })
+          if (!made.ok) throw new Error(JSON.stringify(made.error))
+          const beams = made.value.frame.members.filter(({ role }) => role === 'beam ply')
+          const ends = beams.map(({ box: { x1, y0, y1 } }) => {
+            const places = [y0, y1].map((y) => 240 + ((right - 240) * y) / 32 / 144)
+            return Math.min(...places) - x1 / 32
+          })
+          // one corner of each beam reaches the edge
+          expect(ends.length).toBe(plies * (middle === '' ? 1 : 2))
+          for (const left of ends) expect(left).toBeGreaterThan(-1 / 32)
+          expect(Math.min(...ends)).toBeLessThan(1 / 16)
+        }
+  })
+
   it('has no frame where the beams of its rear and its front would end in each other at one side', () => {
     // the left side is 14 in long; beams 7 in behind the slants beside it both come to x = 0 at y = 25
     const corners = [

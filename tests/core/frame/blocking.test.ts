@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
 import { design } from '../../../core/design.ts'
+import { fromAbove } from '../../../core/frame/index.ts'
+import { convexOverlap } from '../../../core/geometry/index.ts'
 import { inches } from '../../../core/units/index.ts'
 
 const file = new URL('../../fixtures/catalogue/l-shape.json', import.meta.url)
@@ -34,4 +36,31 @@ it('one block stands in the bay in whose middle two beams meet at an angle', () 
     ({ role, box }) => role === 'blocking' && box.x0 < 90 * 32 && box.x1 > 90 * 32,
   )
   expect(between.map(({ bearings }) => bearings)).toEqual([['joist-7', 'joist-8']])
+})
+
+it('no block stands where a corner of the house points into the bay between two joists', () => {
+  // walls from 229, 273 to 224, 262 and from 214, 228 to 201, 260; the corner between two bays' joists lies at 213, 256
+  const made = design({
+    shape: {
+      outline: '229, 273; 224, 262; 213, 256; 201, 260; 214, 228; 0, 181; 186, 0; 287, 214; 293, 234',
+      walls: '6, 1',
+      joists: 'along',
+      zones: '120, 0, 48, 67: away',
+    },
+    size: { height: '60 in' },
+    frame: {
+      joists: { size: '2x8', spacing: 12, longest: 96 },
+      beams: { front: { setback: 6, posts: 2 }, rear: { setback: 6 } },
+    },
+    ground: { base: '16 in' },
+  })
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  const wood = made.value.frame.members.filter(({ role }) => role === 'blocking' || role === 'ledger')
+  const clashes = wood.flatMap((one, i) =>
+    wood
+      .slice(i + 1)
+      .filter((other) => convexOverlap(fromAbove(one), fromAbove(other), 1))
+      .map(({ id }) => `${one.id} and ${id}`),
+  )
+  expect(clashes).toEqual([])
 })

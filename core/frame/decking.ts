@@ -127,9 +127,13 @@ function besideBorder(
   field: readonly Polygon[],
 ): readonly Polygon[] {
   const reaching = borderShapes(job, level, laying).flatMap((board): readonly Polygon[] => {
-    const own = board.map((corner) => view.turned({ x: corner.x, y: corner.y }))
-    const shared = common(field, [own]).reduce((sum, shape) => sum + Math.abs(twiceArea(shape)) / 2, 0)
-    return shared > TOUCHING ? [insetBy(own, Array(own.length).fill(-laying.gap)).polygon] : []
+    const seen = (shape: Polygon) => shape.map(({ x, y }) => view.turned({ x, y }))
+    const shared = common(field, [seen(board)]).reduce(
+      (sum, shape) => sum + Math.abs(twiceArea(shape)) / 2,
+      0,
+    )
+    // moved on the plan: a view along the house is its mirror image, in which outward would be inward
+    return shared > TOUCHING ? [seen(insetBy(board, Array(board.length).fill(-laying.gap)).polygon)] : []
   })
   return reaching.length === 0 ? field : without(field, reaching)
 }

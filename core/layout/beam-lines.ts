@@ -1,12 +1,15 @@
 import {
   edgeAt,
   heightAt,
+  lengthOf,
   meeting,
   movedLeft,
   type PlanePoint,
   type Polygon,
   partsInside,
+  pointAt,
   type Segment,
+  shareAt,
 } from '../geometry/index.ts'
 import { inches } from '../units/index.ts'
 
@@ -112,14 +115,16 @@ function chainBeams(polygon: Polygon, chain: readonly number[], rule: BeamRule):
     const from = cutBefore?.from ?? at(link.behind, reach?.from ?? link.left.x)
     const to = cutAfter?.from ?? at(link.behind, reach?.to ?? link.right.x)
     if (to.x - from.x < 1) return []
-    const found = link.level
-      ? squareInside(
-          polygon,
-          { from, to },
-          rule.half,
-          (end) => end === cutBefore?.from || end === cutAfter?.from || rule.isMitred(end),
-        )
-      : partsInside(polygon, { from, to })
+    const found = squareInside(
+      polygon,
+      { from, to },
+      rule.half,
+      (end) =>
+        end === cutBefore?.from ||
+        end === cutAfter?.from ||
+        (!link.level && (end === from || end === to)) ||
+        rule.isMitred(end),
+    )
     const parts = found.filter((part) => part.to.x - part.from.x >= LEAST_BEAM / 2)
     return parts.map((line) => ({
       edge: link.edge,
@@ -137,9 +142,9 @@ function chainBeams(polygon: Polygon, chain: readonly number[], rule: BeamRule):
 const NOISE = 0.5
 
 /**
- * The parts of a level beam’s centre line on which its two faces lie in the polygon as well: where an edge slants past it,
- * its square end reaches the edge with one corner.
- * @param isCut whether an end is cut along another beam or a hip, and so goes as far as the centre line does
+ * The parts of a beam’s centre line on which its two faces lie in the polygon as well: where an edge slants past it, its
+ * square end reaches the edge with one corner.
+ * @param isCut whether an end is cut along another line, and so goes as far as the centre line does
  */
 export function squareInside(
   polygon: Polygon,
@@ -151,12 +156,9 @@ export function squareInside(
   return partsInside(polygon, line).flatMap((whole) => {
     const parts = faces.reduce<readonly Segment[]>(
       (rest, off) => {
-        const face = (point: PlanePoint) => ({ x: point.x, y: point.y + off })
-        const beside = partsInside(polygon, { from: face(whole.from), to: face(whole.to) })
+        const beside = partsInside(polygon, movedLeft(whole, off))
         return rest.flatMap((part) => {
-          const shared = beside
-            .map((one) => shorter(part, [one.from.x, one.to.x]))
-            .filter((one) => one.to.x - one.from.x > NOISE)
+          const shared = beside.flatMap((one) => shorter(part, one)).filter((one) => lengthOf(one) > NOISE)
           // a beam at the edge itself may have one face past it
           return shared.length === 0 ? [part] : shared
         })
@@ -170,12 +172,17 @@ export function squareInside(
   })
 }
 
-/** A level line between two places as well; an end within them keeps its exact place. */
-function shorter({ from, to }: Segment, [least, most]: readonly [number, number]): Segment {
-  return {
-    from: from.x >= least - NOISE ? from : { x: least, y: from.y },
-    to: to.x <= most + NOISE ? to : { x: most, y: to.y },
-  }
+/** A line no longer than one beside it; an end that is not past the other’s keeps its exact place. */
+function shorter(line: Segment, beside: Segment): readonly Segment[] {
+  const [least, most] = [shareAt(line, beside.from), shareAt(line, beside.to)]
+  if (least >= 1 || most <= 0) return []
+  const slack = NOISE / lengthOf(line)
+  return [
+    {
+      from: pointAt(line, least <= slack ? 0 : least),
+      to: pointAt(line, most >= 1 - slack ? 1 : most),
+    },
+  ]
 }
 
 /** A slanting beam ends on a line along the joists, so that it carries the end joist too. */

@@ -151,6 +151,20 @@ function crossOf([ax, ay]: Place, [bx, by]: Place): number {
   return ax * by - ay * bx
 }
 
+/** The middle line of a board that lies square to the axes. */
+function lengthwise({ box: { x0, x1, y0, y1 } }: Member) {
+  const [x, y] = [(x0 + x1) / 2, (y0 + y1) / 2]
+  return x1 - x0 > y1 - y0
+    ? ([
+        { x: x0, y },
+        { x: x1, y },
+      ] as const)
+    : ([
+        { x, y: y0 },
+        { x, y: y1 },
+      ] as const)
+}
+
 function isNear({ box }: Member, [x, y]: Place): boolean {
   return x >= box.x0 && x <= box.x1 && y >= box.y0 && y <= box.y1
 }
@@ -256,10 +270,16 @@ describe('decking of any outline and pattern', () => {
           const shape = shapeOf(board)
           // measured from the long point of its left end
           const start = Math.min(...shape.map(([x, y]) => (x - from.x) * wayX + (y - from.y) * wayY))
-          // places across the joint, of those that are of the board: beside a corner of the deck it is narrower
-          const across = Array.from({ length: 23 }, (_, i): Place => {
-            const off = 8 * (i - 11)
-            return [from.x + wayX * (start + at) - wayY * off, from.y + wayY * (start + at) + wayX * off]
+          // places on the cut, along the joist, of those that are of the board: beside a corner of the deck it is narrower
+          const [a, b] = joist.line ?? lengthwise(joist)
+          const long = Math.hypot(b.x - a.x, b.y - a.y)
+          const along: Place = [(b.x - a.x) / long, (b.y - a.y) / long]
+          // a board that lies along its joist is cut square
+          const lengthways = Math.abs(along[0] * wayX + along[1] * wayY) > 0.99
+          const [cutX, cutY] = lengthways ? [-wayY, wayX] : along
+          const across = Array.from({ length: 29 }, (_, i): Place => {
+            const off = 8 * (i - 14)
+            return [from.x + wayX * (start + at) + cutX * off, from.y + wayY * (start + at) + cutY * off]
           }).filter((place) => depthIn(shape, place) > -0.1)
           expect(across.length, `${run.label} at ${at}`).toBeGreaterThan(0)
           // a joint over the rim that a joist ends at is held by the rim

@@ -45,6 +45,24 @@ describe('a deck with edges at an angle', () => {
         }
   })
 
+  it('has no beam behind a slanting edge that reaches past the edge beside it', () => {
+    // the rear beam lies behind the edge from 60, 0 to 0, 30 and ends at the edge from 0, 30 to 49, 86
+    const made = design({
+      shape: { outline: '49, 86; 0, 30; 60, 0; 125, 67', openings: '38, 29, 12, 12' },
+      size: { height: '60 in' },
+      frame: {
+        joists: { size: '2x8', spacing: 12, layoutFrom: 'right', longest: 96 },
+        beams: { front: { setback: 6, posts: 2 }, rear: { setback: 6 } },
+      },
+      ground: { base: '16 in' },
+    })
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    const plies = made.value.frame.members.filter(({ id }) => id.startsWith('beam-rear-ply'))
+    expect(plies).toHaveLength(2)
+    for (const { plan = [] } of plies)
+      for (const { x, y } of plan) expect(x / 32 - ((y / 32 - 30) * 49) / 56).toBeGreaterThan(-1 / 32)
+  })
+
   it('has no frame where the beams of its rear and its front would end in each other at one side', () => {
     // the left side is 14 in long; beams 7 in behind the slants beside it both come to x = 0 at y = 25
     const corners = [
@@ -176,7 +194,7 @@ describe('a deck with edges at an angle', () => {
         joists: { size: '2x8', spacing: 16, layoutFrom: 'right', longest: 96 },
         beams: { front: { setback: 6, posts: 2 }, rear: { setback: 6 } },
       },
-      ground: { base: '16 in' },
+      ground: { base: '14 in' },
     })
     if (!made.ok) throw new Error(JSON.stringify(made.error))
     const widths = made.value.frame.joistGroups.flatMap(({ lines }) =>

@@ -2,7 +2,8 @@ import {
   type BandEnd,
   bandAlong,
   convexOverlap,
-  insetBy,
+  edgeAt,
+  lengthOf,
   meeting,
   type PlanePoint,
   type Polygon,
@@ -10,11 +11,12 @@ import {
 import type { Fault, Job } from '../job/index.ts'
 import type { Layout, Level } from '../layout/index.ts'
 import { ticks } from '../units/index.ts'
+import { deckedOutlines } from './decked-outline.ts'
 import type { Course } from './decking.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
 import { fromAbove, placedAlongEdge } from './footprint.ts'
 import type { PlacedJoist } from './joists.ts'
-import { borderCourses, type Laying } from './laying.ts'
+import { borderCourses, borderReach, type Laying } from './laying.ts'
 import { linesEvery } from './runs.ts'
 import type { Member } from './types.ts'
 
@@ -31,7 +33,7 @@ type Frame = Pick<Laying, 'border' | 'board' | 'gap'>
 /** Edges too short for the mitres of a border that runs along them. */
 export function borderFaults(job: Job, { levels }: Pick<Layout, 'levels'>, laying: Frame): readonly Fault[] {
   const short = levels.flatMap((level) =>
-    bandsOf(job, level, laying).filter(({ corners: [a, b, c, d] }) => {
+    bandsOf(job, level, levels, laying).filter(({ corners: [a, b, c, d] }) => {
       const way = { x: b.x - a.x, y: b.y - a.y }
       const inner = (c.x - d.x) * way.x + (c.y - d.y) * way.y
       return inner < 2 * laying.board * Math.hypot(way.x, way.y)
@@ -53,11 +55,12 @@ export function frameBorder(
   job: Job,
   d: Dimensions,
   level: Level,
+  levels: readonly Level[],
   laying: Frame,
   joists: readonly PlacedJoist[],
   first: number,
 ): readonly Course[] {
-  return bandsOf(job, level, laying).map(({ corners, course, number }, i): Course => {
+  return bandsOf(job, level, levels, laying).map(({ corners, course, number }, i): Course => {
     const along = placedAlongEdge(corners, { z0: d.joistTop, z1: d.deckTop })
     const [a, b, c, e] = along.corners
     const under = joists.filter(({ member }) => convexOverlap(fromAbove(member), corners, 2))
@@ -106,31 +109,42 @@ export function frameBorder(
 }
 
 /** What the boards of a level's border cover. */
-export function borderShapes(job: Job, level: Level, laying: Frame): readonly Polygon[] {
-  return bandsOf(job, level, laying).map(({ corners }) => corners)
+export function borderShapes(
+  job: Job,
+  level: Level,
+  levels: readonly Level[],
+  laying: Frame,
+): readonly Polygon[] {
+  return bandsOf(job, level, levels, laying).map(({ corners }) => corners)
 }
 
-function bandsOf(job: Job, level: Level, { border, board, gap }: Frame): readonly Band[] {
-  const { overhang, wallGap } = job.decking
-  const { polygon, edgeOf } = insetBy(
-    level.outline,
-    level.edges.map(({ kind }) => (kind === 'wall' ? wallGap : -overhang)),
-  )
-  const isBordered = (i: number) => {
-    const own = edgeOf[(i + polygon.length) % polygon.length]
-    return own !== null && own !== undefined && level.edges[own]?.kind === 'open'
-  }
-  return borderCourses({ border }).flatMap((course) =>
-    polygon.flatMap((_, i): readonly Band[] => {
-      const own = edgeOf[i]
-      const edge = own === null || own === undefined ? undefined : level.edges[own]
-      if (edge === undefined || edge.kind === 'wall') return []
-      const end = (other: number): BandEnd => ({ kind: isBordered(other) ? 'mitred' : 'covers' })
-      const outer = (course - 1) * (board + gap)
-      const corners = bandAlong(polygon, i, [outer, outer + board], [end(i - 1), end(i + 1)])
-      return [{ course, number: edge.number, corners }]
-    }),
-  )
+/** Boards along a level's open edges, but for where a higher level stands: the field ends against its rim. */
+function bandsOf(
+  job: Job,
+  level: Level,
+  levels: readonly Level[],
+  { border, board, gap }: Frame,
+): readonly Band[] {
+  return deckedOutlines(job, level, levels).flatMap(({ polygon, edges }) => {
+    const edgeOf = (i: number) => edges[(i + polygon.length) % polygon.length] ?? null
+    const openAt = (i: number) => (edgeOf(i)?.kind === 'open' ? edgeOf(i) : null)
+    return borderCourses({ border }).flatMap((course) =>
+      polygon.flatMap((_, i): readonly Band[] => {
+        const edge = openAt(i)
+        if (edge === null) return []
+        const end = (other: number): BandEnd => {
+          if (openAt(other) !== null) return { kind: 'mitred' }
+          // beside a higher level that the board does not come up to, the field goes on past its end
+          const isShort =
+            edgeOf(other) === null && lengthOf(edgeAt(polygon, other)) < borderReach({ border, board, gap })
+          return isShort ? { kind: 'butts', width: gap } : { kind: 'covers' }
+        }
+        const outer = (course - 1) * (board + gap)
+        const corners = bandAlong(polygon, i, [outer, outer + board], [end(i - 1), end(i + 1)])
+        return [{ course, number: edge.number, corners }]
+      }),
+    )
+  })
 }
 
 /** A joist's middle line on the plan. */

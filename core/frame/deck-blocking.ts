@@ -6,7 +6,7 @@ import { clearOf, LEAST_CLEAR } from './blocking.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
 import { fromAbove, placedBoard } from './footprint.ts'
 import type { PlacedJoist } from './joists.ts'
-import { borderCourses, gapInside, HALF_UNDER, type Laying } from './laying.ts'
+import { coursesAlong, gapInside, HALF_UNDER, type Laying } from './laying.ts'
 import type { Cause, Member } from './types.ts'
 
 /** Blocks between the two joists under a breaker stand no further apart: common practice, no source. */
@@ -67,7 +67,7 @@ function rowsOf(job: Job, view: ZoneView, laying: Laying): readonly Row[] {
     }
     if (edge.kind !== 'open' || (isLevel && laying.degrees === 0)) return []
     // border boards that lie straight across the joists rest on them
-    const courses = isLevel ? borderCourses(laying).slice(-1) : borderCourses(laying)
+    const courses = isLevel ? coursesAlong(laying, edge).slice(-1) : coursesAlong(laying, edge)
     return courses.map((course) => ({
       line: movedLeft(line, gapInside(job, laying, course, width)),
       cause: because(['decking.border', 'decking.angle', 'decking.gap'], 'boards end at the border'),

@@ -31,7 +31,9 @@ export function borderOf(
     const laying = own[0]?.laying
     if (laying === undefined) continue
     const joists = own.flatMap((zone) => zone.joists)
-    boards.push(...frameBorder(job, levels(level.number), level, laying, joists, boards.length + 1))
+    boards.push(
+      ...frameBorder(job, levels(level.number), level, layout.levels, laying, joists, boards.length + 1),
+    )
   }
   return boards
 }

@@ -15,6 +15,7 @@ import type { Level, ZoneView } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
 import { borderShapes } from './border.ts'
 import { courseWidths, LEAST_COURSE, slantingWidths } from './course-widths.ts'
+import { deckedOutlines } from './decked-outline.ts'
 import { type Dimensions, fieldProduct } from './dimensions.ts'
 import { boundsOf, cornersOf, lengthUp } from './footprint.ts'
 import type { ViewOpening } from './joist-places.ts'
@@ -114,7 +115,7 @@ export function fieldOf(
     .filter(({ deckTop }) => deckTop > level.deckTop)
     .map(({ outline }) => insetBy(outline, Array(outline.length).fill(-job.decking.gap)).polygon)
     .map((outline) => outline.map((corner) => view.turned({ x: corner.x, y: corner.y })))
-  const field = besideBorder(job, view, laying, level, insideBorder(job, view, laying, level))
+  const field = besideBorder(job, view, laying, level, levels)
   return higher.some((outline) => common(field, [outline]).length > 0) ? without(field, higher) : field
 }
 
@@ -124,9 +125,10 @@ function besideBorder(
   view: ZoneView,
   laying: Laying,
   level: Level,
-  field: readonly Polygon[],
+  levels: readonly Level[],
 ): readonly Polygon[] {
-  const reaching = borderShapes(job, level, laying).flatMap((board): readonly Polygon[] => {
+  const field = insideBorder(job, view, laying, level, levels)
+  const reaching = borderShapes(job, level, levels, laying).flatMap((board): readonly Polygon[] => {
     const seen = (shape: Polygon) => shape.map(({ x, y }) => view.turned({ x, y }))
     const shared = common(field, [seen(board)]).reduce(
       (sum, shape) => sum + Math.abs(twiceArea(shape)) / 2,
@@ -138,16 +140,31 @@ function besideBorder(
   return reaching.length === 0 ? field : without(field, reaching)
 }
 
-function insideBorder(job: Job, view: ZoneView, laying: Laying, level: Level): readonly Polygon[] {
+function insideBorder(
+  job: Job,
+  view: ZoneView,
+  laying: Laying,
+  level: Level,
+  levels: readonly Level[],
+): readonly Polygon[] {
   const cover = coverOf(job, view)
   if (laying.border === 0) return [cover]
-  const { overhang, wallGap } = job.decking
-  const reach = borderReach(laying) - overhang
-  const inner = insetBy(
-    level.outline,
-    level.edges.map(({ kind }) => (kind === 'wall' ? wallGap : reach)),
-  ).polygon.map((point) => view.turned({ x: point.x, y: point.y }))
-  return common([cover], [inner])
+  const reach = borderReach(laying)
+  const inner = deckedOutlines(job, level, levels).map(({ polygon, edges, isWhole }) =>
+    isWhole
+      ? insetBy(
+          level.outline,
+          level.edges.map(({ kind }) =>
+            kind === 'wall' ? job.decking.wallGap : reach - job.decking.overhang,
+          ),
+        )
+      : insetBy(
+          polygon,
+          edges.map((edge) => (edge?.kind === 'open' ? reach : 0)),
+        ),
+  )
+  const seen = inner.map(({ polygon }) => polygon.map((point) => view.turned({ x: point.x, y: point.y })))
+  return common([cover], seen)
 }
 
 /** What decking covers of a zone, in its view. */

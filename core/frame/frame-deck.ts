@@ -7,6 +7,7 @@ import { braceBolts, frameBraces } from './braces.ts'
 import { frameBreakers } from './breakers.ts'
 import { connectorsOf } from './connectors.ts'
 import { borderOf, deckBlocks, fasciaOf } from './deck-surface.ts'
+import { edgesBesideHigher } from './decked-outline.ts'
 import { type Course, type Decked, fieldOf, frameDecking } from './decking.ts'
 import { deckingRuns } from './decking-runs.ts'
 import type { Dimensions } from './dimensions.ts'
@@ -43,7 +44,9 @@ import { underFaults, withUnderJoists } from './under-joists.ts'
 export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Fault[]> {
   const laid = layout.zones.map((zone): LaidZone => {
     const view = zoneView(job, zone)
-    return { zone, view, laying: layingOf(job, view) }
+    const level = layout.levels.find(({ number }) => number === zone.level)
+    const unbordered = level === undefined ? [] : edgesBesideHigher(job, level, layout.levels)
+    return { zone, view, laying: layingOf(job, view, unbordered) }
   })
   const misplaced = patternFaults(job, layout, laid)
   if (misplaced.length > 0) return fail(misplaced)

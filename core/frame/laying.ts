@@ -1,7 +1,7 @@
 import { sectionOf } from '../data/index.ts'
 import { edgeAt } from '../geometry/index.ts'
 import { deckPartList, type Job, lengthList } from '../job/index.ts'
-import type { Zone, ZoneView } from '../layout/index.ts'
+import type { Zone, ZoneEdge, ZoneView } from '../layout/index.ts'
 import type { Ticks } from '../units/index.ts'
 
 /** How the decking of a zone is laid, as seen along its joists. */
@@ -11,6 +11,8 @@ export interface Laying {
   /** middles of breaker boards, across the joists */
   readonly breakers: readonly Ticks[]
   readonly border: number
+  /** numbers of the outline's edges along which a higher level stands in the place of a border */
+  readonly unbordered: readonly number[]
   readonly board: Ticks
   readonly gap: Ticks
 }
@@ -31,7 +33,11 @@ export interface UnderLine {
 }
 
 /** As the job states it for the whole deck, or for the zone's own number. */
-export function layingOf(job: Job, { zone }: Pick<ZoneView, 'zone'>): Laying {
+export function layingOf(
+  job: Job,
+  { zone }: Pick<ZoneView, 'zone'>,
+  unbordered: readonly number[] = [],
+): Laying {
   const { size, gap, border, breakers, parts } = job.decking
   const own = deckPartList(parts).find(({ part }) => zone.id === `zone-${part}`)
   const { angle, leans } =
@@ -40,6 +46,7 @@ export function layingOf(job: Job, { zone }: Pick<ZoneView, 'zone'>): Laying {
     degrees: leans === 'right' || angle === 0 ? angle : -angle,
     breakers: own?.breakers ?? lengthList(breakers),
     border,
+    unbordered,
     board: sectionOf(size).depth,
     gap,
   }
@@ -63,6 +70,14 @@ export function borderCourses({ border }: Pick<Laying, 'border'>): readonly numb
   return Array.from({ length: border }, (_, i) => i + 1)
 }
 
+/** The same along one edge of a zone. */
+export function coursesAlong(
+  { border, unbordered }: Pick<Laying, 'border' | 'unbordered'>,
+  { number }: Pick<ZoneEdge, 'number'>,
+): readonly number[] {
+  return number !== null && unbordered.includes(number) ? [] : borderCourses({ border })
+}
+
 /**
  * Where the decking asks for joists: under the gap inside each border course that lies along them, and under both gaps
  * beside a breaker (common practice, no source).
@@ -73,7 +88,7 @@ export function linesUnder(job: Job, view: ZoneView, laying: Laying): readonly U
     if (role !== 'side' || edge.kind !== 'open') return []
     const { from, to } = edgeAt(view.polygon, i)
     const inward = to.y > from.y ? -1 : 1
-    return borderCourses(laying).map((course) => ({
+    return coursesAlong(laying, edge).map((course) => ({
       centre: from.x + inward * gapInside(job, laying, course, thickness),
       low: Math.min(from.y, to.y),
       high: Math.max(from.y, to.y),

@@ -142,7 +142,7 @@ function chainBeams(polygon: Polygon, chain: readonly number[], rule: BeamRule):
 const NOISE = 0.5
 
 /**
- * The parts of a beam’s centre line on which its two faces lie in the polygon as well: where an edge slants past it, its
+ * The parts of a beam's centre line on which its two faces lie in the polygon as well: where an edge slants past it, its
  * square end reaches the edge with one corner.
  * @param isCut whether an end is cut along another line, and so goes as far as the centre line does
  */
@@ -172,7 +172,7 @@ export function squareInside(
   })
 }
 
-/** A line no longer than one beside it; an end that is not past the other’s keeps its exact place. */
+/** A line no longer than one beside it; an end that is not past the other's keeps its exact place. */
 function shorter(line: Segment, beside: Segment): readonly Segment[] {
   const [least, most] = [shareAt(line, beside.from), shareAt(line, beside.to)]
   if (least >= 1 || most <= 0) return []

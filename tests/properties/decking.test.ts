@@ -54,9 +54,53 @@ const builtDeck: fc.Arbitrary<JobStatement> = fc
     }
   })
 
+/** A rectangle with a second platform before it or beside it, along part of its edge or past its end, higher or lower. */
+const levelledDeck: fc.Arbitrary<JobStatement> = fc
+  .record({
+    w: fc.integer({ min: 144, max: 300 }),
+    d: fc.integer({ min: 120, max: 200 }),
+    side: fc.constantFrom('front', 'right'),
+    from: fc.oneof(fc.constant(0), fc.integer({ min: 2, max: 90 })),
+    long: fc.integer({ min: 72, max: 300 }),
+    deep: fc.integer({ min: 60, max: 120 }),
+    height: fc.constantFrom('46 in', '52 1/2 in', '53 in', '67 in', '69 in'),
+    joists: fc.constantFrom('away', 'along'),
+    attachment: fc.constantFrom('ledger', 'freestanding'),
+  })
+  .map(({ w, d, side, from, long, deep, height, joists, attachment }): JobStatement => {
+    const far = side === 'front' ? d : w
+    const box: Corners = [
+      [from, far],
+      [from + long, far],
+      [from + long, far + deep],
+      [from, far + deep],
+    ]
+    const level = side === 'front' ? box : box.map(([x, y]) => [y, x] as const)
+    return {
+      shape: {
+        outline: outlineText([
+          [0, 0],
+          [w, 0],
+          [w, d],
+          [0, d],
+        ]),
+        levels: `${height}: ${outlineText(level)}`,
+        joists,
+      },
+      size: { height: '60 in' },
+      site: { attachment },
+      frame: { joists: { spacing: 12 }, beams: { front: { setback: 14 }, rear: { setback: 14 } } },
+      ground: { base: '14 in' },
+    }
+  })
+
 const decked: fc.Arbitrary<JobStatement> = fc
   .record({
-    statement: fc.oneof({ weight: 2, arbitrary: builtDeck }, { weight: 1, arbitrary: anyShapedStatement }),
+    statement: fc.oneof(
+      { weight: 2, arbitrary: builtDeck },
+      { weight: 1, arbitrary: levelledDeck },
+      { weight: 1, arbitrary: anyShapedStatement },
+    ),
     decking: pattern,
   })
   .map(({ statement, decking }) => ({ ...statement, decking }) as JobStatement)
@@ -169,6 +213,10 @@ function isNear({ box }: Member, [x, y]: Place): boolean {
   return x >= box.x0 && x <= box.x1 && y >= box.y0 && y <= box.y1
 }
 
+function touch({ box: a }: Member, { box: b }: Member): boolean {
+  return a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1
+}
+
 function boardsOf({ frame }: Pick<Design, 'frame'>): readonly Member[] {
   return frame.members.filter(({ role }) => role === 'decking')
 }
@@ -213,6 +261,31 @@ describe('decking of any outline and pattern', () => {
               // an edge off the raster lies up to half a tick beside its place, on either board
               expect(depthIn(other, place), `${boards[i]?.id} in ${boards[k]?.id}`).toBeLessThan(0)
     })
+  })
+
+  it('lays no board of one level in the wood of another', () => {
+    let levels = 0
+    holds((made) => {
+      if (made.layout.levels.length < 2) return
+      levels += 1
+      // box steps stand on the boards
+      const wood = made.frame.members
+        .filter(({ role }) => !['decking', 'fascia', 'step frame', 'step tread'].includes(role))
+        .map((member) => ({ member, shape: shapeOf(member) }))
+      for (const board of boardsOf(made)) {
+        const shape = shapeOf(board)
+        const inBoard = placesInside(shape)
+        for (const { member, shape: other } of wood) {
+          const apart = board.box.z0 >= member.box.z1 - 0.01 || member.box.z0 >= board.box.z1 - 0.01
+          if (apart || !touch(board, member)) continue
+          for (const place of inBoard)
+            expect(depthIn(other, place), `${board.id} in ${member.id}`).toBeLessThan(0)
+          for (const place of placesInside(other))
+            expect(depthIn(shape, place), `${member.id} in ${board.id}`).toBeLessThan(0)
+        }
+      }
+    })
+    expect(levels).toBeGreaterThan(10)
   })
 
   it('stands on joists and blocks no two of which are in one place, and beside fascia that is outside of them', () => {

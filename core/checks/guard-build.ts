@@ -1,5 +1,5 @@
 import { DCA_LIMITS, IRC_LIMITS, STAIR_LIMITS, sectionOf } from '../data/index.ts'
-import type { GuardPlan } from '../guard/index.ts'
+import { blocksFor, type GuardPlan } from '../guard/index.ts'
 import type { Job } from '../job/index.ts'
 import {
   adjustedValues,
@@ -183,14 +183,11 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
   })
 }
 
-/** Posts behind which fewer blocks fit than reach two joists: one beside a joist, in two bays elsewhere. */
-function unblocked({ stretches, members }: GuardPlan): string {
-  const blocks = members.filter(({ role }) => role === 'guard blocking')
+/** Posts behind which fewer blocks stand than reach two joists. */
+function unblocked({ stretches, members, backing }: GuardPlan): string {
   const bare = stretches
     .flatMap(({ posts }) => posts)
-    .filter(
-      ({ id, onJoist }) => blocks.filter(({ cause }) => cause.ids.includes(id)).length < (onJoist ? 1 : 2),
-    )
+    .filter((post) => (backing.find((one) => one.post === post.id)?.blocks.length ?? 0) < blocksFor(post))
   if (bare.length === 0) return ''
   const marks = bare.map(({ id }) => members.find((one) => one.id === id)?.mark ?? id)
   return `No room for all blocks tight behind ${marks.join(', ')}: hold ${bare.length === 1 ? 'it' : 'them'} to more than one joist in another way, as the building official allows.`

@@ -1,8 +1,10 @@
 import {
   common,
   insetBy,
+  lengthOf,
   type PlanePoint,
   type Polygon,
+  partsInside,
   type Rotation,
   rotate,
   rotateBack,
@@ -229,6 +231,7 @@ function courseOf(
     rotation,
     spans: heights.map((y) => ({ y, span: spanAt(shape, y) })),
     across: isNotched ? shape.map(({ x, y }) => ({ x: y, y: x })) : null,
+    shape,
   }
   const crossed = joists
     .flatMap((joist) => {
@@ -301,6 +304,16 @@ interface Outline {
   readonly spans: readonly { readonly y: number; readonly span: readonly [number, number] }[]
   /** of a straight board that is not as wide everywhere: its shape with x and y changed about */
   readonly across: Polygon | null
+  readonly shape: Polygon
+}
+
+/** Less of a board over a joist holds no end of it: common practice, no source. */
+const LEAST_OVER = inches(1)
+
+/** How much of a board lies over a joist's middle line. */
+function lengthOver({ bounds: { y0, y1 }, shape }: Outline, along: (y: number) => number): number {
+  const line = { from: { x: along(y0), y: y0 }, to: { x: along(y1), y: y1 } }
+  return partsInside(shape, line).reduce((sum, part) => sum + lengthOf(part), 0)
 }
 
 /**
@@ -311,8 +324,10 @@ function crossing(
   job: Job,
   d: Dimensions,
   { place, from, to }: PlacedJoist,
-  { bounds: { x0, x1, y0, y1 }, rotation, spans, across }: Outline,
+  outline: Outline,
 ): { readonly at: number; readonly grazes: boolean } | null {
+  const { bounds, rotation, spans, across } = outline
+  const { x0, x1, y0, y1 } = bounds
   const { cos, sin } = rotation
   // the joist's centre line is x cos − y sin = centre, as the boards lie
   const along = (y: number) => (place.centre + y * sin) / cos
@@ -338,7 +353,9 @@ function crossing(
   const behind = place.startsAt?.board === 'ledger' ? d.joist.thickness : 0
   const ahead = place.endsAt?.board === 'ledger' ? d.joist.thickness : 0
   const [low, high] = across === null ? [on, on] : spanAt(across, at)
-  const grazes = (sin !== 0 || across !== null) && (high <= from - behind || low >= to + ahead)
+  const isHung = (sin !== 0 || across !== null) && (high <= from - behind || low >= to + ahead)
+  // a board round a corner may be next to nothing there
+  const grazes = isHung || (sin !== 0 && lengthOver(outline, along) < LEAST_OVER)
   return { at: Math.max(x0, Math.min(x1, at)), grazes }
 }
 

@@ -4,8 +4,12 @@ import {
   type BandEnd,
   bandAlong,
   convexOverlap,
+  edgeAt,
   type PlanePoint,
   type Polygon,
+  pointAt,
+  type Segment,
+  shareAt,
 } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Level } from '../layout/index.ts'
@@ -96,8 +100,7 @@ function endingBefore(band: Band, others: readonly Polygon[]): Band {
   const [a, b] = band
   const length = Math.hypot(b.x - a.x, b.y - a.y)
   const way = { x: (b.x - a.x) / length, y: (b.y - a.y) / length }
-  const off = (point: PlanePoint) =>
-    Math.min(...clash.map(({ x, y }) => Math.hypot(x - point.x, y - point.y)))
+  const off = (point: PlanePoint) => Math.min(...clash.map((_, i) => offEdge(edgeAt(clash, i), point)))
   const atStart = off(a) < off(b)
   for (let taken = STEP; taken <= Math.min(MOST, length / 2); taken += STEP) {
     const by = atStart ? taken : -taken
@@ -107,6 +110,12 @@ function endingBefore(band: Band, others: readonly Polygon[]): Band {
     if (!others.some((other) => convexOverlap(cut, other, NOISE))) return cut
   }
   return band
+}
+
+/** How far a point lies from an edge, its ends included. */
+function offEdge(edge: Segment, point: PlanePoint): number {
+  const { x, y } = pointAt(edge, Math.max(0, Math.min(1, shareAt(edge, point))))
+  return Math.hypot(x - point.x, y - point.y)
 }
 
 /** Faces that touch do not lie in each other. */

@@ -9,6 +9,9 @@ const HALF = inches(0.75)
 /** Joists stand no further apart: what is further off is not the bay's other side. */
 const REACH = inches(36)
 
+/** A shorter block splits where it is nailed: common practice, no source. */
+const LEAST = inches(3)
+
 /** What a block is nailed to at its ends. */
 const HOLDS: ReadonlySet<Member['role']> = new Set([
   'joist',
@@ -17,6 +20,7 @@ const HOLDS: ReadonlySet<Member['role']> = new Set([
   'ledger',
   'header',
   'hip',
+  'blocking',
   'beam ply',
   'landing beam',
   'landing joist',
@@ -31,9 +35,15 @@ export interface BlockPlace {
   readonly ends: readonly [number, number]
 }
 
-/** The lumber near an edge's surface that blocks may be nailed to. */
+/** The lumber near an edge's surface that blocks may be nailed to; blocks under a border are cut at posts. */
 export function holdsBlocks(members: readonly Member[], top: number): readonly Member[] {
-  return members.filter(({ role, box }) => HOLDS.has(role) && box.z1 <= top && box.z1 > top - inches(2))
+  return members.filter(
+    ({ role, box, cause }) =>
+      HOLDS.has(role) &&
+      box.z1 <= top &&
+      box.z1 > top - inches(2) &&
+      (role !== 'blocking' || cause.fields[0] !== 'decking.border'),
+  )
 }
 
 /**
@@ -53,7 +63,7 @@ export function blockThrough(
     return [-1, 1].map((on) => firstMet(holds, from, { x: on * way.x, y: on * way.y }, skip))
   })
   const [[a, b], [d, c]] = reach as [[number, number], [number, number]]
-  if (Math.max(a, b, c, d) > REACH) return null
+  if (Math.max(a, b, c, d) > REACH || Math.min(a + b, c + d) < LEAST) return null
   const at = (along: number, sign: -1 | 1): Spot => ({
     x: x + along * way.x + sign * HALF * side.x,
     y: y + along * way.y + sign * HALF * side.y,

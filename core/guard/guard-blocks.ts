@@ -5,23 +5,39 @@ import type { Job } from '../job/index.ts'
 import { type DeckEdge, type Spot, spotAt } from '../stairs/index.ts'
 import { feet, inches, ticks } from '../units/index.ts'
 import { type BlockPlace, blockThrough, holdsBlocks } from './block-between.ts'
-import { cornersBehind } from './boards-behind.ts'
+import {
+  type BlockSpot,
+  crossingOf,
+  HALF_BLOCK,
+  halfPost,
+  isSame,
+  type Line,
+  lies,
+  lines,
+  lineThrough,
+  nextBays,
+} from './block-lines.ts'
 import { FRAME_WOOD } from './frame-wood.ts'
 import { guardStick } from './guard-stick.ts'
-import type { GuardPost, GuardStretch } from './types.ts'
+import type { Backing, GuardPost, GuardStretch } from './types.ts'
 import { underBorderAt } from './under-border.ts'
-
-/** Half the thickness of a block. */
-const HALF = inches(0.75)
 
 /** A block beside a cut border is moved so far past its post where something stands in its way: common practice, no source. */
 const MOVED = inches(8)
 
+/** Blocks of one loop of edges, and which of them and of the frame's hold each post. */
+interface Backed {
+  readonly members: readonly Member[]
+  readonly backing: readonly Backing[]
+  /** ids of blocks under a border in whose place one of these stands */
+  readonly replaced: readonly string[]
+}
+
 /**
  * Blocks behind the posts of one loop of edges, in the bays where they stand: one beside a post that stands beside a
  * joist, two bays of them elsewhere, in one line, and on both sides of a post that cuts what carries a border. The one
- * behind a post stands against it, as long as its bay is clear there and in nothing else; one of another post that lies
- * against it serves both. Where none fits there is none: the check of guard posts names the post.
+ * behind a post stands against it, as long as its bay is clear there and in nothing else; one that lies against it
+ * already, another post's or one over a beam, serves it too. Where too few fit the check of guard posts names the post.
  * @param members what stands along and behind the edges
  * @param posts the posts themselves
  */
@@ -30,19 +46,24 @@ export function guardBlocks(
   stretches: readonly GuardStretch[],
   members: readonly Member[],
   posts: readonly Member[],
-): readonly Member[] {
+): Backed {
   const top = Math.max(0, ...stretches.map(({ edge }) => edge.top))
   // what is level with the joists: a dropped beam lies under them
   const bottom = top - inches(2)
-  const standing = [
-    ...members.filter(({ role, box }) => FRAME_WOOD.has(role) && box.z1 > bottom && box.z1 <= top),
-    ...posts,
-  ].map((member): Standing => ({ id: member.id, shape: fromAbove(member) }))
+  const level = members.filter(({ role, box }) => FRAME_WOOD.has(role) && box.z1 > bottom && box.z1 <= top)
+  const standing = [...level, ...posts].map(
+    (member): Standing => ({ id: member.id, shape: fromAbove(member) }),
+  )
   const holds = holdsBlocks(members, top)
   const made: Made[] = []
-  const put = (edge: DeckEdge, place: BlockPlace, { id, mark, rule, ids }: Named) => {
+  const replaced = new Set<string>()
+  const held = new Map<string, Set<Block>>()
+  const there = level.flatMap(frameBlock)
+  const put = (edge: DeckEdge, place: BlockPlace, { id, mark, rule, ids }: Named): Made => {
+    const one: Made = { edge, corners: place.corners, place, id, mark, rule, ids: [...ids] }
     standing.push({ id, shape: place.corners })
-    made.push({ edge, place, id, mark, rule, ids: [...ids] })
+    made.push(one)
+    return one
   }
   const wished = stretches.flatMap((stretch) =>
     stretch.posts.map((post) => {
@@ -59,34 +80,89 @@ export function guardBlocks(
     }
   }
   for (const { stretch, post, centre, cut, near } of wished) {
+    const against = (one: Block) => lies(job, stretch, post, one)
+    // one on each side of a post that cuts a border, where they stand tight
+    const holding = new Set<Block>(made.filter((one) => one.ids.includes(post.id) && against(one)))
+    held.set(post.id, holding)
+    if (holding.size >= blocksFor(post)) continue
     const named = (i: number): Named => ({ ...behindPost(post), id: `guard-blocking-${numberOf(post)}-${i}` })
-    let line: Line | null = null
-    const against = made.find((one) => one.id.startsWith('guard-blocking') && lies(job, stretch, post, one))
-    if (against !== undefined) {
-      against.ids.push(post.id)
-      line = lineThrough(stretch, post, against.place, centre)
-    } else {
-      for (const one of lines(job, stretch, post)) {
-        const place = clearAt({ at: one.at, way: one.way }, near, cut, standing)
-        if (place === null) continue
-        put(stretch.edge, place, named(1))
-        line = one
-        break
+    /** The block in the next bay of a line: one that stands there, or the place of a new one. */
+    const next = (line: Line, first: Block | BlockPlace): Block | BlockPlace | null => {
+      for (const spot of nextBays(job, line)) {
+        const place = blockThrough(near, spot.at, spot.way, cut)
+        if (place === null || convexOverlap(place.corners, first.corners, HALF_BLOCK)) continue
+        const found = [...made, ...there].find((one) => convexOverlap(one.corners, place.corners, HALF_BLOCK))
+        if (found === undefined && clearAt(spot, near, cut, standing) === null) continue
+        if (found === undefined) return place
+        if (isSame(found, place)) return found
+      }
+      return null
+    }
+    const through = (one: Block): Way => ({ line: lineThrough(stretch, post, one, centre), first: one })
+    const ways: readonly Way[] = [
+      ...made.filter(against).map(through),
+      ...lines(job, stretch, post).flatMap((line): readonly Way[] => {
+        const place = clearAt({ at: line.at, way: line.way }, near, cut, standing)
+        return place === null ? [] : [{ line, first: place }]
+      }),
+      ...there.filter(against).map(through),
+    ]
+    const chosen = ways.map(({ line, first }) => ({
+      first,
+      second: post.onJoist ? null : next(line, first),
+    }))
+    const best = chosen.find(({ second }) => second !== null) ?? chosen[0]
+    if (best === undefined) continue
+    for (const [i, one] of [best.first, best.second].entries()) {
+      if (one === null) continue
+      if ('ids' in one) {
+        if (!one.ids.includes(post.id)) one.ids.push(post.id)
+        holding.add(one)
+      } else {
+        for (const { id, role, ...shape } of members)
+          if (role === 'blocking' && cut.includes(id) && convexOverlap(fromAbove(shape), one.corners, 1))
+            replaced.add(id)
+        holding.add(put(stretch.edge, one, named(i + 1)))
       }
     }
-    if (line === null || post.onJoist) continue
-    for (const spot of nextBays(job, line)) {
-      const place = blockThrough(near, spot.at, spot.way, cut)
-      if (place === null) continue
-      const there = made.find((one) => convexOverlap(one.place.corners, place.corners, HALF))
-      if (there === undefined && clearAt(spot, near, cut, standing) === null) continue
-      if (there === undefined) put(stretch.edge, place, named(2))
-      else if (isSame(there.place, place)) there.ids.push(post.id)
-      else continue
-      break
-    }
   }
-  return made.map((one) => block(job, one.edge, one.place, one))
+  return {
+    members: made.map((one) => block(job, one.edge, one.place, one)),
+    backing: wished.map(({ post }) => ({
+      post: post.id,
+      blocks: [...(held.get(post.id) ?? [])].map(({ id }) => id),
+    })),
+    replaced: [...replaced],
+  }
+}
+
+/** Blocks that a post asks for: one beside a joist that runs into the edge, in two bays elsewhere. */
+export function blocksFor({ onJoist }: GuardPost): number {
+  return onJoist ? 1 : 2
+}
+
+/** A block where it stands, and the posts that it serves. */
+interface Block {
+  readonly id: string
+  readonly corners: BlockPlace['corners']
+  readonly ids: string[]
+}
+
+/** A line of blocks with the one behind the post, new or there already. */
+interface Way {
+  readonly line: Line
+  readonly first: Block | BlockPlace
+}
+
+/** A block of the frame between its joists, over a beam or in the spans; one under a border is cut at posts. */
+function frameBlock(member: Member): readonly Block[] {
+  const [a, b, c, d, more] = fromAbove(member)
+  if (member.role !== 'blocking' || member.cause.fields[0] === 'decking.border') return []
+  if (a === undefined || b === undefined || c === undefined || d === undefined || more !== undefined)
+    return []
+  // the first two corners lie along its length
+  const isAlong = Math.hypot(b.x - a.x, b.y - a.y) >= Math.hypot(c.x - b.x, c.y - b.y)
+  return [{ id: member.id, corners: isAlong ? [a, b, c, d] : [b, c, d, a], ids: [] }]
 }
 
 interface Named {
@@ -96,21 +172,10 @@ interface Named {
   readonly ids: readonly string[]
 }
 
-/** A block that has its place; a post that finds it against itself joins those that it serves. */
-interface Made extends Omit<Named, 'ids'> {
+/** A new block that has its place; a post that finds it against itself joins those that it serves. */
+interface Made extends Omit<Named, 'ids'>, Block {
   readonly edge: DeckEdge
   readonly place: BlockPlace
-  readonly ids: string[]
-}
-
-interface BlockSpot {
-  readonly at: Spot
-  readonly way: Spot
-}
-
-/** A line of blocks: through a place, along a unit vector, and the ways on which the next bay may lie. */
-interface Line extends BlockSpot {
-  readonly on: readonly Spot[]
 }
 
 /** The block through a place where it stands in nothing; null where there is none. */
@@ -138,82 +203,6 @@ interface Standing {
   readonly shape: Polygon
 }
 
-/** Where the block behind a post may stand, the best first: behind it along the edge, or beside it across the edge. */
-function lines(job: Job, stretch: GuardStretch, post: GuardPost): readonly Line[] {
-  const { edge, behind } = stretch
-  const half = halfPost(job)
-  const inward = inwardOf(stretch, post)
-  const along = { x: inward * edge.along.x, y: inward * edge.along.y }
-  const back: Line = {
-    at: spotAt(edge, post.at, -(behind + 2 * half + HALF)),
-    way: edge.along,
-    on: [along, { x: -along.x, y: -along.y }],
-  }
-  const crossing = crossingOf(edge)
-  const beside = [inward, -inward].map(
-    (side): Line => ({
-      at: spotAt(edge, post.at + side * (half + HALF), -(behind + half)),
-      way: crossing,
-      on: [crossing],
-    }),
-  )
-  return post.onJoist || stretch.crossed ? [back, ...beside] : [...beside, back]
-}
-
-/** Places in the next bay of a line: it begins about a spacing on; an odd one sooner or later. */
-function nextBays(job: Job, { at, way, on }: Line): readonly BlockSpot[] {
-  return on.flatMap((step) =>
-    [0, 2, -2, 4, -4, 6, -6].map((odd) => {
-      const far = job.frame.joists.spacing + inches(odd)
-      return { at: { x: at.x + far * step.x, y: at.y + far * step.y }, way }
-    }),
-  )
-}
-
-/** Whether a block lies against the back or a side of a post, over an inch of it at least. */
-function lies(job: Job, { edge, behind }: GuardStretch, { at }: GuardPost, { place }: Made): boolean {
-  const half = halfPost(job)
-  const inch = inches(1)
-  const near = inches(1 / 8)
-  const back = cornersBehind(
-    edge,
-    [at - half + inch, at + half - inch],
-    [behind + half, behind + 2 * half + near],
-  )
-  const sides = cornersBehind(
-    edge,
-    [at - half - near, at + half + near],
-    [behind + inch, behind + 2 * half - inch],
-  )
-  return [back, sides].some((shape) => convexOverlap(shape, place.corners, 1))
-}
-
-/** The line of a block that another post has, from where it meets this one. */
-function lineThrough(stretch: GuardStretch, post: GuardPost, { corners }: BlockPlace, centre: Spot): Line {
-  const [a, b, c] = corners
-  const long = Math.hypot(b.x - a.x, b.y - a.y)
-  const way = { x: (b.x - a.x) / long, y: (b.y - a.y) / long }
-  const middle = { x: (a.x + c.x) / 2, y: (a.y + c.y) / 2 }
-  const along = (centre.x - middle.x) * way.x + (centre.y - middle.y) * way.y
-  const crossing = crossingOf(stretch.edge)
-  const inward = inwardOf(stretch, post)
-  const across = way.x * crossing.x + way.y * crossing.y
-  const towards =
-    Math.abs(across) > 0.7 ? across : inward * (way.x * stretch.edge.along.x + way.y * stretch.edge.along.y)
-  const step = { x: Math.sign(towards) * way.x, y: Math.sign(towards) * way.y }
-  return {
-    at: { x: middle.x + along * way.x, y: middle.y + along * way.y },
-    way,
-    on: Math.abs(across) > 0.7 ? [step] : [step, { x: -step.x, y: -step.y }],
-  }
-}
-
-function isSame(a: BlockPlace, b: BlockPlace): boolean {
-  return a.corners.every((corner) =>
-    b.corners.some((other) => Math.hypot(other.x - corner.x, other.y - corner.y) < 2),
-  )
-}
-
 function behindPost(post: GuardPost): Omit<Named, 'id'> {
   return {
     mark: `GB${numberOf(post)}`,
@@ -239,7 +228,7 @@ function besideBorder(
     id: `guard-border-blocking-${numberOf(post)}-${i + 1}`,
     mark: `GK${numberOf(post)}`,
     spots: moves.map((by) => ({
-      at: spotAt(edge, post.at + side * (half + HALF + by), -(behind + half)),
+      at: spotAt(edge, post.at + side * (half + HALF_BLOCK + by), -(behind + half)),
       way: crossingOf(edge),
     })),
     ids: [post.id, ...cut],
@@ -249,19 +238,6 @@ function besideBorder(
 
 function numberOf({ id }: GuardPost): string {
   return id.split('-')[2] ?? ''
-}
-
-/** Along the edge towards the middle of a stretch. */
-function inwardOf({ from, to }: GuardStretch, { at }: GuardPost): 1 | -1 {
-  return at <= (from + to) / 2 ? 1 : -1
-}
-
-function crossingOf({ out }: DeckEdge): Spot {
-  return { x: 0 - out.x, y: 0 - out.y }
-}
-
-function halfPost({ guard }: Job): number {
-  return sectionOf(guard.postSize).thickness / 2
 }
 
 function centreOf(job: Job, { edge, behind }: GuardStretch, { at }: GuardPost): Spot {

@@ -61,24 +61,29 @@ export function layGuard(
       },
     ])
   }
-  const members = [
-    ...loops.flatMap((loop) => {
-      const own = stretches.filter(({ edge }) => loop.edges.includes(edge))
-      const posts = own.flatMap((stretch) => guardPosts(job, stretch))
-      return [
+  const built = loops.map((loop) => {
+    const own = stretches.filter(({ edge }) => loop.edges.includes(edge))
+    const posts = own.flatMap((stretch) => guardPosts(job, stretch))
+    const blocks = guardBlocks(job, own, loop.members, posts)
+    return {
+      members: [
         ...posts,
         ...own.flatMap((stretch) => [...guardRails(job, stretch), ...guardCaps(job, stretch)]),
-        ...guardBlocks(job, own, loop.members, posts),
-      ]
-    }),
-    ...stairGuardMembers(job, beside, stairs),
-  ]
+        ...blocks.members,
+      ],
+      backing: blocks.backing,
+      replaced: blocks.replaced,
+    }
+  })
+  const members = [...built.flatMap((one) => one.members), ...stairGuardMembers(job, beside, stairs)]
   const guarded = new Set(stretches.map(({ edge }) => edge.id))
   return ok({
     edges: open,
     stretches,
     stairs: beside,
     members: distinctMarks(members),
+    backing: built.flatMap(({ backing }) => backing),
+    replaced: built.flatMap(({ replaced }) => replaced),
     balusters,
     panels: guard.infill === 'panels' ? [...panelsOf(level, false), ...panelsOf(sloped, true)] : [],
     deckPosts: stretches.reduce((sum, { posts }) => sum + posts.length, 0),

@@ -59,6 +59,12 @@ export interface GuardStretch {
   readonly bays: readonly GuardBay[]
 }
 
+/** What holds a post of the deck or of a landing besides the board along its edge: blocks of its own and of the frame. */
+export interface Backing {
+  readonly post: string
+  readonly blocks: readonly string[]
+}
+
 /** A post bolted to a stringer's outer face. */
 export interface StairPost {
   readonly id: string
@@ -110,6 +116,9 @@ export interface GuardPlan {
   readonly stretches: readonly GuardStretch[]
   readonly stairs: readonly StairGuard[]
   readonly members: readonly Member[]
+  readonly backing: readonly Backing[]
+  /** ids of the frame's blocks under a border that are left out, for one behind a post stands in their place */
+  readonly replaced: readonly string[]
   /** on the level and along stairs; none where panels fill the bays */
   readonly balusters: readonly Balusters[]
   /** panels by the length they are sold in, on the level and along stairs */

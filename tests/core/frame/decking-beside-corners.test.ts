@@ -101,4 +101,23 @@ describe('decking beside corners', () => {
     )
     expect(whole.flatMap(({ points }) => points.filter(({ at }) => at > strip))).not.toEqual([])
   })
+
+  it('allows no joint over a joist at which a slanting board narrows to nothing beside the corner of a wall', () => {
+    // by hand: the board from 142.75, 57.01 up to the border of the wall’s corner at 26.75 in goes on left of it as a
+    // strip that is 0.07 in wide over the joist at 26.63 in, the third
+    const made = framed(
+      deck('0, 89; 22, 89; 22, 0; 143, 0; 143, 109; 0, 109', {
+        shape: { walls: '4', levels: '52.5 in: 0, 109; 60, 109; 60, 157; 0, 157' },
+        decking: { border: 1, gap: '1/4 in', angle: 15, leans: 'left' },
+      }),
+    )
+    const narrow = made.frame.members.filter(
+      ({ role, plan }) =>
+        role === 'decking' && plan?.some(({ x, y }) => Math.hypot(x - 26.75 * 32, y - 93.75 * 32) < 1),
+    )
+    expect(narrow).toHaveLength(1)
+    const run = made.frame.runs.find(({ memberIds }) => memberIds.includes(narrow[0]?.id ?? ''))
+    expect(run?.points.map(({ supportId }) => supportId)).not.toContain('joist-3')
+    expect(run?.refused.map(({ supportId }) => supportId)).toContain('joist-3')
+  })
 })

@@ -23,3 +23,28 @@ it('fascia of a level ends at the face of a higher level’s where the two come 
   expect(place(front)).toEqual([60, 120.75, 96, 96.75])
   expect(place(side)).toEqual([60, 60.75, 96.75, 144.75])
 })
+
+it('fascia along a slanting edge ends before a lower level’s rim at its far corner', () => {
+  // the edge from 0, 82 to 14.09, 96 ends at the lower level’s rim, which begins at 96 in; a board square at its end
+  // would reach 3/4 in × cos 45° = 0.53 in past it
+  const made = design({
+    shape: {
+      outline: '0, 14; 22, 14; 22, 0; 120, 0; 120, 96; 14.09375, 96; 0, 82',
+      walls: '7',
+      levels: '52.5 in: 0, 96; 60, 96; 60, 144; 0, 144',
+    },
+    size: { height: '60 in' },
+    frame: {
+      joists: { size: '2x8', spacing: 12, longest: 96 },
+      beams: { front: { setback: 6, posts: 2 }, rear: { setback: 6 } },
+    },
+    decking: { fascia: '1x10', gap: 0 },
+    ground: { base: '16 in' },
+  })
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  const slanting = made.value.frame.members.find(
+    ({ role, plan }) => role === 'fascia' && plan?.some(({ x, y }) => x === 0 && y === 82 * 32),
+  )
+  expect((slanting?.box.y1 ?? Number.NaN) / 32).toBeLessThanOrEqual(96)
+  expect((slanting?.box.y1 ?? Number.NaN) / 32).toBeGreaterThan(95)
+})

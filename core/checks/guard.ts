@@ -1,5 +1,5 @@
 import { IRC_LIMITS } from '../data/index.ts'
-import type { GuardedEdge, GuardPlan } from '../guard/index.ts'
+import { type GuardedEdge, type GuardPlan, houseSideWords } from '../guard/index.ts'
 import { groundAt } from '../layout/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
 import { inches, ticks } from '../units/index.ts'
@@ -69,10 +69,14 @@ export function checkGuard(
       uncovered: `A guard is needed ${missing.join(' and ')}`,
       whenUncovered:
         'Have a guard along every edge and side of a landing from which the ground lies more than 30 in below.',
-      caution:
+      caution: [
         stairs.length === 0
           ? ''
           : 'Where stairs leave, the guard is open: nothing else may be taken away before the rail is up.',
+        besideTheHouse(guard, stairs),
+      ]
+        .filter((text) => text !== '')
+        .join(' '),
     })
   }
   const height = `${IRC_LIMITS.guardHeight.value} in high at least, no opening that passes a 4 in ball`
@@ -89,6 +93,23 @@ export function checkGuard(
         : []),
     ].join(' '),
   })
+}
+
+/** Sides of stairs that have no guard, for the house stands along them; where a wall is only taken to go on, that too. */
+function besideTheHouse({ house }: GuardPlan, stairs: readonly StairPlan[]): string {
+  if (house.length === 0) return ''
+  const railed = stairs.some(
+    ({ number, handrail }) => handrail.sides > 0 && house.some((one) => one.stairs === number),
+  )
+  const open = house.some(({ closes }) => closes === 'wall going on')
+  return [
+    `Along the house no guard stands beside ${houseSideWords(house)}: the wall closes that side${railed ? ', and a handrail there is fixed to the wall' : ''}.`,
+    open
+      ? 'The wall is taken to go on past the end of the deck as far as the stairs: where it ends sooner, that side needs a guard.'
+      : '',
+  ]
+    .filter((text) => text !== '')
+    .join(' ')
 }
 
 /** An edge that stairs leave so little of is closed by their posts and the deck's. */

@@ -1,4 +1,5 @@
 export { balusterPlaces } from './bays.ts'
+export { houseSideWords } from './beside-house.ts'
 export { blocksFor } from './guard-blocks.ts'
 export { postsMiddle, UNDER_LOWER_RAIL } from './guard-members.ts'
 export { BALUSTER_STOCK, PANEL_STOCK } from './infill.ts'

@@ -1,9 +1,16 @@
+import type { Level } from '../layout/index.ts'
 import { type DeckEdge, onFlight, type PlacedFlight, type StairPlan, sideOf } from '../stairs/index.ts'
 import { ticks } from '../units/index.ts'
+import { besideHouse } from './beside-house.ts'
 import type { EdgePart } from './types.ts'
 
-/** The four edges of a landing between two flights, in order round it, as one who stands on it sees them. */
-export function landingEdges({ platform, number }: StairPlan): readonly DeckEdge[] {
+/**
+ * The four edges of a landing between two flights, in order round it, as one who stands on it sees them; along the house
+ * they are walls.
+ * @param room what a post takes
+ */
+export function landingEdges(plan: StairPlan, levels: readonly Level[], room: number): readonly DeckEdge[] {
+  const { platform, number } = plan
   if (platform === null) return []
   const { corner, down, across, depth, width, level } = platform
   const at = (far: number, aside: number) => onFlight({ head: corner, down, across }, far, aside)
@@ -16,7 +23,7 @@ export function landingEdges({ platform, number }: StairPlan): readonly DeckEdge
     number: 0,
     side: sideOf(one.out),
     ...one,
-    wall: false,
+    wall: besideHouse(levels, plan, { from: one.near, to: one.far }, one.out, room) !== null,
     top: ticks(Math.round(level)),
   })
   return [

@@ -1,9 +1,11 @@
+import { sectionOf } from '../data/index.ts'
 import { distinctMarks, type Frame } from '../frame/index.ts'
 import type { Fault, Job } from '../job/index.ts'
 import type { Layout, Level } from '../layout/index.ts'
 import { type DeckEdge, deckEdges, type StairPlan } from '../stairs/index.ts'
 import { fail, feet, inches, ok, printLength, type Result, ticks } from '../units/index.ts'
 import { alongEdge, besideHigher } from './beside-higher.ts'
+import { besideHouse } from './beside-house.ts'
 import { edgeDrops } from './edge-drops.ts'
 import { guardBlocks } from './guard-blocks.ts'
 import { guardCaps, guardPosts, guardRails } from './guard-members.ts'
@@ -12,7 +14,7 @@ import { flightsOff, landingEdges } from './landing-edges.ts'
 import { guardStairs } from './stair-guards.ts'
 import { stairGuardMembers } from './stair-members.ts'
 import { type GuardLoop, layStretches } from './stretches.ts'
-import type { EdgePart, GuardedEdge, GuardPlan } from './types.ts'
+import type { EdgePart, GuardedEdge, GuardPlan, HouseBeside } from './types.ts'
 
 /** The guard that a job asks for, null where it asks for none; or the named fault that keeps it from being built. */
 export function layGuard(
@@ -24,20 +26,24 @@ export function layGuard(
   const { guard } = job
   if (guard.where === 'none') return ok(null)
   const edges = deckEdges(layout)
+  const post = sectionOf(guard.postSize).thickness
+  const landings = new Map(
+    stairs.map((plan) => [plan.number, landingEdges(plan, layout.levels, post)] as const),
+  )
   const open = [
     ...edgeDrops(job, edges, layout.levels, null),
     ...stairs.flatMap((plan) =>
-      edgeDrops(job, landingEdges(plan), layout.levels, plan.number).filter(
+      edgeDrops(job, landings.get(plan.number) ?? [], layout.levels, plan.number).filter(
         ({ edge }) => flightsOff(edge, plan).length === 0,
       ),
     ),
   ]
   const loops = [
     ...layout.levels.map((level) => deckLoop(level, { job, layout, frame, stairs, edges, open })),
-    ...stairs.flatMap((plan) => landingLoop(plan, { job, open })),
+    ...stairs.flatMap((plan) => landingLoop(plan, landings.get(plan.number) ?? [], { job, open })),
   ]
   const stretches = layStretches(job, loops)
-  const beside = guardStairs(job, stairs, stretches)
+  const { guards: beside, house } = guardStairs(job, stairs, stretches, layout.levels)
   const level = stretches.flatMap(({ bays }) => bays.map((bay) => panelWidth(bay, null)))
   const sloped = beside.flatMap((one) => one.bays.map((bay) => panelWidth(bay, one)))
   const longest = Math.max(0, ...level, ...sloped)
@@ -81,6 +87,10 @@ export function layGuard(
     edges: open,
     stretches,
     stairs: beside,
+    house: [
+      ...house,
+      ...stairs.flatMap((plan) => landingHouse(plan, landings.get(plan.number) ?? [], layout.levels, post)),
+    ],
     members: distinctMarks(members),
     backing: built.flatMap(({ backing }) => backing),
     replaced: built.flatMap(({ replaced }) => replaced),
@@ -125,11 +135,30 @@ function deckLoop({ edges: own }: Level, { job, layout, frame, stairs, edges, op
   }
 }
 
-function landingLoop(plan: StairPlan, { job, open }: Pick<Whole, 'job' | 'open'>): readonly GuardLoop[] {
+/** Sides of a landing that the house closes, but for those at which a flight comes or leaves. */
+function landingHouse(
+  plan: StairPlan,
+  edges: readonly DeckEdge[],
+  levels: readonly Level[],
+  post: number,
+): readonly HouseBeside[] {
+  return edges
+    .filter((edge) => edge.wall && flightsOff(edge, plan).length === 0)
+    .flatMap(({ near, far, out }) => {
+      const closes = besideHouse(levels, plan, { from: near, to: far }, out, post)
+      return closes === null ? [] : [{ stairs: plan.number, flight: null, closes }]
+    })
+}
+
+function landingLoop(
+  plan: StairPlan,
+  edges: readonly DeckEdge[],
+  { job, open }: Pick<Whole, 'job' | 'open'>,
+): readonly GuardLoop[] {
   if (plan.platform === null) return []
   return [
     {
-      edges: landingEdges(plan),
+      edges,
       landing: plan.number,
       members: plan.members.filter(({ role }) => role === 'landing beam' || role === 'landing joist'),
       wanted: wantedOf(job, open),

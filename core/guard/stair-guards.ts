@@ -1,5 +1,6 @@
 import { IRC_LIMITS, STAIR_LIMITS, sectionOf } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
+import type { Level } from '../layout/index.ts'
 import {
   onFlight,
   type PlacedFlight,
@@ -9,8 +10,9 @@ import {
 } from '../stairs/index.ts'
 import { ceilTicks, inches, ticks } from '../units/index.ts'
 import { fillBay } from './bays.ts'
+import { besideHouse } from './beside-house.ts'
 import { capThickness } from './guard-members.ts'
-import type { GuardStretch, StairGuard, StairPost } from './types.ts'
+import type { GuardStretch, HouseBeside, StairGuard, StairPost } from './types.ts'
 
 const DROP = inches(IRC_LIMITS.guardDrop.value)
 
@@ -23,18 +25,26 @@ const OVER_NOSING = inches(1)
 /** A post of the deck this far out of the line of the stairs' guard does not end it. */
 const IN_LINE = inches(1)
 
+interface StairGuards {
+  readonly guards: readonly StairGuard[]
+  /** sides that the house closes */
+  readonly house: readonly HouseBeside[]
+}
+
 /**
  * Guards on both sides of every flight from which the landing at the foot lies more than 30 in below: posts on the outer
  * faces of the stringers, as far apart along the slope as those of the deck. The head of the upper flight ends at a post
  * of the deck's guard where one stands there, and a flight that turns off a landing at the last one of the flight above;
- * every other end has a post of its own. IRC 2021 R312.1.1.
+ * every other end has a post of its own. IRC 2021 R312.1.1. A side along the house has none: its wall closes it.
  */
 export function guardStairs(
   job: Job,
   stairs: readonly StairPlan[],
   stretches: readonly GuardStretch[],
-): readonly StairGuard[] {
+  levels: readonly Level[],
+): StairGuards {
   const made: StairGuard[] = []
+  const house: HouseBeside[] = []
   for (const plan of stairs) {
     // posts at the foot of the flight above, which a flight that turns may begin at
     let above: readonly Foot[] = []
@@ -43,17 +53,41 @@ export function guardStairs(
       const isHigh = flight.topLevel - plan.landingLevel > DROP
       if (pattern === undefined || (job.guard.where !== 'all open edges' && !isHigh)) continue
       const half = sectionOf(job.guard.postSize).thickness / 2
-      const sides = [-half, flight.width + half].map((across) => {
+      const sides = [-half, flight.width + half].flatMap((across): readonly Foot[] => {
+        const closes = closedBy(levels, plan, flight, across, 2 * half)
+        if (closes !== null) {
+          house.push({ stairs: plan.number, flight: flight.number, closes })
+          return []
+        }
         const from = headOf(job, plan, flight, across, stretches, above)
         const one = besideFlight(job, plan, flight, pattern, { across, from, number: made.length + 1 })
         if (from.shares !== null) reachDown(made, from.shares, flight.topLevel - BELOW_NOSING)
         made.push(one)
-        return { spot: onFlight(flight, one.to - half, across), number: one.number }
+        return [{ spot: onFlight(flight, one.to - half, across), number: one.number }]
       })
       above = sides
     }
   }
-  return made
+  return { guards: made, house }
+}
+
+/** The wall of the house along a side of a flight, if one stands there. */
+function closedBy(
+  levels: readonly Level[],
+  plan: StairPlan,
+  flight: PlacedFlight,
+  across: number,
+  post: number,
+) {
+  const [edge, way] = across < 0 ? [0, -1] : [flight.width, 1]
+  const out = { x: way * flight.across.x, y: way * flight.across.y }
+  return besideHouse(
+    levels,
+    plan,
+    { from: onFlight(flight, 0, edge), to: onFlight(flight, flight.run, edge) },
+    out,
+    post,
+  )
 }
 
 /** Where a side begins, and whether at a post that stands there already: of the deck, or of the side of a number. */

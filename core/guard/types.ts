@@ -110,11 +110,24 @@ export interface Balusters {
   readonly count: number
 }
 
+/** What closes a side of stairs or of a landing: a wall that is stated, or one taken to go on past the deck's end. */
+export type HouseSide = 'wall' | 'wall going on'
+
+/** A side of a flight, or of stairs' landing, that has no guard, for the house closes it. */
+export interface HouseBeside {
+  readonly stairs: number
+  /** null: of the landing */
+  readonly flight: number | null
+  /** a stated wall along all of it, or one that is taken to go on past the deck's end */
+  readonly closes: HouseSide
+}
+
 export interface GuardPlan {
   /** every open edge of the deck and of landings, guarded or not */
   readonly edges: readonly GuardedEdge[]
   readonly stretches: readonly GuardStretch[]
   readonly stairs: readonly StairGuard[]
+  readonly house: readonly HouseBeside[]
   readonly members: readonly Member[]
   readonly backing: readonly Backing[]
   /** ids of the frame's blocks under a border that are left out, for one behind a post stands in their place */

@@ -1,4 +1,5 @@
 import type { Design } from '../../estimate-types.ts'
+import { houseSideWords } from '../../guard/index.ts'
 import type { StairPlan, StringerPattern } from '../../stairs/index.ts'
 import { ceilTicks, inches, printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
 import { edgeWords } from '../build/edge-words.ts'
@@ -10,7 +11,7 @@ import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { guardTable } from '../tables/guard-table.ts'
 import type { PaperTable } from '../types.ts'
-import { guardDrawings } from './guard-drawings.ts'
+import { guardDrawings, guardTables } from './guard-drawings.ts'
 
 /** Stringers to be laid out and cut, and the guard's posts and bays; nothing where the job frames neither. */
 export function stairsSheet({ estimate }: PaperSource): Sheet | null {
@@ -22,11 +23,10 @@ export function stairsSheet({ estimate }: PaperSource): Sheet | null {
     audience: 'crew',
     across: true,
     blocks: [
-      ...stairs.flatMap((one, i): readonly Block[] =>
+      ...stairs.flatMap((one): readonly Block[] =>
         stairs.length === 1
           ? stairBlocks(one, SHARE, estimate)
           : [
-              ...(i === 0 ? [] : [{ kind: 'page break' } as const]),
               { kind: 'heading', text: ORDER[one.number - 1] ?? '' },
               ...stairBlocks(one, SHARE_OF_SEVERAL, estimate),
             ],
@@ -145,6 +145,7 @@ function patternBlocks(group: readonly StringerPattern[], share: number): readon
     { kind: 'drawing', drawing: stringerDrawing(pattern), layers: ['joists', 'dimensions'], share },
     {
       kind: 'steps',
+      columns: `marks-${flight}`,
       items: [
         {
           text: `Hook the tape on the lowest mark and strike every mark of the table, in one pull; from mark to mark it is ${printInches(nearestTick(step))} along the edge. Then lay the square at each mark, ${printInches(ceilTicks(rise))} on the tongue and ${printInches(run)} on the blade.`,
@@ -163,6 +164,7 @@ function patternBlocks(group: readonly StringerPattern[], share: number): readon
     {
       kind: 'table',
       columns: `marks-${flight}`,
+      whole: true,
       table: marksTable(flight, marks),
       empty: 'One riser needs no marks.',
     },
@@ -188,15 +190,23 @@ function guardBlocks(
   const { job, layout } = estimate
   return [
     ...guardDrawings(estimate, guard),
-    { kind: 'table', table: guardTable(guard, { layout }), empty: 'No edge has a guard.' },
     {
       kind: 'facts',
+      together: 'guard',
       rows: [
         ['Height', `${printInches(job.guard.height)} from the decking to the top of the rail`],
         [
           'Posts',
           `${guard.deckPosts} on the deck, ${guard.stairPosts} on the stairs, ${job.guard.postSize}, fixed by ${job.guard.fixing}`,
         ],
+        ...(guard.house.length === 0
+          ? []
+          : [
+              [
+                'Along the house',
+                `no guard beside ${houseSideWords(guard.house)}: the wall closes that side${guard.house.some(({ closes }) => closes === 'wall going on') ? '; see that it goes on as far as the stairs, else that side needs a guard too' : ''}. A handrail on that side is fixed to the wall`,
+              ] as const,
+            ]),
         ...guard.balusters.map(({ count, length, sloped }): readonly [string, string] => [
           sloped ? 'Balusters along stairs' : 'Balusters',
           `${count} of ${printInches(length)}${sloped ? ' to the long points, both ends cut to the slope' : ''}`,
@@ -209,8 +219,11 @@ function guardBlocks(
     },
     {
       kind: 'caution',
+      together: 'guard',
       text: 'No opening passes a 4 in ball. A post must hold a person who leans on it: do not notch it, do not fix it to the decking.',
     },
+    ...guardTables(estimate, guard),
+    { kind: 'table', table: guardTable(guard, { layout }), empty: 'No edge has a guard.' },
   ]
 }
 

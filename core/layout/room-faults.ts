@@ -1,8 +1,16 @@
-import { edgeAt, firstCrossing, insetBy, type Polygon, twiceArea } from '../geometry/index.ts'
+import {
+  bandAlong,
+  edgeAt,
+  firstCrossing,
+  insetBy,
+  type PlanePoint,
+  type Polygon,
+  twiceArea,
+} from '../geometry/index.ts'
 import type { Fault, Job } from '../job/index.ts'
 import { inches } from '../units/index.ts'
 import type { ZoneEdge } from './types.ts'
-import type { ZoneView } from './zone-view.ts'
+import { boardEnds, type ZoneView } from './zone-view.ts'
 
 /** Clear room that every part of a zone needs between the boards along its edges: common practice, no source. */
 const LEAST_ROOM = inches(3)
@@ -11,7 +19,7 @@ const LEAST_ROOM = inches(3)
 export function roomFaults(job: Job, views: readonly ZoneView[]): readonly Fault[] {
   const tight = views.find((view) => !hasRoom(view))
   if (tight === undefined) return []
-  const number = narrowEdge(tight)?.number ?? null
+  const number = (narrowEdge(tight) ?? lostBoard(tight))?.number ?? null
   const where = number === null ? '' : ` at edge ${number}`
   return [
     {
@@ -36,7 +44,9 @@ export function ringFaults(outline: Polygon, zones: readonly Polygon[]): readonl
 }
 
 function hasRoom(view: ZoneView): boolean {
-  return narrowEdge(view) === null && firstCrossing(insetOf(view).polygon) === null
+  return (
+    narrowEdge(view) === null && lostBoard(view) === null && firstCrossing(insetOf(view).polygon) === null
+  )
 }
 
 function insetOf({ polygon, edges }: ZoneView) {
@@ -59,4 +69,17 @@ function narrowEdge(view: ZoneView): ZoneEdge | null {
     if (along <= 0) return view.edges[own]?.edge ?? null
   }
   return null
+}
+
+/** The first edge whose own board has no length between those of its neighbours. */
+function lostBoard(view: ZoneView): ZoneEdge | null {
+  const found = view.edges.findIndex(({ board, width }, i) => {
+    if (board === 'none' || width === 0) return false
+    const { from, to } = edgeAt(view.polygon, i)
+    const [a, b, c, d] = bandAlong(view.polygon, i, [0, width], boardEnds(view, i))
+    const ahead = (p: PlanePoint, q: PlanePoint) =>
+      (q.x - p.x) * (to.x - from.x) + (q.y - p.y) * (to.y - from.y)
+    return ahead(a, b) <= 0 || ahead(d, c) <= 0
+  })
+  return view.edges[found]?.edge ?? null
 }

@@ -110,6 +110,27 @@ describe('what would carry nothing, or be carried by nothing', () => {
   })
 })
 
+describe('a part of a deck', () => {
+  it('whose boards leave none of the ledger along a stub of wall is told with the edge', () => {
+    // the part begins at x = 120; of the wall from 0, 209 to 123, 0 it keeps 3 in along x, of which the end joist laps
+    // 1-1/2 and the two plies of the next edge's rim take 3 in and more
+    expect(
+      told({
+        'shape.outline':
+          '241, 244; 235, 233; 223, 231; 212, 237; 219, 204; 0, 209; 123, 0; 297, 148; 299, 201',
+        'shape.walls': '6, 1',
+        'shape.joists': 'along',
+        'shape.zones': '120, 0, 48, 62: away',
+        'frame.rimPlies': 2,
+        'frame.joists.size': '2x8',
+        'size.height': '60 in',
+      }),
+    ).toContain(
+      'shape.zones: a part of the deck at edge 6 is too narrow: the boards along its edges leave no room for joists',
+    )
+  })
+})
+
 describe('a beam behind an edge at an angle', () => {
   it('follows the edge at its setback along the joists, mitred where it meets the next one', () => {
     // a front that falls back from 12 ft to 9 ft over the right 8 ft: 36 in 96, 20.56 degrees

@@ -7,6 +7,7 @@ import { leftOut } from './left-out.ts'
 import { nearMisses, type TrySize } from './near-miss.ts'
 import { atThisBook, type PriceBook } from './pricing/index.ts'
 import { costDesign } from './split-order.ts'
+import { stairsShare } from './stairs-share.ts'
 
 export { type Costed, costAt, type EstimateOptions } from './cost-design.ts'
 export { design, designJob } from './design.ts'
@@ -54,7 +55,7 @@ export function estimate(
       priceFaults,
       pricing,
       split,
-      scope: leftOut(made.job, made.checks, pricing?.lines ?? []),
+      scope: leftOut(made.job, made.checks, pricing?.lines ?? [], stairsShare(made, pricing?.lines ?? [])),
       nearMisses: pricing === null ? [] : nearMisses(made, classes, lumber, trySize),
       fit: fitOf(made.takeoff.runs, plans, pricing !== null),
     },

@@ -21,8 +21,16 @@ const withoutIt: { readonly [topic in ScopeTopic]: string } = {
   'clean-up': 'Clean-up is not in this price.',
 }
 
-/** The things that estimates forget: each priced, with its sum, or said not to be included. */
-export function leftOut(job: Job, checks: readonly Check[], lines: readonly Line[]): readonly ScopeLine[] {
+/**
+ * The things that estimates forget: each priced, with its sum, or said not to be included.
+ * @param stairsWithDeck what of lines that stand with the deck's the stairs ask for
+ */
+export function leftOut(
+  job: Job,
+  checks: readonly Check[],
+  lines: readonly Line[],
+  stairsWithDeck: Cents = cents(0),
+): readonly ScopeLine[] {
   return scopeTopics.map((topic) => {
     const counted = lines.filter((line) => topicOfLine(line) === topic)
     const { included, allowance } = job.scope[topic]
@@ -38,7 +46,11 @@ export function leftOut(job: Job, checks: readonly Check[], lines: readonly Line
         : counted.some(isDeliveryLine)
           ? ` By the suppliers’ fees.${notAdded(allowance, included)}`
           : ''
-      const message = `${pricedMessage(counted, printMoney(amount), hours)}${lumber}`
+      const shared =
+        topic === 'stairs' && stairsWithDeck > 0
+          ? ` Their share of concrete and gravel, ${printMoney(stairsWithDeck)} by volume, stands with the deck’s.`
+          : ''
+      const message = `${pricedMessage(counted, printMoney(amount), hours)}${lumber}${shared}`
       return { topic, state: 'priced', amount, message }
     }
     const stated = included && allowance === 0 && !countedByProgram.has(topic)

@@ -4,6 +4,7 @@ import type { Design } from '../../../core/estimate-types.ts'
 import { leftOut } from '../../../core/left-out.ts'
 import { priceJob, SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import type { StairPlan } from '../../../core/stairs/index.ts'
+import { stairsShare } from '../../../core/stairs-share.ts'
 import { inches } from '../../../core/units/index.ts'
 
 const DECK = { version: 1, size: { width: '16 ft', depth: '12 ft', height: '44 in' } } as const
@@ -226,5 +227,33 @@ describe('in the price', () => {
       state: 'priced',
       message: expect.stringContaining('$900.00 stated for it is not added'),
     })
+  })
+
+  it('the stairs’ share of concrete and gravel is told, by volume, though the lines stand with the deck’s', () => {
+    const made = designOf({
+      stairs: { kind: 'straight', width: '4 ft', foot: 'pad', padDepth: '48 in', padThickness: '4 in' },
+      ground: { tube: '12 in', base: '0 in', concreteWaste: 0, concrete: 'bags' },
+    })
+    const priced = priceJob(made, [], SAMPLE_BOOK)
+    if (!priced.ok) throw new Error(JSON.stringify(priced.error))
+    const { lines } = priced.value
+    const amountOf = (id: string) => lines.find((line) => line.id === id)?.amount ?? Number.NaN
+    // by hand: the pad's own measures, 4 in thick on 4 in of gravel; tubes of 12 in are π/4 sq ft across
+    const [width, depth] = [made.stairs[0]?.pad?.width ?? 0, made.stairs[0]?.pad?.depth ?? 0].map(
+      (l) => l / 384,
+    )
+    const pad = ((width ?? 0) * (depth ?? 0)) / 3
+    const tubes = made.frame.footings.reduce(
+      (sum, { tubeLength }) => sum + (Math.PI / 4) * (tubeLength / 384),
+      0,
+    )
+    expect(pad).toBeGreaterThan(4)
+    // all gravel of this job lies under the pad
+    const share = amountOf('good-gravel') + (amountOf('good-concrete-bag-80lb') * pad) / (pad + tubes)
+    const told = leftOut(made.job, made.checks, lines, stairsShare(made, lines))
+    const dollars = `$${(share / 100).toFixed(2)}`
+    expect(told.find(({ topic }) => topic === 'stairs')?.message).toContain(
+      `Their share of concrete and gravel, ${dollars} by volume, stands with the deck’s.`,
+    )
   })
 })

@@ -72,6 +72,8 @@ type BlockKind =
       readonly tick?: boolean
       /** rows in strong type: totals */
       readonly strong?: readonly number[]
+      /** not parted where a page holds it */
+      readonly whole?: true
       /** said where there are no rows */
       readonly empty: string
     }

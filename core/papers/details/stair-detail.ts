@@ -48,6 +48,19 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
           'medium',
         )
       : []
+  // the rim closes the uppermost riser, boards the others, behind each tread and under the next
+  const board = stairs.members.find(({ role }) => role === 'riser')
+  const risers =
+    board === undefined
+      ? []
+      : [0, 1].map((n) =>
+          box(
+            'riser',
+            [n * run, -(n + 1) * rise + thick],
+            [n * run + inches(1), -(n + 1) * rise + thick + (board.ripTo ?? inches(5.5))],
+            { fill: 'wood' },
+          ),
+        )
   const slope = rise / run
   const below = inches(11.25) * Math.sqrt(1 + slope * slope) - rise
   const edge = trace(
@@ -66,6 +79,7 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
       ...notch,
       ...edge,
       ...treads,
+      ...risers,
       ...(stairs.pad === null
         ? trace(
             'ground',
@@ -115,6 +129,11 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
         text: [
           ...told('Steps of the stairs'),
           'Risers to the 1/32 in above; the marks of the stringer rule.',
+          ...(board === undefined
+            ? []
+            : [
+                `Riser boards ${board.product.size}${board.ripTo === null ? '' : `, ripped to ${printInches(board.ripTo)}`}, on edge under each tread.`,
+              ]),
         ].join(' '),
       },
       {

@@ -43,22 +43,27 @@ export function uprightDimension(
   return { kind: 'dimension', id, layer: 'dimensions', x1: x, y1, x2: x, y2, offset, text: words }
 }
 
-/** A drawing with the extent of all that is on it and a margin around. */
+/**
+ * A drawing with the extent of all that is on it and a margin around.
+ * @param fromOrigin whether the plan's origin is within it, where nothing is drawn there too
+ */
 export function drawingOf(
   id: string,
   title: string,
   primitives: readonly Primitive[],
   margin: number,
+  fromOrigin = true,
 ): Drawing {
-  const xs = primitives.flatMap(horizontal)
-  const ys = primitives.flatMap(vertical)
+  const zero = fromOrigin ? [0] : []
+  const xs = [...zero, ...primitives.flatMap(horizontal)]
+  const ys = [...zero, ...primitives.flatMap(vertical)]
   return {
     id,
     title,
-    x0: Math.min(0, ...xs) - margin,
-    y0: Math.min(0, ...ys) - margin,
-    x1: Math.max(0, ...xs) + margin,
-    y1: Math.max(0, ...ys) + margin,
+    x0: Math.min(...xs) - margin,
+    y0: Math.min(...ys) - margin,
+    x1: Math.max(...xs) + margin,
+    y1: Math.max(...ys) + margin,
     primitives,
   }
 }

@@ -11,6 +11,8 @@ const PAD = 3
 export const TICK = 18
 /** the line that says that there is nothing, points */
 const EMPTY = 22
+/** a table's name over it, points */
+const HEADING = 32
 
 type Lines = readonly (readonly string[])[]
 type Weight = 'regular' | 'bold'
@@ -21,6 +23,7 @@ export function tableBlock(flow: Flow, block: Extract<Block, { kind: 'table' }>)
   const textsOf = (row: (typeof table.rows)[number]) => table.columns.map(({ key }) => row[key] ?? '')
   const writer = new RowWriter(flow, block)
   const [first] = table.rows
+  if (block.whole === true) flow.need(Math.min(HEADING + writer.whole(table.rows.map(textsOf)), flow.whole))
   // a table's name stands over its first rows
   if (table.title !== '')
     heading(flow, table.title, first === undefined ? EMPTY : writer.start(textsOf(first)))
@@ -63,6 +66,14 @@ class RowWriter {
   start(first: readonly string[]): number {
     const row = Math.max(3 * this.#columns.step, this.#heightOf(this.#wrap(first, 'bold')))
     return this.#heightOf(this.#head) + Math.min(row, this.#flow.whole / 2)
+  }
+
+  /** Height of the columns' names and of all rows, points. */
+  whole(rows: readonly (readonly string[])[]): number {
+    return rows.reduce(
+      (sum, row) => sum + this.#heightOf(this.#wrap(row, 'regular')),
+      this.#heightOf(this.#head),
+    )
   }
 
   begin(first: readonly string[]): void {

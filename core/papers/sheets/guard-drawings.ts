@@ -1,10 +1,10 @@
 import type { GuardPlan } from '../../guard/index.ts'
 import { printInches } from '../../units/index.ts'
 import { bayHeights, guardBay, typicalBay } from '../drawings/guard-bay.ts'
-import { guardPlan } from '../drawings/guard-plan.ts'
+import { guardPlans } from '../drawings/guard-plan.ts'
 import type { Block, Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
-import { guardBaysTable, stairGuardTable } from '../tables/guard-table.ts'
+import { guardBaysTable, stairGuardTable, stairPostsTable } from '../tables/guard-table.ts'
 import type { Layer } from '../types.ts'
 
 const LAYERS: readonly Layer[] = ['house', 'decking', 'stairs', 'joists', 'guard', 'dimensions']
@@ -16,10 +16,9 @@ export function guardDrawings(estimate: PaperSource['estimate'], guard: GuardPla
   const bay = typicalBay(guard)
   if (bay === null) return []
   const bought = bay.balusters > 0 ? levelBaluster(guard) : null
-  const bays = guardBaysTable(guard)
   return [
     { kind: 'page break' },
-    { kind: 'drawing', drawing: guardPlan(estimate, guard), layers: LAYERS },
+    ...guardPlans(estimate, guard).map((drawing): Block => ({ kind: 'drawing', drawing, layers: LAYERS })),
     {
       kind: 'drawing',
       drawing: guardBay(estimate, bay, bought?.length ?? null),
@@ -28,10 +27,31 @@ export function guardDrawings(estimate: PaperSource['estimate'], guard: GuardPla
       follows: 120,
     },
     { kind: 'steps', items: buildSteps(estimate, bought) },
+  ]
+}
+
+/** Marks on the rails, and the guard beside stairs; nothing of what there is not. */
+export function guardTables(estimate: PaperSource['estimate'], guard: GuardPlan): readonly Block[] {
+  const bays = guardBaysTable(guard)
+  return [
     ...(bays.rows.length === 0 ? [] : [{ kind: 'table', table: bays, empty: '' } as const]),
     ...(guard.stairs.length === 0
       ? []
-      : [{ kind: 'table', table: stairGuardTable(guard, estimate.stairs), empty: '' } as const]),
+      : [
+          { kind: 'table', table: stairGuardTable(guard, estimate.stairs), empty: '' } as const,
+          {
+            kind: 'table',
+            columns: 'stair-posts',
+            whole: true,
+            table: stairPostsTable(guard, estimate),
+            empty: '',
+          } as const,
+          {
+            kind: 'text',
+            columns: 'stair-posts',
+            text: 'Two 1/2 in bolts through post and stringer, 2 in or more off the stringer’s lower edge and 1 1/2 in under the notch over them; washers on wood (common practice, no source). Hold the post in its place and look where the notch comes before it is bored.',
+          } as const,
+        ]),
   ]
 }
 

@@ -23,10 +23,11 @@ export function stairsSheet({ estimate }: PaperSource): Sheet | null {
     audience: 'crew',
     across: true,
     blocks: [
-      ...stairs.flatMap((one): readonly Block[] =>
+      ...stairs.flatMap((one, i): readonly Block[] =>
         stairs.length === 1
           ? stairBlocks(one, SHARE, estimate)
           : [
+              ...(i === 0 ? [] : [{ kind: 'page break' } as const]),
               { kind: 'heading', text: ORDER[one.number - 1] ?? '' },
               ...stairBlocks(one, SHARE_OF_SEVERAL, estimate),
             ],

@@ -2,6 +2,7 @@ import type { Design } from '../../estimate-types.ts'
 import type { GuardPlan } from '../../guard/index.ts'
 import { printLength, ticks } from '../../units/index.ts'
 import { edgeWords } from '../build/edge-words.ts'
+import { boltedPosts } from '../build/stair-post-bolts.ts'
 import { balusterEdges, openingWords } from '../drawings/guard-bay.ts'
 import { postMark } from '../drawings/guard-plan.ts'
 import type { PaperTable } from '../types.ts'
@@ -116,6 +117,28 @@ export function stairGuardTable({ stairs }: GuardPlan, plans: Design['stairs']):
         ),
       ].join('; '),
     })),
+  )
+}
+
+/** Posts beside the stairs as they are sawn, and where their bolts go through post and stringer. */
+export function stairPostsTable({ stairs }: GuardPlan, design: Pick<Design, 'stairs'>): PaperTable {
+  return tableOf(
+    'stair-posts',
+    'Posts beside the stairs',
+    [
+      ['mark', 'Post', 'left'],
+      ['length', 'Length, to its long point', 'right'],
+      ['lower', 'Lower bolt, from its lower end', 'right'],
+      ['upper', 'Upper bolt', 'right'],
+    ],
+    stairs
+      .flatMap((one) => boltedPosts(design, one))
+      .map(({ mark, length, bolts }) => ({
+        mark,
+        length: printLength(length),
+        lower: bolts === null ? 'ask a designer' : printLength(bolts[0]),
+        upper: bolts === null ? '' : printLength(bolts[1]),
+      })),
   )
 }
 

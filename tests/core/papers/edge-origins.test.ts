@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { design } from '../../../core/design.ts'
 import { layoutCorners } from '../../../core/ground/index.ts'
-import { guardPlan } from '../../../core/papers/drawings/guard-plan.ts'
+import { guardPlans } from '../../../core/papers/drawings/guard-plan.ts'
 import { guardTable } from '../../../core/papers/tables/guard-table.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 
@@ -28,8 +28,8 @@ describe('the corner from which an edge’s posts are measured', () => {
         layoutCorners(made).map(({ number, along, fromWall }) => [number, { x: along, y: fromWall }]),
       )
       const ringed = new Map(
-        guardPlan(made, guard).primitives.flatMap((p) =>
-          p.kind === 'circle' ? [[p.id, { x: p.cx, y: p.cy }]] : [],
+        guardPlans(made, guard).flatMap(({ primitives }) =>
+          primitives.flatMap((p) => (p.kind === 'circle' ? [[p.id, { x: p.cx, y: p.cy }] as const] : [])),
         ),
       )
       let seen = 0

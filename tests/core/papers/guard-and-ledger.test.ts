@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { design } from '../../../core/design.ts'
+import { carriers } from '../../../core/frame/index.ts'
 import { balusterEdges, openingWords, typicalBay } from '../../../core/papers/drawings/guard-bay.ts'
-import { guardPlan } from '../../../core/papers/drawings/guard-plan.ts'
+import { guardPlans } from '../../../core/papers/drawings/guard-plan.ts'
 import { hardwareTable, makeSheets } from '../../../core/papers/index.ts'
 import { ledgerFastenings } from '../../../core/papers/marking/ledger-fastenings.ts'
 import { inches, printLength, ticks } from '../../../core/units/index.ts'
@@ -54,7 +55,9 @@ describe('an opening between balusters', () => {
 describe('the guard from above', () => {
   const { guard } = wrap.estimate
   if (guard === null) throw new Error('the deck has a guard')
-  const texts = guardPlan(wrap.estimate, guard).primitives.flatMap((p) => (p.kind === 'text' ? [p] : []))
+  const texts = guardPlans(wrap.estimate, guard).flatMap(({ primitives }) =>
+    primitives.flatMap((p) => (p.kind === 'text' ? [p] : [])),
+  )
 
   test('has every post by its mark and by its distance from the beginning of its edge', () => {
     const posts = guard.stretches.flatMap((stretch) => stretch.posts)
@@ -112,18 +115,61 @@ describe('the fasteners of a ledger', () => {
     },
   )
 
-  test('stand on the map as often as the order has them, or the map says how many more', () => {
+  test.each(CATALOGUE.map(({ file }) => file))(
+    'of %s are as many on the map as are ordered, and two pairs more for each joint, wherever it falls',
+    (file) => {
+      const made = design(jobOf(file))
+      if (!made.ok) throw new Error(JSON.stringify(made.error))
+      const { frame, takeoff } = made.value
+      // every ledger of the catalogue is lagged, and nothing else in it takes lag screws
+      const ordered = takeoff.goods.find(({ sku }) => sku === 'ledger-lag-1/2')?.thousandths ?? 0
+      const jointed = (joints: readonly { readonly memberId: string; readonly at: number }[]) => {
+        const all = ledgerFastenings({ ...made.value, plans: [{ plan: { joints } }] })
+        const rings = all.flatMap(({ places }) => places.map(({ row }) => (row === 'both' ? 2 : 1)))
+        return { all, rings: rings.reduce<number>((sum, one) => sum + one, 0) }
+      }
+      expect(jointed([]).rings * 1000).toBe(ordered)
+      for (const run of frame.runs.filter(({ kind }) => kind === 'ledger')) {
+        const joints = run.points.flatMap(({ at }) =>
+          run.memberIds.map((memberId): { memberId: string; at: number } => ({ memberId, at })),
+        )
+        const thirds = joints.filter((_, i) => i % 3 === 0)
+        for (const some of [...joints.map((one) => [one]), thirds]) {
+          const { all, rings } = jointed(some)
+          expect(rings).toBe(ordered / 1000 + 4 * some.length)
+          const { carrier, places, spacing } =
+            all.find(({ carrier: { id } }) => id === some[0]?.memberId) ?? all[0] ?? {}
+          for (const { at } of carrier?.lines ?? []) {
+            // IRC 2021 Table R507.9.1.3(2): 2 in from an end; both rows on either side, in the joint's own bay
+            const before = places?.findLast((one) => one.at < at)
+            const after = places?.find((one) => one.at > at)
+            expect([before?.row, after?.row]).toEqual(['both', 'both'])
+            expect(at - (before?.at ?? 0)).toBeGreaterThanOrEqual(64)
+            expect((after?.at ?? 0) - at).toBeGreaterThanOrEqual(64)
+            const between = carrier?.marks.filter(
+              (joist) => joist.at > (before?.at ?? 0) && joist.at < (after?.at ?? 0),
+            )
+            expect(between).toEqual([])
+          }
+          for (const [i, { at }] of (places ?? []).entries())
+            if (i > 0) expect(at - (places?.[i - 1]?.at ?? 0)).toBeLessThanOrEqual(spacing ?? 0)
+        }
+      }
+    },
+  )
+
+  test('of a jointed ledger are told with the joint’s, and both stand on the order', () => {
     const plain = paperSource(jobOf('rectangle-24-by-14.json'))
-    const drawn = ledgerFastenings(plain.estimate).reduce((sum, { places }) => sum + places.length + 2, 0)
-    const ordered =
-      plain.estimate.takeoff.goods.find(({ sku }) => sku.startsWith('ledger-'))?.thousandths ?? 0
+    const bought = hardwareTable(plain.estimate).rows.flatMap(({ label, bought: count }) =>
+      label?.startsWith('Lag screw') || label?.includes('ledger joint') ? [Number(count)] : [],
+    )
     const notes = makeSheets(plain, ['marking']).flatMap(({ blocks }) =>
       blocks.flatMap((block) =>
         block.kind === 'steps' ? block.items.flatMap((item) => item.notes ?? []) : [],
       ),
     )
-    const more = drawn - ordered / 1000
-    expect(notes.join(' ')).toContain(more > 0 ? `have ${more} more` : `They are ${drawn}.`)
+    const drawn = bought.reduce((sum, one) => sum + one, 0)
+    expect(notes.join(' ')).toContain(`They are ${drawn}, as many as are ordered`)
   })
 })
 
@@ -195,5 +241,55 @@ describe('goods for joints', () => {
     expect(rows.reduce((sum, { amount }) => sum + cents(amount), 0)).toBe(
       joints.reduce((sum, { amount }) => sum + amount, 0),
     )
+  })
+})
+
+describe('the guard of a deck of three levels, from above', () => {
+  const made = design(jobOf('largest.json'))
+  if (!made.ok || made.value.guard === null) throw new Error('the deck has a guard')
+  const { guard } = made.value
+  const plans = guardPlans(made.value, guard)
+
+  test('is one drawing for each level, so that no figure lies on another level’s', () => {
+    expect(plans.map(({ title }) => title)).toEqual([
+      'Guard of level 1 from above',
+      'Guard of level 2 from above',
+      'Guard of level 3 from above',
+    ])
+  })
+
+  test('has every post of the deck and of the stairs once, on the plan of its own level', () => {
+    const wanted = guard.members.flatMap(({ role, mark }) => (role === 'guard post' ? [mark] : []))
+    const written = plans.flatMap(({ primitives }) =>
+      primitives.flatMap((p) => (p.kind === 'text' && wanted.includes(p.text) ? [p.text] : [])),
+    )
+    expect([...written].sort()).toEqual([...wanted].sort())
+  })
+})
+
+describe('joists that meet a hip at its end by the house', () => {
+  const all = carriers(wrap.estimate, [])
+  const marksOn = (label: string) =>
+    all.find((one) => one.label === label)?.marks.map(({ mark }) => mark) ?? []
+
+  // J6 and J32 stand 3/4 in from the corner of the ledgers, where the two plies of the hip, 2-1/8 in each at 45°, end
+  test('are marked on the hip from which they hang, and not on the ledger', () => {
+    expect(marksOn('ledger L1')).not.toContain('J6')
+    expect(marksOn('ledger L2')).not.toContain('J32')
+    expect(marksOn('hip HP1')).toContain('J6')
+    expect(marksOn('hip HP2')).toContain('J32')
+  })
+
+  test('and the hip’s own end keep the ledger’s fasteners away', () => {
+    const [first] = ledgerFastenings({ ...wrap.estimate, plans: [] })
+    // the hip's end takes 2.12 in of the ledger's face, J6 reaches to 2.25 in; 2.25 in off it for a hanger's flange
+    expect(first?.places[0]?.at ?? 0).toBeGreaterThanOrEqual(4.5 * 32)
+  })
+
+  test('have their hangers told with the joint that is designed, on the plan and on the order', () => {
+    expect(wordsOf('framing').join('\n')).toContain('Joists J6 and J32 meet the hip at this very end')
+    const skewed = hardwareTable(wrap.estimate).rows.find(({ label }) => label?.includes('one 2x10, skewed'))
+    const hangers = hardwareTable(wrap.estimate).rows.filter(({ label }) => label?.includes('skewed'))
+    expect((skewed ?? hangers[0])?.label).toContain('those of J6 and J32')
   })
 })

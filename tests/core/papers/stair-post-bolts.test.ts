@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest'
+import { design } from '../../../core/design.ts'
+import { boltedPosts } from '../../../core/papers/build/stair-post-bolts.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
+
+const made = design(CATALOGUE.find(({ file }) => file === 'high-stairs-landing.json')?.job ?? {})
+if (!made.ok || made.value.guard === null) throw new Error('the deck has stairs and a guard')
+const deck = made.value
+const posts = made.value.guard.stairs.flatMap((one) => boltedPosts(deck, one))
+const boltsOf = (mark: string) => posts.find((one) => one.mark === mark)?.bolts?.map((at) => at / 32)
+
+// 9 ft in 14 risers: 7.714 in on 10-1/4 in, slope 0.7526, a 2x12 14.081 in deep measured plumb; treads 1 in thick with
+// 7/8 in of nosing; a post reaches 18 in under the line of the nosings
+test('a post in a flight is bolted 2 in over the stringer’s lower edge and 1-1/2 in under the notch over it', () => {
+  // its middle 30-3/4 in from the head of seven risers, over the third tread: lower edge 0.659 + 1 + 14.081 = 15.739 in
+  // under the nosings, so 18 − 15.739 + 2 = 4.261; the tread's underside 3 × 7.714 − 1 = 22.143 over the foot, the
+  // post's end 54 + 0.659 − 23.143 − 18 = 13.516 over it: 22.143 − 1.5 − 13.516 = 7.127
+  expect(boltsOf('SG1-2')).toEqual([4.25, 7.125])
+})
+
+test('the last post of a flight stands on the ground or the landing: its bolts are between that and the lowest tread', () => {
+  // 7.714 − 1 − 1.5 = 5.214 in
+  expect(boltsOf('SG1-3')).toEqual([2, 5.21875])
+})
+
+test('the bolts of a post are never nearer than 2 in to one another: else a designer is asked', () => {
+  expect(posts.length).toBeGreaterThan(8)
+  for (const { bolts } of posts) if (bolts !== null) expect(bolts[1] - bolts[0]).toBeGreaterThanOrEqual(64)
+})

@@ -17,7 +17,7 @@ export { quoteWarnings } from './quote/quote-warnings.ts'
 export type * from './sheet-types.ts'
 export { makeSheets, SHEET_IDS, SHEET_TITLES, USUAL_SHEETS } from './sheets/index.ts'
 export { orderMessages } from './sheets/order-sheet.ts'
-export { permitGaps, permitScaleGaps } from './sheets/permit-list.ts'
+export { PERMIT_SHEETS, permitGaps, permitScaleGaps } from './sheets/permit-list.ts'
 export { UPRIGHT_LAYERS } from './sheets/section-sheet.ts'
 export {
   aboutOf,

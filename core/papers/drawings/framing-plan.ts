@@ -42,20 +42,26 @@ export function framingPlan(design: Design, plans: readonly { readonly plan: Cut
   return drawingOf('framing-plan', 'Framing plan', primitives, MARGIN)
 }
 
-/** In the house behind the inside corner from which a hip hangs: its joint there is not covered by any table. */
+/** A note on a line to the inside corner from which a hip hangs: its joint there is not covered by any table. */
 function hipJoints({ frame }: Design): readonly Primitive[] {
-  return frame.hips.map(({ id, inside, outside }) => {
+  return frame.hips.flatMap(({ id, inside, outside }): readonly Primitive[] => {
     const [x, y] = [Math.sign(inside.x - outside.x), Math.sign(inside.y - outside.y)]
-    return {
-      kind: 'text',
-      id,
-      layer: 'dimensions',
-      x: inside.x + x * inches(36),
-      y: inside.y + y * inches(44),
-      text: 'joint to be designed',
-      anchor: x > 0 ? 'start' : 'end',
-      size: 'small',
-    }
+    const [at, up] = [inside.x + x * inches(36), inside.y + y * inches(44)]
+    const look = { kind: 'line', id, layer: 'dimensions', weight: 'fine', stroke: 'solid' } as const
+    return [
+      { ...look, x1: inside.x, y1: inside.y, x2: at, y2: up },
+      { ...look, x1: at, y1: up, x2: at + x * inches(6), y2: up },
+      {
+        kind: 'text',
+        id,
+        layer: 'dimensions',
+        x: at + x * inches(8),
+        y: up,
+        text: 'joint to be designed',
+        anchor: x > 0 ? 'start' : 'end',
+        size: 'small',
+      },
+    ]
   })
 }
 

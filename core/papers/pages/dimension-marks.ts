@@ -68,7 +68,7 @@ export function dimensionFigures(
   const line = lineOf(p, toX, toY)
   const wide = widthOf(text, SIZE)
   const places = line.upright
-    ? placesBesideUpright(line, wide, p.offset < 0)
+    ? placesBesideUpright(line, wide, p.offset < 0, chainOf(p, all))
     : placesOverLevel(line, wide, p.x1 <= 0, chainOf(p, all))
   const rooms = places.map((place) => ({ place, room: roomOf(place, wide) }))
   const found = rooms.find(({ room }) => !taken.some((other) => meet(room, other))) ?? rooms[0]
@@ -90,8 +90,13 @@ function roomOf({ x, y, anchor, turned }: Place, wide: number): Room {
   return { x0: left - 1, x1: left + wide + 1, y0: y - SIZE * 0.8, y1: y + 1 }
 }
 
-/** Best first: turned along the line, or level beside it where it is too short for that. */
-function placesBesideUpright({ a, b }: Line, wide: number, toLeft: boolean): readonly Place[] {
+/** Best first: turned along the line, or where it is too short for that beyond the end of its chain, or level beside it. */
+function placesBesideUpright(
+  { a, b }: Line,
+  wide: number,
+  toLeft: boolean,
+  { before, after }: Chain,
+): readonly Place[] {
   const middle = (a.y + b.y) / 2
   const turned = (x: number): Place => ({ x, y: middle, anchor: 'middle', turned: true })
   const beside = (isLeft: boolean): Place => ({
@@ -102,7 +107,12 @@ function placesBesideUpright({ a, b }: Line, wide: number, toLeft: boolean): rea
   })
   const along = [turned(a.x - 3), turned(a.x + SIZE * 0.8 + 3)]
   const level = [beside(!toLeft), beside(toLeft)]
-  return wide + 4 <= Math.abs(b.y - a.y) ? [...along, ...level] : [...level, ...along]
+  const past = wide / 2 + TICK + 3
+  const ends = [
+    ...(after && !before ? [Math.min(a.y, b.y) - past] : []),
+    ...(before && !after ? [Math.max(a.y, b.y) + past] : []),
+  ].map((y): Place => ({ x: a.x + SIZE * 0.35, y, anchor: 'middle', turned: true }))
+  return wide + 4 <= Math.abs(b.y - a.y) ? [...along, ...level] : [...ends, ...level, ...along]
 }
 
 /** Best first: over the middle; where it is too short, beyond the end of its chain, or in a row over its neighbours' figures. */
@@ -126,17 +136,23 @@ function placesOverLevel(
   return before ? [...higher.toReversed(), under] : [...higher, beforeIt, under]
 }
 
-/** Whether other dimensions go on from the left and from the right end of a level one, on its line. */
+/** Whether other dimensions go on from the left and from the right end of one, from the upper and the lower of an upright one, on its line. */
 interface Chain {
   readonly before: boolean
   readonly after: boolean
 }
 
 function chainOf(p: Dimension, all: readonly Primitive[]): Chain {
-  const beside = all.filter(
-    (one): one is Dimension =>
-      one.kind === 'dimension' && one.y1 === p.y1 && one.y2 === p.y2 && one.offset === p.offset,
-  )
+  const isUpright = p.x1 === p.x2
+  const others = all.filter((one): one is Dimension => one.kind === 'dimension' && one.offset === p.offset)
+  if (isUpright) {
+    const above = others.filter(({ x1, x2 }) => x1 === p.x1 && x2 === p.x2)
+    return {
+      before: above.some(({ y1, y2 }) => Math.max(y1, y2) === Math.min(p.y1, p.y2)),
+      after: above.some(({ y1, y2 }) => Math.min(y1, y2) === Math.max(p.y1, p.y2)),
+    }
+  }
+  const beside = others.filter(({ y1, y2 }) => y1 === p.y1 && y2 === p.y2)
   return {
     before: beside.some(({ x1, x2 }) => Math.max(x1, x2) === Math.min(p.x1, p.x2)),
     after: beside.some(({ x1, x2 }) => Math.min(x1, x2) === Math.max(p.x1, p.x2)),

@@ -11,10 +11,12 @@ import {
   wallWords,
 } from '../../ground/index.ts'
 import { printLength, type Ticks } from '../../units/index.ts'
+import { edgeWords } from '../build/edge-words.ts'
 import { houseEnd } from '../build/house-end.ts'
+import { padPlace } from '../build/stair-bearing-words.ts'
 import { footingLayout } from '../drawings/footing-layout.ts'
 import { offsetText } from '../offset-text.ts'
-import type { Sheet, Step } from '../sheet-types.ts'
+import type { Block, Sheet, Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { frostWords } from '../tables/frost-words.ts'
 import { footingLoadWords, footingScheduleTable } from '../tables/ground-footings.ts'
@@ -24,6 +26,7 @@ import {
   layoutHolesTable,
   layoutStringsTable,
 } from '../tables/ground-layout.ts'
+import type { PaperTable } from '../types.ts'
 
 /** Strings, crossings, diagonals and holes: what a person lays out on the ground, and what proves it. */
 export function footingsSheet({ estimate }: PaperSource): Sheet {
@@ -63,18 +66,43 @@ export function footingsSheet({ estimate }: PaperSource): Sheet {
       { kind: 'heading', text: 'How to lay it out' },
       { kind: 'steps', items: layoutSteps(estimate) },
       { kind: 'table', table: layoutChecksTable(estimate), empty: 'There is nothing to check.' },
-      { kind: 'table', table: footingScheduleTable(estimate), empty: 'This deck has no footings.' },
-      { kind: 'text', tone: 'soft', text: loads.explains },
-      ...loads.cautions.map((text) => ({ kind: 'caution', text }) as const),
+      ...scheduleBlocks(estimate),
+      { kind: 'text', columns: 'loads', tone: 'soft', text: loads.explains },
       {
         kind: 'text',
+        columns: 'loads',
         tone: 'soft',
         text: `Heights count from the ground at the wall's left end; plus is up. ${frostWords(job)}. ${bearingOf(job).says}. Depth is to the bottom of everything, base included. Bags hold 0.6 cu ft and are counted without waste; the order has it.`,
       },
-      { kind: 'heading', text: 'Cautions' },
-      ...soilCautions(job).map((text) => ({ kind: 'caution', text }) as const),
+      { kind: 'heading', columns: 'cautions', text: 'Cautions' },
+      ...[...loads.cautions, ...soilCautions(job)].map(
+        (text) => ({ kind: 'caution', columns: 'cautions', text }) as const,
+      ),
     ],
   }
+}
+
+const LOADS = ['load', 'worst', 'pressure', 'worstPressure', 'bearing']
+
+/** The schedule in two, what is dug and what it carries: in one table its words would break on a small paper. */
+function scheduleBlocks(estimate: PaperSource['estimate']): readonly Block[] {
+  const schedule = footingScheduleTable(estimate)
+  const part = (isIn: (key: string) => boolean): PaperTable['columns'] =>
+    schedule.columns.filter(({ key }) => key === 'number' || isIn(key))
+  const loads = {
+    ...schedule,
+    id: 'footing-loads',
+    title: 'Loads on the footings',
+    columns: part((key) => LOADS.includes(key)),
+  }
+  return [
+    {
+      kind: 'table',
+      table: { ...schedule, columns: part((key) => !LOADS.includes(key)) },
+      empty: 'This deck has no footings.',
+    },
+    ...(schedule.rows.length === 0 ? [] : [{ kind: 'table', columns: 'loads', whole: true, table: loads, empty: '' } as const]),
+  ]
 }
 
 /** Where a string along the wall and one square to it meet over a hole, by their names and its number. */
@@ -114,6 +142,7 @@ function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
       ],
     },
     ...frame.corners,
+    ...padSteps(estimate),
     ...proofs.map(({ what, measures, tolerance }) => ({
       text: `Proof: ${what}: ${printLength(measures)}, within ${printLength(tolerance)}.`,
     })),
@@ -121,6 +150,19 @@ function layoutSteps(estimate: PaperSource['estimate']): readonly Step[] {
       text: 'Mark each string on its boards with a nail or a saw cut, then take the strings down to dig. The same strings go up again for tubes and anchor bolts.',
     },
   ]
+}
+
+/** The pad at the foot of stairs, which no string crosses: by tape from the deck's edge. */
+function padSteps(estimate: PaperSource['estimate']): readonly Step[] {
+  return estimate.stairs.flatMap((stairs) =>
+    stairs.pad === null
+      ? []
+      : [
+          {
+            text: `The pad at the foot of ${estimate.stairs.length === 1 ? 'the stairs' : `stairs ${stairs.number}`}, ${printLength(stairs.pad.width)} × ${printLength(stairs.pad.depth)}, is not under a string: ${padPlace(stairs, edgeWords(stairs.edge, estimate))}.`,
+          },
+        ],
+  )
 }
 
 /** In one pull along each string over three holes or more, from its first to its last. */

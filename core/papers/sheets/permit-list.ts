@@ -2,8 +2,11 @@ import { printInches } from '../../units/index.ts'
 import type { Page } from '../page-types.ts'
 import { PAPER_NAMES } from '../pages/paper.ts'
 import { POINTS_PER_TICK, permitScale, scaleName } from '../pages/scales.ts'
-import type { PaperName } from '../sheet-types.ts'
+import type { PaperName, SheetId } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
+
+/** Sheets of a permit set: with one of them among the papers, what the set misses is said before anything is printed. */
+export const PERMIT_SHEETS: ReadonlySet<SheetId> = new Set<SheetId>(['framing', 'checks', 'section'])
 
 /** What permit offices usually want in a set, and where in this one it stands: common practice, lists of offices differ. */
 export function permitList({ estimate }: PaperSource): readonly string[] {

@@ -17,7 +17,8 @@ export function memberSchedule({
     ...(guard?.members ?? []),
   ]) {
     const group = groups.at(-1)
-    if (group?.[0] !== undefined && alike(group[0], member)) group.push(member)
+    if (group?.[0] !== undefined && alike(group[0], member) && rangesOf([...group, member]).length <= RANGES)
+      group.push(member)
     else groups.push([member])
   }
   return tableOf(
@@ -28,7 +29,7 @@ export function memberSchedule({
       ['role', 'Member', 'left'],
       ['size', 'Size', 'left'],
       ['count', 'Count', 'right'],
-      ['length', 'Length each, as laid', 'right'],
+      ['length', 'Length, as laid', 'right'],
       ['rip', 'Ripped to', 'right'],
     ],
     groups.map((group) => ({
@@ -48,15 +49,24 @@ function alike(a: Member, b: Member): boolean {
   )
 }
 
-/** A range ends where the numbers before the last do not go on one by one under the same stem, such as B1-1 to B1-3. */
+/** Marks of one row: longer rows would keep the table from standing in columns. */
+const RANGES = 2
+
 function marksOf(group: readonly Member[]): string {
+  return rangesOf(group)
+    .map(({ from, to }) => (from === to ? from : `${from} to ${to}`))
+    .join(', ')
+}
+
+/** A range ends where the numbers before the last do not go on one by one under the same stem, such as B1-1 to B1-3. */
+function rangesOf(group: readonly Member[]): readonly { readonly from: string; readonly to: string }[] {
   const ranges: { readonly from: string; to: string }[] = []
   for (const { mark } of group) {
     const range = ranges.at(-1)
     if (range !== undefined && isNext(range.to, mark)) range.to = mark
     else ranges.push({ from: mark, to: mark })
   }
-  return ranges.map(({ from, to }) => (from === to ? from : `${from} to ${to}`)).join(', ')
+  return ranges
 }
 
 /** B1-2 after B1-1; T1-1b after T1-1a and T1-2a after T1-1b. */

@@ -1,7 +1,14 @@
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileNameFor } from '../../../core/job/index.ts'
-import { fingerprint, NO_FIRM, NO_QUOTE, permitGaps, permitScaleGaps } from '../../../core/papers/index.ts'
+import {
+  fingerprint,
+  NO_FIRM,
+  NO_QUOTE,
+  PERMIT_SHEETS,
+  permitGaps,
+  permitScaleGaps,
+} from '../../../core/papers/index.ts'
 import { isPriced, needsAttention, reasonsForNoPrice } from '../../app/estimate-outcome.ts'
 import { readTextFile, writeWhole } from '../../app/files.ts'
 import { pricedOptions } from '../../app/priced-options.ts'
@@ -10,9 +17,6 @@ import { readJobFile, readPrices } from '../inputs.ts'
 import { type ExitCode, faultLines, type Output } from '../output.ts'
 import { pricesHead } from '../report.ts'
 import { printable } from '../text-table.ts'
-
-/** Sheets of a permit set: with one of them among the papers, what the set misses is said before anything is written. */
-const PERMIT_SHEETS: ReadonlySet<string> = new Set(['framing', 'checks', 'section'])
 
 /** The papers of a job file into a folder: all are made before the first is written, and each is written whole. */
 export async function runPapers(

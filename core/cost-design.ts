@@ -1,4 +1,5 @@
 import {
+  auditCuts,
   auditPlan,
   type CutJob,
   type CutPlan,
@@ -34,6 +35,10 @@ export interface EstimateOptions extends Watch {
   readonly tidy?: boolean
   /** plans that an audit has found sound: they need none again */
   readonly sound?: WeakSet<CutPlan>
+  /** true: plans are only weighed, and the bound of the one that is chosen is audited later */
+  readonly weighing?: boolean
+  /** told how many cells of tables were gone through for plans */
+  readonly onCells?: (cells: number) => void
   /** plans already made, by the content of their cutting job; shared by estimates of one deck in several sizes */
   readonly known?: Map<string, Result<CutPlan, Infeasible>>
 }
@@ -127,7 +132,7 @@ export function planOnce(
   place: { readonly part: number; readonly parts: number } = { part: 1, parts: 1 },
 ): Result<CutPlan, Infeasible> {
   const told = options.plans?.get(cutJob.id)
-  if (told !== undefined) return audited(cutJob, ok(told), options.sound)
+  if (told !== undefined) return audited(cutJob, ok(told), options)
   const planned = planUnlessKnown(cutJob, engine, options, place)
   if (planned.ok) options.onPlan?.(planned.value)
   return planned
@@ -146,23 +151,24 @@ function planUnlessKnown(
   const byCost = cutJob.objectives.every((objective) => objective === 'least cost')
   const planned = planCuts(cutJob, engine, {
     ...watchPart(options, { subject: cutJob.label, ...place, lengthUnit: null }),
+    onCells: options.onCells,
     quick,
     tidy,
     limits: { ...(byCost ? { nodes: NODES_FOR_A_DECK } : WORK_FOR_A_WISH), ...limits },
   })
   if (options.stop?.() !== true && (!planned.ok || planned.value.status !== 'stopped'))
     known?.set(key, planned)
-  return audited(cutJob, planned, options.sound)
+  return audited(cutJob, planned, options)
 }
 
-/** @param sound plans found sound before; this one is added to them */
+/** A plan that is found sound is added to those that are known to be. */
 function audited(
   cutJob: CutJob,
   planned: Result<CutPlan, Infeasible>,
-  sound: WeakSet<CutPlan> | undefined,
+  { sound, weighing = false }: EstimateOptions,
 ): Result<CutPlan, Infeasible> {
   if (!planned.ok || sound?.has(planned.value)) return planned
-  const faults = auditPlan(cutJob, planned.value)
+  const faults = weighing ? auditCuts(cutJob, planned.value) : auditPlan(cutJob, planned.value)
   if (faults.length > 0) throw new Error(`plan of ${cutJob.label}: ${JSON.stringify(faults)}`)
   sound?.add(planned.value)
   return planned

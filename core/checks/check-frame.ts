@@ -19,7 +19,7 @@ import { checkFrostUplift } from './frost-uplift.ts'
 import { checkGuard } from './guard.ts'
 import { checkGuardBuilt } from './guard-build.ts'
 import { checkHangerLoad } from './hanger-load.ts'
-import { checkHips } from './hip.ts'
+import { checkHips, hipCheck } from './hip.ts'
 import { checkJoistBearing } from './joist-bearing.ts'
 import { checkJoistCantilevers } from './joist-cantilever.ts'
 import { checkJoistJoints } from './joist-joints.ts'
@@ -32,6 +32,7 @@ import { checkLedgerFasteners } from './ledger-fasteners.ts'
 import { checkLedgerSize } from './ledger-size.ts'
 import { checkLevels } from './levels.ts'
 import { checkLoads } from './loads.ts'
+import { measure } from './measures.ts'
 import { checkOpenings } from './openings.ts'
 import { checkPostEnds } from './post-ends.ts'
 import { checkPostHeights } from './post-height.ts'
@@ -97,15 +98,17 @@ export function checkFrame(
 }
 
 /**
- * Names of span checks of beams that lie as no table covers them, whatever their size: slanting ones, and middle ones,
- * whose joists come from both sides. Whether joists of another part reach over a beam hangs on its plies.
+ * Names of checks of members that no table covers, whatever their size: hips, and spans of beams that slant or carry
+ * joists from both sides, as middle ones do, and flush ones between two parts. Whether joists of another part reach over
+ * a dropped beam hangs on its plies.
  */
-export function spansBesideTables(job: Job, layout: Layout, frame: Frame): ReadonlySet<string> {
-  const { beams } = contextOf(job, layout, frame)
+export function checksBesideTables(job: Job, layout: Layout, frame: Frame): ReadonlySet<string> {
+  const { beams } = measure(job, layout, frame)
   const never = beams.filter(
-    ({ slanting, bothSides, beam }) => slanting || (bothSides && beam.key.startsWith('middle')),
+    ({ slanting, bothSides, beam }) =>
+      slanting || (bothSides && (beam.flush || beam.key.startsWith('middle'))),
   )
-  return new Set(never.map(({ beam }) => `beam-span-${beam.key}`))
+  return new Set([...never.map(({ beam }) => `beam-span-${beam.key}`), ...frame.hips.map(hipCheck)])
 }
 
 /** The beams' spans alone, of a frame whose beams are taken to be of other sizes. */

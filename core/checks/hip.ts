@@ -12,6 +12,11 @@ import { squareFeetText } from './words.ts'
 /** Deflection of a span under live load, a 360th of it: IRC 2021 Table R507.6, footnotes, for joists. */
 const SPAN_LIMIT = 360
 
+/** The name of a hip's check. */
+export function hipCheck({ id }: Hip): string {
+  return `check-${id}`
+}
+
 /** Hips: no table of the code is for them; they are reckoned as beams under the triangle of load that joists bring. */
 export function checkHips(context: CheckContext): readonly Check[] {
   const { job, frame } = context
@@ -19,7 +24,7 @@ export function checkHips(context: CheckContext): readonly Check[] {
     const areas = hipAreas(hip)
     const corner = (context.load + job.site.deadLoad) * areas.inside
     return judge(job, {
-      id: `check-${hip.id}`,
+      id: hipCheck(hip),
       title: 'Hip',
       subjects: [...hip.memberIds, hip.postId],
       fields: ['shape.seams', 'frame.joists.size', 'frame.beams.front.setback'],

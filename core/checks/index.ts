@@ -1,4 +1,4 @@
-export { checkFrame, checkSpansOfBeams, spansBesideTables } from './check-frame.ts'
+export { checkFrame, checkSpansOfBeams, checksBesideTables } from './check-frame.ts'
 export { type FootingLoad, footingLoads } from './footing-loads.ts'
 export { membersNamed } from './hanging-joists.ts'
 export { bearingOf } from './soil.ts'

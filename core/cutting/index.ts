@@ -1,4 +1,4 @@
-export { auditPlan } from './audit/audit-plan.ts'
+export { auditCuts, auditPlan } from './audit/audit-plan.ts'
 export * from './day/index.ts'
 export * from './explain/index.ts'
 export { leastPlanCost } from './least-plan-cost.ts'

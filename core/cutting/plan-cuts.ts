@@ -30,6 +30,8 @@ export interface PlanOptions {
   readonly onPlan?: ((plan: CutPlan) => void) | undefined
   /** asked every few milliseconds of work: true stops the search with the best plan so far */
   readonly stop?: (() => boolean) | undefined
+  /** told how many cells of tables were gone through: with what the engine is asked, most of the work that a plan takes */
+  readonly onCells?: ((cells: number) => void) | undefined
   /** a good plan with its bound, without the proof */
   readonly quick?: boolean | undefined
   /** false: of plans that cost the same the first that is found, whatever its joints and set-ups */
@@ -74,7 +76,8 @@ function planBy(
   const built = buildProblem(job, measure)
   if (!built.ok) return built
   const problem = built.value
-  const work = new Work({ ...DEFAULT_LIMITS, ...options.limits }, options.stop ?? (() => false))
+  const { stop = () => false, onCells } = options
+  const work = new Work({ ...DEFAULT_LIMITS, ...options.limits }, stop, onCells)
   const quick = options.quick ?? false
   const ranked = rank(problem, costsInCents(problem), engine, work, {
     quick,

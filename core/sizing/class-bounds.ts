@@ -41,6 +41,8 @@ interface PlannedCost {
 
 /** Effort of one plan's search: what is not proven by then seldom is soon. */
 const MOST_OF_A_PLAN = 25_000
+/** The same once the work allowed is done. */
+const MOST_IN_A_HURRY = 8_000
 
 /**
  * What lumber costs at least, tax on boards counted, product by product: its lengths at their least price, then by the
@@ -56,7 +58,7 @@ export class ClassBounds {
   readonly #planned = new Map<string, PlannedCost>()
   readonly #effort: Effort
   readonly #byPart = new Map<string, LeastCents>()
-  /** each plan is audited once, not for every way that is cut so */
+  /** each plan is audited once, not for every way that is cut so; its bound where it is chosen */
   readonly sound = new WeakSet<CutPlan>()
 
   constructor(book: PriceBook, engine: LpEngine, plans: Plans, effort: Effort, stop: Watch['stop']) {
@@ -129,13 +131,16 @@ export class ClassBounds {
 
   #plan({ cutJob, content }: BoundedClass, { tax }: Shares): PlannedCost {
     const { left } = this.#effort
-    const most = this.#effort.spent + Math.min(MOST_OF_A_PLAN, left)
+    const longest = this.#effort.isGranted ? MOST_IN_A_HURRY : MOST_OF_A_PLAN
+    const most = this.#effort.spent + Math.min(longest, left)
     this.#effort.add(EFFORT.plan)
     const quick = left === 0
     const stop = () => this.#effort.spent > most || this.#stop?.() === true
     const options = {
       known: this.#plans,
       sound: this.sound,
+      weighing: true,
+      onCells: (cells: number) => this.#effort.add(cells * EFFORT.cell),
       tidy: false,
       ...(quick ? { quick, stop: this.#stop } : { stop }),
     }

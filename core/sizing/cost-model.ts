@@ -97,6 +97,7 @@ function framed(job: Job, choice: Choice, effort: Effort): Laid | null {
   const sized: Job = withChoice({ ...job, work: { ...job.work, heightAndSize: false } }, choice)
   const layout = layOut(sized)
   const frame = layout.ok ? frameDeck(sized, layout.value) : null
+  if (frame?.ok === true) effort.addToBounds(frame.value.members.length * EFFORT.framedMember)
   return layout.ok && frame?.ok === true ? { job: sized, layout: layout.value, frame: frame.value } : null
 }
 

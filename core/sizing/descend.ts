@@ -1,4 +1,5 @@
 import type { Job } from '../job/index.ts'
+import type { Effort } from './effort.ts'
 import type { Framing } from './framing.ts'
 import type { KnownFailures, PlacedChoice } from './known-failures.ts'
 import { leastOfChoice } from './least-of-choice.ts'
@@ -13,6 +14,7 @@ interface Descent {
   readonly places: Places
   readonly framing: Framing
   readonly failures: KnownFailures
+  readonly effort: Effort
 }
 
 /** Frames checked on the way down, and before it until one passes. */
@@ -26,7 +28,7 @@ const MOST_OF_A_PART = 24
  * sizes do not pass either. No proof: a way beside it may cost less.
  */
 export function descend(descent: Descent, from: CountedWay | null): PlacedChoice | null {
-  const { framing, places } = descent
+  const { framing, places, effort } = descent
   let now = from?.placed ?? mended(descent) ?? firstPassing(descent)
   if (now === null) return null
   const most = framing.checks + MOST_CHECKS
@@ -38,7 +40,7 @@ export function descend(descent: Descent, from: CountedWay | null): PlacedChoice
       .filter(({ cost }) => cost < least)
       .sort((a, b) => a.cost - b.cost)
     for (const { choice } of options) {
-      if (framing.checks >= most) return now
+      if (framing.checks >= most || effort.left === 0) return now
       const placed = passing(descent, choice)
       if (placed === null) continue
       now = placed
@@ -59,7 +61,7 @@ function passing({ places, framing, failures }: Descent, choice: Choice): Placed
  * The way that failed on the fewest checks, one part after another changed to those that cost most nearly the same until it passes or fails on
  * fewer: what is stated often lacks little.
  */
-function mended({ catalogue, framing, places, ...rest }: Descent): PlacedChoice | null {
+function mended({ catalogue, framing, places, effort, ...rest }: Descent): PlacedChoice | null {
   const most = framing.checks + MOST_STARTS
   for (let from = framing.nearest, before = null; from !== null && from !== before; ) {
     before = from
@@ -72,8 +74,8 @@ function mended({ catalogue, framing, places, ...rest }: Descent): PlacedChoice 
         .slice(0, MOST_OF_A_PART),
     )
     for (const { choice } of options) {
-      if (framing.checks >= most) return null
-      const placed = passing({ catalogue, framing, places, ...rest }, choice)
+      if (framing.checks >= most || effort.left === 0) return null
+      const placed = passing({ catalogue, framing, places, effort, ...rest }, choice)
       if (placed !== null) return placed
       if (framing.nearest !== from) break
     }
@@ -84,11 +86,11 @@ function mended({ catalogue, framing, places, ...rest }: Descent): PlacedChoice 
 
 /** Strong sizes, each start far from the last. */
 function firstPassing(descent: Descent): PlacedChoice | null {
-  const { catalogue, framing, places } = descent
+  const { catalogue, framing, places, effort } = descent
   const all = starts(catalogue, places)
   const step = strideOf(all.length)
   const most = framing.checks + MOST_STARTS
-  for (let k = 0; k < all.length && framing.checks < most; k += 1) {
+  for (let k = 0; k < all.length && framing.checks < most && effort.left > 0; k += 1) {
     const choice = all[(k * step) % all.length]
     const placed = choice === undefined ? null : passing(descent, choice)
     if (placed !== null) return placed

@@ -5,10 +5,13 @@ export const EFFORT = {
   /** a deck framed and checked, beside its members */
   check: 100,
   member: 3,
+  /** a post of a guard or a member of stairs laid */
+  addition: 6,
   /** posts of a deck placed */
-  place: 2,
-  /** a deck framed for what a part of it costs at least */
-  frame: 250,
+  place: 3,
+  /** a deck framed for what a part of it costs at least, beside its members */
+  frame: 150,
+  framedMember: 1,
   /** a beam of another depth checked in a frame that is there */
   otherDepth: 100,
   /** a cutting plan begun, its pieces and lengths put in order, and audited */
@@ -21,6 +24,8 @@ export const EFFORT = {
   solveColumn: 0.05,
   integerStep: 600,
   integerColumn: 0.2,
+  /** of a table that boards are filled by */
+  cell: 0.00025,
   /** goods counted */
   count: 60,
   /** the same for a frame that is known on other footings */
@@ -31,12 +36,28 @@ export const EFFORT = {
 
 /** Work done so far, and how much may be: it decides where sizing ends, the clock never does. */
 export class Effort {
-  readonly limit: number
+  readonly #first: number
+  #limit: number
   #spent = 0
   #onBounds = 0
 
   constructor(limit: number) {
-    this.limit = limit
+    this.#first = limit
+    this.#limit = limit
+  }
+
+  get limit(): number {
+    return this.#limit
+  }
+
+  /** The first limit is done. */
+  get isGranted(): boolean {
+    return this.#limit !== this.#first
+  }
+
+  /** So much may be done beyond the limit, and no more than `most` from now on. */
+  grant(beyond: number, most = beyond): void {
+    this.#limit = Math.min(Math.max(this.#limit, this.#spent) + beyond, this.#spent + most)
   }
 
   get spent(): number {
@@ -44,12 +65,12 @@ export class Effort {
   }
 
   get left(): number {
-    return Math.max(0, this.limit - this.#spent)
+    return Math.max(0, this.#limit - this.#spent)
   }
 
   /** Bounds have had their half of it; the rest is for ways. */
   get boundsAreDone(): boolean {
-    return this.#onBounds * 2 > this.limit
+    return this.#onBounds * 2 > this.#first
   }
 
   /** Work on bounds, beside all other. */

@@ -1,4 +1,4 @@
-import { type Check, checkFrame, checkSpansOfBeams, spansBesideTables } from '../checks/index.ts'
+import { type Check, checkFrame, checkSpansOfBeams, checksBesideTables } from '../checks/index.ts'
 import { sectionOf } from '../data/index.ts'
 import type { Design } from '../estimate-types.ts'
 import { footingUnder, frameDeck } from '../frame/index.ts'
@@ -6,12 +6,13 @@ import type { Job } from '../job/index.ts'
 import { layAdditions } from '../lay-additions.ts'
 import { layOut } from '../layout/index.ts'
 import { type Additions, takeOff } from '../takeoff/index.ts'
+import { heldByCalculation } from './by-calculation.ts'
 import { beamKey, setbacksKey } from './catalogue.ts'
 import { withChoice } from './choice.ts'
 import { EFFORT, type Effort } from './effort.ts'
 import { type KnownFailures, type PlacedChoice, standsInTheWay } from './known-failures.ts'
 import { farthestReach, strongestLike } from './strongest-like.ts'
-import type { Catalogue, Choice } from './types.ts'
+import type { Catalogue, Choice, SizingBasis } from './types.ts'
 
 type FramedDesign = Omit<Design, 'takeoff'>
 
@@ -21,6 +22,7 @@ export class Framing {
   readonly #catalogue: Catalogue
   readonly #failures: KnownFailures
   readonly #effort: Effort
+  readonly #basis: SizingBasis
   /** decks framed so far, on some footings each */
   readonly #framed = new Map<string, FramedDesign>()
   readonly #probed = new Set<string>()
@@ -30,11 +32,12 @@ export class Framing {
   #checks = 0
 
   /** @param failures what is seen to fail is put there */
-  constructor(job: Job, catalogue: Catalogue, failures: KnownFailures, effort: Effort) {
+  constructor(job: Job, catalogue: Catalogue, failures: KnownFailures, effort: Effort, basis: SizingBasis) {
     this.#job = job
     this.#catalogue = catalogue
     this.#failures = failures
     this.#effort = effort
+    this.#basis = basis
   }
 
   /** Ways framed and checked so far. */
@@ -56,13 +59,14 @@ export class Framing {
     if (made === null) return null
     const { design, additions } = made
     const { job, frame } = design
-    const failing = design.checks.filter(standsInTheWay)
+    const held = heldByCalculation(this.#basis, design)
+    const failing = design.checks.filter((one) => standsInTheWay(one, held))
     this.#askTables(placed, failing, design)
     for (const check of failing) this.#failures.addCheck(check, placed)
     this.#framed.set(frameKey(placed), design)
     if (failing.length > 0) {
       this.#askCantilevers(placed, failing)
-      this.#askDeeperBeams(placed, design, failing)
+      this.#askDeeperBeams(placed, design, failing, held)
       if (placed.skeleton === null) this.#probe(choice, failing)
       if (this.#nearest === null || failing.length < this.#nearest.checks.length)
         this.#nearest = { choice, checks: failing }
@@ -85,6 +89,7 @@ export class Framing {
     const laid = layAdditions(job, layout.value, frame.value)
     if (!laid.ok) return null
     const additions = laid.value
+    this.#effort.add(additionsIn(additions) * EFFORT.addition)
     const checks = checkFrame(job, layout.value, frame.value, additions)
     const design = { job, given: [], layout: layout.value, frame: frame.value, ...additions, checks }
     return { design, additions }
@@ -115,17 +120,15 @@ export class Framing {
     if (always.length > 0) this.#failures.addHopeless(setbacks)
   }
 
-  /** Where a table never covers a beam that lies so, no size passes there. */
+  /** Where no table ever covers a member that lies so, no size passes there. */
   #askTables(
     { choice: { setbacks } }: PlacedChoice,
     failing: readonly Check[],
     { job, layout, frame }: Pick<FramedDesign, 'job' | 'layout' | 'frame'>,
   ): void {
-    const open = failing.filter(
-      ({ id, status }) => status === 'calculated only' && id.startsWith('beam-span-'),
-    )
+    const open = failing.filter(({ status }) => status === 'calculated only')
     if (open.length === 0 || this.#failures.isHopeless(setbacks)) return
-    const never = spansBesideTables(job, layout, frame)
+    const never = checksBesideTables(job, layout, frame)
     if (open.some(({ id }) => never.has(id))) this.#failures.addHopeless(setbacks)
   }
 
@@ -144,7 +147,12 @@ export class Framing {
   }
 
   /** Where a beam is too weak, asks which deeper ones of as many plies are: in the same frame, for only its depth changes. */
-  #askDeeperBeams({ choice, skeleton }: PlacedChoice, design: FramedDesign, failing: readonly Check[]): void {
+  #askDeeperBeams(
+    { choice, skeleton }: PlacedChoice,
+    design: FramedDesign,
+    failing: readonly Check[],
+    held: ReadonlySet<string>,
+  ): void {
     for (const side of ['front', 'rear'] as const) {
       const beam = choice[side]
       const tooWeak = failing.find(
@@ -165,7 +173,7 @@ export class Framing {
         this.#effort.add(EFFORT.otherDepth)
         const checks = checkSpansOfBeams(withChoice(this.#job, other), design.layout, frame)
         const check = checks.find(({ id }) => id === tooWeak.id)
-        if (check === undefined || !standsInTheWay(check)) break
+        if (check === undefined || !standsInTheWay(check, held)) break
         this.#failures.addCheck(check, { choice: other, skeleton })
       }
     }
@@ -191,4 +199,10 @@ const TOO_WEAK = /^(joist-span|beam-span-(front|rear))$/
 function frameKey({ choice, skeleton }: PlacedChoice): string {
   const { setbacks, joist, front, rear, postSize } = choice
   return `${setbacksKey(setbacks)} ${joist.size} ${joist.spacing} ${beamKey(front)} ${beamKey(rear)} ${postSize} ${skeleton}`
+}
+
+/** Posts of guards and members of stairs. */
+function additionsIn({ stairs, guard }: Additions): number {
+  const posts = guard?.stretches.reduce((sum, stretch) => sum + stretch.posts.length, 0) ?? 0
+  return stairs.reduce((sum, { members }) => sum + members.length, posts)
 }

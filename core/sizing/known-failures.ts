@@ -12,9 +12,11 @@ export function isSizable(check: Check): boolean {
   return check.fields.some((field) => SIZED_FIELDS.has(field))
 }
 
-/** A check that keeps a way from being chosen. */
-export function standsInTheWay(check: Check): boolean {
-  return isSizable(check) && check.status !== 'passes' && check.status !== 'near'
+/** A check that keeps a way from being chosen. @param held names of checks for which their calculation alone will do */
+export function standsInTheWay(check: Check, held: ReadonlySet<string>): boolean {
+  const { id, status } = check
+  const holds = status === 'passes' || status === 'near' || (status === 'calculated only' && held.has(id))
+  return isSizable(check) && !holds
 }
 
 /** A choice, with what tells where its posts stand: null where that hangs on their number alone. */

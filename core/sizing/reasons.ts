@@ -3,6 +3,7 @@ import { designJob } from '../design.ts'
 import type { Design } from '../estimate-types.ts'
 import type { Job } from '../job/index.ts'
 import { printLength, ticks } from '../units/index.ts'
+import { heldByCalculation } from './by-calculation.ts'
 import { footingKey, postTakesBeams, tubeTakesPost } from './catalogue.ts'
 import { withChoice } from './choice.ts'
 import { standsInTheWay } from './known-failures.ts'
@@ -13,6 +14,7 @@ import type {
   FootingChoice,
   JoistChoice,
   SizedPart,
+  SizingBasis,
   SizingReason,
 } from './types.ts'
 
@@ -22,6 +24,7 @@ export function reasonsFor(
   choice: Choice,
   design: Design,
   catalogue: Catalogue,
+  basis: SizingBasis,
 ): readonly SizingReason[] {
   const sides = choice.rear === null ? (['front'] as const) : (['front', 'rear'] as const)
   return [
@@ -40,7 +43,7 @@ export function reasonsFor(
       part,
       chosen,
       governs: governing(design.checks.filter((check) => partOf(check) === part)),
-      smaller: smaller.map(({ text, choice: other }) => ({ option: text, why: against(job, other) })),
+      smaller: smaller.map(({ text, choice: other }) => ({ option: text, why: against(job, other, basis) })),
     }
   }
 }
@@ -72,13 +75,14 @@ function partOf({ id }: Check): SizedPart | null {
 }
 
 /** What fails with another choice, or that it is no cheaper. */
-function against(job: Job, choice: Choice): string {
+function against(job: Job, choice: Choice, basis: SizingBasis): string {
   if (!postTakesBeams(job, choice)) return 'A beam on it would be wider than the post.'
   if (!tubeTakesPost(choice.footing.tube, choice.postSize))
     return 'The tube is too narrow for the post’s base.'
   const made = designJob(withChoice(job, choice), [])
   if (!made.ok) return sentence(made.error[0]?.message ?? 'it cannot be framed')
-  const failing = made.value.checks.filter(standsInTheWay)
+  const held = heldByCalculation(basis, made.value)
+  const failing = made.value.checks.filter((one) => standsInTheWay(one, held))
   const worst = failing.reduce<Check | null>(
     (a, b) => (a === null || (b.governing?.ratio ?? 0) > (a.governing?.ratio ?? 0) ? b : a),
     null,

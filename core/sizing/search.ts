@@ -2,7 +2,6 @@ import type { Check } from '../checks/index.ts'
 import type { Watch } from '../cutting/index.ts'
 import type { Design } from '../estimate-types.ts'
 import type { Job } from '../job/index.ts'
-import type { PriceBook } from '../pricing/index.ts'
 import type { Cents } from '../units/index.ts'
 import { waysOf } from './catalogue.ts'
 import { choiceOf } from './choice.ts'
@@ -13,13 +12,14 @@ import { Heap } from './heap.ts'
 import { KnownFailures, type PlacedChoice } from './known-failures.ts'
 import type { LeastCents } from './least-cost.ts'
 import { leastOfWay, type OpenFrame, openFrame } from './open-frame.ts'
-import { Places } from './places.ts'
+import type { Places } from './places.ts'
 import { type Series, seriesOf } from './series.ts'
-import type { Catalogue, Choice, SizingWork } from './types.ts'
+import type { Catalogue, Choice, SizingBasis, SizingWork } from './types.ts'
 import type { CountedWay, WayCosts } from './way-costs.ts'
 
 /** A way that passes, with its cost by the whole estimate. */
 export interface Found {
+  readonly way: CountedWay
   readonly choice: Choice
   readonly design: Design
   readonly cost: Cents
@@ -35,8 +35,9 @@ export interface SearchResult {
 }
 
 export interface SearchInput {
+  readonly basis: SizingBasis
+  readonly places: Places
   readonly job: Job
-  readonly book: PriceBook
   readonly catalogue: Catalogue
   readonly costs: WayCosts
   readonly effort: Effort
@@ -45,12 +46,16 @@ export interface SearchInput {
 
 /** The best way so far, with the contents of its cutting jobs. */
 interface Best extends Found {
-  readonly way: CountedWay
   readonly contents: ReadonlySet<string>
 }
 
 /** Of a way whose posts stand as those of none in the catalogue. */
 const UNKNOWN = -1
+
+/** Work that the short way may take beyond what is allowed. */
+const SETTLING = 36_000
+/** The same where bounds alone were too much work. */
+const MOST_SETTLING = 78_000
 
 /** No cutting jobs. */
 const NOTHING: ReadonlySet<string> = new Set()
@@ -87,10 +92,10 @@ class Search {
   #doubtful = false
 
   constructor(input: SearchInput) {
-    const { job, book, catalogue, effort } = input
+    const { job, catalogue, effort, basis } = input
     this.#input = input
-    this.#places = new Places(job, book, catalogue, effort)
-    this.#framing = new Framing(job, catalogue, this.#failures, effort)
+    this.#places = input.places
+    this.#framing = new Framing(job, catalogue, this.#failures, effort, basis)
     this.#costs = input.costs
   }
 
@@ -126,6 +131,7 @@ class Search {
       checked: checks,
       priced: this.#costs.priced,
       proven: proven && !this.#doubtful,
+      basis: this.#input.basis,
     }
     return { best: this.#best, nearest, work }
   }
@@ -150,8 +156,9 @@ class Search {
 
   /** Where the work allowed is done: the cheapest way that is known to pass, and those that lie near it. */
   #settle(last: Waiting | null, stated: CountedWay | null): void {
-    const { job, catalogue, watch } = this.#input
+    const { job, catalogue, effort, watch } = this.#input
     if (watch.stop?.() === true) return
+    effort.grant(SETTLING, MOST_SETTLING)
     let passing: CountedWay | null = null
     for (let entry: Waiting | null = last; entry !== null; entry = this.#heap.pop()?.entry ?? null) {
       if (entry.kind !== 'counted' || !entry.checked) continue
@@ -160,7 +167,7 @@ class Search {
     }
     const from = passing ?? this.#best?.way ?? stated
     const found = descend(
-      { job, catalogue, places: this.#places, framing: this.#framing, failures: this.#failures },
+      { job, catalogue, places: this.#places, framing: this.#framing, failures: this.#failures, effort },
       from,
     )
     for (const placed of [found, passing?.placed, stated?.placed]) if (placed) this.#tryWhole(placed)

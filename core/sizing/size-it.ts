@@ -1,3 +1,4 @@
+import type { Check } from '../checks/index.ts'
 import type { LpEngine } from '../cutting/index.ts'
 import { design } from '../design.ts'
 import { costDesign } from '../estimate.ts'
@@ -15,17 +16,21 @@ import {
 } from '../job/index.ts'
 import { leastPrices, type PriceBook } from '../pricing/index.ts'
 import type { Cents } from '../units/index.ts'
+import { heldByCalculation, holdingByCalculation } from './by-calculation.ts'
 import { catalogueOf, waysOf } from './catalogue.ts'
 import { choiceOf, fieldsOf } from './choice.ts'
 import type { Plans } from './class-bounds.ts'
 import { Effort } from './effort.ts'
 import { isSizable, standsInTheWay } from './known-failures.ts'
+import { Places } from './places.ts'
 import { reasonsFor } from './reasons.ts'
-import { type Found, searchSizes } from './search.ts'
-import type { SizingChange, SizingLimits, SizingOptions, SizingResult } from './types.ts'
+import { type Found, type SearchResult, searchSizes } from './search.ts'
+import type { SizingBasis, SizingChange, SizingLimits, SizingOptions, SizingResult } from './types.ts'
 import { WayCosts } from './way-costs.ts'
 
 const LIMITS: SizingLimits = { effort: 120_000 }
+/** Work for what the job costs as it stands. */
+const COMPARING = 24_000
 
 /**
  * The cheapest joists, beams, posts and footings that pass every check that a size can mend, by a price book's prices
@@ -53,7 +58,13 @@ export function sizeIt(
   const plans: Plans = new Map()
   const effort = new Effort(options.limits?.effort ?? LIMITS.effort)
   const costs = new WayCosts(job, least, engine, plans, effort, options.stop)
-  const found = searchSizes({ job, book: least, catalogue, costs, effort, watch: options })
+  const places = new Places(job, least, catalogue, effort)
+  const search = (basis: SizingBasis) =>
+    searchSizes({ basis, places, job, catalogue, costs, effort, watch: options })
+  const byTables = search('tables')
+  // where no table covers the frame in any size, a calculation is better than no size at all, and is told
+  const byCalculation = lacksTables(byTables) ? search('calculation') : byTables
+  const found = byCalculation.best === null ? byTables : byCalculation
   const { best, nearest, work } = found
   if (best === null) {
     if (nearest !== null)
@@ -68,17 +79,22 @@ export function sizeIt(
   }
   return { ok: true, sized: sizedOf(job, best) }
 
-  function sizedOf(now: Job, { choice, design: made, cost, atMost }: Found) {
+  function sizedOf(now: Job, { choice, design: made, cost, atMost, way }: Found) {
     const before = design(counted)
+    costs.audit(way)
+    const costBefore = before.ok ? costNow(before.value, now) : null
+    const { basis } = work
     const changes = changesTo(now, made.job, fieldsOf(choice))
     return {
       changes,
       statement: changes.reduce((sum, { field, value }) => setField(sum, field, value), statement),
-      costBefore: before.ok ? costNow(before.value, now) : null,
+      costBefore: costBefore?.cost ?? null,
+      beforeAtMost: costBefore?.atMost ?? false,
       costAfter: wholeCost(made) ?? cost,
       atMost,
-      failingBefore: before.ok ? before.value.checks.filter(standsInTheWay) : [],
-      reasons: reasonsFor(now, choice, made, catalogue),
+      failingBefore: before.ok ? failingIn(before.value, basis) : [],
+      reasons: reasonsFor(now, choice, made, catalogue, basis),
+      byCalculation: holdingByCalculation(basis, made),
       remaining: made.checks.filter(
         (check) => !isSizable(check) && check.status !== 'passes' && check.status !== 'near',
       ),
@@ -96,11 +112,27 @@ export function sizeIt(
   }
 
   /** Of the job as it stands, by plans that are looked for no longer than those of its rivals. */
-  function costNow(made: Design, now: Job): Cents | null {
-    if (least !== book) return wholeCost(made)
+  function costNow(made: Design, now: Job): { readonly cost: Cents; readonly atMost: boolean } | null {
+    if (least !== book) {
+      const cost = wholeCost(made)
+      return cost === null ? null : { cost, atMost: false }
+    }
+    effort.grant(COMPARING)
     const way = costs.counted({ choice: choiceOf(now), skeleton: null }, made)
-    return way === null ? null : costs.planned(way, Number.POSITIVE_INFINITY)
+    const cost = way === null ? null : costs.planned(way, Number.POSITIVE_INFINITY)
+    return way === null || cost === null ? null : { cost, atMost: costs.isOpen(way) }
   }
+}
+
+/** Whether no size passes, and what keeps the nearest from it is also that no table covers it. */
+function lacksTables({ best, nearest, work }: SearchResult): boolean {
+  const open = nearest?.checks.some(({ status }) => status === 'calculated only') === true
+  return best === null && work.proven && open
+}
+
+function failingIn(design: Design, basis: SizingBasis): readonly Check[] {
+  const held = heldByCalculation(basis, design)
+  return design.checks.filter((check) => standsInTheWay(check, held))
 }
 
 /** Where posts are named by their numbers, their count and their line are not for sizing to change. */

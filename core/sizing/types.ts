@@ -61,6 +61,12 @@ export interface SizingChange {
 
 export type SizedPart = 'joists' | 'front beam' | 'rear beam' | 'posts' | 'footings'
 
+/**
+ * What sizes have to hold by: every check passes by a row of its table; or, where none does because no table covers the
+ * frame in any size, by the calculation alone there.
+ */
+export type SizingBasis = 'tables' | 'calculation'
+
 /** Why a part came out as it did. */
 export interface SizingReason {
   readonly part: SizedPart
@@ -81,6 +87,7 @@ export interface SizingWork {
   readonly priced: number
   /** no way of the catalogue that passes costs less */
   readonly proven: boolean
+  readonly basis: SizingBasis
 }
 
 export interface Sized {
@@ -89,12 +96,16 @@ export interface Sized {
   readonly statement: JobStatement
   /** null where the job as stated has no price */
   readonly costBefore: Cents | null
+  /** the same of it as of the cost after */
+  readonly beforeAtMost: boolean
   readonly costAfter: Cents
   /** its plans were sought less long than an estimate seeks them, which may find it a little less */
   readonly atMost: boolean
   /** checks of the job as stated that sizing can mend and that do not pass */
   readonly failingBefore: readonly Check[]
   readonly reasons: readonly SizingReason[]
+  /** checks that no table covers and that hold by calculation alone, where none of the catalogue passes by tables */
+  readonly byCalculation: readonly Check[]
   /** checks that do not pass and that no size mends: something else must be done about them */
   readonly remaining: readonly Check[]
   readonly work: SizingWork

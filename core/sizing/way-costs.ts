@@ -1,4 +1,4 @@
-import type { LpEngine, Watch } from '../cutting/index.ts'
+import { auditPlan, type LpEngine, type Watch } from '../cutting/index.ts'
 import { costAt } from '../estimate.ts'
 import type { Design } from '../estimate-types.ts'
 import type { Job } from '../job/index.ts'
@@ -88,7 +88,7 @@ export class WayCosts {
   }
 
   /** Whether a plan of a way is not proven, of which the other way has none like it. */
-  isOpen({ classes }: CountedWay, settled: ReadonlySet<string>): boolean {
+  isOpen({ classes }: CountedWay, settled: ReadonlySet<string> = NONE): boolean {
     return classes.some((one) => !settled.has(one.content) && this.#bounds.isOpen(one))
   }
 
@@ -103,8 +103,17 @@ export class WayCosts {
       }),
     )
     const { sound } = this.#bounds
-    const options = { known: this.#plans, plans, sound, stop: this.#stop }
+    const options = { known: this.#plans, plans, sound, weighing: true, stop: this.#stop }
     return costAt(design, this.#book, this.#engine, options).pricing?.totals.cost ?? null
+  }
+
+  /** The bounds of a way's plans, which weighing left out. Throws where one does not follow: a bug. */
+  audit({ classes }: CountedWay): void {
+    for (const one of classes) {
+      const plan = this.#bounds.planOf(one)
+      const faults = plan === null ? [] : auditPlan(one.cutJob, plan)
+      if (faults.length > 0) throw new Error(`plan of ${one.cutJob.label}: ${JSON.stringify(faults)}`)
+    }
   }
 
   /** The whole of a way of which nothing is planned yet; null where it has none below this. */

@@ -1,4 +1,5 @@
 import {
+  basisWords,
   costWords,
   proofWords,
   type Sized,
@@ -12,7 +13,7 @@ const WIDTH = 106
 
 /** What sizing proposes, as plain text: the changes, their cost, what governs, and what no size mends. */
 export function sizingReport(sized: Sized): string {
-  const { changes, reasons, remaining } = sized
+  const { changes, reasons, remaining, byCalculation } = sized
   const table =
     changes.length === 0
       ? `${unchangedWords(sized.work)}\n`
@@ -28,12 +29,21 @@ export function sizingReport(sized: Sized): string {
         })
   const left =
     remaining.length === 0 ? '' : `\nWhat no size mends\n${checksReport(remaining).replace('Checks\n', '')}`
-  return `${table}\n${costLines(sized)}\nWhat governs\n${reasons.map(reasonLines).join('')}${left}`
+  const trusted =
+    byCalculation.length === 0
+      ? ''
+      : `\nBy calculation alone\n${indented(basisWords(sized))}${checksReport(byCalculation).replace('Checks\n', '')}`
+  return `${table}\n${costLines(sized)}\nWhat governs\n${reasons.map(reasonLines).join('')}${trusted}${left}`
 }
 
 function costLines(sized: Sized): string {
-  const lines = [costWords(sized), proofWords(sized.work)].flatMap((words) => wrap(words, WIDTH))
-  return `Cost\n${lines.map((line) => `  ${line}\n`).join('')}`
+  return `Cost\n${[costWords(sized), proofWords(sized.work)].map(indented).join('')}`
+}
+
+function indented(words: string): string {
+  return wrap(words, WIDTH)
+    .map((line) => `  ${line}\n`)
+    .join('')
 }
 
 function reasonLines({ part, chosen, governs, smaller }: SizingReason): string {

@@ -10,6 +10,8 @@ export interface Spot {
 export interface BoardTable {
   /** worth by state and use: value[state × (capacity + 1) + used] */
   readonly value: Float64Array
+  /** cells that one filling of the table goes through: what it costs */
+  readonly cells: number
   /** Fills the table; see `KnapsackTable.fill`. */
   fill(
     profits: ArrayLike<number>,

@@ -22,6 +22,7 @@ export interface Filling {
 export class KnapsackTable implements BoardTable {
   readonly capacity: number
   readonly value: Float64Array
+  readonly cells: number
   readonly #rows: Row[] = []
   /** rows of item i are #first[i] … #first[i − 1] − 1, items being in descending width */
   readonly #first: Int32Array
@@ -60,6 +61,7 @@ export class KnapsackTable implements BoardTable {
       }
     }
     const cells = this.#rows.length * (capacity + 1)
+    this.cells = cells
     this.#taken =
       shared !== undefined && shared.#taken.length >= cells ? shared.#taken : new Uint8Array(cells)
   }

@@ -17,6 +17,7 @@ interface Row {
 export class MixedTable implements BoardTable {
   /** value[state × (capacity + 1) + used] */
   readonly value: Float64Array
+  readonly cells: number
   readonly #capacity: number
   readonly #mix: Mix
   readonly #widths: readonly number[]
@@ -64,6 +65,7 @@ export class MixedTable implements BoardTable {
     }
     const columns = mix.states * (capacity + 1)
     const cells = this.#rows.length * columns
+    this.cells = cells
     this.value = shared?.value ?? new Float64Array(columns)
     this.#taken =
       shared !== undefined && shared.#taken.length >= cells ? shared.#taken : new Uint8Array(cells)

@@ -68,6 +68,8 @@ export function deepen(
     const patternsAt = (at: number, most: number): Pattern[] | null => {
       const below = Math.min(upper(), dual.cents + at)
       const usable = costs.savings > 0 ? null : usableWithin(problem, costs, dual, below)
+      // one table of the whole and one of what is usable, kept for each item
+      work.weigh(2 * table.cells + problem.items.length * table.value.length)
       return patternsWithin(problem, costs, table, dual, below, most, usable)
     }
     const left = { step, asked, whole: upper() - dual.cents, most: work.limits.patterns }

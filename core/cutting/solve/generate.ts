@@ -149,6 +149,7 @@ export function generate(
       return { solution, bound: best ?? dualBound(problem, costs, table, nothing), converged: false }
     }
     const patterns = priceOut(master, table, solution.duals)
+    work.weigh(table.cells)
     const added = work.spent() ? 0 : master.add(patterns)
     work.columns += added
     if (boardsOnly && added > 0) {

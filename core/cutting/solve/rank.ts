@@ -213,7 +213,11 @@ class Ranking {
   #run(problem: Problem, costs: Costs, lengths: number): RuledOutcome {
     const works: Work[] = []
     const next = (): Work => {
-      const work = new Work(this.#work.limits, () => this.#work.stopped())
+      const work = new Work(
+        this.#work.limits,
+        () => this.#work.stopped(),
+        (cells) => this.#work.weigh(cells),
+      )
       works.push(work)
       return work
     }

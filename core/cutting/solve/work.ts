@@ -9,11 +9,18 @@ export class Work {
   patterns = 0
   readonly limits: WorkLimits
   readonly #stop: () => boolean
+  readonly #onCells: ((cells: number) => void) | undefined
   #stopped = false
 
-  constructor(limits: WorkLimits, stop: () => boolean) {
+  constructor(limits: WorkLimits, stop: () => boolean, onCells?: (cells: number) => void) {
     this.limits = limits
     this.#stop = stop
+    this.#onCells = onCells
+  }
+
+  /** Tells of so many cells of tables gone through. */
+  weigh(cells: number): void {
+    this.#onCells?.(cells)
   }
 
   /** true once a person has asked to stop */

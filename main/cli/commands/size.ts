@@ -43,5 +43,5 @@ export async function runSize(
   if (json) output.say(`${JSON.stringify({ prices: pricesUsed(used), result }, null, 2)}\n`)
   else output.say(`${pricesHead(used)}\n${sizingReport(sized)}\n${CAUTIONS}`)
   if (write !== null) output.warn(`Job: ${write}\n`)
-  return sized.remaining.length === 0 ? 0 : 1
+  return sized.remaining.length + sized.byCalculation.length === 0 ? 0 : 1
 }

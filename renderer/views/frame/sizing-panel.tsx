@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react'
 import { type FieldPath, SIZED_FIELDS } from '../../../core/job/index.ts'
-import { costWords, proofWords, type Sized, unchangedWords } from '../../../core/sizing/index.ts'
+import { basisWords, costWords, proofWords, type Sized, unchangedWords } from '../../../core/sizing/index.ts'
 import { Message } from '../../parts/message.tsx'
 import { useJob, useSession } from '../../state/session-context.ts'
 import type { Proposal } from '../../state/sizing-actions.ts'
@@ -134,6 +134,7 @@ function Outcome({
     return (
       <>
         <Message tone="plain">{unchangedWords(sized.work)}</Message>
+        <Basis sized={sized} />
         <SizingReasons sized={sized} />
       </>
     )
@@ -160,6 +161,7 @@ function Outcome({
       </table>
       <p>Cost {costWords(sized)}</p>
       {!sized.work.proven && <p>{proofWords(sized.work)}</p>}
+      <Basis sized={sized} />
       <p>
         <button type="button" className="button button-main" onClick={() => apply(sized)}>
           Use these sizes
@@ -169,6 +171,17 @@ function Outcome({
         </button>
       </p>
       <SizingReasons sized={sized} />
+    </>
+  )
+}
+
+/** Which checks hold by calculation alone, before anybody orders by them. */
+function Basis({ sized }: { readonly sized: Sized }) {
+  const words = basisWords(sized)
+  return words === '' ? null : (
+    <>
+      <Message tone="near">{words}</Message>
+      <CheckList checks={sized.byCalculation} />
     </>
   )
 }

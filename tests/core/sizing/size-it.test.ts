@@ -79,11 +79,40 @@ describe('sizing where the ground snow load is not stated', () => {
 })
 
 describe('sizing where no table covers a beam, whatever its size', () => {
-  it.each(['octagon-free.json', 'deep-lapped.json'])('says at once of %s that no size passes', (file) => {
-    const result = sizeIt(deckOf(file), SAMPLE_BOOK, engine)
-    expect(result).toMatchObject({ ok: false, message: 'No size of the catalogue passes every check.' })
-    if (result.ok) return
-    expect(result.checks.map(({ status }) => status)).toContain('calculated only')
+  // slanting beams; a middle beam under joists from both sides; a flush one between two parts; a hip
+  const decks = ['octagon-free.json', 'deep-lapped.json', 'flush-parts.json', 'wrap-hip.json']
+
+  it.each(decks)(
+    'finds sizes of %s that hold by calculation there, and says which checks rest on it',
+    (file) => {
+      const { statement, work, byCalculation, remaining } = sized(deckOf(file))
+      expect(work.basis).toBe('calculation')
+      expect(byCalculation.length).toBeGreaterThan(0)
+      for (const { status, governing } of byCalculation) {
+        expect(status).toBe('calculated only')
+        expect(governing?.ratio).toBeLessThanOrEqual(1)
+      }
+      const told = [...byCalculation, ...remaining].map(({ id }) => id)
+      expect(openChecks(statement).toSorted()).toEqual(told.toSorted())
+    },
+  )
+
+  it('takes no calculation in place of a table that covers the size', () => {
+    const { work, byCalculation } = sized(DEMO_JOB)
+    expect(work.basis).toBe('tables')
+    expect(byCalculation).toEqual([])
+  })
+
+  it('has the table decide every beam of such a deck that it covers', () => {
+    const { statement, byCalculation } = sized(deckOf('deep-lapped.json'))
+    const made = design(statement)
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    const spans = made.value.checks.filter(({ id }) => id.startsWith('beam-span-'))
+    expect(spans.map(({ id, status }) => [id, status])).toContainEqual([
+      'beam-span-front',
+      expect.stringMatching(/^(passes|near)$/),
+    ])
+    expect(byCalculation.map(({ id }) => id)).toEqual(['beam-span-middle'])
   })
 })
 

@@ -1,0 +1,19 @@
+import { type Check, checksBesideTables } from '../checks/index.ts'
+import type { Design } from '../estimate-types.ts'
+import type { SizingBasis } from './types.ts'
+
+const NONE: ReadonlySet<string> = new Set()
+
+/** Names of the checks of a frame that its calculation alone has to answer for: those that no table covers in any size. */
+export function heldByCalculation(
+  basis: SizingBasis,
+  { job, layout, frame }: Pick<Design, 'job' | 'layout' | 'frame'>,
+): ReadonlySet<string> {
+  return basis === 'tables' ? NONE : checksBesideTables(job, layout, frame)
+}
+
+/** Those of them that hold. */
+export function holdingByCalculation(basis: SizingBasis, design: Design): readonly Check[] {
+  const held = heldByCalculation(basis, design)
+  return design.checks.filter(({ id, status }) => status === 'calculated only' && held.has(id))
+}

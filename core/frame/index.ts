@@ -1,4 +1,12 @@
 export { besideBeam } from './beside-beam.ts'
+export {
+  type Carrier,
+  type CarrierEnd,
+  type CarrierLine,
+  type CarrierMark,
+  carriers,
+  type JointedPlan,
+} from './carriers.ts'
 export { courseWidths, slantingWidths } from './course-widths.ts'
 export { distinctMarks } from './distinct-marks.ts'
 export { footingDepth, footingUnder } from './footings.ts'
@@ -8,4 +16,5 @@ export { jointPlace, leadOf } from './joint-place.ts'
 export { risersFor } from './level-steps.ts'
 export { placeAllPosts } from './placed-beams.ts'
 export { diagonal, type HoleSetOut, holeSetOut } from './set-out.ts'
+export { isSlanting } from './slanting-carriers.ts'
 export type * from './types.ts'

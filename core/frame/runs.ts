@@ -14,6 +14,9 @@ const LEAST_BEARING = inches(1.5)
 /** A rim piece shorter than this splits at its nails: common practice, no source. */
 const LEAST_RIM_PIECE = inches(6)
 
+/** Between two joists' middles where a ledger is jointed: a washer off either joist, 2 in off the joint (IRC 2021 Table R507.9.1.3(2)). */
+const LEAST_JOINT_BAY = inches(2 * (1 + 2) + 1.5)
+
 /** No piece of decking over fewer joists than this: common practice, no source. */
 const DECKING_SUPPORTS = 3
 
@@ -189,7 +192,12 @@ export function ledgerRun(ledger: Member, lines: readonly Line[]): FrameRun {
       label: `between ${left.label} and ${right.label}`,
     }
     const beside = Math.min(bay, bays - 1 - bay)
-    if (beside >= 2) points.push(point)
+    if (beside >= 2 && right.at - left.at < LEAST_JOINT_BAY)
+      refused.push({
+        ...point,
+        why: 'The bay is too narrow for a pair of fasteners on either side of it, 2 in off the joint and clear of the joists.',
+      })
+    else if (beside >= 2) points.push(point)
     else {
       refused.push({
         ...point,

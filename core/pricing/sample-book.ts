@@ -23,9 +23,9 @@ const sampleJoints: readonly JointKit[] = [
   {
     kind: 'ledger',
     sku: 'joint-ledger',
-    label: 'Two more fasteners at a ledger joint',
-    material: cents(380),
-    minutes: 3,
+    label: 'A pair of fasteners on either side of a ledger joint',
+    material: cents(856),
+    minutes: 6,
   },
   {
     kind: 'decking',

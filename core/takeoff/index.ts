@@ -1,5 +1,7 @@
 export { type Additions, withAdditions } from './additions.ts'
 export { guardNails } from './guard-goods.ts'
+export { AT_LEDGER_JOINT, type LedgerColumn, ledgerColumns } from './ledger-columns.ts'
+export { spacingFor } from './ledger-fasteners.ts'
 export { nailedJoints } from './nails.ts'
 export { skus } from './skus.ts'
 export { stairNails } from './stair-goods.ts'

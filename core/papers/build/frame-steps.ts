@@ -1,7 +1,7 @@
 import { membersNamed } from '../../checks/index.ts'
+import { carriers } from '../../frame/index.ts'
 import { allHoles } from '../../ground/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
-import { carriers } from '../marking/carriers.ts'
 import { said } from '../said.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'

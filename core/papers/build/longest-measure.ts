@@ -1,3 +1,4 @@
+import { carriers } from '../../frame/index.ts'
 import {
   allHoles,
   isBeforeOneWall,
@@ -8,7 +9,6 @@ import {
   tiesTo,
 } from '../../ground/index.ts'
 import { type Ticks, ticks } from '../../units/index.ts'
-import { carriers } from '../marking/carriers.ts'
 import type { PaperSource } from '../source.ts'
 
 /** The longest that any sheet for the crew asks to be measured in one pull: strings, proofs, marks, boards as laid. */

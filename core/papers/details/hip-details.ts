@@ -2,6 +2,7 @@ import { sectionOf } from '../../data/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
 import type { Hip, Member } from '../../frame/index.ts'
 import { inches, printInches, printLength, ticks } from '../../units/index.ts'
+import { hangersThere, joistsAtHipEnd } from '../build/at-hip-end.ts'
 import { houseWalls } from '../drawings/house-walls.ts'
 import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
 import { type Detail, detail } from './detail.ts'
@@ -56,7 +57,7 @@ function atHouse(estimate: Estimate, hip: Hip, suffix: string): Detail {
       {
         at: [x * inches(2), y * inches(2)],
         to: [-x * inches(8), y * (HALF + OUT)],
-        text: `One hanger for both plies, skewed by 45°, every hole filled: ask the designer before it is ordered. ${check?.remedy ?? ''}`.trim(),
+        text: `One hanger for both plies, skewed by 45°, every hole filled: ask the designer before it is ordered.${hangersThere(joistsAtHipEnd(estimate, hip))} ${check?.remedy ?? ''}`.trim(),
       },
     ],
   )

@@ -62,7 +62,7 @@ function drawn({ carrier, depth, rows, places, spacing }: LedgerFastening, y: nu
       layer: 'marks',
       x: 0,
       y: y - inches(8),
-      text: `${label}, ${printLength(length)} long: ${places.length} places at ${printInches(spacing)} or closer, two at each end; tape hooked on the ${from} end${from === 'rear' || from === 'front' ? ', drawn at the left' : ''}`,
+      text: `${label}, ${printLength(length)} long: ${places.length} places at ${printInches(spacing)} or closer, two at ${lines.length === 0 ? 'each end' : 'each end and on either side of the joint'}; tape hooked on the ${from} end${from === 'rear' || from === 'front' ? ', drawn at the left' : ''}`,
       anchor: 'start',
       size: 'normal',
     },

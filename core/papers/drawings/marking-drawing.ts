@@ -1,5 +1,5 @@
+import type { Carrier, CarrierMark } from '../../frame/index.ts'
 import { inches, printLength } from '../../units/index.ts'
-import type { Carrier, CarrierMark } from '../marking/carriers.ts'
 import type { Drawing, Primitive } from '../types.ts'
 import { drawingOf } from './shapes.ts'
 

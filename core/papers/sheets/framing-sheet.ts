@@ -1,4 +1,5 @@
 import { printInches } from '../../units/index.ts'
+import { hangersThere, joistsAtHipEnd } from '../build/at-hip-end.ts'
 import { outsideWords } from '../build/outside-words.ts'
 import { squareWords } from '../build/square-words.ts'
 import { framingPlan } from '../drawings/framing-plan.ts'
@@ -67,12 +68,14 @@ export function framingSheet({ estimate }: PaperSource): Sheet {
 }
 
 /** Joints that no table covers, before anything for them is bought. */
-function toBeDesigned({ frame, checks }: PaperSource['estimate']): readonly string[] {
-  return frame.hips.map(({ memberIds }) => {
+function toBeDesigned(estimate: PaperSource['estimate']): readonly string[] {
+  const { frame, checks } = estimate
+  return frame.hips.map((hip) => {
+    const { memberIds } = hip
     const marks = frame.members.filter(({ id }) => memberIds.includes(id)).map(({ mark }) => mark)
     const check = checks.find(
       ({ title, subjects }) => title === 'Hip' && subjects.includes(memberIds[0] ?? ''),
     )
-    return `The joint of hip ${marks.join(' and ')} at the inside corner: ask the designer before its hanger is ordered. ${check?.remedy ?? ''}`.trim()
+    return `The joint of hip ${marks.join(' and ')} at the inside corner: ask the designer before its hanger is ordered.${hangersThere(joistsAtHipEnd(estimate, hip))} ${check?.remedy ?? ''}`.trim()
   })
 }

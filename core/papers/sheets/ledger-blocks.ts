@@ -1,4 +1,5 @@
 import { LEDGER_EDGES } from '../../data/index.ts'
+import { AT_LEDGER_JOINT } from '../../takeoff/index.ts'
 import { printInches, printLength } from '../../units/index.ts'
 import { ledgerMap } from '../drawings/ledger-map.ts'
 import { type LedgerFastening, ledgerFastenings } from '../marking/ledger-fastenings.ts'
@@ -12,15 +13,13 @@ const IN_ONE = 3
 
 /** Where every fastener of the ledgers goes; nothing of a deck without one, a caution of one that no table covers. */
 export function ledgerBlocks({ estimate }: PaperSource): readonly Block[] {
-  const { job, frame, takeoff } = estimate
+  const { job, frame } = estimate
   const ledgers = frame.members.filter(({ role }) => role === 'ledger')
   if (ledgers.length === 0) return []
   const all = ledgerFastenings(estimate)
   const name = job.site.ledgerFastener === 'lag' ? '1/2 in lag screws' : '1/2 in bolts'
-  const drawn = all.reduce((sum, { places }) => sum + places.length + 2, 0)
-  const ordered = takeoff.goods
-    .filter(({ sku }) => sku === 'ledger-lag-1/2' || sku === 'ledger-bolt-1/2')
-    .reduce((sum, { thousandths }) => sum + thousandths / 1000, 0)
+  const drawn = all.reduce((sum, { places }) => sum + ringsOf(places), 0)
+  const joints = all.reduce((sum, { carrier }) => sum + carrier.lines.length, 0)
   const without = ledgers.filter(({ id }) => !all.some(({ carrier }) => carrier.id === id))
   return [
     ...Array.from(
@@ -42,10 +41,10 @@ export function ledgerBlocks({ estimate }: PaperSource): readonly Block[] {
             kind: 'steps',
             items: [
               {
-                text: `Rings: ${name}. Single ones are staggered, one up, one down; the two ends have one in each row. Keep ${LEDGER_EDGES.ends} in or more from every end and joint of a ledger, and ${LEDGER_EDGES.bottom} in or more from its lower edge.`,
+                text: `Rings: ${name}. Single ones are staggered, one up, one down; the two ends${joints === 0 ? '' : ', and either side of a joint,'} have one in each row. Keep ${LEDGER_EDGES.ends} in or more from every end and joint of a ledger, and ${LEDGER_EDGES.bottom} in or more from its lower edge.`,
                 notes: [
                   'Drawn clear of joists and their hangers. Where one meets a pipe, a wire or an edge of the band behind, move it nearer to the one before it, never farther, and set one more.',
-                  `They are ${drawn}. ${drawn > ordered ? `The order counts ${ordered} by the ledgers’ length alone: have ${drawn - ordered} more. ` : ''}${all.some(({ carrier }) => carrier.lines.some(({ label }) => label.startsWith('joint'))) ? 'Where a ledger is jointed, the two that the order has for the joint go on either side of it.' : ''}`.trim(),
+                  `They are ${drawn}, as many as are ordered${joints === 0 ? '' : `: ${drawn - joints * AT_LEDGER_JOINT} for the ledgers and ${joints * AT_LEDGER_JOINT} at ${joints === 1 ? 'the joint' : 'the joints'}`}.`,
                 ],
               },
             ],
@@ -61,6 +60,11 @@ export function ledgerBlocks({ estimate }: PaperSource): readonly Block[] {
           } as const,
         ]),
   ]
+}
+
+/** Fasteners of one ledger: a column has one, at the ends of a piece two. */
+function ringsOf(places: LedgerFastening['places']): number {
+  return places.reduce((sum, { row }) => sum + (row === 'both' ? 2 : 1), 0)
 }
 
 /** Which joists ask for which spacing, and what is held. */

@@ -1,6 +1,6 @@
+import { type Carrier, type CarrierEnd, carriers } from '../../frame/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
 import { markingDrawing } from '../drawings/marking-drawing.ts'
-import { type Carrier, type CarrierEnd, carriers } from '../marking/carriers.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { carrierLinesTable, markingTables } from '../tables/marking-table.ts'

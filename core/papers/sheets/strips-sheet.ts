@@ -1,5 +1,5 @@
+import { carriers } from '../../frame/index.ts'
 import { printLength } from '../../units/index.ts'
-import { carriers } from '../marking/carriers.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 

@@ -1,5 +1,5 @@
 import type { Frame, Member, PlanPoint } from '../../frame/index.ts'
-import { isSlanting } from '../marking/slanting-carriers.ts'
+import { isSlanting } from '../../frame/index.ts'
 
 /**
  * Skewed hangers of a size by the way that their joists turn, seen by one who faces what they hang on, and by their

@@ -1,5 +1,6 @@
 import { GALVANISED_FEWER, nailsPerPound } from '../../data/index.ts'
 import type { Line } from '../../pricing/index.ts'
+import { AT_LEDGER_JOINT } from '../../takeoff/index.ts'
 
 /** What a yard counts out for joints: so many of a unit, and what they are. */
 export interface JointGoods {
@@ -12,7 +13,7 @@ export interface JointGoods {
 /** What one joint takes, beside its price in the book: common practice, no source. */
 const PLATE_NAILS = 8
 const RIM_NAILS = 6
-const PAIR = 2
+const SCREWS = 2
 
 /** The joints of one kind as goods: plates by the piece, nails by the pound, screws and bolts by number; null of other lines. */
 export function jointGoods({ id, group, label, thousandths }: Line): JointGoods | null {
@@ -34,13 +35,13 @@ export function jointGoods({ id, group, label, thousandths }: Line): JointGoods 
       }
     case 'joint-ledger-material':
       return {
-        thousandths: joints * PAIR * 1000,
+        thousandths: joints * AT_LEDGER_JOINT * 1000,
         unit: 'each',
-        label: `${label}: for ${at}, as those of the ledger`,
+        label: `${label}: ${AT_LEDGER_JOINT} at ${joints === 1 ? 'the joint' : `each of ${at}`}, as those of the ledger`,
       }
     case 'joint-decking-material':
       return {
-        thousandths: joints * PAIR * 1000,
+        thousandths: joints * SCREWS * 1000,
         unit: 'screws',
         label: `${label}: for ${at}, as those of the decking`,
       }

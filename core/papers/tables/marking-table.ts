@@ -1,5 +1,5 @@
+import type { Carrier } from '../../frame/index.ts'
 import { printLength, type Ticks } from '../../units/index.ts'
-import type { Carrier } from '../marking/carriers.ts'
 import type { PaperTable } from '../types.ts'
 
 /** One row for each joist with its line on every carrier that it meets, from the carrier's own hooked end. */

@@ -2,6 +2,7 @@ import { sectionOf } from '../../data/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
 import type { Frame } from '../../frame/index.ts'
 import { printInches, ticks } from '../../units/index.ts'
+import { joistsAtHipEnd } from '../build/at-hip-end.ts'
 import { hangerHands } from './hanger-hands.ts'
 
 type Source = Pick<Estimate, 'frame' | 'job'>
@@ -30,7 +31,13 @@ function noteOf(sku: string, { frame, job }: Source): string {
   }
   if (sku.startsWith('post-cap-')) return mitredCaps(frame)
   const [, size] = /^joist-hanger-skewed-(.+)$/.exec(sku) ?? []
-  return size === undefined ? '' : hangerHands(frame, size)
+  if (size === undefined) return ''
+  const atEnds = frame.hips.flatMap((hip) => joistsAtHipEnd({ job, frame }, hip))
+  const asked =
+    atEnds.length === 0
+      ? ''
+      : `; those of ${atEnds.map(({ mark }) => mark).join(' and ')}, at the hip’s end by the house, only when its joint there is designed`
+  return `${hangerHands(frame, size)}${asked}`
 }
 
 function anglesAtHips({ connectors, members }: Frame): number {

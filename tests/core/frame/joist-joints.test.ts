@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { footingLoads } from '../../../core/checks/index.ts'
 import { design } from '../../../core/design.ts'
-import { carriers } from '../../../core/papers/marking/carriers.ts'
+import { carriers } from '../../../core/frame/index.ts'
 import { centreOf, countOf, deckOf, lengthOf, ofRole } from './joint-decks.ts'
 
 // Hand sums for 14 ft × 26 ft, ledger, middle beam centred 13 ft out, front beam 2 ft behind the rim's face; 2-ply

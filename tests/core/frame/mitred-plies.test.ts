@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { design } from '../../../core/design.ts'
 import type { Member, Post } from '../../../core/frame/index.ts'
-import { carriers } from '../../../core/papers/marking/carriers.ts'
+import { carriers } from '../../../core/frame/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { design } from '../../../core/design.ts'
+import { carriers } from '../../../core/frame/index.ts'
 import { framingPlan } from '../../../core/papers/drawings/framing-plan.ts'
-import { carriers } from '../../../core/papers/marking/carriers.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 
 test('the framing plan names each half of a hip on the side of the joists that the marking sheet gives to it', () => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { design } from '../../../core/design.ts'
+import { carriers } from '../../../core/frame/index.ts'
 import { makeSheets } from '../../../core/papers/index.ts'
-import { carriers } from '../../../core/papers/marking/carriers.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 import { smallJob } from '../../fixtures/worked-job.ts'

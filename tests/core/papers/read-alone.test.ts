@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { design } from '../../../core/design.ts'
+import { type Carrier, carriers } from '../../../core/frame/index.ts'
 import { footingScheduleTable, type PaperTable } from '../../../core/papers/index.ts'
-import { type Carrier, carriers } from '../../../core/papers/marking/carriers.ts'
 import { markingTable, markingTables } from '../../../core/papers/tables/marking-table.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { type StatedJob, workedJob } from '../../fixtures/worked-job.ts'

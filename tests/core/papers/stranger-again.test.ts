@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
+import { carriers } from '../../../core/frame/index.ts'
 import { layoutStringsTable, makeSheets } from '../../../core/papers/index.ts'
-import { carriers } from '../../../core/papers/marking/carriers.ts'
 import { nailingTable } from '../../../core/papers/tables/nailing-table.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { design } from '../../../core/design.ts'
+import { carriers } from '../../../core/frame/index.ts'
 import { markingDrawing } from '../../../core/papers/drawings/marking-drawing.ts'
 import { layoutHolesTable, layoutStringsTable } from '../../../core/papers/index.ts'
-import { carriers } from '../../../core/papers/marking/carriers.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 
 function deckOf(file: string) {

@@ -29,9 +29,11 @@ const workOf = (job: Job, rateId: string) =>
 
 describe('ledger fasteners', () => {
   // IRC 2021 Table R507.9.1.3(1), 40 psf, joists to 12 ft: lag 15, bolt 29, bolt through 1 in 24 in on centre;
-  // on 279 in less 2 in at either end, and a second one at either end
+  // on 279 in from 2 in to 277 in, and a second one at either end. Joists at 16 in leave free, 2-1/4 in off their faces,
+  // 2 to 11-1/2, 17-1/2 to 27-1/2 and so on every 16 in, and 273-1/2 to 277; each is set as far on as it reaches:
+  // at 15 in 2, 11-1/2, 26-1/2, 41-1/2 ... 161-1/2, 171-1/2, 186-1/2 ... 276-1/2, 277: 21 places
   it.each<[string, Job, string, number]>([
-    ['lags every 15 in', heronLane, 'ledger-lag-1/2', 22],
+    ['lags every 15 in', heronLane, 'ledger-lag-1/2', 23],
     ['bolts every 29 in', site({ ledgerFastener: 'bolt' }), 'ledger-bolt-1/2', 13],
     [
       'bolts through 1 in every 24 in',
@@ -45,13 +47,14 @@ describe('ledger fasteners', () => {
 
   it('no table covers are counted at its closest spacing, and the reason says that a designer must set them', () => {
     const lags = goodOf(site({ sheathing: 'up to 1 in' }), 'ledger-lag-1/2')
-    expect(lags?.thousandths).toBe(43_000)
+    // 7 in: 2, 9, 11-1/2, then three in each of 16 bays, 274-1/2, 277: 53 places
+    expect(lags?.thousandths).toBe(55_000)
     expect(lags?.cause.rule).toContain('licensed designer')
   })
 
   it('follow the snow where it is more than the live load', () => {
-    // 60 psf, 12 ft: lag 11 in
-    expect(countOf(site({ snowLoad: psf(60) }), 'ledger-lag-1/2')).toBe(28)
+    // 60 psf, 12 ft: lag 11 in; 2, 11-1/2, then 22-1/2, 33-1/2, 43-1/2 and so on for each two of 16 bays, 277: 27 places
+    expect(countOf(site({ snowLoad: psf(60) }), 'ledger-lag-1/2')).toBe(29)
   })
 })
 

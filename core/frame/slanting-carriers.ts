@@ -1,7 +1,8 @@
-import { sectionOf } from '../../data/index.ts'
-import { type Frame, leadOf, type Member, type PlanPoint } from '../../frame/index.ts'
-import { inches, type Ticks, ticks } from '../../units/index.ts'
+import { sectionOf } from '../data/index.ts'
+import { inches, type Ticks, ticks } from '../units/index.ts'
 import type { Carrier, CarrierLine, CarrierMark } from './carriers.ts'
+import { leadOf } from './joint-place.ts'
+import type { Frame, Member, PlanPoint } from './types.ts'
 
 /** A joist is cut off by what it meets at an angle, or goes over it: so far from the middle line it may end. */
 const REACH = inches(4)
@@ -27,11 +28,12 @@ interface Slanting {
 /** Ledgers, rims, hips and beams at an angle, with the joists that meet them measured along their own middle lines. */
 export function slantingCarriers(
   frame: Frame,
-  joints: readonly { readonly memberId: string; readonly at: Ticks }[],
+  joints: readonly { readonly memberId: string; readonly at: number }[],
   from: Carrier['from'],
+  only: 'all' | 'ledgers',
 ): readonly Carrier[] {
   const joists = frame.members.filter(({ role }) => role === 'joist' || role === 'end joist')
-  return slantingOf(frame).flatMap(({ id, mark, label, line, plies, posts, hung }) => {
+  return slantingOf(frame, only).flatMap(({ id, mark, label, line, plies, posts, hung }) => {
     const [half] = plies
     const reach =
       hung === null || half === undefined
@@ -75,6 +77,7 @@ export function slantingCarriers(
         from,
         marks,
         lines: lines.toSorted((a, b) => a.at - b.at),
+        taken: [],
         slanting: true,
         ...(reach === null ? {} : { outerFace: true as const }),
       },
@@ -82,7 +85,7 @@ export function slantingCarriers(
   })
 }
 
-function slantingOf({ members, beams, posts }: Frame): readonly Slanting[] {
+function slantingOf({ members, beams, posts }: Frame, only: 'all' | 'ledgers'): readonly Slanting[] {
   const edges = members.flatMap((member): readonly Slanting[] => {
     const { id, mark, role, line } = member
     if ((role !== 'ledger' && role !== 'rim' && role !== 'hip') || line === undefined || !isSlanting(member))
@@ -96,6 +99,7 @@ function slantingOf({ members, beams, posts }: Frame): readonly Slanting[] {
     const seen: typeof line = role === 'hip' && p.x > q.x ? [q, p] : line
     return [{ id, mark, label: `${role} ${mark}`, line: seen, plies: [member], posts: [], hung }]
   })
+  if (only === 'ledgers') return edges.filter(({ plies }) => plies[0]?.role === 'ledger')
   const carried = beams
     .filter((beam) => isSlanting(beam))
     .map(({ id, mark, line, plyIds, postIds, postsAt }): Slanting => {

@@ -46,6 +46,8 @@ export interface ScopeLine {
   readonly topic: ScopeTopic
   readonly state: 'priced' | 'not included'
   readonly amount: Cents
+  /** of stairs: their share of lines that stand with the deck's; absent where there is none */
+  readonly shared?: Cents
   readonly message: string
 }
 

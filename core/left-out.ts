@@ -46,12 +46,13 @@ export function leftOut(
         : counted.some(isDeliveryLine)
           ? ` By the suppliers’ fees.${notAdded(allowance, included)}`
           : ''
-      const shared =
-        topic === 'stairs' && stairsWithDeck > 0
-          ? ` Their share of concrete and gravel, ${printMoney(stairsWithDeck)} by volume, stands with the deck’s.`
+      const shared = topic === 'stairs' ? stairsWithDeck : cents(0)
+      const beside =
+        shared > 0
+          ? ` Their share of concrete and gravel, ${printMoney(shared)} by volume, stands with the deck’s.`
           : ''
-      const message = `${pricedMessage(counted, printMoney(amount), hours)}${lumber}${shared}`
-      return { topic, state: 'priced', amount, message }
+      const message = `${pricedMessage(counted, printMoney(amount), hours)}${lumber}${beside}`
+      return { topic, state: 'priced', amount, ...(shared > 0 ? { shared } : {}), message }
     }
     const stated = included && allowance === 0 && !countedByProgram.has(topic)
     const because = stated ? ' The job includes it but states no sum.' : ''

@@ -1,6 +1,6 @@
 import type { Planned } from '../../estimate-types.ts'
 import { productName } from '../../pricing/index.ts'
-import { printInches, printLength, toFeet } from '../../units/index.ts'
+import { inches, printInches, printLength, toFeet } from '../../units/index.ts'
 import { type BoardName, boardNames } from '../cutting/board-names.ts'
 import { liesFlat } from '../cutting/cut-ends.ts'
 import { type SetUp, setUps } from '../cutting/set-ups.ts'
@@ -68,7 +68,7 @@ function nameOf(names: ReadonlyMap<string, BoardName>, { plan }: Planned): Board
 }
 
 function productBlocks(
-  { frame }: PaperSource['estimate'],
+  { frame, takeoff }: PaperSource['estimate'],
   planned: Planned,
   nameOfBoard: BoardName,
   keepFrom: number,
@@ -80,7 +80,9 @@ function productBlocks(
   const count = plan.boards.length
   return [
     { kind: 'heading', text: `${productName(product)}: ${count} ${count === 1 ? 'board' : 'boards'}` },
-    ...howDrawn(frame.members, planned).map((text): Block => ({ kind: 'text', tone: 'soft', text })),
+    ...[...howDrawn(frame.members, planned), ...rimBlocks(takeoff.runs, planned)].map(
+      (text): Block => ({ kind: 'text', tone: 'soft', text }),
+    ),
     ...groups.map(
       (group, index): Block => ({
         kind: 'set-up',
@@ -94,6 +96,25 @@ function productBlocks(
         })),
       }),
     ),
+  ]
+}
+
+/** A foot of wood carries both ends over the nails: common practice, no source. */
+const BEHIND_JOINT = inches(12)
+
+/** Blocks behind the joints of rims are in the joints' price, and in no board's pieces: they come off what is left. */
+function rimBlocks(runs: PaperSource['estimate']['takeoff']['runs'], { plan }: Planned): readonly string[] {
+  const rims = new Map(runs.filter(({ kind }) => kind === 'rim').map((run) => [run.id, run]))
+  const joints = plan.joints.filter(({ runId }) => rims.has(runId))
+  if (joints.length === 0) return []
+  const rests = plan.boards.filter(({ offcut }) => offcut >= BEHIND_JOINT).length
+  const from =
+    rests === 0
+      ? 'no offcut of these boards is that long: take one from scrap of this size, or a board more'
+      : 'cut it off an offcut before that goes to the rack'
+  const count = joints.length === 1 ? 'One rim is jointed' : `Rims are jointed ${joints.length} times`
+  return [
+    `${count}: behind each joint, beside the joist, stands a block of this size ${printLength(BEHIND_JOINT)} long, which carries both ends. It is in the joint’s price and not among the pieces: ${from}.`,
   ]
 }
 

@@ -21,9 +21,11 @@ export function frameBreakers(
   const holes = openings.map(cornersOf)
   const bounds = boundsOf(field.flat())
   const half = laying.board / 2
+  // one on the edge of a part belongs to its neighbour: no field makes way for it here
+  const part = boundsOf(view.polygon)
   let number = first
   return laying.breakers
-    .filter((at) => at > bounds.x0 && at < bounds.x1)
+    .filter((at) => at > part.x0 && at < part.x1)
     .flatMap((at) => {
       const strip = cornersOf({ x0: at - half, x1: at + half, y0: bounds.y0, y1: bounds.y1 })
       const under = joists.filter(

@@ -169,7 +169,8 @@ describe('boards in a border', () => {
     expect(boards('picture-frame-l.json', 'border')).toEqual([72 + BOARD, 96.75, 96 + BOARD, 146, 168.75])
     // rows: to the step's border every course is 242 − 2 × 5-5/8 long, beyond it 146 − 2 × 5-5/8
     const field = boards('picture-frame-l.json', 'field')
-    const rows = Math.ceil((169 - OFF_WALL - 5.625 + GAP) / 5.625)
+    // 163-1/8 in from the gap at the wall to the border: 29 courses and 28 gaps cover 163, and a gap is left
+    const rows = 29
     expect(field).toHaveLength(rows)
     expect(new Set(field)).toEqual(new Set([134.75, 230.75]))
     // the step's border begins 97 − 5-5/8 in from the wall: rows that end before it, and the one that it cuts into

@@ -120,4 +120,18 @@ describe('decking beside corners', () => {
     expect(run?.points.map(({ supportId }) => supportId)).not.toContain('joist-3')
     expect(run?.refused.map(({ supportId }) => supportId)).toContain('joist-3')
   })
+
+  it('lays no breaker along the edge of a level on whose side another one has it', () => {
+    // the breaker 5 ft from the wall is the deck's; the lower level beside it begins there
+    const made = framed(
+      deck('0, 0; 144, 0; 144, 120; 0, 120', {
+        shape: { joists: 'along', levels: '46 in: 144, 60; 144, 132; 204, 132; 204, 60' },
+        frame: { joists: { spacing: 12 }, beams: { front: { setback: 14 }, rear: { setback: 14 } } },
+        decking: { breakers: '5 ft', gap: 0 },
+        ground: { base: '14 in' },
+      }),
+    )
+    const breakers = made.frame.members.filter(({ lay }) => lay?.part === 'breaker')
+    expect(breakers.map(({ lay }) => lay?.zone)).toEqual(['zone-1'])
+  })
 })

@@ -159,6 +159,7 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
     crewHours: z.int().nonnegative().max(100_000_000),
   }),
   'estimate.run': z.strictObject({ edit, statement: statementInput, jobId: id.optional(), task }),
+  'estimate.first': z.strictObject({ edit, statement: statementInput, jobId: id.optional() }),
   'compare.run': widths,
   'sizes.run': sizes,
   'sizing.run': z.strictObject({

@@ -98,6 +98,13 @@ export function methodTable({
         }),
       }),
     },
+    'estimate.first': {
+      mutating: false,
+      run: async ({ edit, statement, jobId }) => ({
+        edit,
+        result: await pool.firstEstimate({ statement, book: prices.book(), rack: rack.onHand(jobId) }),
+      }),
+    },
     'compare.run': {
       mutating: false,
       run: async ({ edit, statement, jobId, task, from, to, step, exactFits = false }) => {

@@ -14,7 +14,12 @@ type Rack = readonly OffcutsOnHand[]
 
 /** The part of the core that a worker runs, its engine already inside. */
 export interface Work {
-  estimate(statement: JobStatement, book: PriceBook, rack: Rack, watch: Watch): EstimateResult
+  estimate(
+    statement: JobStatement,
+    book: PriceBook,
+    rack: Rack,
+    watch: Watch & { readonly quick?: boolean },
+  ): EstimateResult
   planTheRest(
     statement: JobStatement,
     book: PriceBook,
@@ -70,8 +75,10 @@ function answerOf(
   const plans = 'plans' in request ? new Map(request.plans?.map((plan) => [plan.jobId, plan])) : undefined
   const watch = { ...watching, plans }
   switch (request.kind) {
-    case 'estimate':
-      return { kind: 'estimate', id, result: work.estimate(request.statement, book, request.rack, watch) }
+    case 'estimate': {
+      const { statement, rack, quick = false } = request
+      return { kind: 'estimate', id, result: work.estimate(statement, book, rack, { ...watch, quick }) }
+    }
     case 'rest': {
       const { statement, rest, rack } = request
       return { kind: 'rest', id, answer: work.planTheRest(statement, book, rest, rack, watch) }

@@ -28,6 +28,8 @@ export type WorkRequest =
       readonly book: PriceBook
       /** offcuts on hand */
       readonly rack: readonly OffcutsOnHand[]
+      /** from first plans, without the proof */
+      readonly quick?: true
     } & Stoppable)
   | {
       readonly kind: 'rest'

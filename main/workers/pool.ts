@@ -23,6 +23,12 @@ export interface GroundWanted {
   readonly found: Found | null
 }
 
+export interface FirstWanted {
+  readonly statement: JobStatement
+  readonly book: PriceBook
+  readonly rack: readonly OffcutsOnHand[]
+}
+
 export interface WishWanted {
   readonly statement: JobStatement
   readonly wished: JobStatement
@@ -59,6 +65,8 @@ export interface RestWanted {
 /** The calculations, off the thread that serves the window: each kind has a worker of its own. */
 export interface Pool {
   estimate(wanted: EstimateWanted): Promise<EstimateResult>
+  /** from first plans, beside the whole one that takes its time */
+  firstEstimate(wanted: FirstWanted): Promise<EstimateResult>
   /**
    * Rows arrive by `onRow`: those already worked at once, the others nearest to the deck's own width first; of two rows
    * of one width the later is the better. Answers how many widths were told.
@@ -122,7 +130,12 @@ export function createPool(options: { readonly workerPath: string; readonly pati
     request: (id, wanted) => ({ kind: 'joints', id, ...wanted }),
     answer: (answer) => (answer.kind === 'joints' ? { value: answer.reasons } : null),
   })
-  const latest = [cutLists, sizings, rests, grounds, groundSheets, wishes, joints]
+  const firsts = new LatestRun<FirstWanted, EstimateResult>({
+    ...options,
+    request: (id, wanted) => ({ kind: 'estimate', id, ...wanted, quick: true }),
+    answer: (answer) => (answer.kind === 'estimate' ? { value: answer.result } : null),
+  })
+  const latest = [firsts, cutLists, sizings, rests, grounds, groundSheets, wishes, joints]
   const results = new Recent<EstimateResult>(ESTIMATES_KEPT)
   const kept = new KeptRows(DECKS_KEPT)
 
@@ -135,6 +148,7 @@ export function createPool(options: { readonly workerPath: string; readonly pati
       if (!isStopped(result)) results.set(key, result)
       return result
     },
+    firstEstimate: (wanted) => firsts.run(wanted),
     compare: async (wanted) => {
       const { range } = wanted
       const deck = kept.of(wanted.statement, wanted.book, wanted.rack ?? [])

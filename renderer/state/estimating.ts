@@ -7,6 +7,8 @@ import type { SessionParts } from './session-parts.ts'
 const NEWS_FOR = 15_000
 /** moves of a drag within this time are estimated as one, ms */
 const GATHER = 20
+/** an estimate that takes longer is shown from first plans meanwhile, ms */
+const LONG = 700
 /** what was stopped for another window is asked for again after so long, ms */
 const ASK_AGAIN = 600
 
@@ -28,6 +30,7 @@ export function estimating({ client, get, set, watched }: SessionParts): Estimat
 
   async function run() {
     const { edit, open, history } = get()
+    const first = setTimeout(() => void showFirst(edit), LONG)
     try {
       const answer = await watched('estimate', (task) =>
         client.call('estimate.run', { edit, statement: history.present, jobId: open?.id, task }),
@@ -47,7 +50,21 @@ export function estimating({ client, get, set, watched }: SessionParts): Estimat
       // stopped for another window's edit: this window's is still wanted
       if (codeOf(error) === 'stopped') request(ASK_AGAIN)
       else set({ estimateFailure: sentenceOf(error) })
+    } finally {
+      clearTimeout(first)
     }
+  }
+
+  /** Figures from first plans, shown as figures that are being worked out still. */
+  async function showFirst(edit: number) {
+    const { open, history } = get()
+    if (edit !== get().edit) return
+    const asked = { edit, statement: history.present, jobId: open?.id }
+    // where it fails, the whole estimate tells why
+    const answer = await client.call('estimate.first', asked).catch(() => null)
+    const now = get()
+    if (answer === null || edit !== now.edit || now.estimateEdit === edit) return
+    if (answer.result.ok) set({ estimate: answer.result.estimate })
   }
 
   function request(wait: number = GATHER) {

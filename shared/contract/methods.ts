@@ -274,6 +274,11 @@ export interface Methods {
     Stated & Watched & { readonly edit: number },
     { readonly edit: number; readonly result: EstimateResult },
   ]
+  /** the same from first plans, without the proof that no order is cheaper: something to look at while that is sought */
+  'estimate.first': [
+    Stated & { readonly edit: number },
+    { readonly edit: number; readonly result: EstimateResult },
+  ]
   /** a rectangle in each size of a grid; rows arrive as `sizes.row` events, nearest to the job's own size first */
   'sizes.run': [
     Stated & Watched & SizeGrid & { readonly edit: number },

@@ -178,6 +178,10 @@ describe('through every door the same answer comes to', () => {
       result: { ok: true },
     })
   })
+  test('estimate.first, from first plans', async () => {
+    const answer = await same('estimate.first', { edit: 8, statement })
+    expect(answer).toMatchObject({ edit: 8, result: { ok: true } })
+  })
   test('workbook.make, byte by byte', async () => {
     expect(await same('workbook.make', { statement })).toHaveProperty('base64')
   })

@@ -183,11 +183,16 @@ test('figures that are being worked out again look it, and come back when they a
       .evaluate((shown) => getComputedStyle(shown).color)
   const fresh = await look()
   const width = page.getByRole('main').getByRole('textbox', { name: 'Width' })
+  const sill = page.getByRole('contentinfo', { name: 'The estimate' })
+  const cost = sill.locator('.figure-value').first()
+  const before = await cost.innerText()
   await width.fill(`21'`)
   await width.press('Enter')
-  const sill = page.getByRole('contentinfo', { name: 'The estimate' })
   await expect(sill).toHaveAttribute('aria-busy', 'true')
   await expect.poll(look).not.toBe(fresh)
+  // meanwhile first plans are priced, and look as unsure as the figures before
+  await expect(cost).not.toHaveText(before)
+  await expect(sill).toHaveAttribute('aria-busy', 'true')
   // work over a second is told, with a way to end it; the window takes edits meanwhile
   await expect(sill.getByText('Cutting and pricing.')).toBeVisible()
   await expect(sill.getByRole('button', { name: 'Stop here' })).toBeVisible()

@@ -185,7 +185,7 @@ test('figures that are being worked out again look it, and come back when they a
   const width = page.getByRole('main').getByRole('textbox', { name: 'Width' })
   const sill = page.getByRole('contentinfo', { name: 'The estimate' })
   const cost = sill.locator('.figure-value').first()
-  const before = await cost.innerText()
+  const before = (await cost.textContent()) ?? ''
   await width.fill(`21'`)
   await width.press('Enter')
   await expect(sill).toHaveAttribute('aria-busy', 'true')

@@ -81,6 +81,11 @@ export class Flow {
     return this.bottom - this.top
   }
 
+  /** Height of an empty page of the paper, also where something is only tried. */
+  get page(): number {
+    return this.#size.height - FOOT - HEAD
+  }
+
   /** A length as this set prints it. */
   print(length: Ticks): string {
     const words = printLength(length)

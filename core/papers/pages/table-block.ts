@@ -23,7 +23,12 @@ export function tableBlock(flow: Flow, block: Extract<Block, { kind: 'table' }>)
   const textsOf = (row: (typeof table.rows)[number]) => table.columns.map(({ key }) => row[key] ?? '')
   const writer = new RowWriter(flow, block)
   const [first] = table.rows
-  if (block.whole === true) flow.need(Math.min(HEADING + writer.whole(table.rows.map(textsOf)), flow.whole))
+  if (block.whole === true) {
+    const high = Math.min(HEADING + writer.whole(table.rows.map(textsOf)), flow.page)
+    flow.need(high)
+    // the next column of a page may be as short as this one was
+    flow.need(high)
+  }
   // a table's name stands over its first rows
   if (table.title !== '')
     heading(flow, table.title, first === undefined ? EMPTY : writer.start(textsOf(first)))

@@ -43,7 +43,9 @@ export function paragraph(flow: Flow, { text, tone }: Extract<Block, { kind: 'te
 }
 
 export function caution(flow: Flow, text: string, indent = 0): void {
-  flow.need(BODY * LEADING)
+  const lines = wrapText(text, Math.min(READABLE, flow.width - indent - 14), BODY, 'bold').length
+  // a caution is read whole; one as long as a page runs on
+  flow.need(Math.min(lines * BODY * LEADING, flow.whole))
   flow.add(cautionSign(flow.left + indent, flow.y + BODY * LEADING - BODY * 0.3, BODY))
   flowLines(flow, text, indent + 14, { weight: 'bold' })
   flow.y += 4

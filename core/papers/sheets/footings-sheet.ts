@@ -101,7 +101,9 @@ function scheduleBlocks(estimate: PaperSource['estimate']): readonly Block[] {
       table: { ...schedule, columns: part((key) => !LOADS.includes(key)) },
       empty: 'This deck has no footings.',
     },
-    ...(schedule.rows.length === 0 ? [] : [{ kind: 'table', columns: 'loads', whole: true, table: loads, empty: '' } as const]),
+    ...(schedule.rows.length === 0
+      ? []
+      : [{ kind: 'table', columns: 'loads', whole: true, table: loads, empty: '' } as const]),
   ]
 }
 

@@ -6,6 +6,7 @@ import { framingPlan } from '../drawings/framing-plan.ts'
 import { siteFacts } from '../quote/customer-facts.ts'
 import type { Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
+import { connectorLegend } from '../tables/connector-legend.ts'
 import { memberSchedule } from '../tables/member-schedule.ts'
 import type { Layer } from '../types.ts'
 
@@ -57,6 +58,7 @@ export function framingSheet({ estimate }: PaperSource): Sheet {
           ],
         ],
       },
+      { kind: 'table', table: connectorLegend(estimate), empty: 'No metal holds this frame.' },
       {
         kind: 'table',
         columns: 'members',

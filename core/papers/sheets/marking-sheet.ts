@@ -8,12 +8,15 @@ import { ledgerBlocks } from './ledger-blocks.ts'
 
 /** Carriers that stand in one drawing, so that a sheet's drawing is not made small. */
 const IN_ONE = 3
+/** Tables of more columns than this stand alone on a page's width: what is narrow keeps out of their company. */
+const WIDE = 4
 
 /** Every layout mark along ledger, rims and beams: which edge, which side, running from one end. */
 export function markingSheet(source: PaperSource): Sheet {
   const { estimate } = source
   const { job } = estimate
   const all = carriers(estimate, estimate.plans)
+  const tables = markingTables(all)
   const hips = all.filter(({ outerFace }) => outerFace === true)
   const askew = all.filter(({ slanting, outerFace }) => slanting === true && outerFace !== true)
   const end = job.frame.joists.layoutFrom
@@ -71,7 +74,7 @@ export function markingSheet(source: PaperSource): Sheet {
           },
         ],
       },
-      ...markingTables(all).map(
+      ...tables.map(
         (table): Block => ({
           kind: 'table',
           columns: 'marks',
@@ -79,7 +82,12 @@ export function markingSheet(source: PaperSource): Sheet {
           empty: 'No joist meets a ledger, rim or beam.',
         }),
       ),
-      { kind: 'table', columns: 'marks', table: carrierLinesTable(all), empty: 'No posts and no joints.' },
+      {
+        kind: 'table',
+        columns: tables.some(({ columns }) => columns.length > WIDE) ? 'lines' : 'marks',
+        table: carrierLinesTable(all),
+        empty: 'No posts and no joints.',
+      },
       ...ledgerBlocks(source),
     ],
   }

@@ -330,6 +330,25 @@ describe('blocks that belong together', () => {
     for (const { y } of rows) expect(after?.kind === 'text' && after.y > y).toBe(true)
   })
 
+  test('part no table that is to stay whole: what belongs to it stands beside it', () => {
+    const rows = Array.from({ length: 6 }, (_, i) => ({ a: `row ${i}`, b: '4 ft' }))
+    const [page, ...more] = laidOut(
+      [
+        { kind: 'text', text: 'Before them' },
+        { kind: 'table', columns: 'c', whole: true, table: table(rows), empty: '' },
+        { kind: 'text', columns: 'c', text: 'Words about it, '.repeat(20) },
+      ],
+      true,
+    )
+    expect(more).toEqual([])
+    const xOf = (words: string) =>
+      page?.marks.flatMap((mark) =>
+        mark.kind === 'text' && mark.text.startsWith(words) ? [Math.round(mark.x)] : [],
+      ) ?? []
+    expect(new Set(xOf('row '))).toEqual(new Set([40]))
+    expect(Math.min(...xOf('Words'))).toBeGreaterThan(300)
+  })
+
   test('stay on the page where there is room for them side by side, however short', () => {
     const pages = laidOut([
       { kind: 'text', text: 'before them' },

@@ -23,12 +23,13 @@ describe('rest', () => {
       job,
       '--json',
       '--day',
-      write('culled.json', '{ "2x10": { "sawn": [1], "culls": [{ "board": 2 }], } } // all of board 2'),
+      write('culled.json', '{ "2x10": { "sawn": [1], "culls": [{ "board": 3 }], } } // all of board 3'),
     )
     const [{ replan, plan }] = JSON.parse(said).rests
     expect(code).toBe(0)
-    expect(replan.changed).toEqual([2])
-    const lost = plan.boards[1].cuts.map((cut: { mark: string }) => cut.mark)
+    expect(replan.changed).toEqual([3])
+    // an end joist and two blocks: whole members, which keep their marks
+    const lost = plan.boards[2].cuts.map((cut: { mark: string }) => cut.mark)
     const again = replan.rest.plan.boards.flatMap((board: { cuts: { mark: string }[] }) =>
       board.cuts.map((cut) => cut.mark),
     )

@@ -102,6 +102,10 @@ test('what is missing for the permit is named before printing, and whom it is bu
   await place(page, 'Papers').click()
   await expect(page.getByText(/^Missing: a site plan/)).toBeVisible()
   await expect(page.getByText(/^Missing: the address of the site/)).toBeVisible()
+  // a permit office asks for 1/4 in to the foot
+  await page.getByLabel('Scale of drawings').selectOption({ label: '1/8 in = 1 ft' })
+  await expect(page.getByText(/^Smaller than 1\/4 in = 1 ft .*the framing plan \(1:96\)/)).toBeVisible()
+  await page.getByLabel('Scale of drawings').selectOption({ label: 'as large as fits' })
   await place(page, 'Site').click()
   await page.getByLabel('Customer', { exact: true }).fill('Ida Berg')
   await page.getByRole('textbox', { name: 'Address of the site' }).fill('7 Heron Lane, Ashbrook')

@@ -59,17 +59,17 @@ test('every point of a run says why it is jointed or not, and what another would
   program,
 }) => {
   await openBoards(page, program.link)
-  const ledger = page
+  const rim = page
     .getByRole('list', { name: 'Joints' })
     .getByRole('listitem')
-    .filter({ hasText: 'Ledger' })
-  await ledger.locator('summary').click()
-  await expect(ledger.getByText(/two are needed/).first()).toBeVisible()
+    .filter({ hasText: 'Front rim' })
+  await rim.locator('summary').click()
+  await expect(rim.getByText(/there is nothing to join/).first()).toBeVisible()
   // the one that is made is priced by itself
-  await expect(ledger.getByText(/1 joint\. In one piece the order would cost \$/)).toBeVisible()
-  await ledger.getByRole('button', { name: /^What would it cost: Ledger, between J2 and J3/ }).click()
-  await expect(ledger.getByText(/It may be jointed there; the order would cost/)).toBeVisible()
-  const place = ledger.getByRole('button', { name: /^between J2 and J3, / })
+  await expect(rim.getByText(/1 joint\. In one piece the order would cost \$/)).toBeVisible()
+  await rim.getByRole('button', { name: /^What would it cost: Front rim, J3$/ }).click()
+  await expect(rim.getByText(/It may be jointed there; the order would cost/)).toBeVisible()
+  const place = rim.getByRole('button', { name: /^J3, / })
   await place.focus()
   await expect(page.locator('.joint-spot')).toHaveCount(1)
 })

@@ -85,7 +85,10 @@ test('materials are priced side by side, each against the deck as it is, and one
   const table = page.getByRole('table', { name: 'Materials and their price' })
   await expect(table).not.toContainText('working it out', { timeout: 60_000 })
   const row = table.getByRole('row', { name: /^2x6 Southern Pine/ })
-  const price = /\$[\d,]+/.exec((await row.getByRole('cell').first().textContent()) ?? '')?.[0] ?? ''
+  // told to the cent here, in whole dollars at the foot of the window
+  const told = (await row.getByRole('cell').first().textContent()) ?? ''
+  const dollars = Math.round(Number(told.replace(/[$,]/g, '')))
+  const price = `$${dollars.toLocaleString('en-US')}`
   await row.getByRole('button', { name: /^Take 2x6/ }).click()
   await settled(page)
   await expect(figure(page, 'Price')).toContainText(price)

@@ -59,8 +59,8 @@ export interface Costed {
   readonly split: SupplierSplit | null
 }
 
-/** Nodes for one product of one deck: a person waits for it. What is not proven by then says how far it may be off. */
-const NODES_FOR_A_DECK = 600
+/** For one product of one deck: a person waits for it. What is not proven by then says how far it may be off. */
+const WORK_FOR_A_DECK: Partial<WorkLimits> = { nodes: 600, program: 2_500_000 }
 /** Where something else than cost comes first each node takes far longer, and more of them seldom find a better plan. */
 const WORK_FOR_A_WISH: WorkLimits = { nodes: 20, patterns: 5_000, columns: 4_000 }
 
@@ -154,7 +154,7 @@ function planUnlessKnown(
     onCells: options.onCells,
     quick,
     tidy,
-    limits: { ...(byCost ? { nodes: NODES_FOR_A_DECK } : WORK_FOR_A_WISH), ...limits },
+    limits: { ...(byCost ? WORK_FOR_A_DECK : WORK_FOR_A_WISH), ...limits },
   })
   if (options.stop?.() !== true && (!planned.ok || planned.value.status !== 'stopped'))
     known?.set(key, planned)

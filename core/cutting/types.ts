@@ -109,6 +109,8 @@ export interface WorkLimits {
   readonly columns: number
   readonly nodes: number
   readonly patterns: number
+  /** rows by columns of one integer program of a proof: above some millions its nodes take seconds each; none where absent */
+  readonly program?: number
 }
 
 /** A cut of a board: from..to measured from the board's left end, trim included. */

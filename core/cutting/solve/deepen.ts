@@ -62,6 +62,9 @@ export function deepen(
   let tooMany = Number.NaN
   const most = costliest(problem, costs)
   const branches = Math.min(BRANCHES, BRANCHES_A_NODE * work.limits.nodes)
+  const rows = problem.items.length + problem.runs.reduce((sum, run) => sum + run.nodes, 0)
+  const { patterns, program = Number.POSITIVE_INFINITY } = work.limits
+  const mostPatterns = Math.min(patterns, Math.floor(program / Math.max(1, rows)))
   const shared = problem.runs.some((run) => run.members >= MANY_MEMBERS)
   const upper = (): number => best?.cost ?? most + 1
   while (bound < upper()) {
@@ -72,7 +75,7 @@ export function deepen(
       work.weigh(2 * table.cells + problem.items.length * table.value.length)
       return patternsWithin(problem, costs, table, dual, below, most, usable)
     }
-    const left = { step, asked, whole: upper() - dual.cents, most: work.limits.patterns }
+    const left = { step, asked, whole: upper() - dual.cents, most: mostPatterns }
     const band = (upper() === tooMany ? null : wholeBand(left, patternsAt)) ?? nextBand(left, patternsAt)
     tooMany = upper()
     if (band === null || work.stopped()) break
@@ -88,7 +91,6 @@ export function deepen(
       below,
       arcs: (run: number, arc: number): boolean => kept[run]?.[arc] === true,
     }
-    const rows = problem.items.length + problem.runs.reduce((sum, run) => sum + run.nodes, 0)
     let answer =
       rows > SMALL_ROWS && !shared
         ? null

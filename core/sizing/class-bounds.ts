@@ -39,11 +39,6 @@ interface PlannedCost {
   readonly open: boolean
 }
 
-/** Effort of one plan's search: what is not proven by then seldom is soon. */
-const MOST_OF_A_PLAN = 25_000
-/** The same once the work allowed is done. */
-const MOST_IN_A_HURRY = 8_000
-
 /**
  * What lumber costs at least, tax on boards counted, product by product: its lengths at their least price, then by the
  * relaxation of its plan, then by the plan itself, whose search ends after some steps. What is known of one cutting job is
@@ -131,8 +126,7 @@ export class ClassBounds {
 
   #plan({ cutJob, content }: BoundedClass, { tax }: Shares): PlannedCost {
     const { left } = this.#effort
-    const longest = this.#effort.isGranted ? MOST_IN_A_HURRY : MOST_OF_A_PLAN
-    const most = this.#effort.spent + Math.min(longest, left)
+    const most = this.#effort.spent + this.#effort.ofAPlan
     this.#effort.add(EFFORT.plan)
     const quick = left === 0
     const stop = () => this.#effort.spent > most || this.#stop?.() === true

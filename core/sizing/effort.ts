@@ -34,12 +34,16 @@ export const EFFORT = {
   whole: 100,
 }
 
+/** Effort of one plan's search: what is not proven by then seldom is soon. */
+const MOST_OF_A_PLAN = 25_000
+
 /** Work done so far, and how much may be: it decides where sizing ends, the clock never does. */
 export class Effort {
   readonly #first: number
   #limit: number
   #spent = 0
   #onBounds = 0
+  #ofAPlan = MOST_OF_A_PLAN
 
   constructor(limit: number) {
     this.#first = limit
@@ -50,14 +54,15 @@ export class Effort {
     return this.#limit
   }
 
-  /** The first limit is done. */
-  get isGranted(): boolean {
-    return this.#limit !== this.#first
+  /** How much of it one plan's search may take. */
+  get ofAPlan(): number {
+    return Math.min(this.#ofAPlan, this.left)
   }
 
-  /** So much may be done beyond the limit, and no more than `most` from now on. */
-  grant(beyond: number, most = beyond): void {
+  /** So much may be done beyond the limit, no more than `most` from now on, and `ofAPlan` of it for one plan. */
+  grant(beyond: number, most: number, ofAPlan: number): void {
     this.#limit = Math.min(Math.max(this.#limit, this.#spent) + beyond, this.#spent + most)
+    this.#ofAPlan = ofAPlan
   }
 
   get spent(): number {

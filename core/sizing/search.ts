@@ -56,6 +56,7 @@ const UNKNOWN = -1
 const SETTLING = 36_000
 /** The same where bounds alone were too much work. */
 const MOST_SETTLING = 78_000
+const SETTLING_A_PLAN = 8_000
 
 /** No cutting jobs. */
 const NOTHING: ReadonlySet<string> = new Set()
@@ -158,7 +159,7 @@ class Search {
   #settle(last: Waiting | null, stated: CountedWay | null): void {
     const { job, catalogue, effort, watch } = this.#input
     if (watch.stop?.() === true) return
-    effort.grant(SETTLING, MOST_SETTLING)
+    effort.grant(SETTLING, MOST_SETTLING, SETTLING_A_PLAN)
     let passing: CountedWay | null = null
     for (let entry: Waiting | null = last; entry !== null; entry = this.#heap.pop()?.entry ?? null) {
       if (entry.kind !== 'counted' || !entry.checked) continue

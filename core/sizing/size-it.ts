@@ -30,7 +30,7 @@ import { WayCosts } from './way-costs.ts'
 
 const LIMITS: SizingLimits = { effort: 120_000 }
 /** Work for what the job costs as it stands. */
-const COMPARING = 24_000
+const COMPARING = 45_000
 
 /**
  * The cheapest joists, beams, posts and footings that pass every check that a size can mend, by a price book's prices
@@ -117,7 +117,7 @@ export function sizeIt(
       const cost = wholeCost(made)
       return cost === null ? null : { cost, atMost: false }
     }
-    effort.grant(COMPARING)
+    effort.grant(COMPARING, COMPARING, COMPARING)
     const way = costs.counted({ choice: choiceOf(now), skeleton: null }, made)
     const cost = way === null ? null : costs.planned(way, Number.POSITIVE_INFINITY)
     return way === null || cost === null ? null : { cost, atMost: costs.isOpen(way) }

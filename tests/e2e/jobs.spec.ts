@@ -126,7 +126,8 @@ test('jobs, members and boards stand in the order that is asked for', async ({ p
   await place(page, 'Boards').click()
   await settled(page)
   const strips = page.getByRole('img', { name: /^Board \d/ })
-  await expect(strips.first()).toHaveAccessibleName(/, 16 ft:/)
+  // by product and length, the ledger's board first
+  await expect(strips.first()).toHaveAccessibleName(/, 24 ft:/)
   const left = async () =>
     (await strips.evaluateAll((all) => all.map((one) => one.getAttribute('aria-label') ?? ''))).slice(0, 2)
   const before = await left()

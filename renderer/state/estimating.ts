@@ -7,6 +7,9 @@ import type { SessionParts } from './session-parts.ts'
 const NEWS_FOR = 15_000
 /** moves of a drag within this time are estimated as one, ms */
 const GATHER = 20
+/** where an estimate takes longer than this, it begins once edits pause for so long: the next one would only stop it, ms */
+const SLOW = 500
+const PAUSE = 400
 /** an estimate that takes longer is shown from first plans meanwhile, ms */
 const LONG = 700
 /** what was stopped for another window is asked for again after so long, ms */
@@ -27,14 +30,18 @@ export function estimating({ client, get, set, watched }: SessionParts): Estimat
   let baseline: Estimate | null = null
   let newsTimer: ReturnType<typeof setTimeout> | undefined
   let timer: ReturnType<typeof setTimeout> | undefined
+  /** how long the last one took that was not stopped, ms */
+  let took = 0
 
   async function run() {
     const { edit, open, history } = get()
+    const began = performance.now()
     const first = setTimeout(() => void showFirst(edit), LONG)
     try {
       const answer = await watched('estimate', (task) =>
         client.call('estimate.run', { edit, statement: history.present, jobId: open?.id, task }),
       )
+      took = performance.now() - began
       if (answer.edit !== get().edit) return
       const { result } = answer
       if (!result.ok) {
@@ -67,7 +74,7 @@ export function estimating({ client, get, set, watched }: SessionParts): Estimat
     if (answer.result.ok) set({ estimate: answer.result.estimate })
   }
 
-  function request(wait: number = GATHER) {
+  function request(wait: number = took > SLOW ? PAUSE : GATHER) {
     clearTimeout(timer)
     timer = setTimeout(run, wait)
   }

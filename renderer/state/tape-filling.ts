@@ -6,6 +6,8 @@ import { TAPE_LENGTH, TAPE_STEP, tapeKey, tapeStart } from './tape-range.ts'
 
 /** the tape is filled once typing has paused for so long */
 const TAPE_AFTER = 250
+/** the number of no edit: what still comes is of a deck that is left behind */
+const NO_EDIT = -1
 /** what was stopped for another window is asked for again after so long, ms */
 const ASK_AGAIN = 4_000
 
@@ -61,6 +63,16 @@ export function tapeFilling({ client, get, set, watched }: SessionParts): TapeFi
     set({ tape: { ...tape, rows } })
   }
 
+  /** Widths of the deck as it was are not worked out beside the edits that follow: these want the machine. */
+  function leaveBehind() {
+    tapeEdit = NO_EDIT
+    const running = get().tasks.widths
+    if (running === undefined) return
+    client.call('work.stop', { task: running.task }).catch(() => {
+      // it has ended meanwhile
+    })
+  }
+
   const stopRows = client.on('compare.row', ({ edit, row }) => takeRow(edit, row))
 
   return {
@@ -70,6 +82,7 @@ export function tapeFilling({ client, get, set, watched }: SessionParts): TapeFi
       const held = history.gesture !== null && width >= tape.from && width <= tape.to
       const from = held ? tape.from : tapeStart(width, tape.key === '' ? null : tape.from)
       if (key === tape.key && from === tape.from) return
+      if (key !== tape.key) leaveBehind()
       const kept = key === tape.key ? tape.rows : []
       const earlier = tape.rows.length > tape.earlier.length / 2 ? tape.rows : tape.earlier
       set({

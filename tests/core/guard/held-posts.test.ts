@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { design } from '../../../core/design.ts'
-import type { Member } from '../../../core/frame/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
+import { apart, corners } from '../../fixtures/shapes-apart.ts'
 
 // IRC 2021 R507.10: the load of a guard post reaches more than one joist. One block beside a post that stands beside a
 // joist, blocks in two bays elsewhere; found here from the places of posts and wood, not from the plan's own list.
@@ -10,37 +10,6 @@ import { CATALOGUE } from '../../fixtures/catalogue.ts'
 const TOLD: { readonly [file: string]: readonly string[] } = {
   'clipped-any-angle.json': ['GP4'],
   'picture-frame-two.json': ['GP3'],
-}
-
-type Place = readonly [number, number]
-
-function corners({ plan, box }: Member): readonly Place[] {
-  return plan === undefined
-    ? [
-        [box.x0, box.y0],
-        [box.x1, box.y0],
-        [box.x1, box.y1],
-        [box.x0, box.y1],
-      ]
-    : plan.map(({ x, y }): Place => [x, y])
-}
-
-/** How far two convex shapes stand apart along the side that parts them best; negative where they overlap. */
-function apart(a: readonly Place[], b: readonly Place[]): number {
-  const sides = [a, b].flatMap((shape) =>
-    shape.map(([x, y], i): Place => {
-      const [nx, ny] = shape[(i + 1) % shape.length] as Place
-      const long = Math.hypot(nx - x, ny - y)
-      return [(ny - y) / long, (x - nx) / long]
-    }),
-  )
-  return Math.max(
-    ...sides.flatMap(([dx, dy]) => {
-      const along = (shape: readonly Place[]) => shape.map(([x, y]) => x * dx + y * dy)
-      const [p, q] = [along(a), along(b)]
-      return [Math.min(...q) - Math.max(...p), Math.min(...p) - Math.max(...q)]
-    }),
-  )
 }
 
 describe.each(CATALOGUE)('the posts of the guard round $file', ({ file, job }) => {

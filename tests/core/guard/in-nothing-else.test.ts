@@ -2,12 +2,11 @@ import { describe, expect, it } from 'vitest'
 import { design } from '../../../core/design.ts'
 import type { Member } from '../../../core/frame/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
+import { apart, corners, type Place } from '../../fixtures/shapes-apart.ts'
 
 // No two members of a deck overlap in space: every post, rail and block of a guard against all lumber of the frame, of
 // landings and of the guard itself. Decking and fascia are notched round posts; treads and stringers climb, and are no
 // boxes; joists and blocks under a border are cut at posts, which the sheets say.
-
-type Place = readonly [number, number]
 
 const decks = CATALOGUE.filter(({ job }) => {
   const { decking = {} } = job as { decking?: { border?: number; angle?: number; breakers?: string } }
@@ -26,34 +25,8 @@ const NO_BOX: ReadonlySet<Member['role']> = new Set([
   'step frame',
 ])
 
-function corners({ plan, box }: Member): readonly Place[] {
-  return plan === undefined
-    ? [
-        [box.x0, box.y0],
-        [box.x1, box.y0],
-        [box.x1, box.y1],
-        [box.x0, box.y1],
-      ]
-    : plan.map(({ x, y }): Place => [x, y])
-}
-
-/** How deep two convex shapes lie in each other: the least over all sides' directions. */
-function depth(a: readonly Place[], b: readonly Place[]): number {
-  const sides = [a, b].flatMap((shape) =>
-    shape.map(([x, y], i): Place => {
-      const [nx, ny] = shape[(i + 1) % shape.length] as Place
-      const long = Math.hypot(nx - x, ny - y)
-      return [(ny - y) / long, (x - nx) / long]
-    }),
-  )
-  return Math.min(
-    ...sides.map(([dx, dy]) => {
-      const along = (shape: readonly Place[]) => shape.map(([x, y]) => x * dx + y * dy)
-      const [p, q] = [along(a), along(b)]
-      return Math.min(Math.max(...p) - Math.min(...q), Math.max(...q) - Math.min(...p))
-    }),
-  )
-}
+/** How deep two convex shapes lie in each other. */
+const depth = (a: readonly Place[], b: readonly Place[]): number => -apart(a, b)
 
 describe.each(decks)('the guard round $file', ({ job }) => {
   it('stands in nothing else', () => {

@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import type { Estimate } from '../../../core/estimate-types.ts'
-import { DEMO_JOB } from '../../../core/job/index.ts'
 import { CallError } from '../../../renderer/client/call-error.ts'
 import { createSession } from '../../../renderer/state/session.ts'
-import type { Client, Methods, StoredJob } from '../../../shared/contract/index.ts'
+import type { Client, Methods } from '../../../shared/contract/index.ts'
+import { stored } from '../../fixtures/opened-session.ts'
 
 beforeEach(() => {
   vi.useFakeTimers()
@@ -11,16 +11,6 @@ beforeEach(() => {
 afterEach(() => {
   vi.useRealTimers()
 })
-
-const stored: StoredJob = {
-  id: 'a',
-  name: 'Heron Lane',
-  savedAt: '2026-11-25T10:42:00Z',
-  revision: 1,
-  statement: DEMO_JOB,
-  timeline: { first: 0, states: [], labels: [], at: 0 },
-  recovered: false,
-}
 
 /** A session whose machine takes some time for an estimate, and as long as it is told for first plans. */
 async function opened(whole: number, first: number) {
@@ -77,4 +67,26 @@ test('first plans that come late, after the whole estimate, change nothing', asy
   await vi.advanceTimersByTimeAsync(6_000)
   expect(shown()).toEqual(['whole', true])
   session.dispose()
+})
+
+/** How many estimates are asked for over four edits a fifth of a second apart, and the time after them. */
+async function askedOver(whole: number): Promise<number> {
+  const { session, asked } = await opened(whole, 100)
+  await vi.advanceTimersByTimeAsync(3_000)
+  asked.length = 0
+  for (const width of ['18 ft', '19 ft', '20 ft', '21 ft']) {
+    session.state('size.width', width, 'Width')
+    await vi.advanceTimersByTimeAsync(200)
+  }
+  await vi.advanceTimersByTimeAsync(5_000)
+  session.dispose()
+  return asked.filter((method) => method === 'estimate.run').length
+}
+
+test('where estimates take long, those of edits in a row are not begun only to be stopped', async () => {
+  expect(await askedOver(2_000)).toBe(1)
+})
+
+test('where they are quick, figures follow each edit', async () => {
+  expect(await askedOver(100)).toBe(4)
 })

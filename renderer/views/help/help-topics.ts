@@ -39,7 +39,7 @@ export const TOPICS: readonly Topic[] = [
     title: 'Frame: joists, beams, posts, stairs, guard',
     place: 'frame',
     paragraphs: [
-      'Choose sizes and spacing, or let Size it find the cheapest that pass. Fields can be kept as they are while the rest is sized.',
+      'Choose sizes and spacing, or let Size it find the cheapest that pass. Fields can be kept as they are while the rest is sized. Where no table covers a frame in any size, the sizes hold by calculation there, and which checks rest on that is said: ask the building official before you order.',
       'Edges, beams and posts can be drawn in the plan, moved by arrow keys, or typed: choose one and its place stands at the right.',
       'Stairs, guard and decking are folded away at the end of the fields.',
     ],

@@ -16,7 +16,7 @@ const sampleJoints: readonly JointKit[] = [
   {
     kind: 'rim',
     sku: 'joint-rim',
-    label: 'Block and nails behind a rim joint',
+    label: 'Blocks and nails behind a rim joint',
     material: cents(150),
     minutes: 4,
   },

@@ -33,7 +33,7 @@ function ledgerSteps({ job, frame, checks, layout }: Source): readonly Step[] {
       ],
     },
     {
-      text: 'Membrane on the wall, ledger over it, then a Z flashing with a drip edge over the ledger’s top, and the house’s own barrier lapped over the flashing. Water runs out, never in.',
+      text: 'Membrane on the wall where the ledger goes.',
     },
     {
       text: `Prop the ledger, level it, and fasten it as checked.`,
@@ -43,6 +43,9 @@ function ledgerSteps({ job, frame, checks, layout }: Source): readonly Step[] {
         ...said(checks, 'Lateral load connection'),
       ],
       cautions: ['Nails alone do not hold a ledger. Decks fall when ledgers come off.'],
+    },
+    {
+      text: 'Z flashing with a drip edge over the ledger’s top, and the house’s own barrier lapped over the flashing. Water runs out, never in.',
     },
   ]
 }
@@ -116,9 +119,9 @@ function joistSteps(estimate: Source): readonly Step[] {
       text:
         hips.length === 0
           ? `Set the end joists${endMarks}, pull the frame square, then the ${count} joists: crown up, tops flush.`
-          : `Set the end joists${endMarks}, pull the frame square, then the ${count - onHips.length} joists that reach from ledger to beam: crown up, tops flush. The ${onHips.length} that meet a hip wait: ${numberedMarks(onHips)}.`,
+          : `Set the end joists${endMarks}, then the ${count - onHips.length} joists that reach from ledger to beam: crown up, tops flush. The ${onHips.length} that meet a hip wait: ${numberedMarks(onHips)}.`,
       notes: [
-        `Square: ${squareWords(estimate)}. ${hangers > 0 ? `${hangers} hangers, every hole filled with the nail it is listed for.` : ''}`,
+        `${hips.length === 0 ? 'Square' : 'Square, once the rims stand and before the hip'}: ${squareWords(estimate)}. ${hangers > 0 ? `${hangers} hangers${hips.length === 0 ? '' : ' in all'}, every hole filled with the nail it is listed for.` : ''}`,
         ...joints,
       ],
       cautions: ['Until it is blocked and tied a joist rolls under you: walk on planks.'],

@@ -43,10 +43,6 @@ export function groundSteps(source: Source): readonly Step[] {
       cautions: ['Cover open holes when you leave. No one climbs into a hole that could cave in.'],
     },
     {
-      text: 'INSPECTION: open holes. Do not pour before they are seen.',
-      notes: ['See the inspection card “Footings”.'],
-    },
-    {
       text:
         footing.base > 0
           ? `Form the bases, ${printInches(footing.base)} across and ${printInches(footing.baseThickness)} thick, and stand a ${printInches(footing.tube)} tube on each, cut to the length in the schedule.`
@@ -60,7 +56,11 @@ export function groundSteps(source: Source): readonly Step[] {
     },
     ...padSteps(source),
     {
-      text: `Mix and pour ${bags} bags (${takeoff.volumes.concrete.toFixed(2)} cu ft before waste${source.stairs.some(({ pad }) => pad !== null) ? ', the stairs’ pad with them' : ''}). Work it with a rod, strike it level, set the anchor bolt under the crossing, plumb, ${printInches(28 as typeof footing.depth)} of thread showing.`,
+      text: 'INSPECTION: open holes with their forms. Do not pour before they are seen.',
+      notes: ['See the inspection card “Footings”.'],
+    },
+    {
+      text: `Mix and pour ${bags} bags (${takeoff.volumes.concrete.toFixed(2)} cu ft before waste${source.stairs.some(({ pad }) => pad !== null) ? ', the stairs’ pad with them' : ''}). Work it with a rod, strike it level where the base will stand and sloped off to the edge, set the anchor bolt under the crossing, plumb, ${printInches(28 as typeof footing.depth)} of thread showing.`,
       cautions: ['Wet concrete burns skin and eyes: gloves, long sleeves, goggles; wash at once.'],
     },
     {

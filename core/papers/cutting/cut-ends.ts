@@ -7,6 +7,12 @@ type RunPiece = Planned['plan']['runPieces'][number]
 /** How far a direction must lean from 45° to count as running away from the house. */
 const STEEPER = 1.01
 
+/** Whether an end of a piece, whole or of a run, is not square. */
+export function isOffSquare(member: Member, run: Pick<RunPiece, 'from' | 'to'> | undefined): boolean {
+  const ends = run === undefined ? member.ends : runPieceEnds(member, run)
+  return ends?.some((angle) => angle !== 0) === true
+}
+
 /**
  * Cuts of a piece of a run, in hundredths of a degree off square: the member's own at its ends, and along the joist at
  * a joint of boards that lie at an angle.

@@ -2,7 +2,7 @@ import type { Planned } from '../../estimate-types.ts'
 import { productName } from '../../pricing/index.ts'
 import { inches, printInches, printLength, toFeet } from '../../units/index.ts'
 import { type BoardName, boardNames } from '../cutting/board-names.ts'
-import { liesFlat } from '../cutting/cut-ends.ts'
+import { isOffSquare, liesFlat } from '../cutting/cut-ends.ts'
 import { type SetUp, setUps } from '../cutting/set-ups.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
@@ -99,22 +99,25 @@ function productBlocks(
   ]
 }
 
-/** A foot of wood carries both ends over the nails: common practice, no source. */
+/** A foot of wood on either side of the joist carries an end each over the nails: common practice, no source. */
 const BEHIND_JOINT = inches(12)
+/** of a saw: blocks are no precise pieces */
+const KERF = inches(1 / 8)
 
-/** Blocks behind the joints of rims are in the joints' price, and in no board's pieces: they come off what is left. */
+/** Two blocks behind each joint of rims are in the joints' price, and in no board's pieces: they come off what is left. */
 function rimBlocks(runs: PaperSource['estimate']['takeoff']['runs'], { plan }: Planned): readonly string[] {
   const rims = new Map(runs.filter(({ kind }) => kind === 'rim').map((run) => [run.id, run]))
   const joints = plan.joints.filter(({ runId }) => rims.has(runId))
   if (joints.length === 0) return []
-  const rests = plan.boards.filter(({ offcut }) => offcut >= BEHIND_JOINT).length
+  const wanted = 2 * joints.length
+  const found = plan.boards.reduce((sum, { offcut }) => sum + Math.floor(offcut / (BEHIND_JOINT + KERF)), 0)
   const from =
-    rests === 0
-      ? 'no offcut of these boards is that long: take one from scrap of this size, or a board more'
-      : 'cut it off an offcut before that goes to the rack'
+    found < wanted
+      ? `the offcuts of these boards give ${found === 0 ? 'none' : `${found} of ${wanted}`}: take the rest from scrap of this size, or buy a board more`
+      : 'cut them off offcuts before those are thrown away or go to the rack'
   const count = joints.length === 1 ? 'One rim is jointed' : `Rims are jointed ${joints.length} times`
   return [
-    `${count}: behind each joint, beside the joist, stands a block of this size ${printLength(BEHIND_JOINT)} long, which carries both ends. It is in the joint’s price and not among the pieces: ${from}.`,
+    `${count}: behind each joint a block of this size, ${printLength(BEHIND_JOINT)} long, is nailed along either side of the joist that ends there, one for each end of the rim. They are in the joint’s price and not among the pieces: ${from}.`,
   ]
 }
 
@@ -143,20 +146,17 @@ function howDrawn(members: Members, { plan, product }: Planned): readonly string
 
 /** "(rip to 3 5/16")" by the marks of a plan's pieces. */
 function ripWords(members: Members, { plan }: Planned): ReadonlyMap<string, string> {
-  const rips = new Map(
-    members.flatMap(({ id, ripTo, ends }) =>
-      ripTo === null
-        ? []
-        : [[id, ` (rip to ${printInches(ripTo)}${ends === undefined ? '' : ', then mitre'})`] as const],
-    ),
-  )
-  const runs = new Map(plan.runPieces.map((piece) => [piece.id, piece.memberId]))
+  const ripped = new Map(members.filter(({ ripTo }) => ripTo !== null).map((member) => [member.id, member]))
+  const runs = new Map(plan.runPieces.map((piece) => [piece.id, piece]))
   return new Map(
     plan.boards
       .flatMap(({ cuts }) => cuts)
       .flatMap(({ pieceId, mark }) => {
-        const words = rips.get(runs.get(pieceId) ?? pieceId.replace(/^piece-/, ''))
-        return words === undefined ? [] : [[mark, words] as const]
+        const run = runs.get(pieceId)
+        const member = ripped.get(run?.memberId ?? pieceId.replace(/^piece-/, ''))
+        if (member === undefined || member.ripTo === null) return []
+        const then = isOffSquare(member, run) ? ', then mitre' : ''
+        return [[mark, ` (rip to ${printInches(member.ripTo)}${then})`] as const]
       }),
   )
 }

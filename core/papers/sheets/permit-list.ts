@@ -21,7 +21,11 @@ export function permitList({ estimate }: PaperSource): readonly string[] {
       : 'Freestanding: bracing and lateral load: the checks below.',
     ...(estimate.stairs.length === 0 && estimate.guard === null
       ? []
-      : ['Stairs and guard: sheet “Stairs and guard”, and the checks below.']),
+      : [
+          stairs.length === 0
+            ? 'Guard: sheet “Guard”, and the checks below.'
+            : 'Stairs and guard: sheet “Stairs and guard”, and the checks below.',
+        ]),
     `Connectors: ${connectorWords([...frame.connectors, ...stairs.flatMap(({ connectors }) => connectors)])}; listed products are chosen at the yard, their sheets go with the permit.`,
     `Frost depth ${printInches(job.site.frostDepth)} and soil: to be confirmed by the office.`,
   ]

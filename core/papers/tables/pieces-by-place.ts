@@ -1,7 +1,7 @@
 import type { Estimate, Planned } from '../../estimate-types.ts'
 import { printInches, printLength, type Ticks } from '../../units/index.ts'
 import type { BoardName } from '../cutting/board-names.ts'
-import { endWords, runPieceEnds } from '../cutting/cut-ends.ts'
+import { endWords, isOffSquare, runPieceEnds } from '../cutting/cut-ends.ts'
 import { isFitted } from '../cutting/fitted.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
@@ -30,7 +30,7 @@ export function piecesByPlace(
         from: run?.from ?? 0,
         row: {
           mark,
-          place: [piece?.place ?? placeInRun(found?.member, run), finish(piece, found?.member)]
+          place: [piece?.place ?? placeInRun(found?.member, run), finish(piece, found?.member, run)]
             .filter((words) => words !== '')
             .join('; '),
           length: printLength(length),
@@ -77,6 +77,7 @@ function placeInRun(
 function finish(
   piece: { readonly length: Ticks; readonly finished: Ticks } | undefined,
   member: Estimate['frame']['members'][number] | undefined,
+  run: Planned['plan']['runPieces'][number] | undefined,
 ): string {
   return [
     ...(piece === undefined || piece.length === piece.finished
@@ -85,7 +86,7 @@ function finish(
     ...(member?.ripTo == null
       ? []
       : [
-          `rip to ${printInches(member.ripTo)}${member.ends === undefined ? '' : ', then mitre what is left of its width: it is sawn square'}`,
+          `rip to ${printInches(member.ripTo)}${isOffSquare(member, run) ? ', then mitre what is left of its width: it is sawn square' : ''}`,
         ]),
     ...(member !== undefined && isFitted(member) ? ['notch or fit it in place'] : []),
   ].join(', ')

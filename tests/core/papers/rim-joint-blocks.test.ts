@@ -3,7 +3,7 @@ import { makeSheets } from '../../../core/papers/index.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 import { workedJob } from '../../fixtures/worked-job.ts'
 
-// A block stands behind every joint of a rim; the sawyer has to know of it, though no board's pieces hold it.
+// Blocks stand behind every joint of a rim, one for each end; the sawyer has to know of it, though no board's pieces hold it.
 
 function told(width: string) {
   const source = paperSource(workedJob(width))
@@ -20,17 +20,18 @@ function told(width: string) {
 }
 
 describe('the cutting sheet', () => {
-  it('tells of the block behind each joint of a rim, as many as are priced, and where it is cut from', () => {
+  it('tells of the blocks behind each joint of a rim, as many as are priced, and where it is cut from', () => {
     // the longest 2x10 of the sample book is 20 ft: a rim of 23 ft 6 in has one joint
     const { words, plans, priced } = told('23 ft 6 in')
     expect(priced).toBe(1000)
     expect(words).toHaveLength(1)
     expect(words[0]).toContain(
-      'One rim is jointed: behind each joint, beside the joist, stands a block of this size 1\'-0" long',
+      'One rim is jointed: behind each joint a block of this size, 1\'-0" long, is nailed along either side of the joist',
     )
     const boards = plans.find(({ product }) => product.size === '2x10')?.plan.boards ?? []
-    const isLeft = boards.some(({ offcut }) => offcut >= 12 * 32)
-    expect(words[0]?.includes('cut it off an offcut')).toBe(isLeft)
+    // the saw takes 1/8 in of each
+    const feet = boards.reduce((sum, { offcut }) => sum + Math.floor(offcut / (12.125 * 32)), 0)
+    expect(words[0]?.includes('cut them off offcuts')).toBe(feet >= 2)
   })
 
   it('tells of none where every rim comes whole', () => {

@@ -9,13 +9,9 @@ import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
 /** Every stretch of guard: its edge, posts by their places on it, and what fills the bays between them. */
-export function guardTable({ stretches, members }: GuardPlan, design: Pick<Design, 'layout'>): PaperTable {
-  const blocked = new Set(
-    members.flatMap(({ id }) => {
-      const [, post] = /^guard-(?:border-)?blocking-(\d+)-/.exec(id) ?? []
-      return post === undefined ? [] : [`guard-post-${post}`]
-    }),
-  )
+export function guardTable({ stretches, backing }: GuardPlan, design: Pick<Design, 'layout'>): PaperTable {
+  // blocks of its own, and those of the frame that stand tight against it
+  const blocked = new Set(backing.flatMap(({ post, blocks }) => (blocks.length > 0 ? [post] : [])))
   return tableOf(
     'guard',
     'Guard',

@@ -44,6 +44,7 @@ function quoteBlocks(source: PaperSource): readonly Block[] {
       ]),
     },
     ...guardBlocks(source),
+    ...openBlocks(source),
     {
       kind: 'table',
       columns: 'money',
@@ -139,6 +140,21 @@ function guardBlocks({ estimate }: PaperSource): readonly Block[] {
     {
       kind: 'text',
       text: 'The building code asks for a guard here, for the deck lies more than 30 in above the ground. It is not in this price, and must stand before the deck is used, whoever builds it.',
+    },
+  ]
+}
+
+/** What is not settled about the structure: whoever signs knows that it may change, and who pays for that. */
+function openBlocks({ estimate }: PaperSource): readonly Block[] {
+  const open = estimate.checks.filter(
+    ({ id, status }) => id !== 'guard' && status !== 'passes' && status !== 'near',
+  )
+  if (open.length === 0) return []
+  const titles = [...new Set(open.map(({ title }) => title.toLowerCase()))].join(', ')
+  return [
+    {
+      kind: 'text',
+      text: `To be settled with the building official or a licensed designer before work begins, as no table of the code passes it as drawn: ${titles}. A designer’s fee, and what changes for it, are not in this price.`,
     },
   ]
 }

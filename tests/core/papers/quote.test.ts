@@ -1,6 +1,26 @@
 import { describe, expect, test } from 'vitest'
-import { changeLines, changeSteps, DEPOSIT_LIMITS } from '../../../core/papers/index.ts'
+import { changeLines, changeSteps, DEPOSIT_LIMITS, makeSheets } from '../../../core/papers/index.ts'
 import { cents } from '../../../core/units/index.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
+import { paperSource } from '../../fixtures/paper-source.ts'
+
+describe('what a quote says of the structure', () => {
+  const said = (file: string) =>
+    makeSheets(paperSource(CATALOGUE.find((one) => one.file === file)?.job ?? {}), ['quote'])
+      .flatMap(({ blocks }) => blocks)
+      .flatMap((block) => (block.kind === 'text' ? [block.text] : []))
+      .filter((text) => text.startsWith('To be settled'))
+
+  test('names what no table passes, and that a designer is not in the price', () => {
+    // its hip and its beams under it are in no table of the code
+    const [text = ''] = said('wrap-hip.json')
+    for (const words of ['hip', 'beam span', 'designer’s fee']) expect(text.toLowerCase()).toContain(words)
+  })
+
+  test('says nothing of it where everything passes by tables', () => {
+    expect(said('rectangle-16-by-10.json')).toEqual([])
+  })
+})
 
 describe('limits on deposits', () => {
   const limitOf = (state: string, price: number): number | undefined =>

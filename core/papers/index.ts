@@ -19,6 +19,7 @@ export { makeSheets, SHEET_IDS, SHEET_TITLES, USUAL_SHEETS } from './sheets/inde
 export { orderMessages } from './sheets/order-sheet.ts'
 export { PERMIT_SHEETS, permitGaps, permitScaleGaps } from './sheets/permit-list.ts'
 export { UPRIGHT_LAYERS } from './sheets/section-sheet.ts'
+export { SHEET_SETS } from './sheets/sets.ts'
 export {
   aboutOf,
   type Firm,

@@ -16,6 +16,11 @@ test('the papers are shown as they will be printed, follow the choice of sheets 
     timeout: 60_000,
   })
 
+  // what goes to the permit office has no costs in it
+  await page.getByRole('button', { name: 'Only the sheets for the permit office' }).click()
+  await expect(page.getByRole('checkbox', { name: 'Checks for the plan reviewer' })).toBeChecked()
+  await expect(page.getByRole('checkbox', { name: 'Cost breakdown, internal' })).not.toBeChecked()
+
   await page.getByRole('button', { name: 'None', exact: true }).click()
   await expect(page.getByText('No sheet is chosen')).toBeVisible()
   await page.getByRole('checkbox', { name: 'Quote' }).check()

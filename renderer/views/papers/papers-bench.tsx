@@ -1,5 +1,5 @@
 import { useEffect } from 'react'
-import { PAPERS, SHEET_IDS, SHEET_TITLES, USUAL_SHEETS } from '../../../core/papers/index.ts'
+import { PAPERS, SHEET_IDS, SHEET_SETS, SHEET_TITLES, USUAL_SHEETS } from '../../../core/papers/index.ts'
 import { plural } from '../../state/print.ts'
 import { useJob, useSession } from '../../state/session-context.ts'
 import { FirmPart } from './firm-part.tsx'
@@ -43,6 +43,20 @@ export function PapersBench() {
           <button type="button" className="link" onClick={() => session.choosePapers({ only: [] })}>
             None
           </button>
+        </p>
+        <p className="paper-all">
+          <span className="soft">Only for</span>
+          {SHEET_SETS.map(({ reader, sheets }) => (
+            <button
+              key={reader}
+              type="button"
+              className="link"
+              aria-label={`Only the sheets for the ${reader.toLowerCase()}`}
+              onClick={() => session.choosePapers({ only: sheets })}
+            >
+              {reader}
+            </button>
+          ))}
         </p>
         <fieldset className="paper-choice" aria-labelledby="sheets-title">
           {SHEET_IDS.map((id) => (

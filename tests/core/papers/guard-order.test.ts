@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import { makeSheets } from '../../../core/papers/index.ts'
 import { guardTable } from '../../../core/papers/tables/guard-table.ts'
+import { inches } from '../../../core/units/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
+import { apart, corners } from '../../fixtures/shapes-apart.ts'
 
 const source = paperSource(CATALOGUE.find(({ file }) => file === 'wrap-hip.json')?.job ?? {})
 const { guard } = source.estimate
@@ -58,12 +60,16 @@ test('what the boards hide of the guard is on the card for the frame', () => {
   expect(card('Guard')).not.toContain('hold-down')
 })
 
-test('every post that has a block is said to have one, and no other', () => {
+test('every post that a block stands against is said to have one, and no other', () => {
   if (guard === null) throw new Error('it has a guard')
+  const wood = [...guard.members, ...source.estimate.frame.members].filter(
+    ({ role }) => role === 'guard blocking' || role === 'blocking',
+  )
+  // an eighth of an inch off is tight
+  const isHeld = (post: (typeof guard.members)[number]) =>
+    wood.some((block) => apart(corners(post), corners(block)) <= inches(1 / 8))
   const with_ = new Set(
-    guard.members
-      .filter(({ role }) => role === 'guard blocking')
-      .map(({ mark }) => mark.replace(/^G[BK](\d+).*$/, 'GP$1')),
+    guard.members.filter((one) => one.role === 'guard post' && isHeld(one)).map(({ mark }) => mark),
   )
   const words = guardTable(guard, source.estimate).rows.flatMap(({ posts }) => posts?.split(', ') ?? [])
   expect(words.length).toBe(17)

@@ -1,4 +1,5 @@
 import {
+  type AuditFault,
   auditCuts,
   auditPlan,
   type CutJob,
@@ -168,8 +169,12 @@ function audited(
   { sound, weighing = false }: EstimateOptions,
 ): Result<CutPlan, Infeasible> {
   if (!planned.ok || sound?.has(planned.value)) return planned
-  const faults = weighing ? auditCuts(cutJob, planned.value) : auditPlan(cutJob, planned.value)
-  if (faults.length > 0) throw new Error(`plan of ${cutJob.label}: ${JSON.stringify(faults)}`)
+  mustBeSound(cutJob, weighing ? auditCuts(cutJob, planned.value) : auditPlan(cutJob, planned.value))
   sound?.add(planned.value)
   return planned
+}
+
+/** Throws where an audit found a fault: a bug. */
+export function mustBeSound({ label }: CutJob, faults: readonly AuditFault[]): void {
+  if (faults.length > 0) throw new Error(`plan of ${label}: ${JSON.stringify(faults)}`)
 }

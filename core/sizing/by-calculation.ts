@@ -1,5 +1,6 @@
 import { type Check, checksBesideTables } from '../checks/index.ts'
 import type { Design } from '../estimate-types.ts'
+import { standsInTheWay } from './known-failures.ts'
 import type { SizingBasis } from './types.ts'
 
 const NONE: ReadonlySet<string> = new Set()
@@ -12,7 +13,13 @@ export function heldByCalculation(
   return basis === 'tables' ? NONE : checksBesideTables(job, layout, frame)
 }
 
-/** Those of them that hold. */
+/** Checks of a design that keep its sizes from being chosen. */
+export function failingIn(basis: SizingBasis, design: Design): readonly Check[] {
+  const held = heldByCalculation(basis, design)
+  return design.checks.filter((check) => standsInTheWay(check, held))
+}
+
+/** Checks that hold by calculation alone, where that has to do. */
 export function holdingByCalculation(basis: SizingBasis, design: Design): readonly Check[] {
   const held = heldByCalculation(basis, design)
   return design.checks.filter(({ id, status }) => status === 'calculated only' && held.has(id))

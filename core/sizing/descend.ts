@@ -61,7 +61,8 @@ function passing({ places, framing, failures }: Descent, choice: Choice): Placed
  * The way that failed on the fewest checks, one part after another changed to those that cost most nearly the same until it passes or fails on
  * fewer: what is stated often lacks little.
  */
-function mended({ catalogue, framing, places, effort, ...rest }: Descent): PlacedChoice | null {
+function mended(descent: Descent): PlacedChoice | null {
+  const { catalogue, framing, places, effort } = descent
   const most = framing.checks + MOST_STARTS
   for (let from = framing.nearest, before = null; from !== null && from !== before; ) {
     before = from
@@ -75,7 +76,7 @@ function mended({ catalogue, framing, places, effort, ...rest }: Descent): Place
     )
     for (const { choice } of options) {
       if (framing.checks >= most || effort.left === 0) return null
-      const placed = passing({ catalogue, framing, places, effort, ...rest }, choice)
+      const placed = passing(descent, choice)
       if (placed !== null) return placed
       if (framing.nearest !== from) break
     }

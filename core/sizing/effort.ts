@@ -60,7 +60,7 @@ export class Effort {
   }
 
   /** So much may be done beyond the limit, no more than `most` from now on, and `ofAPlan` of it for one plan. */
-  grant(beyond: number, most: number, ofAPlan: number): void {
+  grant(beyond: number, most = beyond, ofAPlan = most): void {
     this.#limit = Math.min(Math.max(this.#limit, this.#spent) + beyond, this.#spent + most)
     this.#ofAPlan = ofAPlan
   }

@@ -203,6 +203,5 @@ function frameKey({ choice, skeleton }: PlacedChoice): string {
 
 /** Posts of guards and members of stairs. */
 function additionsIn({ stairs, guard }: Additions): number {
-  const posts = guard?.stretches.reduce((sum, stretch) => sum + stretch.posts.length, 0) ?? 0
-  return stairs.reduce((sum, { members }) => sum + members.length, posts)
+  return stairs.reduce((sum, { members }) => sum + members.length, guard?.deckPosts ?? 0)
 }

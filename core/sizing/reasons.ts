@@ -3,10 +3,9 @@ import { designJob } from '../design.ts'
 import type { Design } from '../estimate-types.ts'
 import type { Job } from '../job/index.ts'
 import { printLength, ticks } from '../units/index.ts'
-import { heldByCalculation } from './by-calculation.ts'
+import { failingIn } from './by-calculation.ts'
 import { footingKey, postTakesBeams, tubeTakesPost } from './catalogue.ts'
 import { withChoice } from './choice.ts'
-import { standsInTheWay } from './known-failures.ts'
 import type {
   BeamChoice,
   Catalogue,
@@ -81,9 +80,7 @@ function against(job: Job, choice: Choice, basis: SizingBasis): string {
     return 'The tube is too narrow for the post’s base.'
   const made = designJob(withChoice(job, choice), [])
   if (!made.ok) return sentence(made.error[0]?.message ?? 'it cannot be framed')
-  const held = heldByCalculation(basis, made.value)
-  const failing = made.value.checks.filter((one) => standsInTheWay(one, held))
-  const worst = failing.reduce<Check | null>(
+  const worst = failingIn(basis, made.value).reduce<Check | null>(
     (a, b) => (a === null || (b.governing?.ratio ?? 0) > (a.governing?.ratio ?? 0) ? b : a),
     null,
   )

@@ -1,4 +1,3 @@
-import type { Check } from '../checks/index.ts'
 import type { LpEngine } from '../cutting/index.ts'
 import { design } from '../design.ts'
 import { costDesign } from '../estimate.ts'
@@ -16,12 +15,12 @@ import {
 } from '../job/index.ts'
 import { leastPrices, type PriceBook } from '../pricing/index.ts'
 import type { Cents } from '../units/index.ts'
-import { heldByCalculation, holdingByCalculation } from './by-calculation.ts'
+import { failingIn, holdingByCalculation } from './by-calculation.ts'
 import { catalogueOf, waysOf } from './catalogue.ts'
 import { choiceOf, fieldsOf } from './choice.ts'
 import type { Plans } from './class-bounds.ts'
 import { Effort } from './effort.ts'
-import { isSizable, standsInTheWay } from './known-failures.ts'
+import { isSizable } from './known-failures.ts'
 import { Places } from './places.ts'
 import { reasonsFor } from './reasons.ts'
 import { type Found, type SearchResult, searchSizes } from './search.ts'
@@ -92,7 +91,7 @@ export function sizeIt(
       beforeAtMost: costBefore?.atMost ?? false,
       costAfter: wholeCost(made) ?? cost,
       atMost,
-      failingBefore: before.ok ? failingIn(before.value, basis) : [],
+      failingBefore: before.ok ? failingIn(basis, before.value) : [],
       reasons: reasonsFor(now, choice, made, catalogue, basis),
       byCalculation: holdingByCalculation(basis, made),
       remaining: made.checks.filter(
@@ -117,7 +116,7 @@ export function sizeIt(
       const cost = wholeCost(made)
       return cost === null ? null : { cost, atMost: false }
     }
-    effort.grant(COMPARING, COMPARING, COMPARING)
+    effort.grant(COMPARING)
     const way = costs.counted({ choice: choiceOf(now), skeleton: null }, made)
     const cost = way === null ? null : costs.planned(way, Number.POSITIVE_INFINITY)
     return way === null || cost === null ? null : { cost, atMost: costs.isOpen(way) }
@@ -128,11 +127,6 @@ export function sizeIt(
 function lacksTables({ best, nearest, work }: SearchResult): boolean {
   const open = nearest?.checks.some(({ status }) => status === 'calculated only') === true
   return best === null && work.proven && open
-}
-
-function failingIn(design: Design, basis: SizingBasis): readonly Check[] {
-  const held = heldByCalculation(basis, design)
-  return design.checks.filter((check) => standsInTheWay(check, held))
 }
 
 /** Where posts are named by their numbers, their count and their line are not for sizing to change. */

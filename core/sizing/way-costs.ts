@@ -1,3 +1,4 @@
+import { mustBeSound } from '../cost-design.ts'
 import { auditPlan, type LpEngine, type Watch } from '../cutting/index.ts'
 import { costAt } from '../estimate.ts'
 import type { Design } from '../estimate-types.ts'
@@ -111,8 +112,7 @@ export class WayCosts {
   audit({ classes }: CountedWay): void {
     for (const one of classes) {
       const plan = this.#bounds.planOf(one)
-      const faults = plan === null ? [] : auditPlan(one.cutJob, plan)
-      if (faults.length > 0) throw new Error(`plan of ${one.cutJob.label}: ${JSON.stringify(faults)}`)
+      if (plan !== null) mustBeSound(one.cutJob, auditPlan(one.cutJob, plan))
     }
   }
 

@@ -16,30 +16,22 @@ import { KeptRows, stepsOf } from './kept-rows.ts'
 import { LatestRun, type Task } from './latest-run.ts'
 import { Recent } from './recent.ts'
 
-export interface GroundWanted {
+/** A job, the prices that it is worked out by, and the offcuts on hand. */
+export interface DeckWanted {
   readonly statement: JobStatement
   readonly book: PriceBook
   readonly rack: readonly OffcutsOnHand[]
+}
+
+export interface GroundWanted extends DeckWanted {
   readonly found: Found | null
 }
 
-export interface FirstWanted {
-  readonly statement: JobStatement
-  readonly book: PriceBook
-  readonly rack: readonly OffcutsOnHand[]
-}
-
-export interface WishWanted {
-  readonly statement: JobStatement
+export interface WishWanted extends DeckWanted {
   readonly wished: JobStatement
-  readonly book: PriceBook
-  readonly rack: readonly OffcutsOnHand[]
 }
 
-export interface JointsWanted {
-  readonly statement: JobStatement
-  readonly book: PriceBook
-  readonly rack: readonly OffcutsOnHand[]
+export interface JointsWanted extends DeckWanted {
   readonly runId: string
   readonly at: readonly Ticks[]
 }
@@ -55,10 +47,7 @@ export interface SizingWanted {
   readonly held: readonly FieldPath[]
 }
 
-export interface RestWanted {
-  readonly statement: JobStatement
-  readonly book: PriceBook
-  readonly rack: readonly OffcutsOnHand[]
+export interface RestWanted extends DeckWanted {
   readonly rest: RestRequest
 }
 
@@ -66,7 +55,7 @@ export interface RestWanted {
 export interface Pool {
   estimate(wanted: EstimateWanted): Promise<EstimateResult>
   /** from first plans, beside the whole one that takes its time */
-  firstEstimate(wanted: FirstWanted): Promise<EstimateResult>
+  firstEstimate(wanted: DeckWanted): Promise<EstimateResult>
   /**
    * Rows arrive by `onRow`: those already worked at once, the others nearest to the deck's own width first; of two rows
    * of one width the later is the better. Answers how many widths were told.
@@ -130,7 +119,7 @@ export function createPool(options: { readonly workerPath: string; readonly pati
     request: (id, wanted) => ({ kind: 'joints', id, ...wanted }),
     answer: (answer) => (answer.kind === 'joints' ? { value: answer.reasons } : null),
   })
-  const firsts = new LatestRun<FirstWanted, EstimateResult>({
+  const firsts = new LatestRun<DeckWanted, EstimateResult>({
     ...options,
     request: (id, wanted) => ({ kind: 'estimate', id, ...wanted, quick: true }),
     answer: (answer) => (answer.kind === 'estimate' ? { value: answer.result } : null),

@@ -130,14 +130,10 @@ function inPieces(
   [odd, even]: readonly [JoistPlace, JoistPlace],
   beams: readonly MiddleBeam[],
 ): readonly JoistPlace[] {
-  const { low, high } = extentOf(odd.part)
-  const joints = beams
-    .map(({ id, at, half, flush }) => {
-      const own = flush ? ('hung' as const) : kind
-      return { beamId: id, kind: own, at, past: pastCentre(own, half) }
-    })
-    // where the joist ends at the beam there is nothing beyond it to join
-    .filter(({ at, past }) => at - past < high && at + past > low)
+  const joints = beams.map(({ id, at, half, flush }) => {
+    const own = flush ? ('hung' as const) : kind
+    return { beamId: id, kind: own, at, past: pastCentre(own, half) }
+  })
   let before: JoistPlace | null = null
   return [...joints, null].map((next, i): JoistPlace => {
     const behind = joints.slice(0, i)

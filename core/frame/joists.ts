@@ -131,7 +131,7 @@ function boardOf(view: ZoneView, place: JoistPlace, d: Dimensions): Placed {
   )
 }
 
-/** Beams that a joist crosses between two other supports, level and square to it: over those it may be jointed. */
+/** Beams that a joist crosses between two other supports, level and square to it, and past both faces: over those it may be jointed. */
 export function middleBeamsOf(
   job: Job,
   zone: Zoned,
@@ -140,9 +140,14 @@ export function middleBeamsOf(
 ): readonly MiddleBeam[] {
   const dropped = supportsOf(job, zone, place, boards)
     .slice(1, -1)
-    .filter(({ kind, skew }) => kind === 'beam' && skew === 0)
+    .filter(({ kind, skew, at, half }) => kind === 'beam' && skew === 0 && reachesPast(place, at, half))
     .map(({ id, at, half }) => ({ id, at, half, flush: false }))
   return [...dropped, ...flushAcross(job, zone, place)].sort((a, b) => a.at - b.at)
+}
+
+/** Whether both long edges of a joist go on past a beam's faces, so that each piece of it would bear on its half. */
+function reachesPast({ part: { left, right } }: JoistPlace, at: number, half: number): boolean {
+  return Math.max(left.low, right.low) <= at - half && Math.min(left.high, right.high) >= at + half
 }
 
 /** Flush beams that lie across a joist's way. */

@@ -10,7 +10,7 @@ export {
 export { courseWidths, slantingWidths } from './course-widths.ts'
 export { distinctMarks } from './distinct-marks.ts'
 export { footingDepth, footingUnder } from './footings.ts'
-export { cornersOf, fromAbove, placedAlongEdge } from './footprint.ts'
+export { boundsOf, cornersOf, fromAbove, placedAlongEdge } from './footprint.ts'
 export { frameDeck } from './frame-deck.ts'
 export { jointPlace, leadOf } from './joint-place.ts'
 export { risersFor } from './level-steps.ts'

@@ -1,5 +1,5 @@
 import { fromAbove, type Member } from '../frame/index.ts'
-import { edgeAt, lengthOf } from '../geometry/index.ts'
+import { edgeAt, lengthOf, type Polygon } from '../geometry/index.ts'
 import type { Spot } from '../stairs/index.ts'
 import { inches } from '../units/index.ts'
 
@@ -35,15 +35,22 @@ export interface BlockPlace {
   readonly ends: readonly [number, number]
 }
 
+/** A stick that blocks may be nailed to, from above. */
+export interface Hold extends Pick<Member, 'id' | 'box'> {
+  readonly shape: Polygon
+}
+
 /** The lumber near an edge's surface that blocks may be nailed to; blocks under a border are cut at posts. */
-export function holdsBlocks(members: readonly Member[], top: number): readonly Member[] {
-  return members.filter(
-    ({ role, box, cause }) =>
-      HOLDS.has(role) &&
-      box.z1 <= top &&
-      box.z1 > top - inches(2) &&
-      (role !== 'blocking' || cause.fields[0] !== 'decking.border'),
-  )
+export function holdsBlocks(members: readonly Member[], top: number): readonly Hold[] {
+  return members
+    .filter(
+      ({ role, box, cause }) =>
+        HOLDS.has(role) &&
+        box.z1 <= top &&
+        box.z1 > top - inches(2) &&
+        (role !== 'blocking' || cause.fields[0] !== 'decking.border'),
+    )
+    .map((member) => ({ id: member.id, box: member.box, shape: fromAbove(member) }))
 }
 
 /**
@@ -52,7 +59,7 @@ export function holdsBlocks(members: readonly Member[], top: number): readonly M
  * @param skip ids of what it goes through, for that is cut there
  */
 export function blockThrough(
-  holds: readonly Member[],
+  holds: readonly Hold[],
   { x, y }: Spot,
   way: Spot,
   skip: readonly string[] = [],
@@ -76,23 +83,30 @@ export function blockThrough(
 }
 
 /** How far from a place, one way, the first member is met. */
-function firstMet(holds: readonly Member[], from: Spot, way: Spot, skip: readonly string[]): number {
+function firstMet(holds: readonly Hold[], from: Spot, way: Spot, skip: readonly string[]): number {
   const to = { x: from.x + REACH * 2 * way.x, y: from.y + REACH * 2 * way.y }
-  const met = holds.flatMap((member) => {
-    if (skip.includes(member.id)) return []
-    const shape = fromAbove(member)
-    return shape.flatMap((_, i) => {
+  let nearest = lengthOf({ from, to })
+  for (const { id, box, shape } of holds) {
+    // most lie off the way
+    if (box.x0 > Math.max(from.x, to.x) + SLACK || box.x1 < Math.min(from.x, to.x) - SLACK) continue
+    if (box.y0 > Math.max(from.y, to.y) + SLACK || box.y1 < Math.min(from.y, to.y) - SLACK) continue
+    if (skip.includes(id)) continue
+    for (let i = 0; i < shape.length; i += 1) {
       const edge = edgeAt(shape, i)
-      const cross = way.x * (edge.to.y - edge.from.y) - way.y * (edge.to.x - edge.from.x)
-      if (Math.abs(cross) < 1e-9 * lengthOf(edge)) return []
+      const [along, across] = [edge.to.x - edge.from.x, edge.to.y - edge.from.y]
+      const cross = way.x * across - way.y * along
+      if (Math.abs(cross) < 1e-9 * lengthOf(edge)) continue
       const [dx, dy] = [edge.from.x - from.x, edge.from.y - from.y]
-      const along = (dx * (edge.to.y - edge.from.y) - dy * (edge.to.x - edge.from.x)) / cross
       const share = (dx * way.y - dy * way.x) / cross
-      return along > 1e-6 && share > -1e-6 && share < 1 + 1e-6 ? [along] : []
-    })
-  })
-  return Math.min(lengthOf({ from, to }), ...met)
+      const far = (dx * across - dy * along) / cross
+      if (far > 1e-6 && share > -1e-6 && share < 1 + 1e-6 && far < nearest) nearest = far
+    }
+  }
+  return nearest
 }
+
+/** Beyond what rounding may put beside a box, ticks. */
+const SLACK = 1
 
 function angleOf(shift: number): number {
   return Math.round((Math.atan2(shift, 2 * HALF) * 18_000) / Math.PI) + 0

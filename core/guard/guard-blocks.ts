@@ -1,10 +1,10 @@
 import { sectionOf } from '../data/index.ts'
-import { fromAbove, type Member } from '../frame/index.ts'
+import { boundsOf, fromAbove, type Member } from '../frame/index.ts'
 import { convexOverlap, type Polygon } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import { type DeckEdge, type Spot, spotAt } from '../stairs/index.ts'
 import { feet, inches, ticks } from '../units/index.ts'
-import { type BlockPlace, blockThrough, holdsBlocks } from './block-between.ts'
+import { type BlockPlace, blockThrough, type Hold, holdsBlocks } from './block-between.ts'
 import {
   type BlockSpot,
   crossingOf,
@@ -52,7 +52,7 @@ export function guardBlocks(
   const bottom = top - inches(2)
   const level = members.filter(({ role, box }) => FRAME_WOOD.has(role) && box.z1 > bottom && box.z1 <= top)
   const standing = [...level, ...posts].map(
-    (member): Standing => ({ id: member.id, shape: fromAbove(member) }),
+    (member): Standing => ({ id: member.id, shape: fromAbove(member), box: member.box }),
   )
   const holds = holdsBlocks(members, top)
   const made: Made[] = []
@@ -61,7 +61,7 @@ export function guardBlocks(
   const there = level.flatMap(frameBlock)
   const put = (edge: DeckEdge, place: BlockPlace, { id, mark, rule, ids }: Named): Made => {
     const one: Made = { edge, corners: place.corners, place, id, mark, rule, ids: [...ids] }
-    standing.push({ id, shape: place.corners })
+    standing.push({ id, shape: place.corners, box: boundsOf(place.corners) })
     made.push(one)
     return one
   }
@@ -73,9 +73,10 @@ export function guardBlocks(
     }),
   )
   // what carries cut ends goes where they are; a block behind a post may stand beside it
-  for (const { stretch, post, cut, near } of wished) {
+  for (const { stretch, post, centre, cut, near } of wished) {
     for (const wish of besideBorder(job, stretch, post, cut)) {
-      const place = wish.spots.map((spot) => clearAt(spot, near, cut, standing)).find((one) => one !== null)
+      const beside = standing.filter(({ box }) => isNear(box, centre))
+      const place = wish.spots.map((spot) => clearAt(spot, near, cut, beside)).find((one) => one !== null)
       if (place !== undefined && place !== null) put(stretch.edge, place, wish)
     }
   }
@@ -85,6 +86,7 @@ export function guardBlocks(
     const holding = new Set<Block>(made.filter((one) => one.ids.includes(post.id) && against(one)))
     held.set(post.id, holding)
     if (holding.size >= blocksFor(post)) continue
+    const beside = standing.filter(({ box }) => isNear(box, centre))
     const named = (i: number): Named => ({ ...behindPost(post), id: `guard-blocking-${numberOf(post)}-${i}` })
     /** The block in the next bay of a line: one that stands there, or the place of a new one. */
     const next = (line: Line, first: Block | BlockPlace): Block | BlockPlace | null => {
@@ -92,7 +94,7 @@ export function guardBlocks(
         const place = blockThrough(near, spot.at, spot.way, cut)
         if (place === null || convexOverlap(place.corners, first.corners, HALF_BLOCK)) continue
         const found = [...made, ...there].find((one) => convexOverlap(one.corners, place.corners, HALF_BLOCK))
-        if (found === undefined && clearAt(spot, near, cut, standing) === null) continue
+        if (found === undefined && !isClear(place, cut, beside)) continue
         if (found === undefined) return place
         if (isSame(found, place)) return found
       }
@@ -102,7 +104,7 @@ export function guardBlocks(
     const ways: readonly Way[] = [
       ...made.filter(against).map(through),
       ...lines(job, stretch, post).flatMap((line): readonly Way[] => {
-        const place = clearAt({ at: line.at, way: line.way }, near, cut, standing)
+        const place = clearAt({ at: line.at, way: line.way }, near, cut, beside)
         return place === null ? [] : [{ line, first: place }]
       }),
       ...there.filter(against).map(through),
@@ -181,26 +183,39 @@ interface Made extends Omit<Named, 'ids'>, Block {
 /** The block through a place where it stands in nothing; null where there is none. */
 function clearAt(
   { at, way }: BlockSpot,
-  holds: readonly Member[],
+  holds: readonly Hold[],
   cut: readonly string[],
   standing: readonly Standing[],
 ): BlockPlace | null {
   const place = blockThrough(holds, at, way, cut)
-  if (place === null) return null
-  const clash = standing.some(({ id, shape }) => !cut.includes(id) && convexOverlap(shape, place.corners, 1))
-  return clash ? null : place
+  return place !== null && isClear(place, cut, standing) ? place : null
+}
+
+/** Whether a block stands in nothing but what is cut there. */
+function isClear({ corners }: BlockPlace, cut: readonly string[], standing: readonly Standing[]): boolean {
+  const own = boundsOf(corners)
+  return !standing.some(
+    ({ id, shape, box }) => meet(box, own) && !cut.includes(id) && convexOverlap(shape, corners, 1),
+  )
 }
 
 /** Whether a member reaches the bays beside a post. */
-function isNear({ x0, x1, y0, y1 }: Member['box'], { x, y }: Spot): boolean {
+function isNear({ x0, x1, y0, y1 }: Extent, { x, y }: Spot): boolean {
   const reach = feet(6)
   return x0 < x + reach && x1 > x - reach && y0 < y + reach && y1 > y - reach
+}
+
+type Extent = Pick<Member['box'], 'x0' | 'x1' | 'y0' | 'y1'>
+
+function meet(a: Extent, b: Extent): boolean {
+  return a.x0 < b.x1 && a.x1 > b.x0 && a.y0 < b.y1 && a.y1 > b.y0
 }
 
 /** What stands there already, from above. */
 interface Standing {
   readonly id: string
   readonly shape: Polygon
+  readonly box: Extent
 }
 
 function behindPost(post: GuardPost): Omit<Named, 'id'> {

@@ -4,6 +4,7 @@ import type { Logo } from './source.ts'
 import type { Drawing, Layer, PaperTable } from './types.ts'
 
 export type SheetId =
+  | 'contents'
   | 'framing'
   | 'decking'
   | 'footings'
@@ -114,6 +115,15 @@ type BlockKind =
       readonly boards: readonly { readonly name: string; readonly marks: readonly string[] }[]
     }
   | { readonly kind: 'signatures'; readonly lines: readonly string[] }
+  | {
+      /** the sheets that follow it, in their order; their pages are known once all are laid out */
+      readonly kind: 'contents'
+      readonly rows: readonly {
+        readonly title: string
+        readonly readers: string
+        readonly use: string
+      }[]
+    }
   | { readonly kind: 'page break' }
 
 export interface Sheet {

@@ -31,6 +31,7 @@ function blockOf(block: Block, say: Say): Block {
     case 'set-up':
       return { ...block, title: say(block.title) }
     case 'signatures':
+    case 'contents':
     case 'page break':
       return block
   }

@@ -1,6 +1,7 @@
 import { inMetric } from '../metric/in-metric.ts'
 import type { Page } from '../page-types.ts'
 import type { About, Block, PageOptions, Sheet } from '../sheet-types.ts'
+import { contentsTable } from './contents-block.ts'
 import { alikeScales, drawingBlock, drawingRoom } from './drawing-block.ts'
 import { Flow } from './flow.ts'
 import { inColumns, onOnePage } from './groups.ts'
@@ -29,11 +30,15 @@ const LEAST_OVER = 45
 export function layOutPages(sheets: readonly Sheet[], about: About, options: PageOptions): readonly Page[] {
   const own = new Set([about.job, about.firm])
   const said = options.metric === true ? sheets.map((sheet) => inMetric(sheet, own)) : sheets
-  const flows = said.map((sheet) => {
-    const flow = new Flow(sheet, options)
-    placeGroups(flow, sheet.blocks)
-    return flow
-  })
+  const [first] = said
+  const flows =
+    first?.id === 'contents'
+      ? withIndex(
+          first,
+          said.slice(1).map((sheet) => flowOf(sheet, options)),
+          options,
+        )
+      : said.map((sheet) => flowOf(sheet, options))
   const of = flows.reduce((sum, flow) => sum + flow.count, 0)
   let from = 1
   return flows.flatMap((flow) => {
@@ -41,6 +46,28 @@ export function layOutPages(sheets: readonly Sheet[], about: About, options: Pag
     from += flow.count
     return pages
   })
+}
+
+function flowOf(sheet: Sheet, options: PageOptions): Flow {
+  const flow = new Flow(sheet, options)
+  placeGroups(flow, sheet.blocks)
+  return flow
+}
+
+/**
+ * The index before the sheets that it counts: its own pages are counted too, so it is written until they are as many as
+ * it says. Larger page numbers never take less room, so that comes to an end.
+ */
+function withIndex(index: Sheet, others: readonly Flow[], options: PageOptions): readonly Flow[] {
+  const counts = others.map(({ count }) => count)
+  for (let own = 1; ; ) {
+    const blocks = index.blocks.map((block) =>
+      block.kind === 'contents' ? contentsTable(block, counts, own + 1) : block,
+    )
+    const flow = flowOf({ ...index, blocks }, options)
+    if (flow.count === own) return [flow, ...others]
+    own = flow.count
+  }
 }
 
 /** Neighbours that belong together are placed as one; the others one after the other. */

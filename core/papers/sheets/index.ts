@@ -2,6 +2,7 @@ import type { Sheet, SheetId } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { changeOrderSheet } from './change-order-sheet.ts'
 import { checksSheet } from './checks-sheet.ts'
+import { contentsSheet } from './contents-sheet.ts'
 import { costSheet } from './cost-sheet.ts'
 import { cuttingSheet } from './cutting-sheet.ts'
 import { deckingSheet } from './decking-sheet.ts'
@@ -20,6 +21,7 @@ import { stripsSheet } from './strips-sheet.ts'
 
 /** What each sheet is called, on the sheet and in lists of them. */
 export const SHEET_TITLES: { readonly [id in SheetId]: string } = {
+  contents: 'Sheets in this set',
   framing: 'Framing plan',
   footings: 'Footing layout',
   marking: 'Joist marking',
@@ -39,8 +41,10 @@ export const SHEET_TITLES: { readonly [id in SheetId]: string } = {
   strips: 'Marking strips, true size',
 }
 
-/** Every sheet of the set by its name, in the order in which they are printed. */
-const MAKERS: { readonly [id in SheetId]: (source: PaperSource) => Sheet | readonly Sheet[] | null } = {
+/** Every sheet of the set by its name but the index of them, in the order in which they are printed. */
+const MAKERS: {
+  readonly [id in Exclude<SheetId, 'contents'>]: (source: PaperSource) => Sheet | readonly Sheet[] | null
+} = {
   framing: framingSheet,
   section: sectionSheet,
   details: detailsSheet,
@@ -60,11 +64,15 @@ const MAKERS: { readonly [id in SheetId]: (source: PaperSource) => Sheet | reado
   strips: stripsSheet,
 }
 
-export const SHEET_IDS = Object.keys(MAKERS) as readonly SheetId[]
+const MADE = Object.keys(MAKERS) as readonly (keyof typeof MAKERS)[]
+
+export const SHEET_IDS: readonly SheetId[] = ['contents', ...MADE]
 
 /** The set without what is printed only when it is wanted: strips run to many pages. */
 export const USUAL_SHEETS = SHEET_IDS.filter((id) => id !== 'strips')
 
+/** The wanted sheets that the job has something for, under their index where that is wanted. */
 export function makeSheets(source: PaperSource, only: readonly SheetId[] = USUAL_SHEETS): readonly Sheet[] {
-  return SHEET_IDS.filter((id) => only.includes(id)).flatMap((id) => MAKERS[id](source) ?? [])
+  const sheets = MADE.filter((id) => only.includes(id)).flatMap((id) => MAKERS[id](source) ?? [])
+  return only.includes('contents') && sheets.length > 0 ? [contentsSheet(source, sheets), ...sheets] : sheets
 }

@@ -7,12 +7,13 @@ export const SHEET_SETS: readonly {
 }[] = [
   {
     reader: 'Permit office',
-    sheets: ['framing', 'section', 'details', 'footings', 'decking', 'stairs', 'checks'],
+    sheets: ['contents', 'framing', 'section', 'details', 'footings', 'decking', 'stairs', 'checks'],
   },
   { reader: 'Yard', sheets: ['order'] },
   {
     reader: 'Crew',
     sheets: [
+      'contents',
       'framing',
       'section',
       'details',

@@ -6,6 +6,7 @@ import { type DeckEdge, deckEdges, type StairPlan } from '../stairs/index.ts'
 import { fail, feet, inches, ok, printLength, type Result, ticks } from '../units/index.ts'
 import { alongEdge, besideHigher } from './beside-higher.ts'
 import { besideHouse } from './beside-house.ts'
+import { boardJoints } from './board-joints.ts'
 import { edgeDrops } from './edge-drops.ts'
 import { guardBlocks } from './guard-blocks.ts'
 import { guardCaps, guardPosts, guardRails } from './guard-members.ts'
@@ -119,6 +120,7 @@ function deckLoop({ edges: own }: Level, { job, layout, frame, stairs, edges, op
     edges: edges.filter(({ number }) => numbers.has(number)),
     landing: null,
     members: frame.members,
+    joints: boardJoints(frame),
     wanted: wantedOf(job, open),
     waysOff: (edge) => [
       ...stairs
@@ -161,6 +163,7 @@ function landingLoop(
       edges,
       landing: plan.number,
       members: plan.members.filter(({ role }) => role === 'landing beam' || role === 'landing joist'),
+      joints: [],
       wanted: wantedOf(job, open),
       waysOff: (edge) => flightsOff(edge, plan),
     },

@@ -14,6 +14,9 @@ export interface Room {
 
 const STEP = TICKS_PER_INCH / 4
 
+/** Past the plates over a butt, from its middle: the farthest that an inner post gives way to anything but a joist at a slant. */
+const ASIDE = inches(8)
+
 /** A joist that is met at 18 degrees stands in the way for 15 in of an edge; so far a post gives way: common practice, no source. */
 const FURTHER = inches(24)
 
@@ -79,7 +82,7 @@ export function postPlaces(
     }
   }
   for (let spaces = fewest; spaces <= fewest + 1; spaces += 1) {
-    const room = { down: inches(4), up: inches(4) }
+    const room = { down: ASIDE, up: ASIDE }
     const moved = ideal(spaces).map((at, i) => ({
       at: i === 0 || i === spaces ? at : clearOf(at, room, stands),
       onJoist: false,
@@ -95,7 +98,7 @@ export interface Standing {
   readonly post: number
   /** centres of the joists that run into the edge */
   readonly joists: readonly number[]
-  /** whether a post with its centre there would stand in wood */
+  /** whether a post with its centre there would stand in wood, or its bolts in a joint */
   readonly stands: (at: number) => boolean
 }
 

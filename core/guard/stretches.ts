@@ -5,6 +5,7 @@ import type { Job } from '../job/index.ts'
 import type { DeckEdge } from '../stairs/index.ts'
 import { inches } from '../units/index.ts'
 import { fillBay } from './bays.ts'
+import { atJoint, type BoardJoint } from './board-joints.ts'
 import { boardsBehind, cornersBehind } from './boards-behind.ts'
 import { APART, fromCorner, halfAngle } from './corners.ts'
 import { SHORT_REST } from './edge-drops.ts'
@@ -27,6 +28,8 @@ export interface GuardLoop {
   /** number of the stairs on whose landing they are; null: of the deck */
   readonly landing: number | null
   readonly members: readonly Member[]
+  /** of the boards along the edges, where no bolts may go */
+  readonly joints: readonly BoardJoint[]
   /** what of each edge is to be guarded, by its id */
   readonly wanted: ReadonlyMap<string, readonly EdgePart[]>
   /** where one walks off an edge, or a level as high or higher stands along it */
@@ -169,7 +172,7 @@ function endAt(
 
 function layPosts(
   job: Job,
-  { members }: GuardLoop,
+  { members, joints }: GuardLoop,
   edge: DeckEdge,
   [near, far]: readonly [End, End],
   behind: number,
@@ -178,7 +181,9 @@ function layPosts(
 ): readonly Omit<GuardPost, 'id'>[] {
   const post = sectionOf(job.guard.postSize).thickness
   const joists = joistsInto(members, edge)
-  const stands = standsIn(edge, woodBehind(edge, members, behind, post), standing, behind, post)
+  const inWood = standsIn(edge, woodBehind(edge, members, behind, post), standing, behind, post)
+  const jointed = atJoint(edge, joints, behind, post)
+  const stands = (at: number) => inWood(at) || jointed(at)
   const inset = (end: End) => insetOf(end, boardsOf(end, behindOf), behind, post)
   const bearing = (at: number, way: 1 | -1) => {
     const beside = joists

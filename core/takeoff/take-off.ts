@@ -1,4 +1,5 @@
 import type { Frame } from '../frame/index.ts'
+import { runsClearOfPosts } from '../guard/index.ts'
 import type { Job } from '../job/index.ts'
 import { type Additions, NO_ADDITIONS, withAdditions } from './additions.ts'
 import { boardFeetOf } from './board-feet.ts'
@@ -63,7 +64,7 @@ export function takeOff(job: Job, frame: Frame, additions: Additions = NO_ADDITI
   const delivered = deliveryGoods(job, whole, weight.freshlyTreated, goods)
   return {
     pieces: piecesOf(job, whole),
-    runs: frame.runs,
+    runs: runsClearOfPosts(job, frame, guard),
     goods: delivered.length === 0 ? goods : [...goods, ...tallyGoods(delivered)],
     tasks: underConditions(job, frame, tasks),
     decking: deckingForecast(job, frame),

@@ -1,5 +1,5 @@
-import { DCA_LIMITS, IRC_LIMITS, STAIR_LIMITS, sectionOf } from '../data/index.ts'
-import { blocksFor, type GuardPlan } from '../guard/index.ts'
+import { DCA_LIMITS, guardBolts, IRC_LIMITS, STAIR_LIMITS, sectionOf } from '../data/index.ts'
+import { type GuardPlan, isBacked } from '../guard/index.ts'
 import type { Job } from '../job/index.ts'
 import {
   adjustedValues,
@@ -17,7 +17,7 @@ import { type PlainRule, plainRules } from './plain-rules.ts'
 import type { Check, Finding } from './types.ts'
 
 /** From the deck's framing down to the upper bolt of a guard post: common practice, no source. */
-const UPPER_BOLT = inches(2)
+const UPPER_BOLT = inches(guardBolts.fromEdge)
 
 /** Height and openings of the guard as it is built. IRC 2021 R312.1.2 and R312.1.3. */
 function checkGuardMake(job: Job, guard: GuardPlan): Check {
@@ -142,8 +142,9 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
     [`One hold-down of ${capacity} lb at each post`],
   )
   const broken = rules.broken.length > 0
+  const loose = broken ? '' : unheld(guard)
   // the guide's hold-down is for guards of 36 in: what a higher one pulls counts as reckoned
-  const reckoned = held && deep ? postUnderLoad(job, pull, capacity, { below, arm }) : null
+  const reckoned = held && deep && loose === '' ? postUnderLoad(job, pull, capacity, { below, arm }) : null
   return judge(job, {
     id: 'guard-posts',
     title: 'Guard posts',
@@ -161,10 +162,12 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
     bad: broken
       ? `${rules.broken.map(({ what, limit, holds }) => `${what} is not ${holds} ${limit.value} in`).join('; ')}.`
       : `A push of ${IRC_LIMITS.guardLoad.value} lb at the top pulls ${Math.ceil(pull)} lb at the upper bolt or bends the post too far.`,
-    uncovered: deep
-      ? 'Posts bolted to the rim alone are covered by no table'
-      : 'AWC DCA 6 fixes no guard to 2x6 joists',
-    whenUncovered: deep
+    uncovered: loose !== ''
+      ? loose
+      : deep
+        ? 'Posts bolted to the rim alone are covered by no table'
+        : 'AWC DCA 6 fixes no guard to 2x6 joists',
+    whenUncovered: loose !== '' ? LOOSE : deep
       ? 'Hold the posts by hold-downs into the joists; a licensed designer may allow other ways.'
       : 'Use joists of 2x8 or deeper.',
     remedy: broken
@@ -173,7 +176,6 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
     caution: [
       rules.unread,
       'R507.10: the load of a post must reach more than one joist, and no post is notched where it meets the deck.',
-      unblocked(guard),
       guard.stairPosts > 0
         ? `Posts beside the stairs are bolted to the stringers, with a block${job.guard.fixing === 'hold-downs' ? ' and a hold-down' : ''} behind each: that is not in the tables.`
         : '',
@@ -183,14 +185,20 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
   })
 }
 
-/** Posts behind which fewer blocks stand than reach two joists. */
-function unblocked({ stretches, members, backing }: GuardPlan): string {
-  const bare = stretches
-    .flatMap(({ posts }) => posts)
-    .filter((post) => (backing.find((one) => one.post === post.id)?.blocks.length ?? 0) < blocksFor(post))
-  if (bare.length === 0) return ''
-  const marks = bare.map(({ id }) => members.find((one) => one.id === id)?.mark ?? id)
-  return `No room for all blocks tight behind ${marks.join(', ')}: hold ${bare.length === 1 ? 'it' : 'them'} to more than one joist in another way, as the building official allows.`
+const LOOSE =
+  'Outside prescriptive scope: move these posts by their spacing, or have a licensed designer say how each is held to more than one joist.'
+
+/** Posts behind which fewer blocks stand than reach two joists, and those whose bolts go through a joint; empty where there are none. */
+function unheld({ stretches, members, backing }: GuardPlan): string {
+  const posts = stretches.flatMap((stretch) => stretch.posts)
+  const marks = (own: typeof posts) =>
+    own.map(({ id }) => members.find((one) => one.id === id)?.mark ?? id).join(', ')
+  const bare = posts.filter((post) => !isBacked(post, backing))
+  const jointed = posts.filter(({ atJoint }) => atJoint === true)
+  return [
+    ...(bare.length === 0 ? [] : [`No room for all blocks tight behind ${marks(bare)}`]),
+    ...(jointed.length === 0 ? [] : [`The board is jointed where ${marks(jointed)} would be bolted through it`]),
+  ].join('; ')
 }
 
 function widestSpacing({ stretches }: GuardPlan): number {

@@ -13,7 +13,10 @@ export {
   DCA_POST_HEIGHTS,
 } from './dca-6/index.ts'
 export {
+  boltHoleSource,
   GALVANISED_FEWER,
+  guardBolts,
+  guardBoltsSource,
   hangerNails,
   hangerNailsSource,
   type NailName,

@@ -1,2 +1,3 @@
+export { boltHoleSource, guardBolts, guardBoltsSource } from './guard-bolts.ts'
 export { hangerNails, hangerNailsSource, nailing, nailingSources } from './nailing.ts'
 export { GALVANISED_FEWER, type NailName, nailsPerPound, nailsPerPoundSource } from './nails.ts'

@@ -1,4 +1,4 @@
-import { sectionOf } from '../../data/index.ts'
+import { guardBolts, sectionOf } from '../../data/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
 import { inches, printInches } from '../../units/index.ts'
 import { uprightDimension } from '../drawings/shapes.ts'
@@ -14,10 +14,10 @@ export function guardPostDetail({ job, guard, checks }: Estimate): Detail | null
   const joist = sectionOf(job.frame.joists.size)
   const rim = job.frame.rimPlies * joist.thickness
   const { thickness } = boardOf(job.decking.size)
+  const capThickness = cap === 'none' ? 0 : sectionOf(cap).thickness
   const id = 'detail-guard'
   const left = rim
   const right = rim + post.depth
-  const foot = joist.depth - inches(0.5)
   return detail(
     id,
     'Guard post at the rim, section square to the edge',
@@ -26,18 +26,21 @@ export function guardPostDetail({ job, guard, checks }: Estimate): Detail | null
       box('joist', [rim, 0], [rim + GOES_ON, joist.depth], { fill: 'wood', weight: 'fine' }),
       ...deckingAbove(job, -job.decking.overhang, left, -thickness),
       ...deckingAbove(job, right, rim + GOES_ON, -thickness),
-      box('guard-post', [left, -thickness - height], [right, foot], { fill: 'wood', weight: 'heavy' }),
+      box('guard-post', [left, -thickness - height + capThickness], [right, joist.depth], {
+        fill: 'wood',
+        weight: 'heavy',
+      }),
       ...(cap === 'none'
         ? []
         : [
             box(
               'guard-cap',
               [left - inches(1), -thickness - height],
-              [right + inches(1), -thickness - height + inches(1.5)],
+              [right + inches(1), -thickness - height + capThickness],
               { fill: 'wood' },
             ),
           ]),
-      ...[inches(2), joist.depth - inches(2.5)].flatMap((z) =>
+      ...[inches(guardBolts.fromEdge), joist.depth - inches(guardBolts.fromEdge)].flatMap((z) =>
         trace(
           'guard-bolt',
           [
@@ -60,8 +63,8 @@ export function guardPostDetail({ job, guard, checks }: Estimate): Detail | null
         to: [right + inches(12), inches(3)],
         text: [
           fixing === 'hold-downs'
-            ? 'Two bolts through rim and post, the upper one into a hold-down fixed to the joist beside it.'
-            : 'Two bolts through rim and post; blocking on both sides carries the rim’s twist into the joists.',
+            ? 'Two bolts through rim and post, the upper one into a hold-down fixed to the joist beside it: heights, holes and lengths on the next drawing.'
+            : 'Two bolts through rim and post; blocking on both sides carries the rim’s twist into the joists: heights, holes and lengths on the next drawing.',
           ...said(checks, 'Guard posts'),
         ].join(' '),
       },

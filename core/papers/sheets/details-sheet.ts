@@ -3,6 +3,7 @@ import { beamOnPostDetail } from '../details/beam-on-post-detail.ts'
 import type { Detail } from '../details/detail.ts'
 import { footingDetail } from '../details/footing-detail.ts'
 import { guardCornerDetail } from '../details/guard-corner-detail.ts'
+import { guardFootDetail } from '../details/guard-foot-detail.ts'
 import { guardPostDetail } from '../details/guard-post-detail.ts'
 import { hipDetails } from '../details/hip-details.ts'
 import { jointDetail } from '../details/joint-detail.ts'
@@ -28,6 +29,7 @@ const MAKERS: readonly ((estimate: PaperSource['estimate']) => Detail | readonly
   postBaseDetail,
   footingDetail,
   guardPostDetail,
+  guardFootDetail,
   guardCornerDetail,
   stairDetails,
 ]

@@ -1,81 +1,122 @@
 import type { Estimate } from '../../estimate-types.ts'
-import { type Line, type LineGroup, labelOfLine } from '../../pricing/index.ts'
-import { printMoney } from '../../units/index.ts'
+import { type Line, type LineGroup, labelOfLine, type PriceBook } from '../../pricing/index.ts'
+import { type Cents, printMoney } from '../../units/index.ts'
+import { type HeldPart, partOf } from '../order/held-lines.ts'
 import type { PaperTable } from '../types.ts'
-import { jointGoods } from './joint-goods.ts'
+import { type JointGoods, jointGoods } from './joint-goods.ts'
 import { orderNote } from './order-notes.ts'
+import { holdCell } from './order-table.ts'
+import { packsText } from './packs.ts'
 import { quantity, tableOf } from './table.ts'
 
 const groups: readonly LineGroup[] = ['hardware', 'fasteners', 'concrete', 'other material', 'joints']
+
+const COLUMNS = [
+  ['code', 'Code', 'left'],
+  ['label', 'Goods', 'left'],
+  ['needed', 'Needed', 'right'],
+  ['bought', 'Bought', 'right'],
+  ['unit', 'Unit', 'left'],
+  ['packs', 'As sold', 'left'],
+  ['over', 'Left over', 'right'],
+  ['amount', 'Amount', 'right'],
+] as const
+
+type Source = Pick<Estimate, 'pricing' | 'takeoff' | 'frame' | 'job' | 'guard'>
 
 /**
  * Goods that are bought by count, box, bag or roll: what is needed, what is bought in whole packs, what is left. What
  * joints take is among them: whatever is costed is ordered.
  * @param wanted lines of one supplier; all where absent
+ * @param only what is free to be bought, or what is held; both together where absent
  */
 export function hardwareTable(
-  estimate: Pick<Estimate, 'pricing' | 'takeoff' | 'frame' | 'job'>,
+  estimate: Source,
+  goods: PriceBook['goods'],
   wanted: ReadonlySet<string> | null = null,
+  only: HeldPart | null = null,
 ): PaperTable {
-  const { pricing, takeoff } = estimate
-  const needed = new Map(takeoff.goods.map((good) => [good.id, good.thousandths]))
-  const lines = (pricing?.lines ?? []).filter(
+  const lines = (estimate.pricing?.lines ?? []).filter(
     ({ id, group, part }) =>
       part === 'material' && groups.includes(group) && (wanted === null || wanted.has(id)),
   )
-  return tableOf(
-    'hardware',
-    'Hardware, fasteners and concrete',
-    [
-      ['code', 'Code', 'left'],
-      ['label', 'Goods', 'left'],
-      ['needed', 'Needed', 'right'],
-      ['bought', 'Bought', 'right'],
-      ['unit', 'Unit', 'left'],
-      ['over', 'Left over', 'right'],
-      ['amount', 'Amount', 'right'],
-    ],
-    lines.map((line) => {
-      const joints = jointGoods(line)
-      if (joints !== null) {
-        const count = quantity(joints.thousandths)
-        return {
-          // a joint's own name in the price book is no code that a yard knows
-          code: line.code.startsWith('joint-') ? '' : line.code,
-          label: joints.label,
-          needed: count,
-          bought: count,
-          unit: joints.unit,
-          over: '',
-          amount: printMoney(line.amount),
-        }
-      }
-      const need = neededOf(line, needed)
-      return {
-        code: line.code,
-        label: `${labelOfLine(line)}${toAsk(line)}${orderNote(line.cause.ids, estimate)}`,
-        needed: quantity(need),
-        bought: quantity(line.thousandths),
-        unit: line.unit,
-        over: leftOver(line.thousandths - need),
-        amount: printMoney(line.amount),
-      }
-    }),
-  )
+  const rows = lines.flatMap((line) => {
+    const share = only === null ? line : partOf(line, only)
+    if (share === null) return []
+    const joints = jointGoods(line, estimate)
+    const cells =
+      joints === null
+        ? goodCells(estimate, goods, line, share.thousandths, only)
+        : jointCells(estimate, goods, line, joints)
+    return [{ ...cells, amount: printMoney(share.amount as Cents), ...holdCell(only, line.id) }]
+  })
+  return only?.part === 'held'
+    ? tableOf('hardware-held', 'Goods on hold', [...COLUMNS, ['hold', 'Hold', 'left']], rows)
+    : tableOf('hardware', 'Hardware, fasteners and concrete', COLUMNS, rows)
 }
 
-/** In thousandths; a joint takes what is counted for it, and none is left. */
-function neededOf({ cause, group, thousandths }: Line, needed: ReadonlyMap<string, number>): number {
-  return group === 'joints' ? thousandths : cause.ids.reduce((sum, id) => sum + (needed.get(id) ?? 0), 0)
+function goodCells(
+  estimate: Source,
+  goods: PriceBook['goods'],
+  line: Line,
+  thousandths: number,
+  only: HeldPart | null,
+) {
+  const { takeoff } = estimate
+  const wanted = takeoff.goods.filter(({ id }) => line.cause.ids.includes(id))
+  const whole = thousandths === line.thousandths
+  const need = whole ? wanted.reduce((sum, good) => sum + good.thousandths, 0) : thousandths
+  const note = orderNote(line.cause.ids, estimate, only?.part ?? null)
+  const good = goods.find(({ sku }) => wanted[0]?.sku === sku)
+  return {
+    code: line.code,
+    label: `${labelOfLine(line)}${note === '' ? '' : ` (${whole ? '' : `of all ${quantity(line.thousandths)}: `}${note})`}`,
+    needed: quantity(need),
+    bought: quantity(thousandths),
+    unit: line.unit,
+    packs: packsText({ ...line, thousandths }, good),
+    over: leftOver(thousandths - need),
+  }
+}
+
+/** What joints take comes out of the packs of the good that it is a part of, where enough is left of those. */
+function jointCells(estimate: Source, goods: PriceBook['goods'], line: Line, joints: JointGoods) {
+  const count = quantity(joints.thousandths)
+  const plain = {
+    // a joint's own name in the price book is no code that a yard knows
+    code: line.code.startsWith('joint-') ? '' : line.code,
+    label: joints.label,
+    needed: count,
+    bought: count,
+    unit: joints.unit,
+    packs: '',
+    over: '',
+  }
+  const part = estimate.pricing?.lines.find(({ id }) => id === `good-${joints.sku}`)
+  const good = goods.find(({ sku }) => sku === joints.sku)
+  if (part === undefined || good === undefined) return plain
+  const needed = estimate.takeoff.goods.find(({ sku }) => sku === joints.sku)?.thousandths ?? 0
+  const left = part.thousandths - needed
+  if (good.pack === 1000 && part.unit === 'each') return { ...plain, code: part.code }
+  if (left >= joints.thousandths)
+    return {
+      ...plain,
+      code: part.code,
+      bought: '0',
+      packs: `out of the ${quantity(left)} left over of ${part.code}`,
+    }
+  const bought = Math.ceil(joints.thousandths / good.pack) * good.pack
+  return {
+    ...plain,
+    code: part.code,
+    bought: quantity(bought),
+    packs: packsText({ ...part, thousandths: bought }, good),
+    over: leftOver(bought - joints.thousandths),
+  }
 }
 
 /** Goods stated by hand may be fewer than are needed. */
 function leftOver(thousandths: number): string {
   if (thousandths === 0) return ''
   return thousandths > 0 ? quantity(thousandths) : `${quantity(-thousandths)} short`
-}
-
-/** A hanger for the two plies of a hip: no table covers its joint at the house. */
-function toAsk({ code, id }: Line): string {
-  return /joist-hanger-double-skewed/.test(`${id} ${code}`) ? ' (ask the designer before it is ordered)' : ''
 }

@@ -1,11 +1,10 @@
-import { sectionOf } from '../../data/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
 import type { Frame } from '../../frame/index.ts'
-import { printInches, ticks } from '../../units/index.ts'
 import { joistsAtHipEnd } from '../build/at-hip-end.ts'
+import { boltLengthWords, stairBoltWords } from '../build/guard-post-bolts.ts'
 import { hangerHands } from './hanger-hands.ts'
 
-type Source = Pick<Estimate, 'frame' | 'job'>
+type Source = Pick<Estimate, 'frame' | 'job' | 'guard'>
 
 /** What a yard asks back: a bolt's length, a hanger's hand, a cap or an angle that is not like the others. In brackets, or nothing. */
 export function orderNote(goodIds: readonly string[], source: Source): string {
@@ -13,17 +12,15 @@ export function orderNote(goodIds: readonly string[], source: Source): string {
   return words === undefined ? '' : ` (${words})`
 }
 
-function noteOf(sku: string, { frame, job }: Source): string {
+function noteOf(sku: string, { frame, job, guard }: Source): string {
   if (sku === 'ledger-lag-1/2')
     return 'length to suit: through ledger, sheathing and band, its tip past the band’s inner face'
   if (sku === 'ledger-bolt-1/2') return 'length to suit: through all that it holds, with washers and nut'
   if (sku === 'anchor-bolt-1/2')
     return 'length to suit: as deep as the post base’s listing asks, and its thread'
   if (sku === 'carriage-bolt-1/2') {
-    const board = sectionOf(job.frame.joists.size).thickness
-    const through = ticks(board + sectionOf(job.guard.postSize).thickness)
-    const held = job.guard.fixing === 'hold-downs' ? ', the upper ones with a hold-down' : ''
-    return `length to suit: through ${printInches(through)} of board and post, more where the rim has two plies${held}, with washer and nut`
+    const beside = stairBoltWords({ job, guard })
+    return [boltLengthWords({ job, frame, guard }), beside].filter((words) => words !== '').join('; ')
   }
   if (sku === 'end-joist-angle') {
     const rims = anglesAtHips(frame)

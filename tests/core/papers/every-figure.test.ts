@@ -155,6 +155,7 @@ describe.each(DECKS)('on every sheet of %s', (_, source) => {
       'detail-base',
       'detail-footing',
       'detail-guard',
+      'detail-guard-foot',
       'detail-guard-corner',
       'detail-stair',
       ...estimate.stairs.flatMap(({ flights, patterns }) =>

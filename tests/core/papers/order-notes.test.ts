@@ -25,8 +25,8 @@ describe('the order of the deck around the house', () => {
   test('says how long bolts are, or what their length depends on', () => {
     expect(labelOf('Lag screw')).toContain('length to suit')
     expect(labelOf('Anchor bolt')).toContain('length to suit')
-    // a rim of 1-1/2 in and a post of 3-1/2 in
-    expect(labelOf('Carriage bolt')).toContain('through 5 in of board and post')
+    // board 1-1/2 in, post 3-1/2 in, a block behind it or none, nut and washer 1 in, a hold-down 1/2 in
+    expect(labelOf('Carriage bolt')).toContain('7 in above and 6 in below at GP1 to GP6; 8 in at GP7 to GP17')
   })
 })
 

@@ -1,10 +1,9 @@
 import { checkFrame } from './checks/index.ts'
 import type { Design } from './estimate-types.ts'
 import { type Frame, type FrameRun, frameDeck } from './frame/index.ts'
-import type { GuardPlan } from './guard/index.ts'
 import { type Fault, type FieldPath, type Job, namedRuns, noSuchRun, readJob } from './job/index.ts'
 import { layAdditions } from './lay-additions.ts'
-import { layOut } from './layout/index.ts'
+import { type Layout, layOut } from './layout/index.ts'
 import { takeOff } from './takeoff/index.ts'
 import { fail, ok, type Result } from './units/index.ts'
 
@@ -16,31 +15,32 @@ export function design(statement: unknown): Result<Design, readonly Fault[]> {
 
 /** The same from a job that is already valid. */
 export function designJob(job: Job, given: readonly FieldPath[]): Result<Design, readonly Fault[]> {
-  const layout = layOut(job)
-  if (!layout.ok) return layout
-  const framed = frameDeck(job, layout.value)
+  const framed = frameJob(job)
   if (!framed.ok) return framed
-  const additions = layAdditions(job, layout.value, framed.value)
-  if (!additions.ok) return additions
-  const frame = withoutReplaced(framed.value, additions.value.guard)
-  const takeoff = takeOff(job, frame, additions.value)
+  const { layout } = framed.value
+  const laid = layAdditions(job, layout, framed.value.frame)
+  if (!laid.ok) return laid
+  const { frame, ...additions } = laid.value
+  const takeoff = takeOff(job, frame, additions)
   const unknown = unknownRuns(job, takeoff.runs)
   if (unknown.length > 0) return fail(unknown)
-  return ok({
-    job,
-    given,
-    layout: layout.value,
-    frame,
-    ...additions.value,
-    checks: checkFrame(job, layout.value, frame, additions.value),
-    takeoff,
-  })
+  const checks = checkFrame(job, layout, frame, additions)
+  return ok({ job, given, layout, frame, ...additions, checks, takeoff })
 }
 
-/** The frame but for blocks in whose place one behind a guard post stands. */
-function withoutReplaced(frame: Frame, guard: GuardPlan | null): Frame {
-  if (guard === null || guard.replaced.length === 0) return frame
-  return { ...frame, members: frame.members.filter(({ id }) => !guard.replaced.includes(id)) }
+/** A job laid out and framed. */
+export interface FramedJob {
+  readonly job: Job
+  readonly layout: Layout
+  readonly frame: Frame
+}
+
+/** The frame of a valid job alone, without what stands on it. */
+export function frameJob(job: Job): Result<FramedJob, readonly Fault[]> {
+  const layout = layOut(job)
+  if (!layout.ok) return layout
+  const frame = frameDeck(job, layout.value)
+  return frame.ok ? ok({ job, layout: layout.value, frame: frame.value }) : frame
 }
 
 /** Runs to be held in one piece that this deck does not have. */

@@ -5,16 +5,30 @@ import type { Layout } from './layout/index.ts'
 import { layStairs, type StairPlan, withUprights } from './stairs/index.ts'
 import { ok, type Result } from './units/index.ts'
 
-/** What stands on a frame and beside it: stairs, and the guard that is left open for them. */
-export function layAdditions(
-  job: Job,
-  layout: Layout,
-  frame: Frame,
-): Result<{ readonly stairs: readonly StairPlan[]; readonly guard: GuardPlan | null }, readonly Fault[]> {
+/** What stands on a frame and beside it. */
+export interface Laid {
+  readonly stairs: readonly StairPlan[]
+  /** left open for the stairs */
+  readonly guard: GuardPlan | null
+  /** the frame as it is built under them: without blocks in whose place one behind a guard post stands */
+  readonly frame: Frame
+}
+
+/** Stairs and the guard of a frame, or the named faults that keep them from being built. */
+export function layAdditions(job: Job, layout: Layout, frame: Frame): Result<Laid, readonly Fault[]> {
   const stairs = layStairs(job, layout)
   if (!stairs.ok) return stairs
   const guard = layGuard(job, layout, frame, stairs.value)
   if (!guard.ok) return guard
   const built = [...frame.members, ...(guard.value?.members ?? [])]
-  return ok({ stairs: withUprights(job, stairs.value, built), guard: guard.value })
+  return ok({
+    stairs: withUprights(job, stairs.value, built),
+    guard: guard.value,
+    frame: withoutReplaced(frame, guard.value),
+  })
+}
+
+function withoutReplaced(frame: Frame, guard: GuardPlan | null): Frame {
+  if (guard === null || guard.replaced.length === 0) return frame
+  return { ...frame, members: frame.members.filter(({ id }) => !guard.replaced.includes(id)) }
 }

@@ -8,7 +8,7 @@ import { checkBeamOverhangs } from './beam-overhang.ts'
 import { checkBeamSpans } from './beam-span.ts'
 import { checkBeamSplices } from './beam-splice.ts'
 import { checkConcentratedLoad } from './concentrated-load.ts'
-import { contextOf, type JoistContext, joistContexts } from './context.ts'
+import { type CheckContext, contextOf, type JoistContext, joistContexts } from './context.ts'
 import { checkDeadLoad } from './dead-load.ts'
 import { checkDecay } from './decay.ts'
 import { checkDeckingSpan } from './decking-span.ts'
@@ -31,6 +31,7 @@ import { checkLedgerEdges } from './ledger-edges.ts'
 import { checkLedgerFasteners } from './ledger-fasteners.ts'
 import { checkLedgerSize } from './ledger-size.ts'
 import { checkLevels } from './levels.ts'
+import { loadPath } from './load-path.ts'
 import { checkLoads } from './loads.ts'
 import { measure } from './measures.ts'
 import { checkOpenings } from './openings.ts'
@@ -54,12 +55,39 @@ export function checkFrame(
   job: Job,
   layout: Layout,
   frame: Frame,
-  { stairs, guard }: Additions = NONE,
+  additions: Additions = NONE,
 ): readonly Check[] {
+  return checksWith(checkWood(job, layout, frame), additions)
+}
+
+/** Checks of a frame that hang on nothing that stands on it. */
+export interface WoodChecks {
+  readonly context: CheckContext
+  /** in the order that loads travel, down to where levels are walked between, and on from there */
+  readonly checks: readonly [readonly Check[], readonly Check[]]
+}
+
+/** The checks of a frame with those of what stands on it. */
+export function checksWith(
+  { context, checks: [before, after] }: WoodChecks,
+  { stairs, guard }: Additions,
+): readonly Check[] {
+  return [
+    ...before,
+    ...checkLevels(context, stairs),
+    ...after,
+    checkGuard(context, guard, stairs),
+    ...checkGuardBuilt(context.job, guard),
+    ...stairs.flatMap((one) => checkStairs(context, one)),
+  ]
+}
+
+/** Every rule applied to a frame alone. */
+export function checkWood(job: Job, layout: Layout, frame: Frame): WoodChecks {
   const context = contextOf(job, layout, frame)
   const joists = joistContexts(context)
   const perGroup = (check: (one: JoistContext) => readonly Check[]) => joists.flatMap(check)
-  return [
+  const before = [
     checkLoads(context),
     checkDeadLoad(context),
     checkDecay(context),
@@ -74,7 +102,8 @@ export function checkFrame(
     ...checkSlantingRims(context),
     ...checkHips(context),
     ...checkOpenings(context),
-    ...checkLevels(context, stairs),
+  ]
+  const after = [
     ...checkLedgerBand(context),
     ...perGroup(checkLedgerFasteners),
     ...checkLedgerEdges(context),
@@ -91,10 +120,8 @@ export function checkFrame(
     ...checkFootingThicknesses(context),
     checkFootingDepth(context),
     checkFrostUplift(context),
-    checkGuard(context, guard, stairs),
-    ...checkGuardBuilt(job, guard),
-    ...stairs.flatMap((one) => checkStairs(context, one)),
   ]
+  return { context, checks: [before, after] }
 }
 
 /**
@@ -111,7 +138,12 @@ export function checksBesideTables(job: Job, layout: Layout, frame: Frame): Read
   return new Set([...never.map(({ beam }) => `beam-span-${beam.key}`), ...frame.hips.map(hipCheck)])
 }
 
-/** The beams' spans alone, of a frame whose beams are taken to be of other sizes. */
-export function checkSpansOfBeams(job: Job, layout: Layout, frame: Frame): readonly Check[] {
-  return checkBeamSpans(contextOf(job, layout, frame))
+/** The beams' spans alone, of a frame whose beams are taken to be of other depths under the same joists. */
+export function checkSpansOfBeams(
+  { layout, path: { joists } }: CheckContext,
+  job: Job,
+  frame: Frame,
+): readonly Check[] {
+  const measures = measure(job, layout, frame)
+  return checkBeamSpans({ ...measures, path: loadPath(measures, joists) })
 }

@@ -1,4 +1,11 @@
-export { checkFrame, checkSpansOfBeams, checksBesideTables } from './check-frame.ts'
+export {
+  checkFrame,
+  checkSpansOfBeams,
+  checksBesideTables,
+  checksWith,
+  checkWood,
+  type WoodChecks,
+} from './check-frame.ts'
 export { type FootingLoad, footingLoads } from './footing-loads.ts'
 export { membersNamed } from './hanging-joists.ts'
 export { bearingOf } from './soil.ts'

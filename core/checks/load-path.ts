@@ -47,15 +47,17 @@ export interface LoadPath {
   readonly beams: readonly ReckonedBeam[]
 }
 
-export function loadPath(context: Measures): LoadPath {
-  const joists = context.groups.flatMap((group) =>
-    group.spans.length === 0 ? [] : [reckonJoist(context, group)],
-  )
+/** @param joists as reckoned, where they are known */
+export function loadPath(context: Measures, joists = reckonedJoists(context)): LoadPath {
   const beams = context.beams.flatMap((facts): ReckonedBeam[] => {
     const line = lineLoadOn(context, facts, joists)
     return line === null || facts.posts.length < 2 ? [] : [reckonBeam(context, facts, line)]
   })
   return { joists, beams }
+}
+
+function reckonedJoists(context: Measures): readonly ReckonedJoist[] {
+  return context.groups.flatMap((group) => (group.spans.length === 0 ? [] : [reckonJoist(context, group)]))
 }
 
 function reckonJoist(context: Measures, group: JoistMeasures): ReckonedJoist {

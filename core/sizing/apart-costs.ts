@@ -1,4 +1,5 @@
 import type { LumberSize } from '../data/index.ts'
+import type { FramedJob } from '../design.ts'
 import { type Frame, footingUnder } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import type { PriceBook } from '../pricing/index.ts'
@@ -21,12 +22,6 @@ interface PostCost {
   readonly perTick: number
 }
 
-/** A deck framed in one way. */
-export interface Framed {
-  readonly job: Job
-  readonly frame: Frame
-}
-
 /** So many of a thing that what is rounded up to a thousandth does not matter for one. */
 const COPIES = 20
 
@@ -36,7 +31,7 @@ export function apartCosts(
   book: PriceBook,
   start: Choice,
   first: Frame,
-  framed: (choice: Choice) => Framed | null,
+  framed: (choice: Choice) => FramedJob | null,
 ): ApartCosts {
   const [post] = first.posts
   if (post === undefined) throw new Error('a deck stands on posts')
@@ -76,7 +71,7 @@ export function barePosts(frame: Frame): Frame {
 
 const OF_POSTS: readonly string[] = ['post base', 'post cap', 'brace bolt']
 
-function postCost({ job, frame }: Framed, book: PriceBook): PostCost | null {
+function postCost({ job, frame }: FramedJob, book: PriceBook): PostCost | null {
   const [post] = frame.posts
   const stick = frame.members.find((member) => member.id === post?.id)
   if (post === undefined || stick === undefined) return null

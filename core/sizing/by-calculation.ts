@@ -14,7 +14,10 @@ export function heldByCalculation(
 }
 
 /** Checks of a design that keep its sizes from being chosen. */
-export function failingIn(basis: SizingBasis, design: Design): readonly Check[] {
+export function failingIn(
+  basis: SizingBasis,
+  design: Pick<Design, 'job' | 'layout' | 'frame' | 'checks'>,
+): readonly Check[] {
   const held = heldByCalculation(basis, design)
   return design.checks.filter((check) => standsInTheWay(check, held))
 }

@@ -1,11 +1,10 @@
 import { type LumberSize, sectionOf } from '../data/index.ts'
-import { frameDeck } from '../frame/index.ts'
+import { type FramedJob, frameJob } from '../design.ts'
 import { isRectangle, type Job, stairsOf } from '../job/index.ts'
 import { layAdditions } from '../lay-additions.ts'
-import { type Layout, layOut } from '../layout/index.ts'
 import { isModelled, type PriceBook, scopeTopics } from '../pricing/index.ts'
 import { feet, ticks } from '../units/index.ts'
-import { type ApartCosts, apartCosts, barePosts, type Framed } from './apart-costs.ts'
+import { type ApartCosts, apartCosts, barePosts } from './apart-costs.ts'
 import { withChoice } from './choice.ts'
 import { EFFORT, type Effort } from './effort.ts'
 import { isFlush } from './is-flush.ts'
@@ -87,22 +86,18 @@ export function costModel(
   }
 }
 
-interface Laid extends Framed {
-  readonly layout: Layout
-}
-
 /** The deck framed where its height adds nothing to the hours. */
-function framed(job: Job, choice: Choice, effort: Effort): Laid | null {
+function framed(job: Job, choice: Choice, effort: Effort): FramedJob | null {
   effort.addToBounds(EFFORT.frame)
   const sized: Job = withChoice({ ...job, work: { ...job.work, heightAndSize: false } }, choice)
-  const layout = layOut(sized)
-  const frame = layout.ok ? frameDeck(sized, layout.value) : null
-  if (frame?.ok === true) effort.addToBounds(frame.value.members.length * EFFORT.framedMember)
-  return layout.ok && frame?.ok === true ? { job: sized, layout: layout.value, frame: frame.value } : null
+  const made = frameJob(sized)
+  if (!made.ok) return null
+  effort.addToBounds(made.value.frame.members.length * EFFORT.framedMember)
+  return made.value
 }
 
 /** The same high above the ground. */
-function raised(job: Job, choice: Choice, effort: Effort): Laid | null {
+function raised(job: Job, choice: Choice, effort: Effort): FramedJob | null {
   return framed({ ...job, size: { ...job.size, height: ticks(job.size.height + RAISED) } }, choice, effort)
 }
 
@@ -126,7 +121,7 @@ function partsOf(
   job: Job,
   book: PriceBook,
   start: Choice,
-  first: Framed,
+  first: FramedJob,
   apart: ApartCosts,
   effort: Effort,
 ): Parts {
@@ -171,7 +166,7 @@ function partsOf(
     return made === null ? 0 : Math.max(0, joistsOf(made) - joistsOf(first))
   }
 
-  function joistsOf({ frame }: Framed): LeastCents {
+  function joistsOf({ frame }: FramedJob): LeastCents {
     const members = frame.members.filter(({ role }) => role.includes('joist'))
     return leastCost(job, book, {
       ...barePosts(frame),
@@ -198,10 +193,11 @@ function partsOf(
   }
 }
 
-function additionsCost({ job, layout, frame }: Laid, book: PriceBook): LeastCents {
-  const additions = layAdditions(job, layout, frame)
-  if (!additions.ok) return 0
-  return Math.max(0, leastCost(job, book, frame, additions.value) - leastCost(job, book, frame))
+function additionsCost({ job, layout, frame: bare }: FramedJob, book: PriceBook): LeastCents {
+  const laid = layAdditions(job, layout, bare)
+  if (!laid.ok) return 0
+  const { frame, ...additions } = laid.value
+  return Math.max(0, leastCost(job, book, frame, additions) - leastCost(job, book, bare))
 }
 
 /** The start with the fewest plies that can be framed; null where only its own can. */

@@ -23,6 +23,7 @@ export const EFFORT = {
   solveRow: 1.2,
   solveColumn: 0.05,
   integerStep: 600,
+  integerRow: 5,
   integerColumn: 0.2,
   /** of a table that boards are filled by */
   cell: 0.00025,
@@ -43,6 +44,7 @@ export class Effort {
   #limit: number
   #spent = 0
   #onBounds = 0
+  #foreseen = 0
   #ofAPlan = MOST_OF_A_PLAN
 
   constructor(limit: number) {
@@ -73,9 +75,14 @@ export class Effort {
     return Math.max(0, this.#limit - this.#spent)
   }
 
-  /** Bounds have had their half of it; the rest is for ways. */
+  /** Bounds have had their half of it, or will need more than that; the rest is for ways. */
   get boundsAreDone(): boolean {
-    return this.#onBounds * 2 > this.#first
+    return Math.max(this.#onBounds, this.#foreseen) * 2 > this.#first
+  }
+
+  /** Bounds will take so much from here on, as far as it can be told: what is not to be finished is not begun. */
+  foreseeBounds(amount: number): void {
+    this.#foreseen = Math.max(this.#foreseen, amount)
   }
 
   /** Work on bounds, beside all other. */

@@ -1,11 +1,19 @@
-import { type Check, checkFrame, checkSpansOfBeams, checksBesideTables } from '../checks/index.ts'
+import {
+  type Check,
+  checkFrame,
+  checkSpansOfBeams,
+  checksBesideTables,
+  checksWith,
+  checkWood,
+  type WoodChecks,
+} from '../checks/index.ts'
 import { sectionOf } from '../data/index.ts'
+import { type FramedJob, frameJob } from '../design.ts'
 import type { Design } from '../estimate-types.ts'
-import { footingUnder, frameDeck } from '../frame/index.ts'
+import { footingUnder } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
-import { layAdditions } from '../lay-additions.ts'
-import { layOut } from '../layout/index.ts'
-import { type Additions, takeOff } from '../takeoff/index.ts'
+import { type Laid, layAdditions } from '../lay-additions.ts'
+import { takeOff } from '../takeoff/index.ts'
 import { heldByCalculation } from './by-calculation.ts'
 import { beamKey, setbacksKey } from './catalogue.ts'
 import { withChoice } from './choice.ts'
@@ -14,7 +22,12 @@ import { type KnownFailures, type PlacedChoice, standsInTheWay } from './known-f
 import { farthestReach, strongestLike } from './strongest-like.ts'
 import type { Catalogue, Choice, SizingBasis } from './types.ts'
 
-type FramedDesign = Omit<Design, 'takeoff'>
+/** A way framed, with the checks of its wood. */
+interface Framed extends FramedJob {
+  readonly wood: WoodChecks
+  /** laid where the wood passes or it is asked for; what stands on it loads none of it */
+  readonly laid: Laid | null
+}
 
 /** Frames ways and checks them, and asks of a failure which others fail with it. */
 export class Framing {
@@ -24,7 +37,7 @@ export class Framing {
   readonly #effort: Effort
   readonly #basis: SizingBasis
   /** decks framed so far, on some footings each */
-  readonly #framed = new Map<string, FramedDesign>()
+  readonly #framed = new Map<string, Framed>()
   readonly #probed = new Set<string>()
   /** places of beams of which it was asked whether joists can reach so far at all */
   readonly #reaches = new Set<string>()
@@ -57,42 +70,58 @@ export class Framing {
     const { choice } = placed
     const made = this.#frame(placed)
     if (made === null) return null
-    const { design, additions } = made
-    const { job, frame } = design
-    const held = heldByCalculation(this.#basis, design)
-    const failing = design.checks.filter((one) => standsInTheWay(one, held))
-    this.#askTables(placed, failing, design)
-    for (const check of failing) this.#failures.addCheck(check, placed)
-    this.#framed.set(frameKey(placed), design)
-    if (failing.length > 0) {
-      this.#askCantilevers(placed, failing)
-      this.#askDeeperBeams(placed, design, failing, held)
-      if (placed.skeleton === null) this.#probe(choice, failing)
-      if (this.#nearest === null || failing.length < this.#nearest.checks.length)
-        this.#nearest = { choice, checks: failing }
-      return null
-    }
-    return { ...design, takeoff: takeOff(job, frame, additions) }
+    const held = heldByCalculation(this.#basis, made)
+    const failing = made.wood.checks.flat().filter((one) => standsInTheWay(one, held))
+    if (failing.length === 0) return this.#checkWhole(placed, made, held)
+    this.#framed.set(frameKey(placed), made)
+    this.#remember(placed, failing)
+    this.#askTables(placed, failing, made)
+    this.#askCantilevers(placed, failing)
+    this.#askDeeperBeams(placed, made, failing, held)
+    if (placed.skeleton === null) this.#probe(choice, failing)
+    return null
   }
 
-  /** A way framed, with its checks; null where it cannot be, which is remembered. */
-  #frame(placed: PlacedChoice): { readonly design: FramedDesign; readonly additions: Additions } | null {
-    const job = withChoice(this.#job, placed.choice)
-    const layout = layOut(job)
-    const frame = layout.ok ? frameDeck(job, layout.value) : layout
-    if (!layout.ok || !frame.ok) {
-      const faults = layout.ok ? (frame.ok ? [] : frame.error) : layout.error
-      for (const fault of faults) this.#failures.addFault(fault, placed)
+  /** A way whose wood passes, with what stands on it. */
+  #checkWhole(placed: PlacedChoice, made: Framed, held: ReadonlySet<string>): Design | null {
+    const laid = this.#lay(made)
+    if (laid === null) return null
+    this.#framed.set(frameKey(placed), { ...made, laid })
+    const { job, layout } = made
+    const { frame, ...additions } = laid
+    const checks =
+      frame === made.frame ? checksWith(made.wood, additions) : checkFrame(job, layout, frame, additions)
+    const failing = checks.filter((one) => standsInTheWay(one, held))
+    if (failing.length === 0)
+      return { job, given: [], layout, frame, ...additions, checks, takeoff: takeOff(job, frame, additions) }
+    this.#remember(placed, failing)
+    return null
+  }
+
+  #remember(placed: PlacedChoice, failing: readonly Check[]): void {
+    for (const check of failing) this.#failures.addCheck(check, placed)
+    if (this.#nearest === null || failing.length < this.#nearest.checks.length)
+      this.#nearest = { choice: placed.choice, checks: failing }
+  }
+
+  /** What stands on a frame; null where it cannot be built. */
+  #lay({ job, layout, frame }: FramedJob): Laid | null {
+    const laid = layAdditions(job, layout, frame)
+    if (!laid.ok) return null
+    this.#effort.add(additionsIn(laid.value) * EFFORT.addition)
+    return laid.value
+  }
+
+  /** A way framed, with the checks of its wood; null where it cannot be, which is remembered. */
+  #frame(placed: PlacedChoice): Framed | null {
+    const framed = frameJob(withChoice(this.#job, placed.choice))
+    if (!framed.ok) {
+      for (const fault of framed.error) this.#failures.addFault(fault, placed)
       return null
     }
-    this.#effort.add(frame.value.members.length * EFFORT.member)
-    const laid = layAdditions(job, layout.value, frame.value)
-    if (!laid.ok) return null
-    const additions = laid.value
-    this.#effort.add(additionsIn(additions) * EFFORT.addition)
-    const checks = checkFrame(job, layout.value, frame.value, additions)
-    const design = { job, given: [], layout: layout.value, frame: frame.value, ...additions, checks }
-    return { design, additions }
+    const { job, layout, frame } = framed.value
+    this.#effort.add(frame.members.length * EFFORT.member)
+    return { ...framed.value, wood: checkWood(job, layout, frame), laid: null }
   }
 
   /**
@@ -114,7 +143,12 @@ export class Framing {
       this.#effort.add(EFFORT.check)
       const made = this.#frame({ choice: farthestReach(choice, this.#catalogue, most), skeleton: null })
       if (made === null) return
-      const stillTooFar = new Set(made.design.checks.filter(fails).map(({ id }) => id))
+      const stillTooFar = new Set(
+        made.wood.checks
+          .flat()
+          .filter(fails)
+          .map(({ id }) => id),
+      )
       always = always.filter((id) => stillTooFar.has(id))
     }
     if (always.length > 0) this.#failures.addHopeless(setbacks)
@@ -124,7 +158,7 @@ export class Framing {
   #askTables(
     { choice: { setbacks } }: PlacedChoice,
     failing: readonly Check[],
-    { job, layout, frame }: Pick<FramedDesign, 'job' | 'layout' | 'frame'>,
+    { job, layout, frame }: Framed,
   ): void {
     const open = failing.filter(({ status }) => status === 'calculated only')
     if (open.length === 0 || this.#failures.isHopeless(setbacks)) return
@@ -139,17 +173,22 @@ export class Framing {
     this.#effort.add(EFFORT.otherFootings)
     const job = withChoice(this.#job, placed.choice)
     const footings = known.frame.posts.map((post) => footingUnder(job, post))
-    const frame = { ...known.frame, footings }
+    const { layout } = known
     // a landing stands on such footings as well
-    const laid = known.stairs.length === 0 ? null : layAdditions(job, known.layout, frame)
-    const additions = laid?.ok ? laid.value : known
-    return { ...known, ...additions, job, frame, takeoff: takeOff(job, frame, additions) }
+    const asBefore = known.laid?.stairs.length === 0 ? known.laid : null
+    const laid = asBefore ?? this.#lay({ job, layout, frame: { ...known.frame, footings } })
+    if (laid === null) return null
+    if (known.laid === null) this.#framed.set(frameKey(placed), { ...known, laid })
+    const { frame: built, ...additions } = laid
+    const frame = { ...built, footings }
+    const takeoff = takeOff(job, frame, additions)
+    return { job, given: [], layout, frame, ...additions, checks: NO_CHECKS, takeoff }
   }
 
   /** Where a beam is too weak, asks which deeper ones of as many plies are: in the same frame, for only its depth changes. */
   #askDeeperBeams(
     { choice, skeleton }: PlacedChoice,
-    design: FramedDesign,
+    { frame: framed, wood: { context } }: Framed,
     failing: readonly Check[],
     held: ReadonlySet<string>,
   ): void {
@@ -158,7 +197,7 @@ export class Framing {
       const tooWeak = failing.find(
         ({ id, status }) =>
           status === 'fails' &&
-          design.frame.beams.some((one) => one.beam === side && id === `beam-span-${one.key}`),
+          framed.beams.some((one) => one.beam === side && id === `beam-span-${one.key}`),
       )
       if (beam === null || tooWeak === undefined) continue
       const deeper = [...new Set(this.#catalogue[side].flatMap((one) => one?.size ?? []))]
@@ -167,11 +206,11 @@ export class Framing {
       for (const size of deeper) {
         const other = { ...choice, [side]: { ...beam, size } }
         const frame = {
-          ...design.frame,
-          beams: design.frame.beams.map((one) => (one.beam === side ? { ...one, size } : one)),
+          ...framed,
+          beams: framed.beams.map((one) => (one.beam === side ? { ...one, size } : one)),
         }
         this.#effort.add(EFFORT.otherDepth)
-        const checks = checkSpansOfBeams(withChoice(this.#job, other), design.layout, frame)
+        const checks = checkSpansOfBeams(context, withChoice(this.#job, other), frame)
         const check = checks.find(({ id }) => id === tooWeak.id)
         if (check === undefined || !standsInTheWay(check, held)) break
         this.#failures.addCheck(check, { choice: other, skeleton })
@@ -193,6 +232,9 @@ export class Framing {
   }
 }
 
+/** A way that is told from another is not checked. */
+const NO_CHECKS: readonly Check[] = []
+
 /** Checks that say that a beam or joists carry too little. */
 const TOO_WEAK = /^(joist-span|beam-span-(front|rear))$/
 
@@ -202,6 +244,6 @@ function frameKey({ choice, skeleton }: PlacedChoice): string {
 }
 
 /** Posts of guards and members of stairs. */
-function additionsIn({ stairs, guard }: Additions): number {
+function additionsIn({ stairs, guard }: Laid): number {
   return stairs.reduce((sum, { members }) => sum + members.length, guard?.deckPosts ?? 0)
 }

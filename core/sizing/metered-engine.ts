@@ -13,7 +13,9 @@ export function meteredEngine(engine: LpEngine, effort: Effort): LpEngine {
       return meteredModel(engine.create(rows, columns), rows.length, columns.length, effort)
     },
     solveInteger: (program) => {
-      const each = EFFORT.integerStep + program.columns.length * EFFORT.integerColumn
+      const { rows, columns } = program
+      const each =
+        EFFORT.integerStep + rows.length * EFFORT.integerRow + columns.length * EFFORT.integerColumn
       const { stop } = program
       effort.add(each)
       return engine.solveInteger({

@@ -1,7 +1,8 @@
-import type { Check } from '../checks/index.ts'
-import { designJob } from '../design.ts'
+import { type Check, checksWith, checkWood } from '../checks/index.ts'
+import { frameJob } from '../design.ts'
 import type { Design } from '../estimate-types.ts'
-import type { Job } from '../job/index.ts'
+import type { Fault, Job } from '../job/index.ts'
+import { layAdditions } from '../lay-additions.ts'
 import { printLength, ticks } from '../units/index.ts'
 import { failingIn } from './by-calculation.ts'
 import { footingKey, postTakesBeams, tubeTakesPost } from './catalogue.ts'
@@ -78,13 +79,27 @@ function against(job: Job, choice: Choice, basis: SizingBasis): string {
   if (!postTakesBeams(job, choice)) return 'A beam on it would be wider than the post.'
   if (!tubeTakesPost(choice.footing.tube, choice.postSize))
     return 'The tube is too narrow for the post’s base.'
-  const made = designJob(withChoice(job, choice), [])
-  if (!made.ok) return sentence(made.error[0]?.message ?? 'it cannot be framed')
-  const worst = failingIn(basis, made.value).reduce<Check | null>(
+  const framed = frameJob(withChoice(job, choice))
+  if (!framed.ok) return faulty(framed.error)
+  const { job: other, layout, frame } = framed.value
+  const wood = checkWood(other, layout, frame)
+  const inWood = failingIn(basis, { ...framed.value, checks: wood.checks.flat() })
+  if (inWood.length > 0) return worstOf(inWood)
+  const laid = layAdditions(other, layout, frame)
+  if (!laid.ok) return faulty(laid.error)
+  return worstOf(failingIn(basis, { ...framed.value, checks: checksWith(wood, laid.value) }))
+}
+
+function worstOf(failing: readonly Check[]): string {
+  const worst = failing.reduce<Check | null>(
     (a, b) => (a === null || (b.governing?.ratio ?? 0) > (a.governing?.ratio ?? 0) ? b : a),
     null,
   )
   return worst?.message ?? 'It would pass, and the deck would cost no less.'
+}
+
+function faulty([first]: readonly Fault[]): string {
+  return sentence(first?.message ?? 'it cannot be framed')
 }
 
 function sentence(text: string): string {

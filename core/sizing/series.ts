@@ -38,7 +38,8 @@ export function* seriesOf(job: Job, catalogue: Catalogue, places: Places): Itera
       for (const postSize of catalogue.postSizes) {
         const [footing] = places.footingsUnder(postSize)
         if (footing === undefined) continue
-        const under = { model, joist, postSize, footingCost: model.footing(footing) }
+        const footingCost = model.footing(footing)
+        const under = { model, joist, postSize, footingCost, places: catalogue.setbacks.length }
         const costed = (side: Side, beams: readonly (BeamChoice | null)[]) =>
           beams.flatMap((beam) => costedBeam(job, side, beam, under) ?? []).sort((a, b) => a.cost - b.cost)
         yield {
@@ -60,6 +61,8 @@ type Side = 'front' | 'rear'
 interface Under extends Pick<Series, 'model' | 'joist' | 'postSize'> {
   /** of the cheapest footing */
   readonly footingCost: LeastCents
+  /** of beams, in all */
+  readonly places: number
 }
 
 /** Null where the beam cannot lie on such posts, or such joists cannot hang from it. */
@@ -67,14 +70,14 @@ function costedBeam(
   job: Job,
   side: Side,
   beam: BeamChoice | null,
-  { model, joist, postSize, footingCost }: Under,
+  { model, joist, postSize, footingCost, places }: Under,
 ): CostedBeam | null {
   if (beam === null) return { beam, plies: 0, cost: 0, fewest: 0 }
   if (!postTakesBeams(job, { front: beam, rear: beam, postSize })) return null
   if (isFlush(job, side) && depthOf(beam) < depthOf(joist)) return null
   const plies = model.beam(side, beam)
   if (plies === null) return null
-  const ways = model.skeletons.sidesOf(side, beam.plies, beam.posts).flatMap((posts) => {
+  const ways = model.skeletons.sidesOf(side, beam.plies, beam.posts, places).flatMap((posts) => {
     const cost = model.posts(posts, beam, joist.size, postSize)
     return cost === null ? [] : [{ cost: cost + posts.count * footingCost, count: posts.count }]
   })

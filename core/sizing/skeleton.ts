@@ -31,6 +31,9 @@ export interface Skeleton {
 
 type Placing = Pick<Choice, 'front' | 'rear' | 'postSize' | 'footing'>
 
+/** One in so many sides is looked at before the work on the others is foreseen. */
+const LEAST_SEEN = 8
+
 const NO_FOOTING = { tube: ticks(0), base: ticks(0), thickness: ticks(0) }
 
 /**
@@ -48,6 +51,8 @@ export class Skeletons {
   readonly #made = new Map<number, Skeleton | null>()
   readonly #ids = new Map<string, number>()
   readonly #sides = new Map<string, readonly SidePosts[]>()
+  /** work on the sides that are known */
+  #onSides = 0
 
   constructor(job: Job, catalogue: Catalogue, effort: Effort) {
     this.#job = isFlush(job, 'front') || isFlush(job, 'rear') ? inSizesOf(job, startOf(job, catalogue)) : job
@@ -76,16 +81,27 @@ export class Skeletons {
 
   /**
    * Every way in which the posts of a side may stand under a beam, whatever the other side has and the footings are; none
-   * once bounds have had their share of the work.
+   * once bounds have had their share of the work, or what is seen of it tells that they will.
+   * @param places of beams for which all of it is asked
    */
-  sidesOf(side: 'front' | 'rear', plies: number, posts: number): readonly SidePosts[] {
+  sidesOf(side: 'front' | 'rear', plies: number, posts: number, places: number): readonly SidePosts[] {
     const key = `${side} ${this.#coupled ? plies : 0} ${posts}`
     const found = this.#sides.get(key)
     if (found !== undefined) return found
     if (this.#effort.boundsAreDone) return []
+    const before = this.#effort.spent
     const made = distinct(this.#allSides(side, plies, posts))
     this.#sides.set(key, made)
+    this.#onSides += this.#effort.spent - before
+    this.#foresee(side, places)
     return made
+  }
+
+  /** All sides take about what those that are known took: the two are met together, so one tells all. */
+  #foresee(side: 'front' | 'rear', places: number): void {
+    const all = new Set(this.#catalogue[side].map((one) => `${one?.plies} ${one?.posts}`)).size
+    if (this.#sides.size * LEAST_SEEN < all) return
+    this.#effort.foreseeBounds((this.#onSides * all * places) / this.#sides.size)
   }
 
   #allSides(side: 'front' | 'rear', plies: number, posts: number): readonly SidePosts[] {

@@ -162,14 +162,18 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
     bad: broken
       ? `${rules.broken.map(({ what, limit, holds }) => `${what} is not ${holds} ${limit.value} in`).join('; ')}.`
       : `A push of ${IRC_LIMITS.guardLoad.value} lb at the top pulls ${Math.ceil(pull)} lb at the upper bolt or bends the post too far.`,
-    uncovered: loose !== ''
-      ? loose
-      : deep
-        ? 'Posts bolted to the rim alone are covered by no table'
-        : 'AWC DCA 6 fixes no guard to 2x6 joists',
-    whenUncovered: loose !== '' ? LOOSE : deep
-      ? 'Hold the posts by hold-downs into the joists; a licensed designer may allow other ways.'
-      : 'Use joists of 2x8 or deeper.',
+    uncovered:
+      loose !== ''
+        ? loose
+        : deep
+          ? 'Posts bolted to the rim alone are covered by no table'
+          : 'AWC DCA 6 fixes no guard to 2x6 joists',
+    whenUncovered:
+      loose !== ''
+        ? LOOSE
+        : deep
+          ? 'Hold the posts by hold-downs into the joists; a licensed designer may allow other ways.'
+          : 'Use joists of 2x8 or deeper.',
     remedy: broken
       ? 'Set the posts closer, or choose a thicker post.'
       : 'Lower the guard, deepen the joists or choose a thicker post.',
@@ -197,7 +201,9 @@ function unheld({ stretches, members, backing }: GuardPlan): string {
   const jointed = posts.filter(({ atJoint }) => atJoint === true)
   return [
     ...(bare.length === 0 ? [] : [`No room for all blocks tight behind ${marks(bare)}`]),
-    ...(jointed.length === 0 ? [] : [`The board is jointed where ${marks(jointed)} would be bolted through it`]),
+    ...(jointed.length === 0
+      ? []
+      : [`The board is jointed where ${marks(jointed)} would be bolted through it`]),
   ].join('; ')
 }
 

@@ -1,6 +1,6 @@
+export { isBacked } from './backed-stretches.ts'
 export { balusterPlaces } from './bays.ts'
 export { houseSideWords } from './beside-house.ts'
-export { blocksFor } from './guard-blocks.ts'
 export { postsMiddle, UNDER_LOWER_RAIL } from './guard-members.ts'
 export { BALUSTER_STOCK, PANEL_STOCK } from './infill.ts'
 export { layGuard } from './lay-guard.ts'

@@ -4,17 +4,17 @@ import type { Fault, Job } from '../job/index.ts'
 import type { Layout, Level } from '../layout/index.ts'
 import { type DeckEdge, deckEdges, type StairPlan } from '../stairs/index.ts'
 import { fail, feet, inches, ok, printLength, type Result, ticks } from '../units/index.ts'
+import { backedStretches } from './backed-stretches.ts'
 import { alongEdge, besideHigher } from './beside-higher.ts'
 import { besideHouse } from './beside-house.ts'
 import { boardJoints } from './board-joints.ts'
 import { edgeDrops } from './edge-drops.ts'
-import { guardBlocks } from './guard-blocks.ts'
-import { guardCaps, guardPosts, guardRails } from './guard-members.ts'
+import { guardCaps, guardRails } from './guard-members.ts'
 import { balustersOf, LONGEST_BALUSTER, panelsOf, panelWidth } from './infill.ts'
 import { flightsOff, landingEdges } from './landing-edges.ts'
 import { guardStairs } from './stair-guards.ts'
 import { stairGuardMembers } from './stair-members.ts'
-import { type GuardLoop, layStretches } from './stretches.ts'
+import type { GuardLoop } from './stretches.ts'
 import type { EdgePart, GuardedEdge, GuardPlan, HouseBeside } from './types.ts'
 
 /** The guard that a job asks for, null where it asks for none; or the named fault that keeps it from being built. */
@@ -43,7 +43,8 @@ export function layGuard(
     ...layout.levels.map((level) => deckLoop(level, { job, layout, frame, stairs, edges, open })),
     ...stairs.flatMap((plan) => landingLoop(plan, landings.get(plan.number) ?? [], { job, open })),
   ]
-  const stretches = layStretches(job, loops)
+  const backed = backedStretches(job, loops)
+  const stretches = backed.flatMap((one) => one.stretches)
   const { guards: beside, house } = guardStairs(job, stairs, stretches, layout.levels)
   const level = stretches.flatMap(({ bays }) => bays.map((bay) => panelWidth(bay, null)))
   const sloped = beside.flatMap((one) => one.bays.map((bay) => panelWidth(bay, one)))
@@ -68,21 +69,14 @@ export function layGuard(
       },
     ])
   }
-  const built = loops.map((loop) => {
-    const own = stretches.filter(({ edge }) => loop.edges.includes(edge))
-    const posts = own.flatMap((stretch) => guardPosts(job, stretch))
-    const blocks = guardBlocks(job, own, loop.members, posts)
-    return {
-      members: [
-        ...posts,
-        ...own.flatMap((stretch) => [...guardRails(job, stretch), ...guardCaps(job, stretch)]),
-        ...blocks.members,
-      ],
-      backing: blocks.backing,
-      replaced: blocks.replaced,
-    }
-  })
-  const members = [...built.flatMap((one) => one.members), ...stairGuardMembers(job, beside, stairs)]
+  const members = [
+    ...backed.flatMap(({ stretches: own, posts, blocks }) => [
+      ...posts,
+      ...own.flatMap((stretch) => [...guardRails(job, stretch), ...guardCaps(job, stretch)]),
+      ...blocks,
+    ]),
+    ...stairGuardMembers(job, beside, stairs),
+  ]
   const guarded = new Set(stretches.map(({ edge }) => edge.id))
   return ok({
     edges: open,
@@ -93,8 +87,8 @@ export function layGuard(
       ...stairs.flatMap((plan) => landingHouse(plan, landings.get(plan.number) ?? [], layout.levels, post)),
     ],
     members: distinctMarks(members),
-    backing: built.flatMap(({ backing }) => backing),
-    replaced: built.flatMap(({ replaced }) => replaced),
+    backing: backed.flatMap(({ backing }) => backing),
+    replaced: backed.flatMap(({ replaced }) => replaced),
     balusters,
     panels: guard.infill === 'panels' ? [...panelsOf(level, false), ...panelsOf(sloped, true)] : [],
     deckPosts: stretches.reduce((sum, { posts }) => sum + posts.length, 0),

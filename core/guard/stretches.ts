@@ -43,8 +43,17 @@ type End = (
   | { readonly kind: 'free' | 'partial' }
 ) & { readonly at: number }
 
+/** A part of an edge, by its id, in which no post's middle may lie. */
+export interface Refusal extends EdgePart {
+  readonly edge: string
+}
+
 /** Stretches of guard along the edges, left open where one walks off them; numbered on from those before. */
-export function layStretches(job: Job, loops: readonly GuardLoop[]): readonly GuardStretch[] {
+export function layStretches(
+  job: Job,
+  loops: readonly GuardLoop[],
+  refused: readonly Refusal[],
+): readonly GuardStretch[] {
   let number = 0
   let post = 0
   return loops.flatMap((loop) => {
@@ -59,7 +68,8 @@ export function layStretches(job: Job, loops: readonly GuardLoop[]): readonly Gu
           endAt(loop, spans, edge, span.to, edge.far),
         ] as const
         const behind = behindOf.get(edge.id) ?? inches(1.5)
-        const laid = layPosts(job, loop, edge, ends, behind, behindOf, standing)
+        const off = refused.filter((one) => one.edge === edge.id)
+        const laid = layPosts(job, loop, edge, ends, behind, behindOf, standing, off)
         const posts = laid.map((place): GuardPost => {
           post += 1
           return { id: `guard-post-${post}`, ...place }
@@ -178,12 +188,14 @@ function layPosts(
   behind: number,
   behindOf: ReadonlyMap<string, number>,
   standing: readonly Polygon[],
+  refused: readonly EdgePart[],
 ): readonly Omit<GuardPost, 'id'>[] {
   const post = sectionOf(job.guard.postSize).thickness
   const joists = joistsInto(members, edge)
   const inWood = standsIn(edge, woodBehind(edge, members, behind, post), standing, behind, post)
   const jointed = atJoint(edge, joints, behind, post)
-  const stands = (at: number) => inWood(at) || jointed(at)
+  const isRefused = (at: number) => refused.some(({ from, to }) => from < at && at < to)
+  const stands = (at: number) => inWood(at) || jointed(at) || isRefused(at)
   const inset = (end: End) => insetOf(end, boardsOf(end, behindOf), behind, post)
   const bearing = (at: number, way: 1 | -1) => {
     const beside = joists
@@ -193,11 +205,12 @@ function layPosts(
   }
   const first = near.at + inset(near)
   const last = far.at - inset(far)
-  return postPlaces(
+  const places = postPlaces(
     { spacing: job.guard.postSpacing, post, joists, stands },
     [near.kind === 'partial' ? bearing(first, -1) : first, far.kind === 'partial' ? bearing(last, 1) : last],
     [roomAt(near), roomAt(far)],
   )
+  return places.map((place) => (jointed(place.at) ? { ...place, atJoint: true } : place))
 }
 
 /**

@@ -27,6 +27,8 @@ export interface GuardPost {
   readonly at: number
   /** whether it stands beside a joist that runs into the edge */
   readonly onJoist: boolean
+  /** its bolts go through a joint of the board along the edge, and it has no other place */
+  readonly atJoint?: true
 }
 
 /** The clear opening between two posts. */

@@ -149,7 +149,12 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
     id: 'guard-posts',
     title: 'Guard posts',
     subjects: guard.members.filter(({ role }) => role === 'guard post').map(({ id }) => id),
-    fields: ['guard.postSize', 'guard.postSpacing', 'guard.fixing', 'guard.height', 'frame.joists.size'],
+    // how posts are held hangs on where they stand: no size of the frame mends it
+    fields: [
+      'guard.postSize',
+      'guard.postSpacing',
+      ...(loose === '' ? (['guard.fixing', 'guard.height', 'frame.joists.size'] as const) : []),
+    ],
     prescriptive: broken
       ? rules.deciding
       : reckoned !== null && (reckoned.ratio ?? 0) <= 1

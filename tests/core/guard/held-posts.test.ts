@@ -106,6 +106,8 @@ describe('where two edges meet at any angle', () => {
     expect(check?.status).toBe('outside scope')
     expect(check?.message).toBe('No room for all blocks tight behind GP4.')
     expect(check?.remedy).toContain('licensed designer')
+    // no size mends it, and none is kept from being chosen by it
+    expect(check?.fields).toEqual(['guard.postSize', 'guard.postSpacing'])
     expect(guard?.backing.find(({ post }) => post === 'guard-post-4')?.blocks.length).toBeLessThan(2)
   })
 })

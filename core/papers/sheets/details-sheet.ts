@@ -9,6 +9,7 @@ import { hipDetails } from '../details/hip-details.ts'
 import { jointDetail } from '../details/joint-detail.ts'
 import { ledgerDetail } from '../details/ledger-detail.ts'
 import { postBaseDetail } from '../details/post-base-detail.ts'
+import { rimCornerDetail } from '../details/rim-corner-detail.ts'
 import { stairDetails } from '../details/stair-detail.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
@@ -26,6 +27,7 @@ const MAKERS: readonly ((estimate: PaperSource['estimate']) => Detail | readonly
   beamCornerDetails,
   hipDetails,
   jointDetail,
+  rimCornerDetail,
   postBaseDetail,
   footingDetail,
   guardPostDetail,

@@ -152,6 +152,7 @@ describe.each(DECKS)('on every sheet of %s', (_, source) => {
       ...(estimate.job.site.attachment === 'ledger' ? ['detail-ledger'] : []),
       'detail-beam',
       ...(joints.some(({ memberId }) => plies.has(memberId)) ? ['detail-joint'] : []),
+      'detail-rim-corner',
       'detail-base',
       'detail-footing',
       'detail-guard',

@@ -48,7 +48,14 @@ export function hipConnectors(job: Job, hips: readonly Hip[]): readonly Connecto
         double: true,
         skew: 4500,
       },
-      at('end joist angle', 2, 'A hip is held by an angle to the rim on either side of the outside corner'),
+      {
+        ...at(
+          'end joist angle',
+          2,
+          'A hip is held by a skewed angle to the rim on either side of the outside corner',
+        ),
+        skew: 4500,
+      },
       at('uplift tie', 1, 'One tie where a hip crosses its post'),
       {
         ...at('joist pair', 1, 'The plies of a hip are nailed together in two rows at 16 in'),

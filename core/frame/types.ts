@@ -253,7 +253,7 @@ export interface Connector {
   readonly size: LumberSize
   readonly count: number
   readonly at: readonly string[]
-  /** of a hanger: for two boards side by side; by how much it slants in plan, in hundredths of a degree */
+  /** of a hanger: for two boards side by side; of it or an angle: by how much it slants in plan, in hundredths of a degree */
   readonly double?: true
   readonly skew?: number
   /** shortest overlap of joists that lap; how far a pair of end joists lies side by side */

@@ -56,6 +56,7 @@ const rows: readonly Row[] = [
   ],
   ['uplift-tie', 'Uplift tie, joist to beam, galvanised', 'each', '51100', 112, 1, ''],
   ['end-joist-angle', 'Angle, end joist to ledger, galvanised', 'each', '51120', 285, 1, ''],
+  ['hip-angle', 'Angle for 45°, hip to rim, galvanised', 'each', '51125', 412, 1, ''],
   ['joist-splice-plate', 'Plate over the butt of two joists, galvanised', 'each', '51130', 274, 1, ''],
   ['post-base-4x4', 'Post base with stand-off for a 4x4, galvanised', 'each', '51204', 1985, 1, ''],
   ['post-base-4x6', 'Post base with stand-off for a 4x6, galvanised', 'each', '51206', 2640, 1, ''],

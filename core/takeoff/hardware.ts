@@ -4,7 +4,7 @@ import type { GoodShare } from './tally.ts'
 /** Metal by the piece, as the frame's connectors state it. */
 export function hardwareOf(frame: Frame): readonly GoodShare[] {
   return frame.connectors.flatMap((connector) =>
-    skusOf(connector).map((sku) => ({ sku, quantity: connector.count, cause: connector.cause })),
+    connectorSkus(connector).map((sku) => ({ sku, quantity: connector.count, cause: connector.cause })),
   )
 }
 
@@ -13,14 +13,15 @@ function hangerSku({ size, double, skew = 0 }: Connector): string {
   return ['joist-hanger', ...(double ? ['double'] : []), ...(skew > 0 ? ['skewed'] : []), size].join('-')
 }
 
-function skusOf(connector: Connector): readonly string[] {
+/** Goods of which one is taken for each of a connector's count. */
+export function connectorSkus(connector: Connector): readonly string[] {
   switch (connector.kind) {
     case 'joist hanger':
       return [hangerSku(connector)]
     case 'uplift tie':
       return ['uplift-tie']
     case 'end joist angle':
-      return ['end-joist-angle']
+      return [(connector.skew ?? 0) > 0 ? 'hip-angle' : 'end-joist-angle']
     case 'post base':
       return [`post-base-${connector.size}`, 'anchor-bolt-1/2']
     case 'post cap':

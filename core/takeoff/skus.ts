@@ -59,6 +59,7 @@ export const skus: readonly Sku[] = [
   ),
   hardware('uplift-tie', 'Uplift tie, joist to beam, galvanised'),
   hardware('end-joist-angle', 'Angle, end joist to ledger, galvanised'),
+  hardware('hip-angle', 'Angle for 45°, hip to rim, galvanised'),
   hardware('joist-splice-plate', 'Plate over the butt of two joists, galvanised'),
   ...postSizes.map((size) =>
     hardware(`post-base-${size}`, `Post base with stand-off for a ${size}, galvanised`),

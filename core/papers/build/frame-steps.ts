@@ -134,7 +134,7 @@ function joistSteps(estimate: Source): readonly Step[] {
             notes: ['Joists at the hip hang between it and the rims: both must stand first.'],
           },
           {
-            text: `Set the hip, ${hips.map(({ mark }) => mark).join(' and ')}: nail its two halves face to face, two rows at 16 in, staggered; hang it at the corner of the ledgers, rest it on the beams’ corner, fix it to the corner of the rims; tops flush.`,
+            text: `Set the hip, ${hips.map(({ mark }) => mark).join(' and ')}: nail its two halves face to face, two rows at 16 in, staggered; hang it at the corner of the ledgers, rest it on the beams’ corner, fix it to the corner of the rims, on either side by an angle made for 45°; tops flush.`,
             notes: [
               'What carries it at its ends is on the checks sheet; what does not pass there is designed first.',
             ],

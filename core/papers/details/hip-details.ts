@@ -102,7 +102,7 @@ function atBeams(estimate: Estimate, hip: Hip, suffix: string): Detail | null {
       {
         at: [edgeX * 0.75, edgeY * 0.75],
         to: [-x * (past + OUT), y * past],
-        text: `Rims ${marksOf(rims)} meet in a mitre. The hip’s bevelled end stands in their corner; an angle on either side, ${printInches(ticks(sectionOf(job.frame.joists.size).depth))} deep boards flush at the top.`,
+        text: `Rims ${marksOf(rims)} meet in a mitre. The hip’s bevelled end stands in their corner; on either side an angle made for 45° holds its face to the rim’s back, no square one bent on the site; boards ${printInches(ticks(sectionOf(job.frame.joists.size).depth))} deep, flush at the top.`,
       },
       {
         at: [-x * inches(8), -y * inches(8)],

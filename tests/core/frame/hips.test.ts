@@ -127,6 +127,9 @@ describe('a hip at the corner of a deck', () => {
     const hangers = made.takeoff.goods.flatMap(({ sku, thousandths }) =>
       sku.startsWith('joist-hanger') ? [[sku, thousandths]] : [],
     )
+    // half of the right angle between the rims
+    expect(ofHip.find(({ kind }) => kind === 'end joist angle')?.skew).toBe(4500)
+    expect(made.takeoff.goods.find(({ sku }) => sku === 'hip-angle')?.thousandths).toBe(2_000)
     // of the joists six on either side end at the hip, at 45°
     expect(hangers).toEqual([
       ['joist-hanger-2x10', 33_000],

@@ -2,6 +2,7 @@ import {
   type AuditFault,
   auditCuts,
   auditPlan,
+  type CellMeter,
   type CutJob,
   type CutPlan,
   type Infeasible,
@@ -38,8 +39,8 @@ export interface EstimateOptions extends Watch {
   readonly sound?: WeakSet<CutPlan>
   /** true: plans are only weighed, and the bound of the one that is chosen is audited later */
   readonly weighing?: boolean
-  /** told how many cells of tables were gone through for plans */
-  readonly onCells?: (cells: number) => void
+  /** cells of tables that plans may be made by */
+  readonly cells?: CellMeter
   /** plans already made, by the content of their cutting job; shared by estimates of one deck in several sizes */
   readonly known?: Map<string, Result<CutPlan, Infeasible>>
 }
@@ -152,13 +153,14 @@ function planUnlessKnown(
   const byCost = cutJob.objectives.every((objective) => objective === 'least cost')
   const planned = planCuts(cutJob, engine, {
     ...watchPart(options, { subject: cutJob.label, ...place, lengthUnit: null }),
-    onCells: options.onCells,
+    cells: options.cells,
     quick,
     tidy,
     limits: { ...(byCost ? WORK_FOR_A_DECK : WORK_FOR_A_WISH), ...limits },
   })
-  if (options.stop?.() !== true && (!planned.ok || planned.value.status !== 'stopped'))
-    known?.set(key, planned)
+  // where cells ran out, none found does not say that there is none
+  const whole = planned.ok ? planned.value.status !== 'stopped' : options.cells === undefined
+  if (options.stop?.() !== true && whole) known?.set(key, planned)
   return audited(cutJob, planned, options)
 }
 

@@ -16,7 +16,7 @@ import { reasonFor } from './solve/reason.ts'
 import { fits, type SearchOptions } from './solve/search.ts'
 import { judge, type RuledOutcome } from './solve/search-rules.ts'
 import type { Solution } from './solve/solution.ts'
-import { DEFAULT_LIMITS, Work } from './solve/work.ts'
+import { type CellMeter, DEFAULT_LIMITS, Work } from './solve/work.ts'
 import { byPlace } from './tidy/by-place.ts'
 import { fewerJoints } from './tidy/fewer-joints.ts'
 import { fewerSetUps } from './tidy/fewer-set-ups.ts'
@@ -30,8 +30,8 @@ export interface PlanOptions {
   readonly onPlan?: ((plan: CutPlan) => void) | undefined
   /** asked every few milliseconds of work: true stops the search with the best plan so far */
   readonly stop?: (() => boolean) | undefined
-  /** told how many cells of tables were gone through: with what the engine is asked, most of the work that a plan takes */
-  readonly onCells?: ((cells: number) => void) | undefined
+  /** what ends the search where more cells of tables are to be gone through than are left; without it none does */
+  readonly cells?: CellMeter | undefined
   /** a good plan with its bound, without the proof */
   readonly quick?: boolean | undefined
   /** false: of plans that cost the same the first that is found, whatever its joints and set-ups */
@@ -76,8 +76,8 @@ function planBy(
   const built = buildProblem(job, measure)
   if (!built.ok) return built
   const problem = built.value
-  const { stop = () => false, onCells } = options
-  const work = new Work({ ...DEFAULT_LIMITS, ...options.limits }, stop, onCells)
+  const { stop = () => false, cells } = options
+  const work = new Work({ ...DEFAULT_LIMITS, ...options.limits }, stop, cells)
   const quick = options.quick ?? false
   const ranked = rank(problem, costsInCents(problem), engine, work, {
     quick,

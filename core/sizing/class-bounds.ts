@@ -16,6 +16,9 @@ import { type LeastCents, leastLumber, type Shares, sharesOf } from './least-cos
 import { meteredEngine } from './metered-engine.ts'
 import { partOf } from './part-of.ts'
 
+/** Work that a plan may take where all that is allowed is done. */
+const QUICK = 12_000
+
 export type Plans = Map<string, Result<CutPlan, Infeasible>>
 
 /** Lumber of one product of one design. */
@@ -125,20 +128,10 @@ export class ClassBounds {
   }
 
   #plan({ cutJob, content }: BoundedClass, { tax }: Shares): PlannedCost {
-    const { left } = this.#effort
-    const most = this.#effort.spent + this.#effort.ofAPlan
-    this.#effort.add(EFFORT.plan)
-    const quick = left === 0
-    const stop = () => this.#effort.spent > most || this.#stop?.() === true
-    const options = {
-      known: this.#plans,
-      sound: this.sound,
-      weighing: true,
-      onCells: (cells: number) => this.#effort.add(cells * EFFORT.cell),
-      tidy: false,
-      ...(quick ? { quick, stop: this.#stop } : { stop }),
-    }
-    const planned = planOnce(cutJob, this.#engine, options)
+    const quick = this.#effort.left === 0
+    const within = this.#planWithin(cutJob, quick, quick ? QUICK : this.#effort.ofAPlan)
+    // where the work ended before there was a plan, one is made whatever it takes
+    const planned = within.ok ? within : this.#planWithin(cutJob, true, Number.POSITIVE_INFINITY)
     if (!planned.ok)
       return { cost: Number.POSITIVE_INFINITY, atLeast: Number.POSITIVE_INFINITY, plan: null, open: false }
     const plan = planned.value
@@ -148,6 +141,24 @@ export class ClassBounds {
     return last
       ? { cost, atLeast: cost, plan, open: false }
       : { cost, atLeast: Math.min(cost, this.#relaxed.get(content) ?? 0), plan, open: true }
+  }
+
+  /** Stops after so much work. */
+  #planWithin(cutJob: CutJob, quick: boolean, work: number): ReturnType<typeof planOnce> {
+    const most = this.#effort.spent + work
+    this.#effort.add(EFFORT.plan)
+    return planOnce(cutJob, this.#engine, {
+      known: this.#plans,
+      sound: this.sound,
+      weighing: true,
+      cells: {
+        left: () => (most - this.#effort.spent) / EFFORT.cell,
+        spend: (cells: number) => this.#effort.add(cells * EFFORT.cell),
+      },
+      tidy: false,
+      quick,
+      stop: () => this.#effort.spent > most || this.#stop?.() === true,
+    })
   }
 
   #keepPart(one: BoundedClass, cost: LeastCents): void {

@@ -28,8 +28,8 @@ import type { SizingBasis, SizingChange, SizingLimits, SizingOptions, SizingResu
 import { WayCosts } from './way-costs.ts'
 
 const LIMITS: SizingLimits = { effort: 120_000 }
-/** Work for what the job costs as it stands. */
-const COMPARING = 45_000
+/** Work for what the job costs as it stands: what is left of all that a deck may take, within these. */
+const COMPARING = { least: 15_000, most: 45_000, all: 165_000 }
 
 /**
  * The cheapest joists, beams, posts and footings that pass every check that a size can mend, by a price book's prices
@@ -117,7 +117,7 @@ export function sizeIt(
       const cost = wholeCost(made)
       return cost === null ? null : { cost, atMost: false }
     }
-    effort.grant(COMPARING)
+    effort.grant(Math.min(COMPARING.most, Math.max(COMPARING.least, COMPARING.all - effort.spent)))
     const way = costs.counted({ choice: choiceOf(now), skeleton: null }, made)
     const cost = way === null ? null : costs.planned(way, Number.POSITIVE_INFINITY)
     return way === null || cost === null ? null : { cost, atMost: costs.isOpen(way) }

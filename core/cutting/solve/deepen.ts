@@ -72,7 +72,7 @@ export function deepen(
       const below = Math.min(upper(), dual.cents + at)
       const usable = costs.savings > 0 ? null : usableWithin(problem, costs, dual, below)
       // one table of the whole and one of what is usable, kept for each item
-      work.weigh(2 * table.cells + problem.items.length * table.value.length)
+      if (!work.mayWeigh(2 * table.cells + problem.items.length * table.value.length)) return null
       return patternsWithin(problem, costs, table, dual, below, most, usable)
     }
     const left = { step, asked, whole: upper() - dual.cents, most: mostPatterns }

@@ -213,15 +213,12 @@ class Ranking {
   #run(problem: Problem, costs: Costs, lengths: number): RuledOutcome {
     const works: Work[] = []
     const next = (): Work => {
-      const work = new Work(
-        this.#work.limits,
-        () => this.#work.stopped(),
-        (cells) => this.#work.weigh(cells),
-      )
+      const work = new Work(this.#work.limits, () => this.#work.stopped(), this.#work.cells)
       works.push(work)
       return work
     }
     const outcome = searchWithin(problem, costs, this.#engine, next, this.#options, lengths)
+    if (works.some((one) => one.stopped())) this.#work.end()
     for (const { columns, nodes, patterns } of works) {
       this.#work.columns += columns
       this.#work.nodes += nodes

@@ -41,7 +41,7 @@ export function estimateReport(
     headOf(estimate.job, used),
     textTable(summaryTable(estimate), false),
     textTable(orderTable(estimate)),
-    textTable(hardwareTable(estimate)),
+    textTable(hardwareTable(estimate, used.book.goods)),
     suppliers(estimate),
     textTable(cuttingTable(estimate)),
     proofs(estimate),

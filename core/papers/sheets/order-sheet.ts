@@ -1,68 +1,39 @@
-import { type Line, type SupplierOrder, supplierOrders } from '../../pricing/index.ts'
-import { printLength, printMoney, printShare, sumCents, toFeet } from '../../units/index.ts'
+import { printLength, printMoney, printShare, toFeet } from '../../units/index.ts'
+import { type Asked, askedOf, longestOf, pricesOf, sumOf } from '../order/asked.ts'
+import { grouped } from '../order/grouped.ts'
+import { type Held, heldHere, heldOf } from '../order/held-lines.ts'
+import { messageTo } from '../order/order-message.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { hardwareTable } from '../tables/hardware-table.ts'
 import { orderTable } from '../tables/order-table.ts'
+import { tableOf } from '../tables/table.ts'
 
 /** To be filled in by hand. */
 const BLANK = '_'.repeat(40)
 
-/** What one supplier is asked for. */
-interface Asked {
-  readonly supplier: string
-  /** ids of its lines; null: everything that is bought */
-  readonly lines: ReadonlySet<string> | null
-  readonly delivery: string
-  /** of so many orders */
-  readonly of: number
-}
-
 /** One order for each supplier who brings anything, in the order in which the price book names them. */
 export function orderSheets(source: PaperSource): readonly Sheet[] {
-  return askedOf(source).map((asked, at) => orderSheet(source, asked, at))
+  const held = heldOf(source.estimate)
+  return askedOf(source).map((asked, at) => orderSheet(source, asked, at, held))
 }
 
-function askedOf({ estimate, book }: PaperSource): readonly Asked[] {
-  const whole = {
-    supplier: book.supplier === '' ? 'the yard' : book.supplier,
-    lines: null,
-    delivery: '',
-    of: 1,
-  }
-  if (book.suppliers.length === 0) return [whole]
-  const orders = supplierOrders(estimate.pricing.lines, book)
-  return orders.map((order, at) => ({
-    supplier: order.supplier,
-    // what lies on the rack, and what comes by other trucks, stands on the first
-    lines:
-      orders.length === 1
-        ? null
-        : new Set([
-            ...order.lines.map(({ id }) => id),
-            ...(at === 0 ? unbrought(estimate.pricing.lines, orders) : []),
-          ]),
-    delivery: deliveryOf(order),
-    of: orders.length,
+/** Each supplier's order as lines of plain text, for a file of that name. */
+export function orderMessages(
+  source: PaperSource,
+): readonly { readonly name: string; readonly text: string }[] {
+  const held = heldOf(source.estimate)
+  return askedOf(source).map((asked, at) => ({
+    name: asked.of === 1 ? 'order' : `order ${at + 1}`,
+    text: messageTo(source, asked, held),
   }))
 }
 
-function unbrought(lines: readonly Line[], orders: readonly SupplierOrder[]): readonly Line['id'][] {
-  const brought = new Set(orders.flatMap((order) => order.lines.map(({ id }) => id)))
-  return lines.filter(({ id }) => !brought.has(id)).map(({ id }) => id)
-}
-
-function deliveryOf({ fee, freeFrom, delivery }: SupplierOrder): string {
-  if (fee === null) return 'please say what it costs'
-  const free = freeFrom === null ? '' : `, free from ${printMoney(freeFrom)} before tax`
-  return `${printMoney(delivery)} by your terms${free}`
-}
-
-/** Lumber by product and length, then goods, weight, longest piece, how to load it. */
-function orderSheet(source: PaperSource, asked: Asked, at: number): Sheet {
+/** Lumber by product and length, then goods, weight, longest piece, how to load it; what is on hold after all of that. */
+function orderSheet(source: PaperSource, asked: Asked, at: number, held: Held): Sheet {
   const { estimate, book } = source
-  const { spares, takeoff } = estimate
-  const sum = sumOf(source, asked)
+  const isHeld = heldHere(held, asked.lines).length > 0
+  const free = { held, part: 'free' } as const
   return {
     id: 'order',
     ...(asked.of === 1 ? {} : { name: `order ${at + 1}` }),
@@ -70,114 +41,115 @@ function orderSheet(source: PaperSource, asked: Asked, at: number): Sheet {
     audience: 'yard',
     across: true,
     blocks: [
-      {
-        kind: 'facts',
-        rows: [
-          ['To', asked.supplier],
-          [
-            'Prices',
-            `${asked.lines === null ? `your list ${book.name} of ${book.date}` : `as told us, ${pricesOf(source, asked)}`}${book.invented ? '; invented for a demonstration' : ''}. Please confirm, and say until when they hold.`,
-          ],
-          ['Deliver to', BLANK],
-          ['On, and who to call', BLANK],
-          ...(asked.delivery === '' ? [] : [['Delivery', asked.delivery] as const]),
-          ['Longest piece', `${toFeet(longestOf(source, asked))} ft`],
-          [
-            asked.lines === null ? 'Weight of the lumber' : 'Weight of all lumber of the job',
-            `${grouped(takeoff.weight.seasoned)} lb seasoned, up to ${grouped(takeoff.weight.freshlyTreated)} lb fresh from treatment`,
-          ],
-          [
-            'Load and drop',
-            'joists lowest, then rims and ledger, posts and beams on top; decking apart, flat and covered',
-          ],
-          [
-            'Please no',
-            'change of length, size, grade or treatment without a call, but for what stands under “Or instead”',
-          ],
-        ],
-      },
-      { kind: 'table', table: orderTable(estimate, asked.lines), tick: true, empty: 'No lumber is bought.' },
-      ...(asked.lines === null || at === 0 ? spareBlocks(spares) : []),
+      { kind: 'facts', rows: facts(source, asked) },
+      ...(isHeld
+        ? [
+            {
+              kind: 'caution',
+              text: 'In two parts: what can be bought now, and what is on hold. Nothing on hold is loaded or cut before we say so.',
+            } satisfies Block,
+            { kind: 'heading', text: 'To be bought now' } satisfies Block,
+          ]
+        : []),
       {
         kind: 'table',
-        table: hardwareTable(estimate, asked.lines),
+        table: orderTable(estimate, asked.lines, free, book),
         tick: true,
-        empty: 'No hardware is bought.',
+        empty: isHeld ? 'No lumber is free to be bought.' : 'No lumber is bought.',
       },
-      { kind: 'text', tone: 'strong', text: `All of it by this list, before tax: ${printMoney(sum)}` },
+      ...(asked.lines === null || at === 0 ? spareBlocks(estimate.spares) : []),
+      {
+        kind: 'table',
+        table: hardwareTable(estimate, book.goods, asked.lines, free),
+        tick: true,
+        empty: isHeld ? 'No hardware is free to be bought.' : 'No hardware is bought.',
+      },
       {
         kind: 'caution',
         text: 'Hangers, ties, bases, nails and bolts in treated wood: hot-dip galvanised or stainless, metal and nails of the same kind.',
       },
+      ...(isHeld ? holdBlocks(source, asked, held) : []),
+      {
+        kind: 'text',
+        tone: 'strong',
+        text: `All of it by this list, before tax: ${printMoney(sumOf(source, asked))}`,
+      },
       { kind: 'heading', columns: 'message', text: 'As text, to paste into a message' },
-      { kind: 'text', columns: 'message', text: messageTo(source, asked) },
+      { kind: 'text', columns: 'message', text: messageTo(source, asked, held) },
     ],
   }
 }
 
-/** Each supplier's order as lines of plain text, for a file of that name. */
-export function orderMessages(
-  source: PaperSource,
-): readonly { readonly name: string; readonly text: string }[] {
-  return askedOf(source).map((asked, at) => ({
-    name: asked.of === 1 ? 'order' : `order ${at + 1}`,
-    text: messageTo(source, asked),
-  }))
-}
-
-function messageTo(source: PaperSource, asked: Asked): string {
+function facts(source: PaperSource, asked: Asked): readonly (readonly [string, string])[] {
   const { estimate, book } = source
-  const { job } = estimate
-  const rows = orderTable(estimate, asked.lines).rows.filter(({ code }) => code !== 'on hand')
-  const boards = rows.reduce((sum, { count }) => sum + Number(count), 0)
-  const { seasoned, freshlyTreated } = estimate.takeoff.weight
-  const goods = hardwareTable(estimate, asked.lines).rows
+  const { weight } = estimate.takeoff
+  const address = estimate.job.customer.address.trim()
   return [
-    asked.of === 1
-      ? `Order for ${job.name}; list ${book.name} of ${book.date}`
-      : `Order for ${job.name} to ${asked.supplier}; prices ${pricesOf(source, asked)}`,
-    ...rows.map(
-      ({ count, product, length, use, code, instead }) =>
-        `${count} ${count === '1' ? 'pc' : 'pcs'} ${[product, length, use].filter((words) => words !== '').join(', ')} (${code})${instead ? `; or instead ${instead}` : ''}`,
-    ),
-    `Lumber: ${grouped(boards)} ${boards === 1 ? 'piece' : 'pieces'}, the longest ${toFeet(longestOf(source, asked))} ft; all lumber of the job ${grouped(seasoned)} lb seasoned, up to ${grouped(freshlyTreated)} lb fresh from treatment`,
-    ...goods.map(
-      ({ bought, unit, label, code }) => `${bought} ${unit} ${label}${code === '' ? '' : ` (${code})`}`,
-    ),
-    `All of it by this list, before tax: ${printMoney(sumOf(source, asked))}`,
-    'No change of length, size, grade or treatment without a call, but for what stands after “or instead”.',
-  ].join('\n')
+    ['To', asked.supplier],
+    [
+      'Prices',
+      `${asked.lines === null ? `your list ${book.name} of ${book.date}` : `as told us, ${pricesOf(source, asked)}`}${book.invented ? '; invented for a demonstration' : ''}. Please confirm, and say until when they hold.`,
+    ],
+    ['Deliver to', address === '' ? BLANK : address],
+    ['On, and who to call', BLANK],
+    ...(asked.delivery === '' ? [] : [['Delivery', asked.delivery] as const]),
+    ['Longest piece', `${toFeet(longestOf(source, asked))} ft`],
+    [
+      asked.lines === null ? 'Weight of the lumber' : 'Weight of all lumber of the job',
+      `${grouped(weight.seasoned)} lb seasoned, up to ${grouped(weight.freshlyTreated)} lb fresh from treatment`,
+    ],
+    [
+      'Load and drop',
+      'joists lowest, then rims and ledger, posts and beams on top; decking apart, flat and covered',
+    ],
+    [
+      'Please no',
+      'change of length, size, grade or treatment without a call, but for what stands under “Or instead”',
+    ],
+  ]
 }
 
-/** What the asked lines come to by their prices. */
-function sumOf({ estimate }: PaperSource, asked: Asked) {
-  return sumCents(
-    estimate.pricing.lines
-      .filter(({ id, part }) => part === 'material' && isAsked(asked, id))
-      .map(({ amount }) => amount),
-  )
-}
-
-function isAsked({ lines }: Asked, id: Line['id']): boolean {
-  return lines === null || lines.has(id)
-}
-
-/** Of which days the prices of an order are. */
-function pricesOf({ estimate, book }: PaperSource, { supplier, lines }: Asked): string {
-  const days = estimate.pricing.lines
-    .filter(({ id, source }) => lines?.has(id) === true && (source?.supplier ?? book.supplier) === supplier)
-    .map(({ source }) => source?.date ?? book.date)
-    .toSorted()
-  const [first = book.date] = days
-  const last = days.at(-1) ?? first
-  return first === last ? `of ${first}` : `of ${first} to ${last}`
-}
-
-function longestOf({ estimate }: PaperSource, asked: Asked): number {
-  const lengths = estimate.plans.flatMap(({ plan }) =>
-    plan.order.flatMap(({ stockId, length }) => (isAsked(asked, `lumber-${stockId}`) ? [length] : [])),
-  )
-  return Math.max(0, ...lengths)
+/** What somebody must settle first: why, who, and which boards and goods wait for it. */
+function holdBlocks(source: PaperSource, asked: Asked, held: Held): readonly Block[] {
+  const { estimate, book } = source
+  const kept = { held, part: 'held' } as const
+  const sum = (part: 'free' | 'held') => printMoney(sumOf(source, asked, { held, part }))
+  return [
+    { kind: 'text', tone: 'strong', text: `To be bought now, before tax: ${sum('free')}` },
+    { kind: 'page break' },
+    { kind: 'heading', text: 'On hold: not to be bought before it is settled' },
+    {
+      kind: 'table',
+      table: tableOf(
+        'holds',
+        '',
+        [
+          ['name', 'Hold', 'left'],
+          ['what', 'What is open', 'left'],
+          ['until', 'Not to be bought before', 'left'],
+        ],
+        heldHere(held, asked.lines).map(({ name, what, until }) => ({ name, what, until })),
+      ),
+      empty: '',
+    },
+    {
+      kind: 'text',
+      text: 'Held are the boards from which a piece in doubt is sawn, and the metal at it; sizes, lengths and counts may come out otherwise. The yard may price them.',
+    },
+    {
+      kind: 'table',
+      table: orderTable(estimate, asked.lines, kept, book),
+      tick: true,
+      empty: 'No lumber waits.',
+    },
+    {
+      kind: 'table',
+      table: hardwareTable(estimate, book.goods, asked.lines, kept),
+      tick: true,
+      empty: 'No hardware waits.',
+    },
+    { kind: 'text', tone: 'strong', text: `On hold, before tax: ${sum('held')}` },
+  ]
 }
 
 function spareBlocks(spares: PaperSource['estimate']['spares']): readonly Block[] {
@@ -189,8 +161,4 @@ function spareBlocks(spares: PaperSource['estimate']['spares']): readonly Block[
       text: `Spares in this order: ${boards}. With them no second trip is needed ${printShare(spares.probability)} of the time, without them ${printShare(spares.without)}. Uncut and dry they can go back; ask for how long.`,
     },
   ]
-}
-
-function grouped(n: number): string {
-  return `${n}`.replace(/\B(?=(?:\d{3})+$)/g, ',')
 }

@@ -22,6 +22,9 @@ const COLUMNS = [
   ['amount', 'Amount', 'right'],
 ] as const
 
+/** What is held is not bought. */
+const WANTED = ['bought', 'Wanted', 'right'] as const
+
 type Source = Pick<Estimate, 'pricing' | 'takeoff' | 'frame' | 'job' | 'guard'>
 
 /**
@@ -51,7 +54,12 @@ export function hardwareTable(
     return [{ ...cells, amount: printMoney(share.amount as Cents), ...holdCell(only, line.id) }]
   })
   return only?.part === 'held'
-    ? tableOf('hardware-held', 'Goods on hold', [...COLUMNS, ['hold', 'Hold', 'left']], rows)
+    ? tableOf(
+        'hardware-held',
+        'Goods on hold',
+        [...COLUMNS.map((column) => (column[0] === 'bought' ? WANTED : column)), ['hold', 'Hold', 'left']],
+        rows.map((row) => ({ hold: '', ...row })),
+      )
     : tableOf('hardware', 'Hardware, fasteners and concrete', COLUMNS, rows)
 }
 

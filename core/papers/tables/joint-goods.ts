@@ -1,4 +1,5 @@
 import { GALVANISED_FEWER, nailsPerPound } from '../../data/index.ts'
+import type { Estimate } from '../../estimate-types.ts'
 import type { Line } from '../../pricing/index.ts'
 import { AT_LEDGER_JOINT } from '../../takeoff/index.ts'
 
@@ -8,7 +9,11 @@ export interface JointGoods {
   readonly thousandths: number
   readonly unit: string
   readonly label: string
+  /** the good of the price book that it is a part of; null where the joint's own price is all that is known */
+  readonly sku: string | null
 }
+
+type Source = Pick<Estimate, 'job' | 'takeoff'>
 
 /** What one joint takes, beside its price in the book: common practice, no source. */
 const PLATE_NAILS = 8
@@ -16,34 +21,44 @@ const RIM_NAILS = 6
 const SCREWS = 2
 
 /** The joints of one kind as goods: plates by the piece, nails by the pound, screws and bolts by number; null of other lines. */
-export function jointGoods({ id, group, label, thousandths }: Line): JointGoods | null {
+export function jointGoods(
+  { id, group, label, thousandths }: Line,
+  { job, takeoff }: Source,
+): JointGoods | null {
   if (group !== 'joints') return null
   const joints = Math.round(thousandths / 1000)
-  const at = `${joints} ${joints === 1 ? 'joint' : 'joints'}`
+  const each = joints === 1 ? 'at the one joint' : `at each of ${joints} joints`
   switch (id) {
     case 'joint-beam-ply-material':
       return {
         thousandths: joints * 1000,
         unit: joints === 1 ? 'plate' : 'plates',
-        label: `${label}: one plate at each, with ${PLATE_NAILS} nails 10d × 1-1/2 in, ${pounds(joints * PLATE_NAILS, '10d × 1-1/2')} lb in all`,
+        label: `${label}: one flat plate at each, galvanised, no deeper than the ply and with room for ${PLATE_NAILS / 2} nails on either side of the joint; its ${PLATE_NAILS} nails 10d × 1-1/2 in, ${pounds(joints * PLATE_NAILS, '10d × 1-1/2')} lb in all, come with it`,
+        sku: null,
       }
     case 'joint-rim-material':
       return {
         thousandths: Math.round(pounds(joints * RIM_NAILS, '16d common') * 1000),
         unit: 'lb',
-        label: `${label}: nails 16d common for ${at}, ${RIM_NAILS} each`,
+        label: `${label}: ${RIM_NAILS} nails 16d common, galvanised, ${each}; the blocks are sawn as the cutting sheet says`,
+        sku: 'nail-16d-common',
       }
     case 'joint-ledger-material':
       return {
         thousandths: joints * AT_LEDGER_JOINT * 1000,
         unit: 'each',
-        label: `${label}: ${AT_LEDGER_JOINT} at ${joints === 1 ? 'the joint' : `each of ${at}`}, as those of the ledger`,
+        label: `${label}: ${AT_LEDGER_JOINT} ${each}, as those of the ledger`,
+        sku: job.site.ledgerFastener === 'lag' ? 'ledger-lag-1/2' : 'ledger-bolt-1/2',
       }
     case 'joint-decking-material':
       return {
         thousandths: joints * SCREWS * 1000,
         unit: 'screws',
-        label: `${label}: for ${at}, as those of the decking`,
+        label: `${label}: ${SCREWS} ${each}, as those of the decking`,
+        sku:
+          takeoff.goods.find(
+            ({ sku, cause }) => sku.startsWith('screw-') && cause.fields.includes('decking.size'),
+          )?.sku ?? null,
       }
     default:
       return null

@@ -5,6 +5,7 @@ import { balusterEdges, openingWords, typicalBay } from '../../../core/papers/dr
 import { guardPlans } from '../../../core/papers/drawings/guard-plan.ts'
 import { hardwareTable, makeSheets } from '../../../core/papers/index.ts'
 import { ledgerFastenings } from '../../../core/papers/marking/ledger-fastenings.ts'
+import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { inches, printLength, ticks } from '../../../core/units/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
@@ -160,8 +161,9 @@ describe('the fasteners of a ledger', () => {
 
   test('of a jointed ledger are told with the joint’s, and both stand on the order', () => {
     const plain = paperSource(jobOf('rectangle-24-by-14.json'))
-    const bought = hardwareTable(plain.estimate).rows.flatMap(({ label, bought: count }) =>
-      label?.startsWith('Lag screw') || label?.includes('ledger joint') ? [Number(count)] : [],
+    const bought = hardwareTable(plain.estimate, SAMPLE_BOOK.goods).rows.flatMap(
+      ({ label, bought: count }) =>
+        label?.startsWith('Lag screw') || label?.includes('ledger joint') ? [Number(count)] : [],
     )
     const notes = makeSheets(plain, ['marking']).flatMap(({ blocks }) =>
       blocks.flatMap((block) =>
@@ -198,7 +200,9 @@ describe('details, cards and plan of a deck with a hip', () => {
 
   test('the joint at the inside corner is ordered, and named on the plan, as one to be asked for', () => {
     expect(wordsOf('framing').join('\n')).toContain('To be designed: The joint of hip HP1 and HP2')
-    const hanger = hardwareTable(wrap.estimate).rows.find(({ label }) => label?.includes('two 2x10, skewed'))
+    const hanger = hardwareTable(wrap.estimate, SAMPLE_BOOK.goods).rows.find(({ label }) =>
+      label?.includes('two 2x10, skewed'),
+    )
     expect(hanger?.label).toContain('ask the designer before it is ordered')
   })
 })
@@ -227,16 +231,20 @@ describe('goods for joints', () => {
       ({ group, part }) => group === 'joints' && part === 'material',
     )
     const named = joints.map(({ label }) => label)
-    const rows = hardwareTable(wrap.estimate).rows.filter(({ label }) =>
+    const rows = hardwareTable(wrap.estimate, SAMPLE_BOOK.goods).rows.filter(({ label }) =>
       named.some((words) => label?.startsWith(words)),
     )
-    // the price book's own names of joints are no codes of a yard
-    expect(rows.map(({ code }) => code)).toEqual(['', '', ''])
+    // the price book's own names of joints are no codes of a yard; nails and screws have those of the sample book's goods
+    expect(rows.map(({ code }) => code)).toEqual(['', '52040', '52125'])
     expect(rows.map(({ unit }) => unit)).toEqual(['plates', 'lb', 'screws'])
     expect(rows.map(({ unit }) => unit)).not.toContain('joint')
     const decking = joints.find(({ id }) => id === 'joint-decking-material')?.thousandths ?? 0
     // two screws at each
-    expect(Number(rows.at(-1)?.bought)).toBe((2 * decking) / 1000)
+    expect(Number(rows.at(-1)?.needed)).toBe((2 * decking) / 1000)
+    // 2,100 in boxes of 350 less the 1,844 that the decking takes: no yard sells 94 screws
+    expect(rows.at(-1)).toMatchObject({ bought: '0', packs: 'out of the 256 left over of 52125' })
+    // 20 lb in boxes of 5 lb less 15.75 lb
+    expect(rows[1]).toMatchObject({ bought: '0', packs: 'out of the 4.25 left over of 52040' })
     const cents = (text = '') => Math.round(Number(text.replace(/[$,]/g, '')) * 100)
     expect(rows.reduce((sum, { amount }) => sum + cents(amount), 0)).toBe(
       joints.reduce((sum, { amount }) => sum + amount, 0),
@@ -288,8 +296,12 @@ describe('joists that meet a hip at its end by the house', () => {
 
   test('have their hangers told with the joint that is designed, on the plan and on the order', () => {
     expect(wordsOf('framing').join('\n')).toContain('Joists J6 and J32 meet the hip at this very end')
-    const skewed = hardwareTable(wrap.estimate).rows.find(({ label }) => label?.includes('one 2x10, skewed'))
-    const hangers = hardwareTable(wrap.estimate).rows.filter(({ label }) => label?.includes('skewed'))
+    const skewed = hardwareTable(wrap.estimate, SAMPLE_BOOK.goods).rows.find(({ label }) =>
+      label?.includes('one 2x10, skewed'),
+    )
+    const hangers = hardwareTable(wrap.estimate, SAMPLE_BOOK.goods).rows.filter(({ label }) =>
+      label?.includes('skewed'),
+    )
     expect((skewed ?? hangers[0])?.label).toContain('those of J6 and J32')
   })
 })

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { hardwareTable, makeSheets, orderMessages, orderTable } from '../../../core/papers/index.ts'
+import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { printMoney } from '../../../core/units/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
@@ -15,7 +16,7 @@ describe.each(DECKS)('the order of %s', (name) => {
   const job = CATALOGUE.find(({ file }) => file === `${name}.json`)?.job ?? {}
   const source = paperSource(job)
   const { estimate } = source
-  const rows = [...orderTable(estimate).rows, ...hardwareTable(estimate).rows]
+  const rows = [...orderTable(estimate).rows, ...hardwareTable(estimate, SAMPLE_BOOK.goods).rows]
 
   test('holds every material that is costed: its printed lines sum to the cost’s materials to the cent', () => {
     const sum = rows.reduce((all, { amount }) => all + centsOf(amount), 0)

@@ -1,13 +1,14 @@
 import { describe, expect, test } from 'vitest'
 import { hardwareTable, makeSheets } from '../../../core/papers/index.ts'
 import { scopeWords } from '../../../core/papers/quote/scope-words.ts'
+import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 
 const source = paperSource(CATALOGUE.find(({ file }) => file === 'wrap-hip.json')?.job ?? {})
 const { estimate } = source
 const labelOf = (words: string) =>
-  hardwareTable(estimate).rows.find(({ label }) => label?.startsWith(words))?.label ?? ''
+  hardwareTable(estimate, SAMPLE_BOOK.goods).rows.find(({ label }) => label?.startsWith(words))?.label ?? ''
 
 describe('the order of the deck around the house', () => {
   test('has the hands and the angle of skewed hangers: six joists on either half of the hip, 45 degrees', () => {
@@ -19,7 +20,9 @@ describe('the order of the deck around the house', () => {
 
   test('says which cap and which angles are unlike the others', () => {
     expect(labelOf('Post cap')).toContain('1 of them, for post 1,')
-    expect(labelOf('Angle, end joist')).toContain('2 of them hip to rim')
+    // a hip of 45° leaves 45° between each of its faces and the rim
+    expect(labelOf('Angle for 45°, hip to rim')).not.toBe('')
+    expect(labelOf('Angle, end joist')).not.toContain('hip')
   })
 
   test('says how long bolts are, or what their length depends on', () => {

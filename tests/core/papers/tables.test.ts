@@ -22,7 +22,7 @@ describe('tables of the papers', () => {
       papers.memberSchedule(estimate),
       papers.orderTable(estimate),
       papers.cuttingTable(estimate),
-      papers.hardwareTable(estimate),
+      papers.hardwareTable(estimate, SAMPLE_BOOK.goods),
       papers.hoursTable(estimate),
       papers.costTable(estimate),
       papers.checksTable(estimate),
@@ -57,7 +57,7 @@ describe('tables of the papers', () => {
     expect(ordered?.product).toContain(`quantity stated, ${board.count} computed`)
     const { rows } = papers.costTable(stated)
     expect(rows.find(({ label }) => label?.includes(`${board.count} computed`))?.amount).toBe(ordered?.amount)
-    const hangers = papers.hardwareTable(stated).rows.find(({ code }) => code === '51008')
+    const hangers = papers.hardwareTable(stated, SAMPLE_BOOK.goods).rows.find(({ code }) => code === '51008')
     expect(hangers?.bought).toBe('1')
     expect(hangers?.over).toBe(`${Number(hangers?.needed) - 1} short`)
   })
@@ -86,7 +86,9 @@ describe('tables of the papers', () => {
   })
 
   it('say what of a pack is left over', () => {
-    const flashing = papers.hardwareTable(estimate).rows.find((row) => row.label?.includes('flashing'))
+    const flashing = papers
+      .hardwareTable(estimate, SAMPLE_BOOK.goods)
+      .rows.find((row) => row.label?.includes('flashing'))
     // 11 ft 9 in of ledger from two 10 ft pieces
     expect(flashing).toMatchObject({ needed: '11.75', bought: '20', over: '8.25', unit: 'foot' })
   })

@@ -1,0 +1,122 @@
+import type { Estimate } from '../../estimate-types.ts'
+import type { Line, Pricing } from '../../pricing/index.ts'
+import { connectorSkus } from '../../takeoff/index.ts'
+import { type Cents, cents, priceOf } from '../../units/index.ts'
+import { type Hold, holdsOf } from './holds.ts'
+
+/** What of a line is not to be bought yet. */
+export interface HeldLine {
+  /** of the line's quantity */
+  readonly thousandths: number
+  /** by the names of the holds */
+  readonly by: readonly string[]
+}
+
+export interface Held {
+  readonly holds: readonly Hold[]
+  readonly lines: ReadonlyMap<Line['id'], HeldLine>
+}
+
+/** What is free to be bought, or what is held. */
+export interface HeldPart {
+  readonly held: Held
+  readonly part: 'free' | 'held'
+}
+
+type Source = Pick<Estimate, 'checks' | 'frame' | 'job' | 'stairs' | 'guard' | 'plans' | 'takeoff'> & {
+  readonly pricing: Pricing
+}
+
+/**
+ * Boards from which a member in doubt is sawn, the connectors at it, and goods that nothing else asks for. Nails and what
+ * is bought for the whole deck stay free: no answer makes them useless.
+ */
+export function heldOf(source: Source): Held {
+  const holds = holdsOf(source)
+  const quantities = new Map<Line['id'], { quantity: number; by: Set<string> }>()
+  const hold = (id: Line['id'], quantity: number, by: readonly Hold[]): void => {
+    if (quantity === 0 || by.length === 0) return
+    const own = quantities.get(id) ?? { quantity: 0, by: new Set() }
+    own.quantity += quantity
+    for (const { name } of by) own.by.add(name)
+    quantities.set(id, own)
+  }
+  holdBoards(source, holds, hold)
+  holdConnectors(source, holds, hold)
+  const lines = new Map<Line['id'], HeldLine>()
+  for (const line of source.pricing.lines) {
+    if (line.part !== 'material') continue
+    const own = quantities.get(line.id)
+    const whole = own === undefined ? wholly(source, line, holds) : []
+    // what is stated by hand may be fewer than are counted
+    if (own !== undefined)
+      lines.set(line.id, {
+        thousandths: Math.min(Math.ceil(own.quantity) * 1000, line.thousandths),
+        by: [...own.by],
+      })
+    else if (whole.length > 0)
+      lines.set(line.id, { thousandths: line.thousandths, by: whole.map(({ name }) => name) })
+  }
+  return { holds: holds.filter(({ name }) => [...lines.values()].some(({ by }) => by.includes(name))), lines }
+}
+
+/** The holds on some of the lines; on any where null. */
+export function heldHere({ holds, lines }: Held, wanted: ReadonlySet<string> | null): readonly Hold[] {
+  const by = new Set([...lines].flatMap(([id, line]) => (wanted?.has(id) === false ? [] : line.by)))
+  return holds.filter(({ name }) => by.has(name))
+}
+
+/** A line's quantity and money in one of the two parts, which sum to its own to the cent; null where it has none there. */
+export function partOf(
+  line: Line,
+  { held, part }: HeldPart,
+): { readonly thousandths: number; readonly amount: Cents } | null {
+  const kept = held.lines.get(line.id)?.thousandths ?? 0
+  const amount = kept === 0 ? cents(0) : kept === line.thousandths ? line.amount : priceOf(kept, line.price)
+  if (part === 'held') return kept === 0 ? null : { thousandths: kept, amount }
+  if (kept > 0 && kept === line.thousandths) return null
+  return { thousandths: line.thousandths - kept, amount: cents(line.amount - amount) }
+}
+
+type Add = (id: Line['id'], quantity: number, by: readonly Hold[]) => void
+
+function holdBoards({ plans, takeoff }: Source, holds: readonly Hold[], hold: Add): void {
+  const pieces = new Map(takeoff.pieces.map(({ id, memberId }) => [id, memberId]))
+  for (const { plan, onHand } of plans) {
+    const runs = new Map(plan.runPieces.map(({ id, memberId }) => [id, memberId]))
+    for (const { stockId, cuts } of plan.boards) {
+      if (onHand.includes(stockId)) continue
+      const members = cuts.map(({ pieceId }) => pieces.get(pieceId) ?? runs.get(pieceId) ?? '')
+      hold(
+        `lumber-${stockId}`,
+        1,
+        holds.filter(({ doubt }) => doubt.skus === undefined && members.some((id) => doubt.ids.has(id))),
+      )
+    }
+  }
+}
+
+function holdConnectors({ frame }: Source, holds: readonly Hold[], hold: Add): void {
+  for (const connector of frame.connectors)
+    for (const sku of connectorSkus(connector)) {
+      const by = holds.filter(({ doubt }) => doubt.skus?.test(sku) ?? true)
+      const each = connector.count / connector.at.length
+      for (const id of connector.at)
+        hold(
+          `good-${sku}`,
+          each,
+          by.filter(({ doubt }) => doubt.ids.has(id)),
+        )
+    }
+}
+
+const BY_MEMBER: ReadonlySet<Line['group']> = new Set(['hardware', 'concrete', 'joints'])
+
+/** Holds that speak of everything that a line is for. */
+function wholly({ takeoff }: Source, { group, cause }: Line, holds: readonly Hold[]): readonly Hold[] {
+  if (!BY_MEMBER.has(group)) return []
+  const goods = takeoff.goods.filter(({ id }) => cause.ids.includes(id))
+  const ids = group === 'joints' ? cause.ids : goods.flatMap((good) => good.cause.ids)
+  if (ids.length === 0) return []
+  return holds.filter(({ doubt }) => doubt.skus === undefined && ids.every((id) => doubt.ids.has(id)))
+}

@@ -59,9 +59,11 @@ export function guardBlocks(
   const replaced = new Set<string>()
   const held = new Map<string, Set<Block>>()
   const there = level.flatMap(frameBlock)
+  const blocking = members.filter(({ role }) => role === 'blocking')
   const put = (edge: DeckEdge, place: BlockPlace, { id, mark, rule, ids }: Named): Made => {
-    const one: Made = { edge, corners: place.corners, place, id, mark, rule, ids: [...ids] }
-    standing.push({ id, shape: place.corners, box: boundsOf(place.corners) })
+    const box = boundsOf(place.corners)
+    const one: Made = { edge, corners: place.corners, box, place, id, mark, rule, ids: [...ids] }
+    standing.push({ id, shape: place.corners, box })
     made.push(one)
     return one
   }
@@ -86,14 +88,17 @@ export function guardBlocks(
     const holding = new Set<Block>(made.filter((one) => one.ids.includes(post.id) && against(one)))
     held.set(post.id, holding)
     if (holding.size >= blocksFor(post)) continue
-    const beside = standing.filter(({ box }) => isNear(box, centre))
+    const isBeside = ({ box }: { readonly box: Extent }) => isNear(box, centre)
+    const beside = standing.filter(isBeside)
+    const [madeBeside, thereBeside] = [made.filter(isBeside), there.filter(isBeside)]
     const named = (i: number): Named => ({ ...behindPost(post), id: `guard-blocking-${numberOf(post)}-${i}` })
     /** The block in the next bay of a line: one that stands there, or the place of a new one. */
     const next = (line: Line, first: Block | BlockPlace): Block | BlockPlace | null => {
       for (const spot of nextBays(job, line)) {
         const place = blockThrough(near, spot.at, spot.way, cut)
         if (place === null || convexOverlap(place.corners, first.corners, HALF_BLOCK)) continue
-        const found = [...made, ...there].find((one) => convexOverlap(one.corners, place.corners, HALF_BLOCK))
+        const overlaps = (one: Block) => convexOverlap(one.corners, place.corners, HALF_BLOCK)
+        const found = madeBeside.find(overlaps) ?? thereBeside.find(overlaps)
         if (found === undefined && !isClear(place, cut, beside)) continue
         if (found === undefined) return place
         if (isSame(found, place)) return found
@@ -102,12 +107,12 @@ export function guardBlocks(
     }
     const through = (one: Block): Way => ({ line: lineThrough(stretch, post, one, centre), first: one })
     const ways: readonly Way[] = [
-      ...made.filter(against).map(through),
+      ...madeBeside.filter(against).map(through),
       ...lines(job, stretch, post).flatMap((line): readonly Way[] => {
         const place = clearAt({ at: line.at, way: line.way }, near, cut, beside)
         return place === null ? [] : [{ line, first: place }]
       }),
-      ...there.filter(against).map(through),
+      ...thereBeside.filter(against).map(through),
     ]
     const chosen = ways.map(({ line, first }) => ({
       first,
@@ -121,9 +126,9 @@ export function guardBlocks(
         if (!one.ids.includes(post.id)) one.ids.push(post.id)
         holding.add(one)
       } else {
-        for (const { id, role, ...shape } of members)
-          if (role === 'blocking' && cut.includes(id) && convexOverlap(fromAbove(shape), one.corners, 1))
-            replaced.add(id)
+        for (const member of blocking)
+          if (cut.includes(member.id) && convexOverlap(fromAbove(member), one.corners, 1))
+            replaced.add(member.id)
         holding.add(put(stretch.edge, one, named(i + 1)))
       }
     }
@@ -146,6 +151,7 @@ export function blocksFor({ onJoist }: GuardPost): number {
 /** A block where it stands, and the posts that it serves. */
 interface Block {
   readonly id: string
+  readonly box: Extent
   readonly corners: BlockPlace['corners']
   readonly ids: string[]
 }
@@ -164,7 +170,8 @@ function frameBlock(member: Member): readonly Block[] {
     return []
   // the first two corners lie along its length
   const isAlong = Math.hypot(b.x - a.x, b.y - a.y) >= Math.hypot(c.x - b.x, c.y - b.y)
-  return [{ id: member.id, corners: isAlong ? [a, b, c, d] : [b, c, d, a], ids: [] }]
+  const corners = isAlong ? ([a, b, c, d] as const) : ([b, c, d, a] as const)
+  return [{ id: member.id, box: member.box, corners, ids: [] }]
 }
 
 interface Named {

@@ -2,13 +2,14 @@ import { dressedSizes, IRC_LIMITS, type LumberSize } from '../data/index.ts'
 import {
   areaOf,
   columnStability,
+  eccentricCapacity,
   guidePostHeight,
   rectangleOf,
   type TableLookup,
   tabledPostHeight,
 } from '../rules/index.ts'
 import { inches, type Ticks, ticks, toInches } from '../units/index.ts'
-import { byCalculation } from './calculated.ts'
+import { byCalculation, type Limit } from './calculated.ts'
 import type { CheckContext } from './context.ts'
 import { beside, guideCaution } from './deck-guide.ts'
 import { atMost, byLimit, length, worse } from './finding.ts'
@@ -97,27 +98,41 @@ function calculate(context: CheckContext, facts: BeamFacts): Finding | null {
     .reduce<Finding | null>(worse, null)
 }
 
-/** One post as a column, pinned at both ends, under a load in lb. */
-export function asColumn(context: CheckContext, length: Ticks, load: number, says: string): Finding {
+/**
+ * One post as a column, pinned at both ends, under a load in lb.
+ * @param off from the post's middle to the load, ticks; NDS 2018 15.4.1 where it is not on it
+ */
+export function asColumn(context: CheckContext, length: Ticks, load: number, says: string, off = 0): Finding {
   const { postSize } = context.job.frame
   const values = valuesOf(context, postSize, 1)
   const slenderness = Math.max(0, toInches(length)) / toInches(dressedSizes[postSize].thickness)
   const stability = columnStability(slenderness, values.leastModulus, values.compression)
-  const capacity = stability * values.compression * areaOf(rectangleOf(postSize))
-  return byCalculation(
-    [
-      {
-        name: 'Column',
-        clause: '3.7.1',
-        demand: { value: load, unit: 'lb' },
-        capacity: { value: capacity, unit: 'lb' },
-        steps: [
-          values.steps.compression,
-          says,
-          `le/d = ${slenderness.toFixed(1)}, CP = ${stability.toFixed(3)}`,
-        ],
-      },
+  const area = areaOf(rectangleOf(postSize))
+  const column: Limit = {
+    name: 'Column',
+    clause: '3.7.1',
+    demand: { value: load, unit: 'lb' },
+    capacity: { value: stability * values.compression * area, unit: 'lb' },
+    steps: [values.steps.compression, says, `le/d = ${slenderness.toFixed(1)}, CP = ${stability.toFixed(3)}`],
+  }
+  if (off === 0) return byCalculation([column], values.source)
+  const depth = toInches(dressedSizes[postSize].depth)
+  const stress = eccentricCapacity({
+    compression: stability * values.compression,
+    bending: values.bending,
+    leastModulus: values.leastModulus,
+    slenderness,
+    off: toInches(off) / depth,
+  })
+  const beside: Limit = {
+    name: 'Column under a load beside its middle',
+    clause: '15.4.1',
+    demand: { value: load, unit: 'lb' },
+    capacity: { value: stress * area, unit: 'lb' },
+    steps: [
+      values.steps.bending,
+      `It bears ${toInches(off).toFixed(2)} in off the middle: 6 e/d = ${((6 * toInches(off)) / depth).toFixed(3)}; fc = ${stress.toFixed(1)} psi brings the sum of 15.4.1 to 1`,
     ],
-    values.source,
-  )
+  }
+  return byCalculation([column, beside], values.source)
 }

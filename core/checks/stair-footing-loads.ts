@@ -23,6 +23,10 @@ export interface LoadedStairFooting {
   readonly ofLanding: number
   /** of flights: half of each that lands on the landing or hangs from it, or that stands on the ground */
   readonly ofFlights: number
+  /** of those, the one that hangs from a header on the post's face */
+  readonly onHeader: number
+  /** from the post's middle to that of the landing's beam on it, ticks */
+  readonly beamOff: number
 }
 
 /**
@@ -45,24 +49,23 @@ export function loadedStairFootings({
   const underPosts = footings.filter((footing) => postOf(footing) !== null)
   return footings.map((footing) => {
     const post = postOf(footing)
-    if (post === null || platform === null) return { footing, post, ofLanding: 0, ofFlights: underStringer }
+    if (post === null || platform === null)
+      return { footing, post, ofLanding: 0, ofFlights: underStringer, onHeader: 0, beamOff: 0 }
     const place = placeOn(platform, footing)
     const beam = underPosts
       .map((one) => placeOn(platform, one))
       .filter((one) => isFar(platform, one) === isFar(platform, place))
     const takes = intervalOf(place, beam, platform.width)
     const ofLanding = areaOf(platform.depth / 2, takes.to - takes.from)
-    const ofFlights = flights
-      .slice(0, 2)
-      .map((flight, i) => {
-        const edge = (i === 0 ? [flight.run, flight.run] : [0, 0]).map((down, end) =>
-          placeOn(platform, onFlight(flight, down, end * flight.width)),
-        )
-        const share = shareOf(platform, edge[0], edge[1], place, takes)
-        return share * halfOf(flight, spanOf(flight.number)?.span ?? flight.run)
-      })
-      .reduce((sum, area) => sum + area, 0)
-    return { footing, post, ofLanding, ofFlights }
+    const [upper = 0, lower = 0] = flights.slice(0, 2).map((flight, i) => {
+      const edge = (i === 0 ? [flight.run, flight.run] : [0, 0]).map((down, end) =>
+        placeOn(platform, onFlight(flight, down, end * flight.width)),
+      )
+      const share = shareOf(platform, edge[0], edge[1], place, takes)
+      return share * halfOf(flight, spanOf(flight.number)?.span ?? flight.run)
+    })
+    const beamOff = isFar(platform, place) ? platform.outerOff : 0
+    return { footing, post, ofLanding, ofFlights: upper + lower, onHeader: lower, beamOff }
   })
 }
 

@@ -1,4 +1,5 @@
-import { IRC_LIMITS } from '../data/index.ts'
+import { IRC_LIMITS, sectionOf } from '../data/index.ts'
+import type { Job } from '../job/index.ts'
 import { tabledFootingDiameter } from '../rules/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
 import { inches, ticks } from '../units/index.ts'
@@ -125,7 +126,7 @@ function checkDepth({ job }: CheckContext, all: readonly Borne[]): Check {
 function checkPosts(context: CheckContext, all: readonly Borne[]): readonly Check[] {
   const { job, load } = context
   const { postSize } = job.frame
-  const posts = all.flatMap(({ post, area }) => (post === null ? [] : [{ post, area }]))
+  const posts = all.flatMap(({ post, ...borne }) => (post === null ? [] : [{ post, ...borne }]))
   if (posts.length === 0) return []
   const heightOf = (post: { readonly length: number }) => ticks(post.length + job.ground.standoff)
   const byTable = posts.map(({ post, area }) => {
@@ -137,14 +138,10 @@ function checkPosts(context: CheckContext, all: readonly Borne[]): readonly Chec
     ])
   })
   const calculated = posts
-    .map(({ post, area }) => {
+    .map(({ post, area, ...borne }) => {
       const pounds = area * (load + job.site.deadLoad)
-      return asColumn(
-        context,
-        post.length,
-        pounds,
-        `Post ${post.mark}: ${squareFeetText(area)} × ${load + job.site.deadLoad} psf = ${pounds.toFixed(0)} lb`,
-      )
+      const says = `Post ${post.mark}: ${squareFeetText(area)} × ${load + job.site.deadLoad} psf = ${pounds.toFixed(0)} lb`
+      return asColumn(context, post.length, pounds, says, offMiddle(job, { ...borne, area }))
     })
     .reduce<Finding | null>(worse, null)
   const tallest = ticks(Math.max(...posts.map(({ post }) => heightOf(post))))
@@ -154,7 +151,11 @@ function checkPosts(context: CheckContext, all: readonly Borne[]): readonly Chec
       title: 'Height of the landing’s posts',
       subjects: posts.map(({ post }) => post.id),
       fields: ['size.height', 'site.ground', 'frame.postSize', 'stairs.kind'],
-      prescriptive: byTable.some((one) => one === null) ? null : byTable.reduce(worse, null),
+      // the table knows no load beside a post’s middle: its row counts where the post bears that
+      prescriptive:
+        byTable.some((one) => one === null) || (calculated?.ratio ?? 0) > 1
+          ? null
+          : byTable.reduce(worse, null),
       calculated,
       good: (share) => `Posts under the landing use ${share} of what they may.`,
       bad: `A post under the landing stands ${feetInches(tallest)}; ${postSize} may not.`,
@@ -163,6 +164,18 @@ function checkPosts(context: CheckContext, all: readonly Borne[]): readonly Chec
       caution: '',
     }),
   ]
+}
+
+/**
+ * From a post's middle to that of all it bears, both on one side, which is the safer: a header lies on its face, and a
+ * beam that is flush with that face stands beside its middle.
+ */
+function offMiddle(
+  { frame }: Job,
+  { area, ofLanding, onHeader, beamOff }: Omit<Borne, 'footing' | 'post'>,
+): number {
+  const header = sectionOf(frame.postSize).depth / 2 + sectionOf(frame.joists.size).thickness / 2
+  return area === 0 ? 0 : (ofLanding * beamOff + onHeader * header) / area
 }
 
 function areaSteps({ ofLanding, ofFlights, area }: Borne): readonly string[] {

@@ -43,6 +43,7 @@ export {
 export { cantileverByTip, deflectionSpan, tipDeflection } from './deflection.ts'
 export { governingLoad, spanTableLoad } from './design-load.ts'
 export { type DowelMember, dowelBearing, singleShearYield, type YieldMode } from './dowel-yield.ts'
+export { eccentricCapacity } from './eccentric-column.ts'
 export { effectiveJoistSpan, joistSpanFactor } from './effective-joist-span.ts'
 export { figure } from './figure.ts'
 export { CONCRETE_WEIGHT, footingDiameter, footingSide, footingThickness, soilPressure } from './footing.ts'

@@ -80,7 +80,7 @@ export function framePlatform(
   const faced = goesOn ? joist.thickness : ticks(0)
   const plies = (goesOn ? [0, 1, 2, 3, 4] : [0, 1, 2, 3]).map((i) => {
     const down = i < 2 ? i * joist.thickness : depth - faced - (4 - i) * joist.thickness
-    return stick(`beam-ply-${i + 1}`, `B${i < 2 ? 1 : 2}-${i < 2 ? i + 1 : i - 1}`, 'landing beam', {
+    return stick(`beam-ply-${i + 1}`, `B${i < 2 ? `1${'ab'[i]}` : `2${'abc'[i - 2]}`}`, 'landing beam', {
       from: [down, 0],
       to: [down + joist.thickness, width],
       length: width,
@@ -131,6 +131,7 @@ export function framePlatform(
       level: landing.level,
       joistSpan: span,
       faced,
+      outerOff: posts.outerOff,
       beamSpan: ceilTicks(between),
     },
     members: [...plies, ...joists, ...decking, ...posts.members],
@@ -157,7 +158,13 @@ function framePosts(
   frame: { readonly head: Spot; readonly down: Spot; readonly across: Spot },
   size: { width: Ticks; depth: Ticks; beam: Ticks; faced: Ticks; bottom: number },
   name: PlatformName,
-): { perBeam: number; inset: Ticks; members: readonly Member[]; footings: readonly StairFooting[] } {
+): {
+  perBeam: number
+  inset: Ticks
+  outerOff: Ticks
+  members: readonly Member[]
+  footings: readonly StairFooting[]
+} {
   const { tube, base, projection, standoff, holeRoom } = job.ground
   const baseThickness = base > 0 ? job.ground.baseThickness : ticks(0)
   const depth = ticks(Math.max(job.site.frostDepth, LEAST_DEPTH))
@@ -208,7 +215,13 @@ function framePosts(
       })
     }
   }
-  return { perBeam: spaces + 1, inset, members, footings }
+  return {
+    perBeam: spaces + 1,
+    inset,
+    outerOff: ticks(size.faced > 0 ? half - size.beam / 2 : 0),
+    members,
+    footings,
+  }
 }
 
 function cause(rule: string): Cause {

@@ -93,6 +93,8 @@ export interface Platform {
   readonly joistSpan: Ticks
   /** thickness of the board before the outer beam that the next flight hangs on; 0 where that flight turns */
   readonly faced: Ticks
+  /** from the middle of the outer posts out to that of the beam on them: it is flush with their faces where a header lies on those */
+  readonly outerOff: Ticks
   readonly beamSpan: Ticks
 }
 

@@ -24,7 +24,9 @@ const STATED = {
   guard: { where: 'where needed' },
 }
 
-function made(...changes: readonly (readonly [Parameters<typeof setField>[1], string | number])[]) {
+type Change = readonly [Parameters<typeof setField>[1], string | number]
+
+function made(...changes: readonly Change[]) {
   const stated = changes.reduce<JobStatement>((sum, [path, value]) => setField(sum, path, value), STATED)
   const result = design(stated)
   if (!result.ok) throw new Error(JSON.stringify(result.error))
@@ -81,6 +83,37 @@ describe('footings under a landing', () => {
     expect(posts?.findings.find(({ method }) => method === 'calculated')?.steps.join(' ')).toContain(
       '8.13 sq ft × 50 psf = 406 lb',
     )
+  })
+})
+
+describe('posts of a landing that bear beside their middle', () => {
+  const columnOf = (...changes: readonly Change[]) => {
+    const steps = made(...changes)
+      .check('stair-post-height')
+      ?.findings.find(({ method }) => method === 'calculated')?.steps
+    return steps?.join(' ') ?? ''
+  }
+
+  it('are reckoned with it, where the outer beam is flush with their faces and a header lies on them', () => {
+    // 6x6 under a beam of 3 in whose outer face is flush with theirs: 5-1/2 ÷ 2 − 1-1/2 = 1-1/4 in out; the header’s
+    // middle 5-1/2 ÷ 2 + 3/4 = 3-1/2 in out. (3 sq ft × 1-1/4 + 5.125 sq ft × 3-1/2) ÷ 8.125 sq ft = 2.669 in.
+    // NDS 2018 15.4.1: Fc′ = 525 × 0.91 × 0.986 = 471.2 psi; le/d = 38-3/4 ÷ 5-1/2 = 7.05,
+    // FcE = 0.822 × 440,000 ÷ 7.05² = 7,286 psi; Fb′ = 850 psi; 6 e ÷ d = 2.912. It bears 219.9 psi, 6,652 lb, for
+    // (219.9 ÷ 471.2)² + 219.9 × 2.912 × (1 + 0.234 × 0.0302) ÷ (850 × (1 − 0.0302)) = 0.218 + 0.782 = 1
+    expect(columnOf()).toContain('2.67 in off the middle')
+    expect(columnOf()).toContain('Column under a load beside its middle: 406 lb of 6,652 lb, 6 %')
+    const check = made().check('stair-post-height')
+    const found = check?.findings.find(({ method }) => method === 'calculated')
+    expect(found?.clause).toBe('15.4.1')
+    expect(found?.ratio).toBeCloseTo(406.25 / 6651.9, 5)
+    expect(check?.status).toBe('passes')
+  })
+
+  it('are so at a flight that turns by its header alone, their beam on their middle', () => {
+    // half of a flight 3 ft wide on two posts, 3.84375 sq ft × 3-1/2 in; the landing’s 3 sq ft and half of the upper
+    // flight, 5.125 sq ft, on their middle: 13.453 ÷ 11.969 = 1.124 in
+    expect(columnOf(['stairs.kind', 'landing left'])).toContain('1.12 in off the middle')
+    expect(columnOf(['stairs.kind', 'landing left'])).not.toContain('2.67')
   })
 })
 

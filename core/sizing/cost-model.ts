@@ -185,9 +185,10 @@ function partsOf(
     return thinner === null ? 0 : Math.max(0, cost - (thinner - thinWhole))
   }
 
-  /** Stairs and guards, which may be fixed to joists. */
+  /** Stairs and guards, which may be fixed to joists; none of it once bounds have had their share of the work. */
   function onTop(choice: Choice): LeastCents {
     if (stairsOf(job).length === 0 && job.guard.where === 'none') return 0
+    if (effort.boundsAreDone) return 0
     const made = framed(job, choice, effort)
     return made === null ? 0 : additionsCost(made, book)
   }

@@ -4,6 +4,7 @@ import type { FieldPath, Job } from '../job/index.ts'
 import type { SupportLine, ZoneView } from '../layout/index.ts'
 import { type Ticks, ticks } from '../units/index.ts'
 import { beamTop, type Dimensions, productOf } from './dimensions.ts'
+import { letters } from './distinct-marks.ts'
 import { lengthUp, placedBoard } from './footprint.ts'
 import { shapeFields } from './joists.ts'
 import type { PostOnBeam } from './posts.ts'
@@ -21,7 +22,7 @@ export class BeamMarks {
   }
 }
 
-/** Plies of one beam, ply 1 nearest the house; they lie side by side about the centre line. */
+/** Plies of one beam, ply a nearest the house; they lie side by side about the centre line. */
 export function framePlies(
   job: Job,
   d: Dimensions,
@@ -36,7 +37,7 @@ export function framePlies(
   const back = -(thickness * plies) / 2
   return Array.from({ length: plies }, (_, i) => ({
     id: `${line.id}-ply-${i + 1}`,
-    mark: `${mark}-${i + 1}`,
+    mark: `${mark}${letters(i)}`,
     role: 'beam ply',
     product: productOf(job, size),
     ripTo: null,

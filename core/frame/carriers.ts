@@ -38,6 +38,8 @@ export interface Carrier {
   readonly slanting?: true
   /** half of a hip: hooked at the long point of its end, figures on the face that the joists meet, its length to both long points */
   readonly outerFace?: true
+  /** of it: where the hooked end is; left and right are those of one who faces the marked face */
+  readonly hookedAt?: 'house' | 'rims'
 }
 
 /** A cutting plan, as far as carriers ask: where it joints what. */

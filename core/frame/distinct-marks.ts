@@ -12,8 +12,8 @@ export function distinctMarks(members: readonly Member[]): readonly Member[] {
   })
 }
 
-/** a to z, then aa, ab. */
-function letters(n: number): string {
+/** a to z, then aa, ab: plies of one beam or rim are lettered so, and members that would share a mark. */
+export function letters(n: number): string {
   const last = String.fromCharCode(97 + (n % 26))
   return n < 26 ? last : `${letters(Math.floor(n / 26) - 1)}${last}`
 }

@@ -2,6 +2,7 @@ import { bandAlong, edgeAt } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import { boardEnds, type ViewEdge, type ZoneView } from '../layout/index.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
+import { letters } from './distinct-marks.ts'
 import { placedBoard } from './footprint.ts'
 import { shapeFields } from './joists.ts'
 import type { Member } from './types.ts'
@@ -98,7 +99,7 @@ export function frameRims(
       const { thickness } = d.joist
       return {
         id: `${id}-${i + 1}`,
-        mark: `${mark}${several ? `-${i + 1}` : ''}`,
+        mark: `${mark}${several ? letters(i) : ''}`,
         role: 'rim',
         product: productOf(job, d.joist.size),
         ripTo: null,

@@ -32,7 +32,7 @@ export function postInWoodFaults(
     return [
       {
         path: job.shape.middleBeams.trim() === '' ? 'shape.outline' : 'shape.middleBeams',
-        message: `post ${number} would stand in beam ${mark.replace(/-.*/, '')}, which is not the one that it carries`,
+        message: `post ${number} would stand in beam ${mark.replace(/[a-z]+$/, '')}, which is not the one that it carries`,
         fix: 'set the two beams farther apart',
       },
     ]

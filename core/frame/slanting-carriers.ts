@@ -79,7 +79,9 @@ export function slantingCarriers(
         lines: lines.toSorted((a, b) => a.at - b.at),
         taken: [],
         slanting: true,
-        ...(reach === null ? {} : { outerFace: true as const }),
+        ...(reach === null
+          ? {}
+          : { outerFace: true as const, hookedAt: hookedAt(frame, id, line[from === 'left' ? 0 : 1]) }),
       },
     ]
   })
@@ -94,9 +96,14 @@ function slantingOf({ members, beams, posts }: Frame, only: 'all' | 'ledgers'): 
       role === 'hip'
         ? new Set(members.filter(({ bearings }) => bearings.includes(id)).map((one) => one.id))
         : null
-    // a hip's two plies belong to parts seen from two sides: both are hooked on the end that is left on the plan
-    const [p, q] = line
-    const seen: typeof line = role === 'hip' && p.x > q.x ? [q, p] : line
+    // a hip's half is marked on its outer face: its left end is the one at the left of those who face that
+    const seen =
+      hung === null
+        ? line
+        : asFaced(
+            line,
+            members.filter((one) => hung.has(one.id)),
+          )
     return [{ id, mark, label: `${role} ${mark}`, line: seen, plies: [member], posts: [], hung }]
   })
   if (only === 'ledgers') return edges.filter(({ plies }) => plies[0]?.role === 'ledger')
@@ -128,10 +135,7 @@ function outerFace(
 ): { readonly line: readonly [PlanPoint, PlanPoint]; readonly lead: number; readonly length: number } {
   const long = Math.hypot(b.x - a.x, b.y - a.y)
   const along = { x: (b.x - a.x) / long, y: (b.y - a.y) / long }
-  const side = hung.reduce((sum, { box: one }) => {
-    const [x, y] = [(one.x0 + one.x1) / 2 - a.x, (one.y0 + one.y1) / 2 - a.y]
-    return sum + Math.sign(along.x * y - along.y * x)
-  }, 0)
+  const side = sideOf([a, b], hung)
   const out = (Math.sign(side) * sectionOf(product.size).thickness) / 2
   const moved = ({ x, y }: PlanPoint): PlanPoint => ({ x: x - out * along.y, y: y + out * along.x })
   const corners = plan ?? [
@@ -141,6 +145,30 @@ function outerFace(
   const ends = corners.map(({ x, y }) => (x - a.x) * along.x + (y - a.y) * along.y)
   const first = Math.min(...ends)
   return { line: [moved(a), moved(b)], lead: -first, length: Math.max(...ends) - first }
+}
+
+/** On which side of a line most joists lie: above 0 at the right hand of those who go along it, seen from above. */
+function sideOf([a, b]: readonly [PlanPoint, PlanPoint], hung: readonly Member[]): number {
+  return hung.reduce((sum, { box }) => {
+    const [x, y] = [(box.x0 + box.x1) / 2 - a.x, (box.y0 + box.y1) / 2 - a.y]
+    return sum + Math.sign((b.x - a.x) * y - (b.y - a.y) * x)
+  }, 0)
+}
+
+/** Whether an end of a hip's half is the one at the house or the one at the rims. */
+function hookedAt({ hips }: Frame, id: string, end: PlanPoint): 'house' | 'rims' {
+  const hip = hips.find(({ memberIds }) => memberIds.includes(id))
+  if (hip === undefined) throw new Error(`${id} is half of a hip`)
+  const far = ({ x, y }: PlanPoint): number => Math.hypot(x - end.x, y - end.y)
+  return far(hip.inside) < far(hip.outside) ? 'house' : 'rims'
+}
+
+/** A line from left to right for those who stand among the joists and face it. */
+function asFaced(
+  line: readonly [PlanPoint, PlanPoint],
+  hung: readonly Member[],
+): readonly [PlanPoint, PlanPoint] {
+  return sideOf(line, hung) < 0 ? [line[1], line[0]] : line
 }
 
 /** Where a joist's two edges cross a line, as parts of its length; null where the joist does not come to it. */

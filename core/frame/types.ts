@@ -115,7 +115,7 @@ export interface Slope {
 export interface Member {
   /** stable while unrelated fields change, e.g. "joist-7", "beam-front-ply-2" */
   readonly id: string
-  /** as written on the wood: J7, B1-2 */
+  /** as written on the wood: J7, B1b */
   readonly mark: string
   readonly role: Role
   readonly product: ProductClass

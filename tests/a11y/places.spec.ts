@@ -106,7 +106,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       })
     const before = await look()
     await page.getByText(/^Members, posts and footings/).click()
-    await page.getByRole('option', { name: /^Beam ply B1-1/ }).click()
+    await page.getByRole('option', { name: /^Beam ply B1a/ }).click()
     await expect.poll(look).not.toBe(before)
     for (const place of places) await goTo(page, place)
   })

@@ -147,8 +147,8 @@ test('a member chosen in the list is described with its length, its boards and i
 }) => {
   await open(page, program.link)
   await page.getByText(/^Members, posts and footings/).click()
-  await page.getByRole('option', { name: /^Beam ply B1-1/ }).click()
-  const chosen = page.getByRole('region', { name: /^Chosen: Beam ply B1-1/ })
+  await page.getByRole('option', { name: /^Beam ply B1a/ }).click()
+  const chosen = page.getByRole('region', { name: /^Chosen: Beam ply B1a/ })
   await expect(chosen).toContainText(`23'-6"`)
   await expect(chosen.getByRole('img', { name: /from board \d+, a \d+/ })).toBeVisible()
   await expect(chosen).toContainText('Beam span')

@@ -16,9 +16,7 @@ export function joistsAtHipEnd(
   const ends = carriers({ job, frame }, []).flatMap((carrier) => {
     const half = frame.members.find(({ id }) => id === carrier.id)
     if (!hip.memberIds.includes(carrier.id) || half?.line === undefined) return []
-    // the tape is hooked at the left end, or at the other where joists are laid out from there
-    const houseIsLeft = hip.inside.x < hip.outside.x
-    const isHooked = houseIsLeft === (carrier.from === 'left')
+    const isHooked = carrier.hookedAt === 'house'
     return carrier.marks.flatMap(({ memberId, at, wide }) =>
       (isHooked ? at : carrier.length - at - wide) < FLANGE ? [memberId] : [],
     )

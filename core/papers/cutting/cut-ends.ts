@@ -28,8 +28,13 @@ export function runPieceEnds(member: Member, { from, to }: Pick<RunPiece, 'from'
  * "bevel left 45° long front, right 22.5° long rear": how it is sawn, which end as the piece lies in the deck seen from
  * above, and on which side of it the long point is; an end that is a joint is cut along the joist. Empty where both ends
  * are square. A board that runs away from the house has a rear and a front end, and a left and a right side.
+ * @param nameOf what else an end is called
  */
-export function endWords(member: Member, ends: EndCuts | undefined = member.ends): string {
+export function endWords(
+  member: Member,
+  ends: EndCuts | undefined = member.ends,
+  nameOf: (end: string) => string = (end) => end,
+): string {
   if (ends === undefined) return ''
   if (member.slope !== undefined)
     return `${plumbWay(member)} both ends ${degrees(ends[0])}, plumb and parallel`
@@ -40,7 +45,7 @@ export function endWords(member: Member, ends: EndCuts | undefined = member.ends
     if (cut === 0) return []
     const { end, long } = endOf(member, at)
     const where = cut === own[at] && long !== null ? `long ${long}` : 'along the joist'
-    return [`${end} ${degrees(cut)} ${where}`]
+    return [`${nameOf(end)} ${degrees(cut)} ${where}`]
   })
   return words.length === 0 ? '' : `${liesFlat(member) ? 'mitre' : 'bevel'} ${words.join(', ')}`
 }

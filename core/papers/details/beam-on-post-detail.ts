@@ -1,7 +1,7 @@
 import { sectionOf } from '../../data/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
 import { inches, printInches } from '../../units/index.ts'
-import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
+import { levelDimension, text, uprightDimension } from '../drawings/shapes.ts'
 import { said } from '../said.ts'
 import { GOES_ON } from './decking-above.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
@@ -27,6 +27,11 @@ export function beamOnPostDetail({ job, frame, checks }: Estimate): Detail | nul
       weight: 'heavy',
     }),
   )
+  const plyLetters = frame.members
+    .filter((member) => beam.plyIds.includes(member.id))
+    .map((member, i) =>
+      text(member.id, 'marks', -half + (i + 0.5) * thickness, depth * 0.8, member.mark.replace(/^.*\d/, '')),
+    )
   const caps = said(checks, 'Post bases and caps')
   return detail(
     id,
@@ -52,6 +57,7 @@ export function beamOnPostDetail({ job, frame, checks }: Estimate): Detail | nul
               }),
             ]),
       ...plies,
+      ...plyLetters,
       box('post', [-post.depth / 2, depth], [post.depth / 2, depth + inches(10)], { fill: 'wood' }),
       ...trace(
         'post-cap',
@@ -109,7 +115,7 @@ export function beamOnPostDetail({ job, frame, checks }: Estimate): Detail | nul
       {
         at: [0, depth / 2],
         to: [half + inches(9), depth / 2],
-        text: `Beam ${beam.mark}: ${beam.plies} ${beam.plies === 1 ? 'ply' : 'plies'} of ${beam.size}, crowns up, on ${beam.postIds.length} posts; all plies bear on the whole width of the post.`,
+        text: `Beam ${beam.mark}: ${beam.plies} ${beam.plies === 1 ? 'ply' : 'plies'} of ${beam.size}, lettered from the house outward${beam.plies === 1 ? '' : ', a at the left here'}; crowns up, on ${beam.postIds.length} posts; all plies bear on the whole width of the post.`,
       },
       {
         at: [half, depth - inches(2)],

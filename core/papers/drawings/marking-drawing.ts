@@ -17,7 +17,7 @@ export function markingDrawing(carriers: readonly Carrier[]): Drawing {
 }
 
 function drawn(carrier: Carrier, y: number): readonly Primitive[] {
-  const { id, length, from, marks, lines, label, outerFace } = carrier
+  const { id, length, from, marks, lines, label, hookedAt } = carrier
   // a board that runs away from the house has no left end on the plan: its hooked end is drawn at the left
   const x = (at: number): number => (from === 'right' ? length - at : at)
   const bar: Primitive = {
@@ -47,7 +47,7 @@ function drawn(carrier: Carrier, y: number): readonly Primitive[] {
     words(
       0,
       inches(13),
-      `${label}, ${printLength(length)} long, tape hooked on ${outerFace === true ? 'the long point of ' : ''}its ${from} end${outerFace === true ? ', marks on the face that the joists meet' : ''}${from === 'rear' || from === 'front' ? ', drawn at the left' : ''}`,
+      `${label}, ${printLength(length)} long, tape hooked on ${hookedAt === undefined ? '' : 'the long point of '}its ${from} end${hookedAt === undefined ? '' : `, the one at the ${hookedAt}: seen facing the marked face, which the joists meet`}${from === 'rear' || from === 'front' ? ', drawn at the left' : ''}`,
       'start',
     ),
     ...marks.flatMap((mark) => markAt(mark, x, y)),

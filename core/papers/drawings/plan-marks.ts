@@ -46,7 +46,7 @@ function boardMarks({ frame, layout }: Design, joists: readonly Member[]): reado
   const boards = frame.members.filter(
     ({ role }) => role === 'ledger' || role === 'rim' || role === 'hip' || role === 'end joist',
   )
-  const firsts = new Map(boards.toReversed().map((member) => [member.mark.replace(/-\d+$/, ''), member]))
+  const firsts = new Map(boards.toReversed().map((member) => [member.mark.replace(/[a-z]+$/, ''), member]))
   return [...firsts].reverse().map(([mark, member]) => {
     const [from, to] = middleLine(member)
     const length = Math.hypot(to.x - from.x, to.y - from.y)

@@ -9,7 +9,7 @@ import type { PaperSource } from '../source.ts'
 import { piecesByPlace } from '../tables/pieces-by-place.ts'
 
 const MITRES =
-  'Lengths are to the long point, figures to where a line meets the edge nearest to you. Slanting lines are drawn as they lean; one line between two pieces is one cut for both; where a board or a piece begins with a line of its own, saw left of it. Ends off square stand beside each piece in the lists by place, as it lies in the deck seen from above: which end, by how much, and on which side its long point is. On the board it may lie end for end. “bevel”: the saw is tilted and cuts through the thickness; “mitre”: the cut runs across the face. A board that runs away from the house has a rear end, the one at the house, and a front end.'
+  'Lengths are to the long point, figures to where a line meets the edge nearest to you. Slanting lines are drawn as they lean; one line between two pieces is one cut for both; where a board or a piece begins with a line of its own, saw left of it. Ends off square stand beside each piece in the lists by place, as it lies in the deck seen from above: which end, by how much, and on which side its long point is. No piece lies upside down on its board: the face or edge that is up here is up in the deck. One that is “end for end” has its left or rear end at the right here, any other has it at the left. Before a piece is moved write its mark on what is up, with an arrow to its left or rear end: so no mirrored pair is mixed up. “bevel”: the saw is tilted and cuts through the thickness; “mitre”: the cut runs across the face. A board that runs away from the house has a rear end, the one at the house, and a front end.'
 
 /** Boards in the order to saw, like ones together, with the tape's running figures; then every piece by its place. */
 export function cuttingSheet({ estimate }: PaperSource): Sheet {
@@ -75,6 +75,11 @@ function productBlocks(
 ): readonly Block[] {
   const groups = setUps(planned)
   const rips = ripWords(frame.members, planned)
+  const about = new Set(
+    planned.plan.boards
+      .flatMap(({ cuts }) => cuts)
+      .flatMap(({ mark, mitres, turned }) => (turned === true && mitres !== undefined ? [mark] : [])),
+  )
   const longest = Math.max(...groups.map(({ length }) => length))
   const { plan, product } = planned
   const count = plan.boards.length
@@ -92,7 +97,9 @@ function productBlocks(
         ...group,
         boards: group.boards.map(({ number, marks }) => ({
           name: nameOfBoard(number),
-          marks: marks.map((mark) => `${mark}${rips.get(mark) ?? ''}`),
+          marks: marks.map(
+            (mark) => `${mark}${rips.get(mark) ?? ''}${about.has(mark) ? ' (end for end)' : ''}`,
+          ),
         })),
       }),
     ),

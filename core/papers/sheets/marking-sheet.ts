@@ -40,7 +40,7 @@ export function markingSheet(source: PaperSource): Sheet {
         : [
             {
               kind: 'caution',
-              text: `${hips.map(({ label }) => label).join(', ')}: before the halves are nailed together, hook the tape at the long point of the ${end} end and mark the face that the joists meet, the one away from the other half. Hooked at the short point, every line stands wrong.`,
+              text: `${hips.map(({ label }) => label).join(', ')}: before the halves are nailed together, stand facing the face that the joists meet, the one away from the other half, and hook the tape at the long point of its ${end} end: of ${hips.map(({ mark, hookedAt }) => `${mark} the end at the ${hookedAt}`).join(', of ')}. Hooked at the short point, every line stands wrong.`,
             } as const,
           ]),
       ...groups(all).map(

@@ -23,9 +23,9 @@ export function markingTable(carriers: readonly Carrier[]): PaperTable {
     title: 'Every line by its figure',
     columns: [
       { key: 'mark', label: 'Joist', align: 'left' },
-      ...carriers.map(({ id, label, from }) => ({
+      ...carriers.map(({ id, label, from, hookedAt }) => ({
         key: id,
-        label: `${label}, from its ${from} end`,
+        label: `${label}, from its ${hookedAt === undefined ? from : `${hookedAt === 'house' ? 'house' : 'rim'}`} end`,
         align: 'right' as const,
       })),
     ],

@@ -58,7 +58,7 @@ function marksOf(group: readonly Member[]): string {
     .join(', ')
 }
 
-/** A range ends where the numbers before the last do not go on one by one under the same stem, such as B1-1 to B1-3. */
+/** A range ends where the numbers before the last do not go on one by one under the same stem, such as J1 to J3. */
 function rangesOf(group: readonly Member[]): readonly { readonly from: string; readonly to: string }[] {
   const ranges: { readonly from: string; to: string }[] = []
   for (const { mark } of group) {
@@ -69,7 +69,7 @@ function rangesOf(group: readonly Member[]): readonly { readonly from: string; r
   return ranges
 }
 
-/** B1-2 after B1-1; T1-1b after T1-1a and T1-2a after T1-1b. */
+/** J2 after J1; B1b after B1a; T1-1b after T1-1a and T1-2a after T1-1b. */
 function isNext(before: string, mark: string): boolean {
   const [a, b] = [partsOf(before), partsOf(mark)]
   if (a === null || b === null || a.stem !== b.stem) return false

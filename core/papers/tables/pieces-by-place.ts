@@ -34,7 +34,7 @@ export function piecesByPlace(
             .filter((words) => words !== '')
             .join('; '),
           length: printLength(length),
-          ends: endsOf(found?.member, run),
+          ends: endsOf(frame.hips, found?.member, run),
           board: boardName(boards.get(pieceId) ?? 0),
         },
       }
@@ -54,12 +54,19 @@ export function piecesByPlace(
   )
 }
 
+/** Ends of a hip's halves are told by where they are: left and right are others on either face of it. */
 function endsOf(
+  hips: Estimate['frame']['hips'],
   member: Estimate['frame']['members'][number] | undefined,
   run: Planned['plan']['runPieces'][number] | undefined,
 ): string {
   if (member === undefined) return ''
-  return endWords(member, run === undefined ? member.ends : runPieceEnds(member, run))
+  const ends = run === undefined ? member.ends : runPieceEnds(member, run)
+  const hip = hips.find(({ memberIds }) => memberIds.includes(member.id))
+  if (hip === undefined) return endWords(member, ends)
+  const { inside, outside } = hip
+  const atHouse = [inside.x < outside.x ? 'left' : 'right', inside.y < outside.y ? 'rear' : 'front']
+  return endWords(member, ends, (end) => `${end}, at the ${atHouse.includes(end) ? 'house' : 'rims'},`)
 }
 
 function placeInRun(

@@ -65,8 +65,9 @@ describe('every figure on the papers', () => {
     const setUps = sheets
       .filter(({ id }) => id === 'cutting')
       .flatMap(({ blocks }) => blocks.flatMap((block) => (block.kind === 'set-up' ? [block] : [])))
-    // beside a mark stands to what its piece is ripped
-    const plainly = (marks: readonly string[]) => marks.map((mark) => mark.replace(/ \(rip to [^)]*\)$/, ''))
+    // beside a mark stands to what its piece is ripped, and that it lies turned about
+    const plainly = (marks: readonly string[]) =>
+      marks.map((mark) => mark.replace(/ \((?:rip to [^)]*|end for end)\)$/, ''))
     const sawn = setUps.flatMap(({ boards }) => boards.flatMap(({ marks }) => plainly(marks)))
     const placed = tablesOf('cutting').flatMap(({ rows }) => rows)
     expect(sawn.toSorted()).toEqual(pieces.map(({ mark }) => mark).toSorted())

@@ -41,23 +41,23 @@ test('joists on a rim at 45 degrees are marked √2 times as far along it as the
   }
 })
 
-test('both plies of a hip are marked from the same end, that at the left on the plan', () => {
+test('each ply of a hip is marked from the end at the left of those who face its joists’ side', () => {
   const job = CATALOGUE.find(({ file }) => file === 'wrap-hip.json')?.job
   const made = design(job)
   if (!made.ok) throw new Error(JSON.stringify(made.error))
   const hips = carriers(made.value, []).filter(({ label }) => label.startsWith('hip'))
   expect(hips.map(({ from }) => from)).toEqual(['left', 'left'])
-  // outside corner at 0, 288: joists at 16, 32 ... along the front lie as far from it as J37, J36 ... do along the left side
-  const [front, side] = hips.map(({ marks }) => marks.map(({ at }) => at))
+  // joists in front of the hip are faced from the front: the outside corner, at 0, 288, is at the left; those behind it
+  // from behind, where the inside corner, at 96, 192, is at the left
+  expect(hips.map(({ hookedAt }) => hookedAt)).toEqual(['rims', 'house'])
   // the one beside the inside corner hangs there too: six on either half, as it has skewed hangers
-  expect(side).toHaveLength(6)
-  expect(side).toEqual(front)
+  expect(hips.map(({ marks }) => marks.length)).toEqual([6, 6])
   for (const { id, marks } of hips)
     for (const { memberId, at } of marks) {
       const box = made.value.frame.members.find((member) => member.id === memberId)?.box
       if (box === undefined) throw new Error('a mark is of a joist')
       // the nearer edge of a joist from the corner, on the hip's middle line, which starts within 4 in of the corner
-      const off = id === 'hip-1' ? box.x0 : 288 * 32 - box.y1
+      const off = id === 'hip-1' ? box.x0 : box.y0 - 192 * 32
       expect(Math.abs(at - off * Math.SQRT2), memberId).toBeLessThanOrEqual(4 * 32)
     }
 })

@@ -1,0 +1,79 @@
+import { expect, test } from 'vitest'
+import { carriers } from '../../../core/frame/index.ts'
+import { beamOnPostDetail } from '../../../core/papers/details/beam-on-post-detail.ts'
+import { markingDrawing } from '../../../core/papers/drawings/marking-drawing.ts'
+import { makeSheets } from '../../../core/papers/index.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
+import { paperSource } from '../../fixtures/paper-source.ts'
+
+const source = paperSource(CATALOGUE.find(({ file }) => file === 'wrap-hip.json')?.job ?? {})
+const { estimate } = source
+const halves = carriers(estimate, estimate.plans).filter(({ outerFace }) => outerFace === true)
+
+// the house's corner lies at the right and behind, that of the rims at the left and in front. The joists of HP1 stand in
+// front of the hip: who faces it there has the rims at the left. Those of HP2 stand behind it, left of the house: who
+// faces it there has the house at the left
+test('the left end of each half of a hip is at the left of those who face its marked face', () => {
+  expect(halves.map(({ mark, from, hookedAt }) => [mark, from, hookedAt])).toEqual([
+    ['HP1', 'left', 'rims'],
+    ['HP2', 'left', 'house'],
+  ])
+  const titles = markingDrawing(halves).primitives.flatMap((p) =>
+    p.kind === 'text' && p.layer === 'beams' ? [p.text] : [],
+  )
+  expect(titles.find((words) => words.startsWith('hip HP2'))).toContain('left end, the one at the house')
+})
+
+// J32 hangs at the house, J37 is the shortest, by the rims
+test('its lines run from the hooked end: on HP2 the joist by the house comes first', () => {
+  const [front, rear] = halves
+  expect(front?.marks.map(({ mark }) => mark)).toEqual(['J1', 'J2', 'J3', 'J4', 'J5', 'J6'])
+  expect(rear?.marks.map(({ mark }) => mark)).toEqual(['J32', 'J33', 'J34', 'J35', 'J36', 'J37'])
+  // the face that the joists meet is one and the same from either end: both halves are mirror images
+  const far = (at = 0, wide = 0) => (front?.length ?? 0) - at - wide
+  front?.marks.forEach(({ at, wide }, i) => {
+    const other = rear?.marks[5 - i]
+    expect(Math.abs((other?.at ?? 0) - far(at, wide))).toBeLessThanOrEqual(2)
+  })
+})
+
+test('a piece that lies turned about on its board is said to, and what is up is up in the deck', () => {
+  const blocks = makeSheets(source, ['cutting']).flatMap((sheet) => sheet.blocks)
+  const boxes = blocks.flatMap((block) =>
+    block.kind === 'set-up' ? block.boards.flatMap(({ marks }) => marks) : [],
+  )
+  const cuts = estimate.plans.flatMap(({ plan }) => plan.boards.flatMap((board) => board.cuts))
+  const turned = cuts.filter((cut) => cut.turned === true && cut.mitres !== undefined)
+  expect(turned.length).toBeGreaterThan(0)
+  expect(boxes.filter((words) => words.endsWith('(end for end)')).length).toBe(turned.length)
+  for (const { mark } of turned) expect(boxes).toContain(`${mark} (end for end)`)
+  const notes = blocks.flatMap((block) =>
+    block.kind === 'steps' ? block.items.flatMap((item) => item.notes ?? []) : [],
+  )
+  expect(notes.join(' ')).toContain('No piece lies upside down')
+  const rows = blocks.flatMap((block) => (block.kind === 'table' ? block.table.rows : []))
+  const ends = (mark: string) => rows.find((row) => row.mark === mark)?.ends
+  expect(ends('HP1')).toMatch(/^bevel left, at the rims, 45° long rear, right, at the house, 45° long front$/)
+  expect(ends('HP2')).toMatch(/right, at the house, 45° long rear/)
+})
+
+test('plies are lettered alike on plan, detail and cutting sheet', () => {
+  const plies = estimate.frame.members.filter(({ role }) => role === 'beam ply').map(({ mark }) => mark)
+  expect(plies).toEqual(['B1a', 'B1b', 'B2a', 'B2b'])
+  const letters = beamOnPostDetail(estimate)?.drawing.primitives.flatMap((p) =>
+    p.kind === 'text' && p.layer === 'marks' ? [p.text] : [],
+  )
+  expect(letters).toEqual(['a', 'b'])
+  const cut = estimate.plans.flatMap(({ plan }) =>
+    plan.boards.flatMap(({ cuts }) => cuts.map(({ mark }) => mark)),
+  )
+  for (const ply of plies)
+    expect(
+      cut.some((mark) => mark === ply || mark.startsWith(`${ply}-`)),
+      ply,
+    ).toBe(true)
+  const facts = makeSheets(source, ['framing']).flatMap(({ blocks }) =>
+    blocks.flatMap((block) => (block.kind === 'facts' ? block.rows.map(([, words]) => words) : [])),
+  )
+  expect(facts.join(' ')).toContain('a of a beam is the one nearest the house')
+})

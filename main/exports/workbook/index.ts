@@ -1,7 +1,9 @@
 import { isBegun } from '../../../core/costing/index.ts'
 import type { TubePlan } from '../../../core/ground/index.ts'
+import { makeSheets, NO_FIRM, type SheetId } from '../../../core/papers/index.ts'
 import type { PriceBook } from '../../../core/pricing/index.ts'
 import { packedAlike } from './same-bytes.ts'
+import type { Sheet } from './sheet.ts'
 import { checksSheet } from './sheets/checks-sheet.ts'
 import { costSheet } from './sheets/cost-sheet.ts'
 import { costingSheet } from './sheets/costing-sheet.ts'
@@ -12,7 +14,8 @@ import { hoursSheet } from './sheets/hours-sheet.ts'
 import { membersSheet } from './sheets/members-sheet.ts'
 import { orderSheet } from './sheets/order-sheet.ts'
 import { summarySheet } from './sheets/summary-sheet.ts'
-import type { PricedEstimate } from './source.ts'
+import { tablesSheet } from './sheets/tables-sheet.ts'
+import type { PricedEstimate, Source } from './source.ts'
 import { writeWorkbook } from './write-workbook.ts'
 
 export { makeCutListWorkbook } from './cut-list-workbook.ts'
@@ -46,7 +49,28 @@ export async function makeWorkbook(
     costSheet(source, places),
     ...(isBegun(estimate.job) ? [costingSheet(source)] : []),
     checksSheet(source),
+    ...printedTables(source),
   ]
   const foot = `${estimate.job.name} · ${book.name}, ${book.date}`
   return packedAlike(await writeWorkbook(sheets, { title: estimate.job.name, foot }))
+}
+
+/** Tables that only the printed sheets have, in the order in which they are printed. */
+const PRINTED: readonly (readonly [SheetId, string])[] = [
+  ['marking', 'Joist marks'],
+  ['decking', 'Decking'],
+  ['stairs', 'Stairs and guard'],
+  ['cutting', 'Pieces by place'],
+]
+
+function printedTables(source: Source): readonly Sheet[] {
+  const ids = PRINTED.map(([id]) => id)
+  const papers = makeSheets({ ...source, firm: NO_FIRM, date: '', revision: '' }, ids)
+  return PRINTED.flatMap(
+    ([id, name]) =>
+      tablesSheet(
+        name,
+        papers.find((paper) => paper.id === id),
+      ) ?? [],
+  )
 }

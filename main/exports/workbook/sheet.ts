@@ -18,9 +18,14 @@ export interface Sheet {
   readonly columns: readonly Column[]
   readonly rows: readonly Row[]
   readonly landscape: boolean
-  /** row of the first table's header, which stays in view and is printed on every page; null: none */
+  /** row of the first table's header, which stays in view; null: none, or tables of as many rows follow */
   readonly headerRow: number | null
+  /** it is printed on every page, as nothing long follows under other headings */
+  readonly repeats: boolean
 }
+
+/** Rows of a table that stand together under its own headings, whatever is repeated at the head of their page. */
+const SHORT = 12
 
 /** Builds a sheet from the top; every method answers the number of the row it wrote. */
 export class SheetBuilder {
@@ -29,6 +34,7 @@ export class SheetBuilder {
   readonly #landscape: boolean
   readonly #rows: Row[] = []
   #headerRow: number | null = null
+  readonly #headers: number[] = []
 
   constructor(name: string, widths: readonly number[], landscape = false) {
     this.#name = name
@@ -62,6 +68,7 @@ export class SheetBuilder {
       return { kind: 'text', text: right ? name.slice(1) : name, bold: true, right, wrap: true }
     })
     const row = this.#add('header', cells, this.#linesIn(cells))
+    this.#headers.push(row)
     if (sticky) this.#headerRow ??= row
     return row
   }
@@ -80,12 +87,15 @@ export class SheetBuilder {
   }
 
   done(): Sheet {
+    const [first = 0, second = this.next] = this.#headers.filter((row) => row >= (this.#headerRow ?? 0))
+    const isLong = second - first > this.next - second
     return {
       name: this.#name,
       columns: this.#columns,
       rows: this.#rows,
       landscape: this.#landscape,
-      headerRow: this.#headerRow,
+      headerRow: isLong ? this.#headerRow : null,
+      repeats: this.next - second <= SHORT,
     }
   }
 

@@ -58,7 +58,7 @@ function writeSheet(book: ExcelJs.Workbook, sheet: Sheet, foot: string): void {
     // the $ keeps the area absolute: without it the rows are written relative to the cell in hand
     printArea: `A$1:${lastColumn}$${sheet.rows.length}`,
   }
-  if (sheet.headerRow !== null) page.printTitlesRow = `${sheet.headerRow}:${sheet.headerRow}`
+  if (sheet.headerRow !== null && sheet.repeats) page.printTitlesRow = `${sheet.headerRow}:${sheet.headerRow}`
   const target = book.addWorksheet(sheet.name, {
     pageSetup: page,
     headerFooter: { oddFooter: `&L&8${foot}&C&8&A&R&8Page &P of &N` },

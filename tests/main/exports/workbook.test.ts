@@ -6,6 +6,8 @@ import { type PriceBook, SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { unitPrice } from '../../../core/units/index.ts'
 import { makeWorkbook, type PricedEstimate } from '../../../main/exports/workbook/index.ts'
 import { UNDER_WAY } from '../../core/costing/worked-costing.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
+import { paperSource } from '../../fixtures/paper-source.ts'
 import { priced } from './priced.ts'
 import { type Figures, figuresOf, readBook, recalculated } from './recalculate.ts'
 
@@ -127,6 +129,8 @@ describe.each(Object.keys(CASES))('the workbook of the demo (%s), worked out by 
     const { totals } = estimate.pricing
     const expected = {
       material: totals.material,
+      // whatever is costed is ordered
+      order_total: totals.material,
       tax: totals.tax,
       labour: totals.labour,
       other: totals.other,
@@ -198,7 +202,7 @@ describe('prices changed in the workbook', () => {
 })
 
 describe('the workbook as a file', () => {
-  test('has the nine sheets, each with its page set up', async () => {
+  test('has its sheets, each with its page set up', async () => {
     const book = await readBook(caseOf('margin').file)
     expect(book.worksheets.map((sheet) => sheet.name)).toEqual([
       'Summary',
@@ -210,12 +214,64 @@ describe('the workbook as a file', () => {
       'Hours',
       'Cost',
       'Checks',
+      'Joist marks',
+      'Pieces by place',
     ])
     for (const sheet of book.worksheets) {
       expect(sheet.pageSetup).toMatchObject({ paperSize: 1, fitToPage: true, fitToWidth: 1, fitToHeight: 0 })
       expect(sheet.pageSetup.printArea).toMatch(/^A\$?1:/)
       expect(sheet.headerFooter.oddFooter).toMatch(/Page &P of &N/)
     }
+  })
+
+  test('repeats the headings of a table on the pages and the screens that it fills, and of no other one', async () => {
+    const book = await readBook(caseOf('margin').file)
+    const of = (name: string) => {
+      const sheet = book.getWorksheet(name)
+      return { repeated: sheet?.pageSetup.printTitlesRow ?? '', frozen: sheet?.views[0]?.state }
+    }
+    for (const name of ['Order', 'Cutting plan', 'Members', 'Checks'])
+      expect(of(name), name).toEqual({ repeated: expect.stringMatching(/^\d+:\d+$/), frozen: 'frozen' })
+    // footings, strings, concrete and digging stand below one another, each with headings of its own
+    expect(of('Ground')).toEqual({ repeated: '', frozen: 'normal' })
+    expect(of('Hardware and concrete')).toEqual({ repeated: '', frozen: 'frozen' })
+  })
+
+  test('has every joist mark and every piece, as the printed tables have them', async () => {
+    const { file, estimate } = caseOf('margin')
+    const book = await readBook(file)
+    const words = (name: string) => {
+      const all: string[] = []
+      book.getWorksheet(name)?.eachRow((row) => row.eachCell((cell) => all.push(String(cell.value))))
+      return all
+    }
+    const marks = words('Joist marks')
+    for (const { mark } of estimate.frame.members.filter(({ role }) => role === 'joist'))
+      expect(
+        marks.some((text) => text.split(/[ ,]/).includes(mark)),
+        mark,
+      ).toBe(true)
+    const pieces = words('Pieces by place')
+    for (const { mark } of estimate.plans.flatMap(({ plan }) => plan.boards.flatMap(({ cuts }) => cuts)))
+      expect(
+        pieces.some((text) => text.split(/[ ,]/).includes(mark)),
+        mark,
+      ).toBe(true)
+  })
+
+  test('says in the order what waits for a designer, and how many of each', async () => {
+    const { estimate, book: prices } = paperSource(
+      CATALOGUE.find(({ file }) => file === 'wrap-hip.json')?.job ?? {},
+    )
+    const book = await readBook(await makeWorkbook(estimate, prices))
+    const words: string[] = []
+    book.getWorksheet('Order')?.eachRow((row) => words.push(String(row.getCell(1).value ?? '')))
+    expect(words.find((text) => text.startsWith('Joist hanger for two 2x10, skewed'))).toContain('on hold, H')
+    // J1 to J4 and J34 to J37 on the rims, J6 and J32 at the hip's end
+    expect(words.find((text) => text.startsWith('Joist hanger for a 2x10, skewed'))).toContain(
+      '10 on hold, H',
+    )
+    expect(words.join('\n')).toMatch(/H1: Rim that carries joists.*licensed designer/)
   })
 
   test('is the same bytes each time', async () => {

@@ -120,7 +120,7 @@ function writeLayout(sheet: SheetBuilder, { estimate }: Source): void {
 function writeTied(sheet: SheetBuilder, estimate: Source['estimate']): void {
   const { layout } = estimate
   const sight = sightOf(layout)
-  sheet.header(['Hole under its two strings', 'Corner', '>Distance', 'Corner', '>Distance'], false)
+  sheet.header(['Hole under its two strings', 'Corner', '>Distance, in', 'Corner', '>Distance, in'], false)
   for (const { number: hole, strings } of layoutStrings(estimate).crossings) {
     const place = allHoles(estimate).find(({ number: one }) => one === hole)
     const ties = place === undefined ? [] : tiesTo(place, sight)

@@ -1,3 +1,4 @@
+import { heldOf, jointGoods, orderNote } from '../../../../core/papers/index.ts'
 import { type Line, overrideWords, productKey, productName } from '../../../../core/pricing/index.ts'
 import { splitWords } from '../../../../core/split-words.ts'
 import { printLength, printShare, sumCents, toFeet } from '../../../../core/units/index.ts'
@@ -19,6 +20,7 @@ export function orderSheet(
 ): { sheet: Sheet; places: LinePlaces } {
   const { estimate, book } = source
   const { lines } = estimate.pricing
+  const held = heldOf(estimate)
   const sheet = new SheetBuilder(ORDER, [48, 14, 10, 13, 12, 13])
   const quantity = new Map<string, string>()
   const price = new Map<string, string>()
@@ -29,10 +31,15 @@ export function orderSheet(
     const count = line.thousandths / 1000
     const quantityFrom = bought.get(line.id)
     const from = estimate.split === null ? '' : `from ${line.source?.supplier ?? book.supplier}`
-    const notes = [note, from, overrideWords(line)].filter((words) => words !== '').join('; ')
+    const kept = held.lines.get(line.id)
+    const hold =
+      kept === undefined
+        ? ''
+        : `${kept.thousandths === line.thousandths ? '' : `${kept.thousandths / 1000} `}on hold, ${kept.by.join(', ')}`
+    const notes = [note, from, overrideWords(line), hold].filter((words) => words !== '').join('; ')
     sheet.row([
       text(notes === '' ? label : `${label}  (${notes})`, { wrap: true }),
-      text(line.code),
+      text(line.group === 'joints' && line.code.startsWith('joint-') ? '' : line.code),
       quantityFrom === undefined
         ? number(count, 'decimal', { input: true })
         : formula(quantityFrom, count, 'decimal'),
@@ -79,8 +86,14 @@ export function orderSheet(
   const goods = linesOfParts(lines, ['hardware', 'fasteners', 'concrete', 'other material'])
   if (goods.length > 0) sheet.group('Hardware, fasteners, concrete and other material')
   for (const line of goods) {
-    write(line, line.label, book.goods.find((good) => line.id === `good-${good.sku}`)?.note)
+    const packs = book.goods.find((good) => line.id === `good-${good.sku}`)?.note ?? ''
+    const notes = [packs, orderNote(line.cause.ids, estimate)].filter((words) => words !== '')
+    write(line, line.label, notes.join('; '))
   }
+  const joints = lines.filter(({ group, part }) => group === 'joints' && part === 'material')
+  if (joints.length > 0) sheet.group('What joints take')
+  for (const line of joints)
+    write(line, line.label, jointGoods(line, estimate)?.label.slice(`${line.label}: `.length))
   const ordered = lines.filter((line) => quantity.has(line.id))
   sheet.row([
     text('Order before tax', { bold: true, rule: 'strong' }),
@@ -98,6 +111,12 @@ export function orderSheet(
       },
     ),
   ])
+  if (held.holds.length > 0) {
+    sheet.gap()
+    sheet.heading('On hold')
+  }
+  for (const { name, what, until } of held.holds)
+    sheet.note(`${name}: ${what}. Not to be bought before ${until}.`)
   for (const words of estimate.split === null ? [] : splitWords(estimate.split)) sheet.note(words)
   sheet.gap()
   sheet.note(

@@ -30,25 +30,43 @@ interface Band {
 
 type Frame = Pick<Laying, 'border' | 'board' | 'gap'>
 
-/** Edges too short for the mitres of a border that runs along them. */
+/** Edges too short for the mitres of a border that runs along them, and such as leave a wall at so sharp an angle that its boards reach others. */
 export function borderFaults(job: Job, { levels }: Pick<Layout, 'levels'>, laying: Frame): readonly Fault[] {
-  const short = levels.flatMap((level) =>
-    bandsOf(job, level, levels, laying).filter(({ corners: [a, b, c, d] }) => {
-      const way = { x: b.x - a.x, y: b.y - a.y }
-      const inner = (c.x - d.x) * way.x + (c.y - d.y) * way.y
-      return inner < 2 * laying.board * Math.hypot(way.x, way.y)
-    }),
+  const bands = levels.map((level) => bandsOf(job, level, levels, laying))
+  const short = bands.flat().find(({ corners: [a, b, c, d] }) => {
+    const way = { x: b.x - a.x, y: b.y - a.y }
+    const inner = (c.x - d.x) * way.x + (c.y - d.y) * way.y
+    return inner < 2 * laying.board * Math.hypot(way.x, way.y)
+  })
+  const path = 'decking.border'
+  if (short !== undefined)
+    return [
+      {
+        path,
+        message: `edge ${short.number} is too short for the mitres of a border board along it`,
+        fix: 'make the edge longer, take fewer courses, or leave the border out',
+      },
+    ]
+  const [over] = bands.flatMap((own) =>
+    own.flatMap((band, i) =>
+      own
+        .slice(i + 1)
+        .filter((other) => convexOverlap(band.corners, other.corners, CLIPPED))
+        .map((other) => [band.number, other.number].sort((a, b) => a - b)),
+    ),
   )
-  const [first] = short
-  if (first === undefined) return []
+  if (over === undefined) return []
   return [
     {
-      path: 'decking.border',
-      message: `edge ${first.number} is too short for the mitres of a border board along it`,
-      fix: 'make the edge longer, take fewer courses, or leave the border out',
+      path,
+      message: `boards of the border along edges ${over[0]} and ${over[1]} would lie over each other`,
+      fix: 'turn the edge further from the wall, take fewer courses, or leave the border out',
     },
   ]
 }
+
+/** Mitres meet within so many ticks. */
+const CLIPPED = 1
 
 /** Boards of a border along a level's open edges, the outer course first, mitred where two of them meet. */
 export function frameBorder(

@@ -272,5 +272,13 @@ describe('patterns that a deck has no room for', () => {
     expect(faultOf({ border: 2 }, { outline: "0, 0; 16', 0; 16', 11'; 15', 12'; 0, 12'" })).toEqual([
       ['decking.border', 'edge 3 is too short for the mitres of a border board along it'],
     ])
+    // edge 2 leaves the wall at 12.3 degrees: at 11-1/2 in inside it the inner board’s tip lies 11.5 ÷ sin 12.3° = 54 in
+    // back along the wall, in the boards along edge 5
+    expect(
+      faultOf(
+        { border: 2, gap: '1/4 in' },
+        { outline: '0, 0; 56 in, 0; 120 in, 14 in; 120 in, 96 in; 0, 96 in' },
+      ),
+    ).toEqual([['decking.border', 'boards of the border along edges 2 and 5 would lie over each other']])
   })
 })

@@ -1,6 +1,6 @@
 import { checkFrame } from './checks/index.ts'
 import type { Design } from './estimate-types.ts'
-import { type Frame, type FrameRun, frameDeck } from './frame/index.ts'
+import { type Frame, type FrameRun, frameDeck, type frameZones } from './frame/index.ts'
 import { type Fault, type FieldPath, type Job, namedRuns, noSuchRun, readJob } from './job/index.ts'
 import { layAdditions } from './lay-additions.ts'
 import { type Layout, layOut } from './layout/index.ts'
@@ -35,11 +35,14 @@ export interface FramedJob {
   readonly frame: Frame
 }
 
-/** The frame of a valid job alone, without what stands on it. */
-export function frameJob(job: Job): Result<FramedJob, readonly Fault[]> {
+/**
+ * The frame of a valid job alone, without what stands on it.
+ * @param partsOf as for `frameDeck`
+ */
+export function frameJob(job: Job, partsOf?: typeof frameZones): Result<FramedJob, readonly Fault[]> {
   const layout = layOut(job)
   if (!layout.ok) return layout
-  const frame = frameDeck(job, layout.value)
+  const frame = frameDeck(job, layout.value, partsOf)
   return frame.ok ? ok({ job, layout: layout.value, frame: frame.value }) : frame
 }
 

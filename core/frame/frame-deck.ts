@@ -1,17 +1,14 @@
 import type { Fault, Job } from '../job/index.ts'
-import { beamThickness, type Layout, type ViewEdge, type ZoneView, zoneView } from '../layout/index.ts'
+import { beamThickness, type Layout, type ZoneView, zoneView } from '../layout/index.ts'
 import { fail, ok, type Result, type Ticks, ticks } from '../units/index.ts'
 import { BeamMarks, beamOf, framePlies, lineLength } from './beams.ts'
 import { type Blocking, frameBlocking } from './blocking.ts'
 import { braceBolts, frameBraces } from './braces.ts'
-import { frameBreakers } from './breakers.ts'
 import { connectorsOf } from './connectors.ts'
 import { borderOf, deckBlocks, fasciaOf } from './deck-surface.ts'
 import { edgesBesideHigher } from './decked-outline.ts'
-import { type Course, type Decked, fieldOf, frameDecking } from './decking.ts'
 import { deckingRuns } from './decking-runs.ts'
 import type { Dimensions } from './dimensions.ts'
-import { BoardNames, type EdgeBoard, frameHips, frameLedgers, frameRims } from './edge-boards.ts'
 import {
   footingFaults,
   jointFaults,
@@ -20,28 +17,33 @@ import {
   supportFaults,
 } from './field-faults.ts'
 import { footingUnder } from './footings.ts'
-import { frameHeaders } from './headers.ts'
+import { type FramedZone, frameZones, meeting } from './frame-zones.ts'
 import { hipConnectors, hipsOf } from './hips.ts'
 import { crowdedSides, openingClashes } from './joist-clashes.ts'
 import { joistGroups } from './joist-groups.ts'
-import { joistPlaces, joistRoom, type ViewOpening } from './joist-places.ts'
-import { jointedPlaces } from './joist-runs.ts'
-import { frameJoists, JoistNames, middleBeamsOf, type PlacedJoist } from './joists.ts'
-import { type LaidZone, type Laying, layingOf, linesUnder } from './laying.ts'
+import type { PlacedJoist } from './joists.ts'
+import { type LaidZone, layingOf } from './laying.ts'
 import { frameLevelSteps } from './level-steps.ts'
 import { midSpanBlocks } from './mid-span-blocking.ts'
 import { layoutNotes } from './notes.ts'
 import { patternFaults } from './pattern-faults.ts'
-import { type LevelDimensions, levelDimensions, type PlacedBeam, placeAllPosts } from './placed-beams.ts'
+import { levelDimensions, type PlacedBeam, placeAllPosts } from './placed-beams.ts'
 import { type PostOnBeam, postMember, withLength } from './posts.ts'
 import { postInWoodFaults } from './posts-in-wood.ts'
 import { beamRuns, ledgerRun, linesAlong, rimRuns } from './runs.ts'
 import { diagonal } from './set-out.ts'
-import type { Beam, DeckedZone, Frame, FrameRun, JoistGroup, Member, Post } from './types.ts'
-import { underFaults, withUnderJoists } from './under-joists.ts'
+import type { Beam, Frame, FrameRun, JoistGroup, Member, Post } from './types.ts'
+import { underFaults } from './under-joists.ts'
 
-/** Puts wood on a layout: every member, post, footing, connector and run, or the named faults that forbid it. */
-export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Fault[]> {
+/**
+ * Puts wood on a layout: every member, post, footing, connector and run, or the named faults that forbid it.
+ * @param partsOf frames its parts, or tells them from those of a deck whose parts are the same
+ */
+export function frameDeck(
+  job: Job,
+  layout: Layout,
+  partsOf: typeof frameZones = frameZones,
+): Result<Frame, readonly Fault[]> {
   const laid = layout.zones.map((zone): LaidZone => {
     const view = zoneView(job, zone)
     const level = layout.levels.find(({ number }) => number === zone.level)
@@ -51,7 +53,7 @@ export function frameDeck(job: Job, layout: Layout): Result<Frame, readonly Faul
   const misplaced = patternFaults(job, layout, laid)
   if (misplaced.length > 0) return fail(misplaced)
   const levels = levelDimensions(job, layout)
-  const zones = frameZones(job, levels, layout, laid)
+  const zones = partsOf(job, levels, layout, laid)
   const placed = placeAllPosts(job, layout, levels)
   const faults = [
     ...footingFaults(job),
@@ -174,105 +176,6 @@ function groupsOf(zones: readonly FramedZone[]): readonly JoistGroup[] {
   for (const { id, view, joists } of zones)
     groups.push(...joistGroups(id, view.polygon, joists, groups.length + 1))
   return groups
-}
-
-interface FramedZone {
-  readonly id: string
-  readonly view: ZoneView
-  readonly joists: readonly PlacedJoist[]
-  readonly boards: readonly EdgeBoard[]
-  readonly hips: readonly EdgeBoard[]
-  readonly openings: readonly ViewOpening[]
-  readonly headers: readonly Member[]
-  readonly level: number
-  readonly laying: Laying
-  /** breakers among them */
-  readonly courses: readonly Course[]
-  readonly decked: DeckedZone
-  readonly short: Ticks
-}
-
-function frameZones(
-  job: Job,
-  levels: LevelDimensions,
-  layout: Layout,
-  laid: readonly LaidZone[],
-): readonly FramedZone[] {
-  const joistNames = new JoistNames()
-  const boardNames = new BoardNames()
-  let firstCourse = 1
-  let firstBreaker = 1
-  return laid.map(({ zone, view, laying }): FramedZone => {
-    const d = levels(zone.level)
-    const level = layout.levels.find(({ number }) => number === zone.level) ?? layout.levels[0]
-    if (level === undefined) throw new Error('a deck has a level')
-    const across = level.outline.map((corner) => view.turned(corner).x)
-    const openings = zone.openings.map((opening): ViewOpening => {
-      const [a, b] = [
-        view.turned({ x: opening.x0, y: opening.y0 }),
-        view.turned({ x: opening.x1, y: opening.y1 }),
-      ]
-      return { number: opening.number, x0: a.x, y0: a.y, x1: b.x, y1: b.y }
-    })
-    const extent = [Math.min(...across), Math.max(...across)] as const
-    const room = joistRoom(view, d.joist.thickness)
-    const whole = withUnderJoists(
-      room,
-      joistPlaces(job, view, extent, d.joist.thickness, openings),
-      linesUnder(job, view, laying),
-      openings,
-      { spacing: job.frame.joists.spacing, gap: laying.gap },
-    )
-    const ledgers = frameLedgers(job, d, view, boardNames)
-    // a rim names the joists that end at it, and they name it as what their length ends at
-    const rimIds = frameRims(job, d, view, () => [], boardNames.copy())
-    const hips = frameHips(job, d, view, underHip(zone))
-    const ids = new Map([
-      ...ledgers.map(({ edge, id }) => [edge.index, id] as const),
-      ...rimIds.map(({ edge, plies }) => [edge.index, plies[0]?.id ?? ''] as const),
-      ...hips.map(({ edge, id }) => [edge.index, id] as const),
-      ...zone.supports
-        .filter(({ flush, edge }) => flush && edge >= 0)
-        .map(({ edge, id }) => [edge, id] as const),
-    ])
-    const zoned = { view, supports: zone.supports }
-    const places = jointedPlaces(job, room, whole, (place) => middleBeamsOf(job, zoned, place, ids))
-    const joists = frameJoists(job, d, zoned, places, ids, joistNames)
-    const joistsAt = (edge: ViewEdge) => meeting(joists, edge).map(({ member }) => member.id)
-    const rims = frameRims(job, d, view, joistsAt, boardNames)
-    const decked: Decked = { field: fieldOf(job, view, laying, level, layout.levels), openings, joists }
-    const decking = frameDecking(job, d, view, laying, decked, firstCourse)
-    firstCourse += decking.field.rows
-    const breakers = frameBreakers(job, d, view, laying, decked, firstBreaker)
-    firstBreaker += breakers.length
-    return {
-      id: zone.id,
-      view,
-      joists,
-      boards: [...ledgers, ...rims],
-      hips,
-      openings,
-      headers: frameHeaders(job, d, view, openings, joists),
-      level: zone.level,
-      laying,
-      courses: [...decking.courses, ...breakers],
-      decked: decking.field,
-      short: decking.short,
-    }
-  })
-}
-
-/** What carries a part's ply of a hip: the beam that is mitred under it, and the ledger at the inside corner. */
-function underHip({ supports }: LaidZone['zone']): readonly string[] {
-  const mitred = supports.filter(({ cuts }) => cuts.some((cut) => cut !== null && cut.meets !== null))
-  return [...supports.filter(({ kind }) => kind === 'ledger'), ...mitred].map(({ id }) => id)
-}
-
-/** Joists that start or end at an edge. */
-function meeting(joists: readonly PlacedJoist[], edge: ViewEdge): readonly PlacedJoist[] {
-  return joists.filter(
-    ({ place }) => place.startsAt?.index === edge.index || place.endsAt?.index === edge.index,
-  )
 }
 
 function asStretches({ view, joists }: FramedZone) {

@@ -1,15 +1,15 @@
 import { type LumberSize, sectionOf } from '../data/index.ts'
-import { type FramedJob, frameJob } from '../design.ts'
+import type { FramedJob } from '../design.ts'
 import { isRectangle, type Job, stairsOf } from '../job/index.ts'
 import { layAdditions } from '../lay-additions.ts'
 import { isModelled, type PriceBook, scopeTopics } from '../pricing/index.ts'
-import { feet, ticks } from '../units/index.ts'
 import { type ApartCosts, apartCosts, barePosts } from './apart-costs.ts'
-import { withChoice } from './choice.ts'
-import { EFFORT, type Effort } from './effort.ts'
+import { BoundFrames } from './bound-frames.ts'
+import type { Effort } from './effort.ts'
 import { isFlush } from './is-flush.ts'
 import { type LeastCents, leastCost, sharesOf } from './least-cost.ts'
 import { memo } from './memo.ts'
+import { PartsOnce } from './parts-once.ts'
 import { type SidePosts, Skeletons } from './skeleton.ts'
 import { standByNumber } from './stand-by-number.ts'
 import { startOf } from './start-choice.ts'
@@ -50,9 +50,6 @@ interface Costs {
   readonly parts: Parts
 }
 
-/** Far above the ground, so that no deck taken off for its parts has a post of no length. */
-const RAISED = feet(8)
-
 /**
  * The least costs of every part, by taking off decks that differ in that part alone. Null where not even the smallest
  * deck of the catalogue can be framed.
@@ -62,10 +59,11 @@ export function costModel(
   book: PriceBook,
   catalogue: Catalogue,
   effort: Effort,
+  once = new PartsOnce(job),
   known: Shared | null = null,
 ): CostModel | null {
   const start = startOf(job, catalogue)
-  const costs = costsOf(job, book, start, known, effort)
+  const costs = costsOf(new BoundFrames(job, effort, once), book, start, known)
   if (costs === null) return null
   const { apart, parts } = costs
   return {
@@ -86,47 +84,26 @@ export function costModel(
   }
 }
 
-/** The deck framed where its height adds nothing to the hours. */
-function framed(job: Job, choice: Choice, effort: Effort): FramedJob | null {
-  effort.addToBounds(EFFORT.frame)
-  const sized: Job = withChoice({ ...job, work: { ...job.work, heightAndSize: false } }, choice)
-  const made = frameJob(sized)
-  if (!made.ok) return null
-  effort.addToBounds(made.value.frame.members.length * EFFORT.framedMember)
-  return made.value
-}
-
-/** The same high above the ground. */
-function raised(job: Job, choice: Choice, effort: Effort): FramedJob | null {
-  return framed({ ...job, size: { ...job.size, height: ticks(job.size.height + RAISED) } }, choice, effort)
-}
-
 /** What is known already, and what is not; null where the start cannot be framed. */
-function costsOf(
-  job: Job,
-  book: PriceBook,
-  start: Choice,
-  known: Shared | null,
-  effort: Effort,
-): Costs | null {
+function costsOf(frames: BoundFrames, book: PriceBook, start: Choice, known: Shared | null): Costs | null {
   if (known !== null && known.parts !== null) return { apart: known.apart, parts: known.parts }
-  const first = raised(job, start, effort)
+  const first = frames.raised(start)
   if (first === null) return null
   const apart =
-    known?.apart ?? apartCosts(job, book, start, first.frame, (choice) => raised(job, choice, effort))
-  return { apart, parts: partsOf(job, book, start, first, apart, effort) }
+    known?.apart ?? apartCosts(frames.job, book, start, first.frame, (choice) => frames.raised(choice))
+  return { apart, parts: partsOf(frames, book, start, first, apart) }
 }
 
 function partsOf(
-  job: Job,
+  frames: BoundFrames,
   book: PriceBook,
   start: Choice,
   first: FramedJob,
   apart: ApartCosts,
-  effort: Effort,
 ): Parts {
+  const { job } = frames
   const bare = (choice: Choice): LeastCents | null => {
-    const made = raised(job, choice, effort)
+    const made = frames.raised(choice)
     return made === null ? null : leastCost(made.job, book, barePosts(made.frame))
   }
   const whole = leastCost(first.job, book, barePosts(first.frame))
@@ -162,7 +139,7 @@ function partsOf(
    * may cost less for the same length, so none of it counts.
    */
   function longerJoists(choice: Choice): LeastCents {
-    const made = raised(job, choice, effort)
+    const made = frames.raised(choice)
     return made === null ? 0 : Math.max(0, joistsOf(made) - joistsOf(first))
   }
 
@@ -188,8 +165,8 @@ function partsOf(
   /** Stairs and guards, which may be fixed to joists; none of it once bounds have had their share of the work. */
   function onTop(choice: Choice): LeastCents {
     if (stairsOf(job).length === 0 && job.guard.where === 'none') return 0
-    if (effort.boundsAreDone) return 0
-    const made = framed(job, choice, effort)
+    if (frames.effort.boundsAreDone) return 0
+    const made = frames.framed(choice)
     return made === null ? 0 : additionsCost(made, book)
   }
 }

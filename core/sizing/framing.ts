@@ -19,6 +19,8 @@ import { beamKey, setbacksKey } from './catalogue.ts'
 import { withChoice } from './choice.ts'
 import { EFFORT, type Effort } from './effort.ts'
 import { type KnownFailures, type PlacedChoice, standsInTheWay } from './known-failures.ts'
+import type { PartsOnce } from './parts-once.ts'
+import type { Places } from './places.ts'
 import { farthestReach, strongestLike } from './strongest-like.ts'
 import type { Catalogue, Choice, SizingBasis } from './types.ts'
 
@@ -29,10 +31,19 @@ interface Framed extends FramedJob {
   readonly laid: Laid | null
 }
 
+interface FramingInput {
+  readonly job: Job
+  readonly catalogue: Catalogue
+  readonly places: Places
+  readonly effort: Effort
+  readonly basis: SizingBasis
+}
+
 /** Frames ways and checks them, and asks of a failure which others fail with it. */
 export class Framing {
   readonly #job: Job
   readonly #catalogue: Catalogue
+  readonly #parts: PartsOnce
   readonly #failures: KnownFailures
   readonly #effort: Effort
   readonly #basis: SizingBasis
@@ -45,9 +56,10 @@ export class Framing {
   #checks = 0
 
   /** @param failures what is seen to fail is put there */
-  constructor(job: Job, catalogue: Catalogue, failures: KnownFailures, effort: Effort, basis: SizingBasis) {
+  constructor({ job, catalogue, places, effort, basis }: FramingInput, failures: KnownFailures) {
     this.#job = job
     this.#catalogue = catalogue
+    this.#parts = places.parts
     this.#failures = failures
     this.#effort = effort
     this.#basis = basis
@@ -114,7 +126,7 @@ export class Framing {
 
   /** A way framed, with the checks of its wood; null where it cannot be, which is remembered. */
   #frame(placed: PlacedChoice): Framed | null {
-    const framed = frameJob(withChoice(this.#job, placed.choice))
+    const framed = frameJob(withChoice(this.#job, placed.choice), this.#parts.of)
     if (!framed.ok) {
       for (const fault of framed.error) this.#failures.addFault(fault, placed)
       return null

@@ -5,6 +5,7 @@ import { withSetbacks } from './choice.ts'
 import { type CostModel, costModel } from './cost-model.ts'
 import type { Effort } from './effort.ts'
 import type { PlacedChoice } from './known-failures.ts'
+import { PartsOnce } from './parts-once.ts'
 import type { Skeleton } from './skeleton.ts'
 import { standByNumber } from './stand-by-number.ts'
 import type { Catalogue, Choice, FootingChoice, Setbacks } from './types.ts'
@@ -13,12 +14,14 @@ import type { Catalogue, Choice, FootingChoice, Setbacks } from './types.ts'
 export class Places {
   /** posts stand by their number alone */
   readonly plain: boolean
+  readonly parts: PartsOnce
   readonly #models: ReadonlyMap<string, CostModel>
   readonly #footings: ReadonlyMap<string, readonly FootingChoice[]>
 
   constructor(job: Job, book: PriceBook, catalogue: Catalogue, effort: Effort) {
     this.plain = standByNumber(job)
-    this.#models = modelsOf(job, book, catalogue, effort)
+    this.parts = new PartsOnce(job)
+    this.#models = modelsOf(job, book, catalogue, effort, this.parts)
     const [model] = this.#models.values()
     const { frame, ground } = job
     const takes = (footing: FootingChoice, post: Choice['postSize']) =>
@@ -63,11 +66,13 @@ function modelsOf(
   book: PriceBook,
   catalogue: Catalogue,
   effort: Effort,
+  parts: PartsOnce,
 ): ReadonlyMap<string, CostModel> {
   const models = new Map<string, CostModel>()
   let shared: CostModel['shared'] | null = null
   for (const setbacks of catalogue.setbacks) {
-    const model: CostModel | null = costModel(withSetbacks(job, setbacks), book, catalogue, effort, shared)
+    const at = withSetbacks(job, setbacks)
+    const model: CostModel | null = costModel(at, book, catalogue, effort, parts, shared)
     if (model === null) continue
     shared = model.shared
     models.set(setbacksKey(setbacks), model)

@@ -93,10 +93,9 @@ class Search {
   #doubtful = false
 
   constructor(input: SearchInput) {
-    const { job, catalogue, effort, basis } = input
     this.#input = input
     this.#places = input.places
-    this.#framing = new Framing(job, catalogue, this.#failures, effort, basis)
+    this.#framing = new Framing(input, this.#failures)
     this.#costs = input.costs
   }
 

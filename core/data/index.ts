@@ -19,6 +19,8 @@ export {
   guardBoltsSource,
   hangerNails,
   hangerNailsSource,
+  ledgerHoles,
+  ledgerHolesSource,
   type NailName,
   nailing,
   nailingSources,

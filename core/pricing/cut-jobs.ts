@@ -29,6 +29,8 @@ export interface Needs {
   readonly job: Job
   readonly frame: Pick<Frame, 'members'>
   readonly takeoff: Pick<Takeoff, 'pieces' | 'runs'>
+  /** its level caps are mitred at the deck's corners */
+  readonly guard?: { readonly members: Frame['members'] } | null
 }
 
 /** What can be cut from the price book, and what it does not price. */
@@ -46,7 +48,11 @@ export function cutJobs(needs: Needs, book: PriceBook, rack: readonly OffcutsOnH
   const { job, takeoff } = needs
   const faults: PriceFault[] = []
   const held = new Set(namedRuns(job.cutting.onePiece, takeoff.runs).named.map((run) => run.id))
-  const members = new Map(needs.frame.members.map((member) => [member.id, member]))
+  // what climbs shares no cuts: beside stairs each piece is fitted where it goes
+  const caps = (needs.guard?.members ?? []).filter(
+    ({ role, slope }) => role === 'guard cap' && slope === undefined,
+  )
+  const members = new Map([...needs.frame.members, ...caps].map((member) => [member.id, member]))
   const classes = new Map<string, { product: ProductClass; pieces: FixedPiece[]; runs: RunGroup[] }>()
   const classOf = (product: ProductClass) => {
     const key = productKey(product)

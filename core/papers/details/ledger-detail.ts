@@ -1,5 +1,6 @@
 import type { Estimate } from '../../estimate-types.ts'
 import { inches, printInches, printLength, ticks } from '../../units/index.ts'
+import { ledgerHoleWords } from '../build/ledger-words.ts'
 import { uprightDimension } from '../drawings/shapes.ts'
 import { rowsOf } from '../marking/ledger-fastenings.ts'
 import { said } from '../said.ts'
@@ -90,6 +91,7 @@ export function ledgerDetail({ job, frame, layout, checks }: Estimate): Detail |
           `1/2 in ${job.site.ledgerFastener === 'lag' ? 'lag screws' : 'bolts'} through sheathing of ${job.site.sheathing} into the house’s band.`,
           ...said(checks, 'Ledger fasteners'),
           ...said(checks, 'Places of ledger fasteners'),
+          ledgerHoleWords(job),
           'Drawn at the least distances; each has its place on the marking sheet.',
         ].join(' '),
       },

@@ -1,6 +1,7 @@
 import { LEDGER_EDGES } from '../../data/index.ts'
 import { AT_LEDGER_JOINT } from '../../takeoff/index.ts'
 import { printInches, printLength } from '../../units/index.ts'
+import { ledgerEndWords, ledgerHoleWords } from '../build/ledger-words.ts'
 import { ledgerMap } from '../drawings/ledger-map.ts'
 import { type LedgerFastening, ledgerFastenings } from '../marking/ledger-fastenings.ts'
 import type { Block } from '../sheet-types.ts'
@@ -40,6 +41,10 @@ export function ledgerBlocks({ estimate }: PaperSource): readonly Block[] {
           {
             kind: 'steps',
             items: [
+              {
+                text: `Hold each ledger where it goes before it is bored: ${ledgerEndWords(estimate)}`,
+              },
+              { text: ledgerHoleWords(job) },
               {
                 text: `Rings: ${name}. Single ones are staggered, one up, one down; the two ends${joints === 0 ? '' : ', and either side of a joint,'} have one in each row. Keep ${LEDGER_EDGES.ends} in or more from every end and joint of a ledger, and ${LEDGER_EDGES.bottom} in or more from its lower edge.`,
                 notes: [

@@ -23,6 +23,16 @@ describe('mitres of what is to be cut', () => {
     expect(across('2x10')).toEqual([48])
   })
 
+  it('of level caps of a guard go across their width, at the corners where they meet', () => {
+    const caps = jobsOf('wrap-hip.json').find(({ product }) => product.size === '2x6')?.cutJob.pieces ?? []
+    // four stretches, two of which turn a corner at either end and two at one; a 2x6 is 5-1/2 in wide
+    expect(
+      caps.filter(({ mitres }) => mitres !== undefined).map(({ mark, mitres }) => [mark, mitres?.across]),
+    ).toEqual(['GC1-1', 'GC2-1', 'GC3-1', 'GC3-3', 'GC4-1', 'GC4-2'].map((mark) => [mark, 176]))
+    for (const { mitres } of caps)
+      for (const end of mitres?.ends ?? []) expect([0, 4500]).toContain(Math.abs(end))
+  })
+
   it('of diagonal courses are those of their ends, and along the joists at their joints', () => {
     const decking = jobsOf('diagonal.json').find(({ product }) => product.size === '5/4x6')?.cutJob
     const jointed = decking?.runs.filter(({ points }) => points.length > 0) ?? []

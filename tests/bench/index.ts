@@ -14,8 +14,8 @@ await import('./dragging-frames.ts')
 papersAlone()
 await import('./stopping.ts')
 
-/** In a process of its own, with the young heap that the command line has: its memory is what a set of papers takes. */
+/** In a process of its own, with the flags that the command line has for them: its memory is what a set of papers takes. */
 function papersAlone(): void {
   const file = fileURLToPath(new URL('papers.ts', import.meta.url))
-  spawnSync(process.execPath, ['--max-semi-space-size=8', file], { stdio: 'inherit' })
+  spawnSync(process.execPath, ['--max-semi-space-size=8', '--optimize-for-size', file], { stdio: 'inherit' })
 }

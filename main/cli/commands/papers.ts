@@ -8,6 +8,7 @@ import {
   PERMIT_SHEETS,
   permitGaps,
   permitScaleGaps,
+  quoteWarnings,
 } from '../../../core/papers/index.ts'
 import { isPriced, needsAttention, reasonsForNoPrice } from '../../app/estimate-outcome.ts'
 import { readTextFile, writeWhole } from '../../app/files.ts'
@@ -65,6 +66,9 @@ export async function runPapers(
     const missing = [...permitGaps({ estimate }), ...permitScaleGaps(pages, page.paper)]
     output.say(`For the permit office:\n${missing.map((text) => `  ${printable(text)}\n`).join('')}`)
   }
+  const forCustomer = pages.some(({ sheet }) => sheet === 'quote') ? quoteWarnings(source) : []
+  if (forCustomer.length > 0)
+    output.say(`Before the quote goes out:\n${forCustomer.map((text) => `  ${printable(text)}\n`).join('')}`)
   const folder = makeFolder(to)
   const written =
     folder ??

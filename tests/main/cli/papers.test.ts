@@ -71,6 +71,25 @@ describe('papers', () => {
       expect(svg).toContain(each)
   })
 
+  test('says before a quote is written what to look at, and not where none is among the sheets', async () => {
+    // California: the lesser of $1,000 or 10 %
+    const firm = write('deposit.json', {
+      name: 'Plumb & Level',
+      state: 'CA',
+      stages: [
+        { label: 'Deposit', share: 5000 },
+        { label: 'Done', share: 5000 },
+      ],
+    })
+    const asked = (only: string) =>
+      runLine('papers', small, '--to', at(`quote ${only}`), '--only', only, '--as', 'csv', '--firm', firm)
+    const { said } = await asked('quote')
+    expect(said).toContain('Before the quote goes out:')
+    expect(said).toMatch(/is more than California lets a deposit be, \$[\d,.]+/)
+    expect(said).toContain('it says no day until which it holds')
+    expect((await asked('order')).said).not.toContain('Before the quote goes out:')
+  })
+
   test.each([
     [[], 'needs a folder: --to FOLDER'],
     [['--to', 'x', '--only', 'framin'], 'there is no "framin"; did you mean framing?'],

@@ -37,6 +37,12 @@ export class KnownFailures {
   readonly #weak = new WeakParts()
   readonly #numbers = new PartNumbers()
   readonly #hopeless = new Set<string>()
+  #version = 0
+
+  /** Another once more is known. */
+  get version(): number {
+    return this.#version
+  }
 
   /** Whether no sizes pass with the beams there. */
   isHopeless(setbacks: Choice['setbacks']): boolean {
@@ -44,6 +50,7 @@ export class KnownFailures {
   }
 
   addHopeless(setbacks: Choice['setbacks']): void {
+    this.#version += 1
     this.#hopeless.add(setbacksKey(setbacks))
   }
 
@@ -59,11 +66,24 @@ export class KnownFailures {
   /** Whether a frame fails on whatever footing. */
   hasFrame(placed: PlacedChoice): boolean {
     return (
-      this.isHopeless(placed.choice.setbacks) ||
-      this.#has(placed, OF_FRAMES) ||
-      this.#weak.hasJoists(placed.choice) ||
-      (placed.skeleton === null && this.#weak.hasBeams(placed.choice))
+      this.hasJoists(placed) ||
+      this.hasBeam('front', placed) ||
+      this.hasBeam('rear', placed) ||
+      this.hasPair(() => placed)
     )
+  }
+
+  /** Whether a beam or its posts fail, with whatever beam of as many plies on the other side where posts stand by their number. */
+  hasBeam(side: Side, placed: PlacedChoice): boolean {
+    return (
+      this.#has(placed, OF_BEAM[side]) ||
+      (placed.skeleton === null && this.#weak.hasBeam(side, placed.choice))
+    )
+  }
+
+  /** Whether the two beams fail together. */
+  hasPair(placed: () => PlacedChoice): boolean {
+    return this.#seen.holds('height') && this.#has(placed(), OF_PAIRS)
   }
 
   /** Whether the footing under a frame fails. */
@@ -78,6 +98,7 @@ export class KnownFailures {
   }
 
   addCheck(check: Check, placed: PlacedChoice): void {
+    this.#version += 1
     const family = familyOf(check.id)
     this.#seen.add(family, this.#keyOf(family, placed))
     if (check.status !== 'fails') return
@@ -89,6 +110,7 @@ export class KnownFailures {
   }
 
   addFault(fault: Fault, placed: PlacedChoice): void {
+    this.#version += 1
     const height = fault.path === 'size.height' || fault.path === 'shape.levels'
     const family = height ? 'height' : 'whole'
     this.#seen.add(family, this.#keyOf(family, placed))
@@ -174,16 +196,11 @@ type Family =
 
 const OF_FOOTINGS: readonly Family[] = ['footing-size', 'footing-thickness', 'footings of stairs', 'whole']
 const OF_JOISTS: readonly Family[] = ['decking', 'joists', 'joists and beams']
-const OF_FRAMES: readonly Family[] = [
-  ...OF_JOISTS,
-  'front beam',
-  'rear beam',
-  'front bearing',
-  'rear bearing',
-  'front posts',
-  'rear posts',
-  'height',
-]
+const OF_BEAM: Readonly<Record<Side, readonly Family[]>> = {
+  front: ['front beam', 'front bearing', 'front posts'],
+  rear: ['rear beam', 'rear bearing', 'rear posts'],
+}
+const OF_PAIRS: readonly Family[] = ['height']
 
 /** Checks of one beam or its posts, by the key of the beam; a middle beam goes by the front one's fields. */
 const OF_BEAMS =

@@ -13,6 +13,7 @@ import { KnownFailures, type PlacedChoice } from './known-failures.ts'
 import type { LeastCents } from './least-cost.ts'
 import { leastOfWay, type OpenFrame, openFrame } from './open-frame.ts'
 import type { Places } from './places.ts'
+import { RuledOut } from './ruled-out.ts'
 import { type Series, seriesOf } from './series.ts'
 import type { Catalogue, Choice, SizingBasis, SizingWork } from './types.ts'
 import type { CountedWay, WayCosts } from './way-costs.ts'
@@ -86,6 +87,7 @@ class Search {
   readonly #places: Places
   readonly #heap = new Heap<Waiting>()
   readonly #failures = new KnownFailures()
+  readonly #ruledOut = new Map<Series, RuledOut>()
   readonly #framing: Framing
   readonly #costs: WayCosts
   #best: Best | null = null
@@ -228,13 +230,12 @@ class Search {
     }
   }
 
-  #isRuledOut({ setbacks, joist, postSize, ...beams }: Series, i: number, j: number): boolean {
-    const [footing] = this.#places.footingsUnder(postSize)
-    const front = beams.front[i]?.beam ?? null
-    const rear = beams.rear[j]?.beam ?? null
-    if (front === null || footing === undefined) return true
-    const placed = { choice: { setbacks, joist, front, rear, postSize, footing }, skeleton: null }
-    return this.#places.plain ? this.#failures.hasFrame(placed) : this.#failures.hasJoists(placed)
+  #isRuledOut(series: Series, i: number, j: number): boolean {
+    const [footing] = this.#places.footingsUnder(series.postSize)
+    const known =
+      this.#ruledOut.get(series) ?? new RuledOut(series, footing, this.#failures, this.#places.plain)
+    this.#ruledOut.set(series, known)
+    return known.has(i, j)
   }
 
   #take(entry: Waiting, bound: number): void {

@@ -53,11 +53,8 @@ export class WeakParts {
     )
   }
 
-  hasBeams(choice: Choice): boolean {
-    return this.#hasBeam('front', choice, choice.front) || this.#hasBeam('rear', choice, choice.rear)
-  }
-
-  #hasBeam(side: Side, choice: Choice, beam: BeamChoice | null): boolean {
+  hasBeam(side: Side, choice: Choice): boolean {
+    const beam = choice[side]
     if (beam === null) return false
     const weak = this.#beams.get(`${side} ${setbacksKey(choice.setbacks)}`) ?? []
     return weak.some(

@@ -13,9 +13,16 @@ export function jobName(statement: JobStatement): string {
   return line === '' ? 'Untitled job' : [...line].slice(0, LONGEST).join('')
 }
 
-/** Name of a file for a job, safe on every file system: no path, no reserved name, no hidden file. */
+/** Signs that turn the direction of what follows: a name that holds them may read as another one. */
+const TURNS = /[\u061C\u200E\u200F\u202A-\u202E\u2066-\u2069]/gu
+
+/** Name of a file for a job, safe on every file system: no path, no reserved name, no hidden file, no sign that turns it. */
 export function fileNameFor(statement: JobStatement, extension: string): string {
-  const stem = [...jobName(statement).replace(/[<>:"/\\|?*]/g, '-')]
+  const stem = [
+    ...jobName(statement)
+      .replace(TURNS, '')
+      .replace(/[<>:"/\\|?*]/g, '-'),
+  ]
     .slice(0, 80)
     .join('')
     .replace(/^[. ]+|[. ]+$/g, '')

@@ -233,15 +233,14 @@ export class Flow {
     const size = 7.5
     const page = `Page ${number} of ${of} · ${PAPER_NAMES[this.options.paper]}`
     const prices = this.#sheet.audience === 'customer' ? about.pricesOf : about.prices
+    const revision = fitText(about.revision, this.width / 3, size)
+    const state = ` · revision ${revision} · ${fitText(date, this.width / 5, size)}`
+    const room = this.width - widthOf(page, size, 'bold') - 20
+    const job = fitText(about.job, room - widthOf(state, size), size)
     const lower = `${prices} · ${about.code} · Local code and the building official govern.`
     return [
       lineMark(this.left, y - 10, right, y - 10, { tone: 'soft' }),
-      textMark(
-        this.left,
-        y,
-        fitText(`${about.job} · revision ${about.revision} · ${date}`, this.width - 130, size),
-        { size },
-      ),
+      textMark(this.left, y, `${job}${state}`, { size }),
       textMark(right, y, page, { size, weight: 'bold', anchor: 'end' }),
       textMark(this.left, y + 10, fitText(lower, this.width, size), { size, tone: 'soft' }),
     ]

@@ -100,6 +100,25 @@ describe('pages', () => {
     }
   })
 
+  test('say revision and date beside a job of a very long name, which gives way to them', () => {
+    const about = {
+      ...ABOUT,
+      job: 'Mississippi'.repeat(18),
+      revision: 'x'.repeat(40),
+      code: 'IRC '.repeat(9),
+    }
+    const [page] = layOutPages([sheet([{ kind: 'text', text: 'one' }])], about, {
+      paper: 'letter',
+      scale: null,
+    })
+    const words = page === undefined ? '' : textsOf(page).join('\n')
+    for (const each of ['Mississippi', `revision ${'x'.repeat(40)}`, '2026-01-31', 'Page 1 of 1'])
+      expect(words).toContain(each)
+    const { left = 0, right = 0 } = page === undefined ? {} : extent(page)
+    expect(left).toBeGreaterThanOrEqual(36)
+    expect(right).toBeLessThanOrEqual(612 - 36)
+  })
+
   test('keep the lines to sign on together, with what stands over them', () => {
     const lines = ['For the firm, and date', 'The customer, and date']
     for (let count = 30; count < 60; count += 1) {

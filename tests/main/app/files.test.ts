@@ -92,6 +92,8 @@ describe('a job’s file name', () => {
     ['  ...  ', 'Job.xlsx'],
     ['CON', 'Job.xlsx'],
     ['two\nlines', 'two lines.xlsx'],
+    // U+202E turns what follows: it would be shown as “deckxslx.exe”
+    ['deck\u202Eexe.xslx\u2066', 'deckexe.xslx.xlsx'],
   ])('of %j is %s', (name, file) => {
     expect(fileNameFor({ name }, 'xlsx')).toBe(file)
   })

@@ -153,8 +153,8 @@ export function PapersBench() {
       <section className="group">
         <h2>Workbook</h2>
         <p>
-          Summary, order for the yard, cutting plan, members, hardware and concrete, hours, cost and checks,
-          with live formulas: a changed price changes the total.
+          Summary, order for the yard, cutting plan, members, hardware and concrete, ground, hours, cost,
+          checks, joist marks and pieces by place, with live formulas: a changed price changes the total.
         </p>
         <button type="button" className="button" disabled={making} onClick={() => saveWorkbook(session)}>
           {making ? 'Making the workbook' : 'Save the workbook'}

@@ -1,6 +1,5 @@
 import {
   common,
-  insetBy,
   lengthOf,
   type PlanePoint,
   type Polygon,
@@ -13,16 +12,14 @@ import {
   without,
 } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
-import type { Level, ZoneView } from '../layout/index.ts'
+import type { ZoneView } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
-import { borderShapes } from './border.ts'
 import { courseWidths, LEAST_COURSE, slantingWidths } from './course-widths.ts'
-import { deckedOutlines } from './decked-outline.ts'
 import { type Dimensions, fieldProduct } from './dimensions.ts'
 import { boundsOf, cornersOf, lengthUp } from './footprint.ts'
 import type { ViewOpening } from './joist-places.ts'
 import { type PlacedJoist, shapeFields } from './joists.ts'
-import { borderReach, type Laying } from './laying.ts'
+import type { Laying } from './laying.ts'
 import type { Line } from './runs.ts'
 import { slantOf } from './slant.ts'
 import type { DeckedZone, Member } from './types.ts'
@@ -90,7 +87,7 @@ export function frameDecking(
     const strip = cornersOf({ ...bounds, y0, y1: y0 + width })
     const parts = isBox ? [strip] : partsOf(strip, laid, holes)
     return parts.map((shape, part) =>
-      courseOf(job, d, { view, laying, rotation, joists }, shape, {
+      courseOf({ job, d, view, laying, rotation, joists }, shape, {
         name: `${firstCourse + i}${part === 0 ? '' : letter(part)}`,
         row: i + 1,
       }),
@@ -100,82 +97,6 @@ export function frameDecking(
   const area = whole.reduce((sum, shape) => sum + twiceArea(shape) / 2, 0)
   const field = { zone: view.zone.id, degrees, rows: widths.length, cover: extent, area: Math.abs(area) }
   return { courses, field, short }
-}
-
-/**
- * What the field of a zone's decking covers, in its view: all of it but what a border takes, and a gap short of a higher
- * level, against whose rim it ends.
- */
-export function fieldOf(
-  job: Job,
-  view: ZoneView,
-  laying: Laying,
-  level: Level,
-  levels: readonly Level[],
-): readonly Polygon[] {
-  const higher = levels
-    .filter(({ deckTop }) => deckTop > level.deckTop)
-    .map(({ outline }) => insetBy(outline, Array(outline.length).fill(-job.decking.gap)).polygon)
-    .map((outline) => outline.map((corner) => view.turned({ x: corner.x, y: corner.y })))
-  const field = besideBorder(job, view, laying, level, levels)
-  return higher.some((outline) => common(field, [outline]).length > 0) ? without(field, higher) : field
-}
-
-/** Where an edge with a border ends at a wall in an inside corner, its boards reach further in than those beside it. */
-function besideBorder(
-  job: Job,
-  view: ZoneView,
-  laying: Laying,
-  level: Level,
-  levels: readonly Level[],
-): readonly Polygon[] {
-  const field = insideBorder(job, view, laying, level, levels)
-  const reaching = borderShapes(job, level, levels, laying).flatMap((board): readonly Polygon[] => {
-    const seen = (shape: Polygon) => shape.map(({ x, y }) => view.turned({ x, y }))
-    const shared = common(field, [seen(board)]).reduce(
-      (sum, shape) => sum + Math.abs(twiceArea(shape)) / 2,
-      0,
-    )
-    // moved on the plan: a view along the house is its mirror image, in which outward would be inward
-    return shared > TOUCHING ? [seen(insetBy(board, Array(board.length).fill(-laying.gap)).polygon)] : []
-  })
-  return reaching.length === 0 ? field : without(field, reaching)
-}
-
-function insideBorder(
-  job: Job,
-  view: ZoneView,
-  laying: Laying,
-  level: Level,
-  levels: readonly Level[],
-): readonly Polygon[] {
-  const cover = coverOf(job, view)
-  if (laying.border === 0) return [cover]
-  const reach = borderReach(laying)
-  const inner = deckedOutlines(job, level, levels).map(({ polygon, edges, isWhole }) =>
-    isWhole
-      ? insetBy(
-          level.outline,
-          level.edges.map(({ kind }) =>
-            kind === 'wall' ? job.decking.wallGap : reach - job.decking.overhang,
-          ),
-        )
-      : insetBy(
-          polygon,
-          edges.map((edge) => (edge?.kind === 'open' ? reach : 0)),
-        ),
-  )
-  const seen = inner.map(({ polygon }) => polygon.map((point) => view.turned({ x: point.x, y: point.y })))
-  return common([cover], seen)
-}
-
-/** What decking covers of a zone, in its view. */
-function coverOf(job: Job, view: ZoneView): Polygon {
-  const { overhang, wallGap, gap } = job.decking
-  const widths = view.edges.map(({ edge }) =>
-    edge.kind === 'wall' ? wallGap : edge.kind === 'open' ? -overhang : edge.seam === 'hip' ? gap / 2 : 0,
-  )
-  return insetBy(view.polygon, widths).polygon
 }
 
 /** Breakers with the gaps on both their sides, across all of a zone. */
@@ -203,7 +124,10 @@ export function partsOf(
     .sort((a, b) => boundsOf(a).x0 - boundsOf(b).x0 || boundsOf(a).y0 - boundsOf(b).y0)
 }
 
+/** A zone's decking as its boards lie. */
 interface Laid {
+  readonly job: Job
+  readonly d: Dimensions
   readonly view: ZoneView
   readonly laying: Laying
   readonly rotation: Rotation
@@ -211,12 +135,11 @@ interface Laid {
 }
 
 function courseOf(
-  job: Job,
-  d: Dimensions,
-  { view, laying, rotation, joists }: Laid,
+  zone: Laid,
   shape: Polygon,
   { name, row }: { readonly name: string; readonly row: number },
 ): Course {
+  const { job, d, view, laying, rotation, joists } = zone
   const { degrees, board } = laying
   const bounds = boundsOf(shape)
   const { x0, x1, y0, y1 } = bounds
@@ -228,14 +151,13 @@ function courseOf(
   const isNotched = degrees === 0 && !isRectangle(shape, bounds)
   const outline: Outline = {
     bounds,
-    rotation,
     spans: heights.map((y) => ({ y, span: spanAt(shape, y) })),
     across: isNotched ? shape.map(({ x, y }) => ({ x: y, y: x })) : null,
     shape,
   }
   const crossed = joists
     .flatMap((joist) => {
-      const at = crossing(job, d, joist, outline)
+      const at = crossing(zone, joist, outline)
       return at === null ? [] : [{ joist, ...at }]
     })
     .sort((a, b) => a.at - b.at)
@@ -299,7 +221,6 @@ function patternFields({ degrees, border, breakers }: Laying): readonly string[]
 /** A board's shape as far as joists under it ask. */
 interface Outline {
   readonly bounds: ReturnType<typeof boundsOf>
-  readonly rotation: Rotation
   /** of a board at an angle, on its middle line and its two long edges */
   readonly spans: readonly { readonly y: number; readonly span: readonly [number, number] }[]
   /** of a straight board that is not as wide everywhere: its shape with x and y changed about */
@@ -321,12 +242,11 @@ function lengthOver({ bounds: { y0, y1 }, shape }: Outline, along: (y: number) =
  * ends at; null where the board does not lie on it.
  */
 function crossing(
-  job: Job,
-  d: Dimensions,
+  { job, d, rotation }: Laid,
   { place, from, to }: PlacedJoist,
   outline: Outline,
 ): { readonly at: number; readonly grazes: boolean } | null {
-  const { bounds, rotation, spans, across } = outline
+  const { bounds, spans, across } = outline
   const { x0, x1, y0, y1 } = bounds
   const { cos, sin } = rotation
   // the joist's centre line is x cos − y sin = centre, as the boards lie
@@ -373,9 +293,6 @@ function spanAt(shape: Polygon, y: number): readonly [number, number] {
 /** Clipping leaves corners within a thousandth of a tick of a line; lengths are rounded past it. */
 const NOISE = 0.01
 const CLIPPED = 0.01
-
-/** Shapes that touch along an edge share so many square ticks at most. */
-const TOUCHING = 64
 
 function isRectangle(shape: Polygon, { x0, x1, y0, y1 }: ReturnType<typeof boundsOf>): boolean {
   return shape.length === 4 && shape.every(({ x, y }) => (x === x0 || x === x1) && (y === y0 || y === y1))

@@ -2,7 +2,8 @@ import type { Job } from '../job/index.ts'
 import type { Layout, ViewEdge, ZoneView } from '../layout/index.ts'
 import type { Ticks } from '../units/index.ts'
 import { frameBreakers } from './breakers.ts'
-import { type Course, type Decked, fieldOf, frameDecking } from './decking.ts'
+import { type Course, type Decked, frameDecking } from './decking.ts'
+import { fieldOf } from './decking-field.ts'
 import { BoardNames, type EdgeBoard, frameHips, frameLedgers, frameRims } from './edge-boards.ts'
 import { frameHeaders } from './headers.ts'
 import { joistPlaces, joistRoom, type ViewOpening } from './joist-places.ts'
@@ -79,7 +80,11 @@ export function frameZones(
     const joists = frameJoists(job, d, zoned, places, ids, joistNames)
     const joistsAt = (edge: ViewEdge) => meeting(joists, edge).map(({ member }) => member.id)
     const rims = frameRims(job, d, view, joistsAt, boardNames)
-    const decked: Decked = { field: fieldOf(job, view, laying, level, layout.levels), openings, joists }
+    const decked: Decked = {
+      field: fieldOf({ job, view, laying, level, levels: layout.levels }),
+      openings,
+      joists,
+    }
     const decking = frameDecking(job, d, view, laying, decked, firstCourse)
     firstCourse += decking.field.rows
     const breakers = frameBreakers(job, d, view, laying, decked, firstBreaker)

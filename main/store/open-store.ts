@@ -6,6 +6,7 @@ import { backUp, backupFolder } from './backups.ts'
 import { type Arrival, type Arrived, takeEverything } from './everything.ts'
 import { APPLICATION_ID, readHeader } from './header.ts'
 import { type JobRepository, jobRepository } from './jobs.ts'
+import { makeStore, prepare } from './make-store.ts'
 import { latestVersion, migrate, storedVersion } from './migrate.ts'
 import { MIGRATIONS, type Migration } from './migrations.ts'
 import { type OffcutRepository, offcutRepository } from './offcuts.ts'
@@ -62,11 +63,9 @@ export function openStore(options: StoreOptions): Result<Store, StoreRefusal> {
   }
   let db: Database | null = null
   try {
+    if (!existsSync(file)) makeStore(file, migrations)
     db = new Sqlite(file, { timeout: 5000 })
-    db.pragma('journal_mode = WAL')
-    db.pragma('synchronous = FULL')
-    db.pragma('foreign_keys = ON')
-    if (storedVersion(db) === 0) db.pragma(`application_id = ${APPLICATION_ID}`)
+    prepare(db)
     const backup = migrate(db, migrations, (version) => copyOf(db as Database, file, version))
     return ok(storeOn(db, options, backup))
   } catch (error) {

@@ -63,7 +63,9 @@ export function postPlaces(
     const far = i === 0 ? { down: 0, up: FURTHER } : { down: FURTHER, up: 0 }
     return stands(clear) ? clearOf(at, far, stands) : clear
   })
-  const [start, end] = ends as [number, number]
+  const [near, far] = ends as [number, number]
+  // two that give way past each other stay where they are: the checks tell what they stand in
+  const [start, end] = far - near < post ? [first, last] : [near, far]
   const beside = joists
     .flatMap((joist) => [joist - (post + inches(1.5)) / 2, joist + (post + inches(1.5)) / 2])
     .filter((place) => !stands(place))

@@ -125,3 +125,26 @@ it.each([16, 18, 20, 22, 24, 26, 28])(
     expect(nearest(made, joints)).toBeGreaterThanOrEqual(7.75)
   },
 )
+
+it('a post that has no other place than at a joint is named, and nothing covers it', () => {
+  // a notch 18 in wide in the right side, its inner edge an end joist butted in the middle of that: posts at either end
+  // of 18 in cannot both stand 7-3/4 in off the middle
+  const made = built({
+    size: { height: '48 in' },
+    shape: {
+      outline: '0, 0; 192, 0; 192, 100; 170, 100; 170, 118; 192, 118; 192, 216; 0, 216',
+      middleBeams: '109 in',
+    },
+    frame: { joists: { size: '2x8', overMiddle: 'butted' }, beams: { front: { setback: '8 in', posts: 2 } } },
+    ground: { base: '14 in' },
+    guard: { where: 'all open edges' },
+  })
+  const inner = made.guard?.stretches.find(({ edge }) => edge.id === 'edge-4')
+  const at = inner?.posts.map((post) => post.at / 32) ?? []
+  expect(at).toEqual(at.toSorted((a, b) => a - b))
+  for (const place of at) expect(place > 0 && place < 18, `${at}`).toBe(true)
+  const check = made.checks.find(({ id }) => id === 'guard-posts')
+  expect(check?.status).toBe('outside scope')
+  expect(check?.message).toContain('The board is jointed where GP')
+  expect(check?.remedy).toContain('licensed designer')
+})

@@ -12,7 +12,7 @@ import { firmInput } from './firm-file.ts'
 import { keptDay } from './kept-days.ts'
 import { windowMemory } from './kept-window.ts'
 import { lengthInput as length } from './length-input.ts'
-import { paperInput, quoteInputs } from './paper-input.ts'
+import { orderInput, paperInput, quoteInputs } from './paper-input.ts'
 import { LONGEST_PRICES } from './price-file.ts'
 import { productInput } from './product-input.ts'
 import { statementInput } from './statement-input.ts'
@@ -214,6 +214,7 @@ export const INPUTS: { readonly [M in MethodName]: z.ZodType<Methods[M][0]> } = 
   'workbook.make': z.strictObject({ statement: statementInput, jobId: id.optional() }),
   'papers.preview': paperInput,
   'papers.make': paperInput,
+  'papers.order': orderInput,
   'quotes.read': quoteInputs.read,
   'quotes.lines': z.strictObject({ statement: statementInput, jobId: id.optional() }),
   'quotes.send': quoteInputs.send,

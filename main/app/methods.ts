@@ -189,6 +189,7 @@ export function methodTable({
     },
     'papers.preview': { mutating: false, run: papers.preview },
     'papers.make': { mutating: false, run: papers.make },
+    'papers.order': { mutating: false, run: papers.order },
     'quotes.read': { mutating: false, run: papers.quotes },
     'quotes.lines': { mutating: false, run: papers.sinceQuote },
     'quotes.send': { mutating: true, run: papers.send },

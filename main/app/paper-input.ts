@@ -20,6 +20,15 @@ export const quoteInputs = {
   changeOrder: z.strictObject({ jobId, revision, page }),
 }
 
+/** The order, as what. */
+export const orderInput = z.strictObject({
+  statement: statementInput,
+  jobId: jobId.optional(),
+  date,
+  revision: z.string().max(40),
+  as: z.enum(['txt', 'csv']),
+})
+
 /** Which sheets, on what paper. */
 export const paperInput = z.strictObject({
   statement: statementInput,

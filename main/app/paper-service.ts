@@ -27,6 +27,7 @@ type Answer<M extends keyof Methods> = Promise<Methods[M][1]>
 export interface PaperService {
   readonly preview: (asked: Asked) => Answer<'papers.preview'>
   readonly make: (asked: Asked) => Answer<'papers.make'>
+  readonly order: (asked: Methods['papers.order'][0]) => Answer<'papers.order'>
   readonly quotes: (asked: Methods['quotes.read'][0]) => Answer<'quotes.read'>
   readonly sinceQuote: (asked: Methods['quotes.lines'][0]) => Answer<'quotes.lines'>
   readonly send: (asked: Methods['quotes.send'][0]) => Answer<'quotes.send'>
@@ -101,6 +102,19 @@ export function paperService(parts: {
     make: async (asked) => {
       const source = await sourceOf(asked, aboutQuotes(asked))
       return { fileName: fileNameFor(asked.statement, 'pdf'), base64: base64Of(await pdfOf(source, asked)) }
+    },
+    order: async ({ as, ...asked }) => {
+      const { makePapers } = await import('./papers.ts')
+      const stem = fileNameFor(asked.statement, 'x').slice(0, -2)
+      const page = { paper: 'letter', scale: null } as const
+      const wish = { only: ['order'], formats: [as], page, stem } as const
+      const { files } = await makePapers(await sourceOf(asked, false), wish, makePdf)
+      return {
+        files: files.map(({ name, content }) => ({
+          fileName: name,
+          base64: Buffer.from(content as string).toString('base64'),
+        })),
+      }
     },
     quotes: async (asked) => {
       const source = await sourceOf({ ...asked, revision: '' }, true)

@@ -17,6 +17,8 @@ export interface PaperActions {
   previewPapers(): Promise<void>
   /** makes the PDF and gives it with its name, or null where that failed (and was said) */
   makePapers(): Promise<MadeFile | null>
+  /** the order of each supplier as text or as a table; none where that failed (and was said) */
+  makeOrder(as: 'txt' | 'csv'): Promise<readonly MadeFile[]>
   /** asks what is offered in the job, what was sent of it and what to look at */
   readQuotes(): Promise<void>
   /** keeps the quote under its next number or revision, and gives the paper */
@@ -43,7 +45,7 @@ export function paperActions({ client, get, set, say }: SessionParts): PaperActi
       revision,
     }
   }
-  const file = async (make: () => Promise<MadeFile>): Promise<MadeFile | null> => {
+  const file = async <T>(make: () => Promise<T>): Promise<T | null> => {
     change({ busy: 'file' })
     try {
       return await make()
@@ -92,6 +94,10 @@ export function paperActions({ client, get, set, say }: SessionParts): PaperActi
       }
     },
     makePapers: () => file(() => client.call('papers.make', request())),
+    makeOrder: async (as) => {
+      const { only: _only, page: _page, ...asked } = request()
+      return (await file(() => client.call('papers.order', { ...asked, as })))?.files ?? []
+    },
     readQuotes,
     async sendQuote() {
       const { statement, jobId, date, page } = request()

@@ -355,6 +355,11 @@ export interface Methods {
   'papers.preview': [Stated & PaperRequest, { readonly pages: readonly Page[] }]
   /** the same pages as one PDF */
   'papers.make': [Stated & PaperRequest, { readonly fileName: string; readonly base64: string }]
+  /** the order of each supplier as text, to be pasted into a message, or as a table for a spreadsheet */
+  'papers.order': [
+    Stated & Pick<PaperRequest, 'date' | 'revision'> & { readonly as: 'txt' | 'csv' },
+    { readonly files: readonly { readonly fileName: string; readonly base64: string }[] },
+  ]
   /** quotes sent for a job, what is offered in it, what changed since the last one, and what to look at before the next */
   'quotes.read': [Stated & Pick<PaperRequest, 'date'>, QuoteDesk]
   /** the lines of the price that differ from those of the quote sent last; null where none was sent */

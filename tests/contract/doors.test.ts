@@ -203,6 +203,8 @@ describe('through every door the same answer comes to', () => {
     const { pages } = (await same('papers.preview', asked)) as { pages: readonly { marks: unknown }[] }
     expect(JSON.stringify(pages)).toContain('Plumb & <Level>')
     expect(await same('papers.make', asked)).toHaveProperty('base64')
+    const { only: _only, page: _page, ...order } = asked
+    expect(await same('papers.order', { ...order, as: 'txt' })).toHaveProperty('files.0.base64')
     const [direct] = await through('papers.preview', { ...asked, date: 'tomorrow' })
     expect(direct).not.toHaveProperty('result')
   })

@@ -47,6 +47,32 @@ test('the papers are shown as they will be printed, follow the choice of sheets 
   ).toBe('%PDF-')
 })
 
+test('the order is saved as text to paste and as a table, with the same sum', async ({ page, program }) => {
+  test.setTimeout(120_000)
+  await open(page, program.link)
+  await place(page, 'Papers').click()
+  const saved = async (name: string) => {
+    const button = page.getByRole('button', { name })
+    await expect(button).toBeEnabled({ timeout: 60_000 })
+    const [download] = await Promise.all([page.waitForEvent('download'), button.click()])
+    return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') }
+  }
+  const text = await saved('Save it as text')
+  expect(text.name).toMatch(/ order\.txt$/)
+  const sum = Number(
+    /All of it by this list, before tax: \$([\d,.]+)/.exec(text.text)?.[1]?.replaceAll(',', ''),
+  )
+  const table = await saved('Save it as CSV')
+  expect(table.name).toMatch(/ order\.csv$/)
+  // the amounts of all lines, which are dollars with two places at a line's end or before what may come instead
+  const amounts = [...table.text.matchAll(/\$[\d,]+\.\d+"?,"?\$([\d,]+\.\d\d)|,"?\$([\d,]+\.\d\d)"?\r?$/gm)]
+  const all = amounts.reduce(
+    (cents, [, board, good]) => cents + Math.round(Number((board ?? good ?? '').replaceAll(',', '')) * 100),
+    0,
+  )
+  expect(all).toBe(Math.round(sum * 100))
+})
+
 test('a quote with an option is sent, kept, and told apart from what the job became since', async ({
   page,
   program,

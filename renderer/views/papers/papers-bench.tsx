@@ -5,7 +5,7 @@ import { useJob, useSession } from '../../state/session-context.ts'
 import { FirmPart } from './firm-part.tsx'
 import { MissingForPermit } from './missing.tsx'
 import { QuotePart } from './quote-part.tsx'
-import { savePapers, saveWorkbook } from './save-workbook.ts'
+import { saveOrder, savePapers, saveWorkbook } from './save-workbook.ts'
 
 /** The scales a person asks for by name, 1 : n. */
 const SCALES = [
@@ -148,6 +148,28 @@ export function PapersBench() {
         </button>
         <p className="soft">
           {plural(pages.length, 'page')}. Print at 100 %, not fitted to the page: then the scales are true.
+        </p>
+      </section>
+      <section className="group">
+        <h2>Order for the yard</h2>
+        <p>As text, to paste into a message, or as a table for a spreadsheet; one for each supplier.</p>
+        <p className="paper-all">
+          <button
+            type="button"
+            className="button"
+            disabled={!isPriced}
+            onClick={() => saveOrder(session, 'txt')}
+          >
+            Save it as text
+          </button>
+          <button
+            type="button"
+            className="button"
+            disabled={!isPriced}
+            onClick={() => saveOrder(session, 'csv')}
+          >
+            Save it as CSV
+          </button>
         </p>
       </section>
       <section className="group">

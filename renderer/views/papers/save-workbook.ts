@@ -19,6 +19,13 @@ export function savePdf(
   session.say(`Saved: ${made.fileName}`)
 }
 
+/** Has the order of each supplier made as text or as a table, and saved. */
+export async function saveOrder(session: Session, as: 'txt' | 'csv'): Promise<void> {
+  const files = await session.makeOrder(as)
+  for (const made of files) saveFile(made, as === 'txt' ? 'text/plain' : 'text/csv')
+  if (files.length > 0) session.say(`Saved: ${files.map(({ fileName }) => fileName).join(', ')}`)
+}
+
 /** Has the chosen sheets made as a PDF and saved. */
 export async function savePapers(session: Session): Promise<void> {
   const made = await session.makePapers()

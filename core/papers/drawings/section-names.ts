@@ -48,17 +48,7 @@ export function sectionNames(
             'middle',
           ),
         ]),
-    ...(ledger === undefined
-      ? []
-      : [
-          say(
-            ledger.id,
-            ledger.box.y1 + BESIDE,
-            ledger.box.z0 - inches(4),
-            `ledger ${ledger.product.size}, flashed`,
-            'start',
-          ),
-        ]),
+    ...(ledger === undefined ? [] : ledgerName(ledger, frame, cut, say)),
     ...frame.beams.flatMap((beam) => {
       const ply = cut.find(({ id }) => beam.plyIds.includes(id))
       return ply === undefined
@@ -75,6 +65,28 @@ export function sectionNames(
     }),
     ...(footing === undefined ? [] : footingNames(footing, postSize, from, say)),
   ]
+}
+
+/** Under the ledger; where a beam is seen behind that place, over the decking, on a line to the ledger. */
+function ledgerName(
+  { id, box, product }: Member,
+  { beams, members }: Design['frame'],
+  cut: readonly Member[],
+  say: Say,
+): readonly Primitive[] {
+  const words = `ledger ${product.size}, flashed`
+  const x = box.y1 + BESIDE
+  const plies = new Set(beams.flatMap(({ plyIds }) => plyIds))
+  const isCut = new Set(cut.map((member) => member.id))
+  const hidden = members.some(
+    ({ id: own, box: ply }) =>
+      plies.has(own) && !isCut.has(own) && ply.y0 < x + WORDS && ply.y1 > x && ply.z1 > box.z0 - inches(8),
+  )
+  if (!hidden) return [say(id, x, box.z0 - inches(4), words, 'start')]
+  const over = box.z1 + inches(12)
+  const line = { kind: 'line', id, layer: 'marks', weight: 'fine', stroke: 'solid' } as const
+  const [at, z] = [(box.y0 + box.y1) / 2, (box.z0 + box.z1) / 2]
+  return [{ ...line, x1: at, y1: up(z), x2: x, y2: up(over) }, say(id, x + inches(1), over, words, 'start')]
 }
 
 /** Beside the first post and its footing: on the side of the house where there is room for words, else on the other. */

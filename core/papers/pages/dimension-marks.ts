@@ -4,6 +4,7 @@ import { plainText } from '../type/plain-text.ts'
 import type { Primitive } from '../types.ts'
 import { halo, LINE, lineMark, textMark } from './marks.ts'
 import { meet, type Room, type ToPage } from './rooms.ts'
+import { clearBy, slidesAlong } from './slides.ts'
 
 type Dimension = Extract<Primitive, { kind: 'dimension' }>
 
@@ -12,6 +13,8 @@ const SIZE = 7.5
 const TICK = 3
 const PAST = 4
 const OFF = 3
+/** figures that find no place of their own slide along their line so far at most */
+const REACH = 24
 
 /** A dimension line as it stands on the page. */
 interface Line {
@@ -73,9 +76,18 @@ export function dimensionFigures(
   const rooms = places.map((place) => ({ place, room: roomOf(place, wide) }))
   const found = rooms.find(({ room }) => !taken.some((other) => meet(room, other))) ?? rooms[0]
   if (found === undefined) return []
-  taken.push(found.room)
+  const [along, across] = line.upright ? (['y', 'x'] as const) : (['x', 'y'] as const)
+  const slides = [...slidesAlong(along, REACH), ...slidesAlong(across, REACH)]
+  const by = clearBy(found.room, taken, slides) ?? [0, 0]
+  const room = {
+    x0: found.room.x0 + by[0],
+    x1: found.room.x1 + by[0],
+    y0: found.room.y0 + by[1],
+    y1: found.room.y1 + by[1],
+  }
+  taken.push(room)
   const { x, y, ...look } = found.place
-  return [halo(found.room), textMark(x, y, text, { id: p.id, size: SIZE, ...look })]
+  return [halo(room), textMark(x + by[0], y + by[1], text, { id: p.id, size: SIZE, ...look })]
 }
 
 /** Where figures may stand: their baseline's point, and how they stand at it. */

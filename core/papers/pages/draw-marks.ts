@@ -6,7 +6,8 @@ import type { Drawing, Layer, Primitive, Stroke } from '../types.ts'
 import { dimensionFigures, dimensionLines } from './dimension-marks.ts'
 import { hatch } from './hatch.ts'
 import { boxMark, halo, LINE, lineMark, pathMark, textMark } from './marks.ts'
-import { meet, type Room, type ToPage } from './rooms.ts'
+import type { Room, ToPage } from './rooms.ts'
+import { clearBy, slidesOf } from './slides.ts'
 
 const DASHES: { readonly [stroke in Stroke]: readonly number[] } = {
   solid: [],
@@ -105,19 +106,24 @@ function written(
   const wide = widthOf(words, size)
   if (p.turned === true) {
     const top = y(p.y) - (p.anchor === 'middle' ? wide / 2 : p.anchor === 'start' ? wide : 0)
+    const room = { x0: x(p.x) - size / 2, x1: x(p.x) + size / 2, y0: top, y1: top + wide }
+    taken.push(room)
     return [
-      halo({ x0: x(p.x) - size / 2, x1: x(p.x) + size / 2, y0: top, y1: top + wide }),
+      halo(room),
       textMark(x(p.x) + size * 0.33, y(p.y), words, { id: p.id, size, anchor: p.anchor, turned: true }),
     ]
   }
   const left = x(p.x) - (p.anchor === 'middle' ? wide / 2 : p.anchor === 'end' ? wide : 0)
-  const room = { x0: left - 1.5, x1: left + wide + 1.5, y0: y(p.y) - size / 2, y1: y(p.y) + size / 2 }
-  // a mark in a crowd gives way to the one before it; anything else is written where it stands
-  if (p.layer === 'marks' && taken.some((other) => meet(room, other))) return []
+  const own = { x0: left - 1.5, x1: left + wide + 1.5, y0: y(p.y) - size / 2, y1: y(p.y) + size / 2 }
+  const by = clearBy(own, taken, slidesOf(p, all, x, y))
+  // a mark that finds no room gives way to those before it; anything else is written where it stands
+  if (by === null && p.layer === 'marks') return []
+  const [dx, dy] = by ?? [0, 0]
+  const room = { x0: own.x0 + dx, x1: own.x1 + dx, y0: own.y0 + dy, y1: own.y1 + dy }
   taken.push(room)
   return [
     ...(p.layer === 'beams' ? [] : [halo(room)]),
-    textMark(x(p.x), y(p.y) + size * 0.33, words, { id: p.id, size, anchor: p.anchor }),
+    textMark(x(p.x) + dx, y(p.y) + dy + size * 0.33, words, { id: p.id, size, anchor: p.anchor }),
   ]
 }
 

@@ -3,7 +3,7 @@ import type { Block } from '../sheet-types.ts'
 import { widthOf } from '../type/measure.ts'
 import { fitText } from '../type/wrap.ts'
 import type { Flow } from './flow.ts'
-import { boxMark, LINE, lineMark, pathMark, textMark } from './marks.ts'
+import { boxMark, halo, LINE, lineMark, pathMark, textMark } from './marks.ts'
 
 type SetUpBlock = Extract<Block, { kind: 'set-up' }>
 
@@ -46,12 +46,20 @@ export function setUpBlock(flow: Flow, block: SetUpBlock): void {
   })
   offcutWords(flow, block, x, top)
   flow.y = top + BAR + 2
+  // all lines before all figures: those of a lower row pass behind what is written in the rows above
+  rows.forEach((row, i) => {
+    for (const { at } of row)
+      flow.add(lineMark(x(at), top + BAR, x(at), flow.y + 9 * (i + 1) - 7, { width: LINE.fine }))
+  })
   for (const row of rows) {
     flow.y += 9
     for (const { at, text } of row) {
+      const wide = widthOf(text, FIGURE)
+      const isFirst = x(at) - flow.left < 40
+      const left = isFirst ? x(at) : x(at) - wide
       flow.add(
-        lineMark(x(at), top + BAR, x(at), flow.y - 7, { width: LINE.fine }),
-        textMark(x(at), flow.y, text, { size: FIGURE, anchor: x(at) - flow.left < 40 ? 'start' : 'end' }),
+        halo({ x0: left - 0.5, x1: left + wide - 0.5, y0: flow.y - 6, y1: flow.y + 1 }),
+        textMark(x(at), flow.y, text, { size: FIGURE, anchor: isFirst ? 'start' : 'end' }),
       )
     }
   }

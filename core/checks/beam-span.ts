@@ -50,6 +50,7 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
       'size.depth',
     ],
     prescriptive,
+    paged: lookup.paged,
     calculated: calculate(context, facts),
     beside: guide,
     good: (share) => `The ${beamName(beam)} uses ${share} of its span.`,
@@ -103,7 +104,7 @@ function allowed(context: CheckContext, facts: BeamFacts, size: LumberSize, plie
   const sentence = facts.slanting
     ? 'the table is for joists square to the beam'
     : 'the table is for joists from one side'
-  return { kind: 'outside', source: lookup.source, sentence }
+  return { kind: 'outside', paged: lookup.paged, source: lookup.source, sentence }
 }
 
 const SIZES: readonly LumberSize[] = ['2x6', '2x8', '2x10', '2x12']

@@ -59,6 +59,7 @@ function checkOne(context: CheckContext, one: LoadedFooting): Check {
       `frame.beams.${facts.beam.beam}.posts`,
     ],
     prescriptive,
+    paged: lookup.paged,
     calculated,
     beside: [
       ...(worst !== null && calculated !== worst ? [worst] : [byArea]),

@@ -17,7 +17,7 @@ export function checkFootingThicknesses(context: CheckContext): readonly Check[]
 
 function checkOne(context: CheckContext, { footing, area, facts }: LoadedFooting): Check {
   const bearing = bearingOf(context.job)
-  const { thickness, prescriptive, calculated, least } = thicknessFindings(context, footing, area, [
+  const { thickness, prescriptive, calculated, paged, least } = thicknessFindings(context, footing, area, [
     `Tributary area: ${squareFeetText(area)}`,
   ])
   return judge(context.job, {
@@ -27,6 +27,7 @@ function checkOne(context: CheckContext, { footing, area, facts }: LoadedFooting
     fields: ['ground.baseThickness', 'ground.base', 'ground.tube', 'site.soilBearing'],
     prescriptive,
     calculated,
+    paged,
     beside: beside(
       context,
       guideFootingThickness(ticks(Math.max(0, ...facts.spans)), facts.joistSpan, bearing.psf),

@@ -48,6 +48,7 @@ function checkOne(context: JoistContext, cantilever: JoistCantilever): Check {
     subjects: context.joistIds,
     fields: [`frame.beams.${beam}.setback`, 'frame.joists.size', 'size.depth'],
     prescriptive,
+    paged: lookup.paged,
     calculated: calculate(context, cantilever),
     beside: guide,
     good: (used) => `${joistsNamed(context)} use ${used} of their cantilever beyond the ${name}.`,

@@ -28,6 +28,7 @@ export function checkJoistSpan(context: JoistContext): Check {
     subjects: context.joistIds,
     fields: ['size.depth', 'frame.joists.size', 'frame.joists.spacing', 'frame.beams.front.setback'],
     prescriptive,
+    paged: lookup.paged,
     calculated: calculate(context),
     good: (share) => `${joistsNamed(context)} use ${share} of their span.`,
     bad: `${joistsNamed(context)} span ${feetInches(longest.clear)}; ${size} at ${spacingText(spacing)} may not.`,

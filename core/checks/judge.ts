@@ -16,6 +16,8 @@ export interface Question {
   /** by table or clause; null: none covers it */
   readonly prescriptive: Finding | null
   readonly calculated: Finding | null
+  /** false where its table has no page that can be relied on; true where none is said */
+  readonly paged?: boolean
   /** shown with the others, deciding nothing */
   readonly beside?: readonly Finding[]
   /** one line for a ratio within the limit */
@@ -59,6 +61,7 @@ export function judge(job: Job, question: Question): Check {
     message: messageFor(status, governing, question),
     remedy: remedyFor(status, question, row === null ? '' : disagreement(row, calculated)),
     fields: question.fields,
+    paged: question.paged ?? true,
   }
 }
 

@@ -52,6 +52,7 @@ export function checkLedgerFasteners(context: JoistContext): readonly Check[] {
       fields: ['site.ledgerFastener', 'site.sheathing', 'size.depth'],
       prescriptive,
       calculated,
+      paged: lookup.paged,
       good: () => `The ledger${where} takes ${name} at ${toInches(tabled ?? reckoned)} in on centre.`,
       bad: `The load on the ledger${where} is more than ${name} can carry.`,
       uncovered: `No table row covers ${name} through sheathing ${sheathing} at ${context.load} psf, ${job.site.deadLoad} psf dead, and a joist span of ${feetInches(span.clear)}`,

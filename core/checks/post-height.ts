@@ -38,6 +38,7 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     subjects: facts.posts.map((post) => post.id),
     fields: ['size.height', 'site.ground', 'frame.postSize', `frame.beams.${beam}.posts`],
     prescriptive: byTable(context, facts, tallest),
+    paged: allowedHeight(context, postSize, 0).paged,
     calculated: calculate(context, facts),
     beside: guide,
     good: (share) => `Posts under the ${beamName(facts.beam)} use ${share} of what they may.`,

@@ -1,6 +1,6 @@
 import { IRC_LIMITS, sectionOf } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
-import { tabledFootingDiameter } from '../rules/index.ts'
+import { type TableLookup, tabledFootingDiameter } from '../rules/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
 import { inches, ticks } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
@@ -52,6 +52,7 @@ function checkSize(context: CheckContext, all: readonly Borne[], most: Borne): C
     subjects: all.map(({ footing }) => footing.id),
     fields: ['ground.base', 'ground.tube', 'site.soil', 'site.soilBearing'],
     prescriptive,
+    paged: tabled(context, most, bearing).paged,
     calculated: { ...calculated, steps: [...areaSteps(most), ...calculated.steps] },
     good: () => told,
     bad: told,
@@ -70,12 +71,16 @@ function byTable(context: CheckContext, most: Borne, bearing: Bearing): Finding 
     const least = inches(IRC_LIMITS.smallFooting.value)
     return byLimit(IRC_LIMITS.smallFooting, length(least), length(width), steps)
   }
-  const lookup = underTables(context, tabledFootingDiameter(most.area, bearing.psf, context.load))
+  const lookup = tabled(context, most, bearing)
   return atLeast(lookup, width, [...steps, lookup.sentence])
 }
 
+function tabled(context: CheckContext, { area }: Borne, { psf }: Bearing): TableLookup {
+  return underTables(context, tabledFootingDiameter(area, psf, context.load))
+}
+
 function checkThickness(context: CheckContext, all: readonly Borne[], most: Borne): Check {
-  const { thickness, prescriptive, calculated, least } = thicknessFindings(
+  const { thickness, prescriptive, calculated, paged, least } = thicknessFindings(
     context,
     most.footing,
     most.area,
@@ -89,6 +94,7 @@ function checkThickness(context: CheckContext, all: readonly Borne[], most: Born
     fields: ['ground.baseThickness', 'ground.base', 'ground.tube', 'site.soilBearing'],
     prescriptive,
     calculated,
+    paged,
     good: () => `${told}; ${least} is enough.`,
     bad: `${told}; ${least} is needed.`,
     uncovered: `No table row covers the thickness of a footing under ${squareFeetText(most.area)} of stairs at ${context.load} psf`,
@@ -156,6 +162,7 @@ function checkPosts(context: CheckContext, all: readonly Borne[]): readonly Chec
         byTable.some((one) => one === null) || (calculated?.ratio ?? 0) > 1
           ? null
           : byTable.reduce(worse, null),
+      paged: allowedHeight(context, postSize, 0).paged,
       calculated,
       good: (share) => `Posts under the landing use ${share} of what they may.`,
       bad: `A post under the landing stands ${feetInches(tallest)}; ${postSize} may not.`,

@@ -4,5 +4,5 @@ import type { CheckContext } from './context.ts'
 /** A look-up, unless the deck's dead load is beyond what all the deck tables include: then nothing covers it. */
 export function underTables(context: CheckContext, lookup: TableLookup): TableLookup {
   if (context.noTables === null) return lookup
-  return { kind: 'outside', source: lookup.source, sentence: context.noTables }
+  return { kind: 'outside', paged: lookup.paged, source: lookup.source, sentence: context.noTables }
 }

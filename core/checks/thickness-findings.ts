@@ -12,6 +12,8 @@ interface Thickness {
   readonly thickness: Ticks
   readonly prescriptive: Finding | null
   readonly calculated: Finding
+  /** the table has a page for it */
+  readonly paged: boolean
   /** the larger of what table and calculation ask for, in words */
   readonly least: string
 }
@@ -53,5 +55,5 @@ export function thicknessFindings(
     ],
   }
   const least = feetInches(ticks(Math.max(prescriptive?.demand.value ?? 0, needed)))
-  return { thickness, prescriptive, calculated, least }
+  return { thickness, prescriptive, calculated, paged: lookup.paged, least }
 }

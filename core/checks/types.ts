@@ -43,4 +43,6 @@ export interface Check {
   /** what to do about it, or a caution; empty where nothing is needed */
   readonly remedy: string
   readonly fields: readonly FieldPath[]
+  /** false: its table has no page for such a load and such lumber that can be relied on, so that no size has a row */
+  readonly paged: boolean
 }

@@ -8,7 +8,10 @@ export interface TableQuery {
 }
 
 /** What a table says: the row and column used, whether they are exact or taken to the safe side, or that nothing covers it. */
-export type TableLookup =
+export type TableLookup = {
+  /** the table has a page for what was asked, whose rows can be relied on: another row of it may cover what this does not */
+  readonly paged: boolean
+} & (
   | {
       readonly kind: 'row'
       /** in the table's unit; null: the table says "not permitted" */
@@ -22,6 +25,7 @@ export type TableLookup =
       readonly sentence: string
     }
   | { readonly kind: 'outside'; readonly source: Source | null; readonly sentence: string }
+)
 
 interface Taken {
   /** candidates: one, or the two neighbours */
@@ -48,7 +52,7 @@ export function lookUpRow(table: CodeTable, query: TableQuery): TableLookup {
   const block = table.blocks.find((one) => one.at.every((entry, i) => entry === wanted[i]))
   if (block === undefined) {
     const sentence = `${table.title} lists nothing for ${table.blockAxes.map((axis, i) => say(axis, wanted[i] ?? '')).join(', ')}`
-    return { kind: 'outside', source: null, sentence }
+    return { kind: 'outside', paged: false, source: null, sentence }
   }
   const row = take(table.rowAxis, query.row)
   if (row === null) return outside(table, table.rowAxis, query.row, block)
@@ -84,6 +88,7 @@ function leastCell(
   ]
   return {
     kind: 'row',
+    paged: isRelied(block),
     ...found,
     at: block.at,
     exact: [...pages, row, column].every((taken) => taken.entries[0] === taken.asked),
@@ -146,5 +151,11 @@ function outside(
   const what =
     typeof asked === 'number' && !Number.isFinite(asked) ? `so great a ${axis.name}` : say(axis, asked)
   const sentence = `${table.title}: no entry for ${what}`
-  return { kind: 'outside', source: block?.source ?? table.blocks[0]?.source ?? null, sentence }
+  const paged = block !== null && isRelied(block)
+  return { kind: 'outside', paged, source: block?.source ?? table.blocks[0]?.source ?? null, sentence }
+}
+
+/** A page that was read, or recalled and reproduced. */
+function isRelied({ source: { confidence } }: TableBlock): boolean {
+  return confidence === 'verified' || confidence === 'from memory; reproduced'
 }

@@ -5,19 +5,25 @@ import type { SizingBasis } from './types.ts'
 
 const NONE: ReadonlySet<string> = new Set()
 
+type Checked = Pick<Design, 'job' | 'layout' | 'frame' | 'checks'>
+
 /** Names of the checks of a frame that its calculation alone has to answer for: those that no table covers in any size. */
-export function heldByCalculation(
-  basis: SizingBasis,
-  { job, layout, frame }: Pick<Design, 'job' | 'layout' | 'frame'>,
-): ReadonlySet<string> {
-  return basis === 'tables' ? NONE : checksBesideTables(job, layout, frame)
+export function heldByCalculation(basis: SizingBasis, checked: Checked): ReadonlySet<string> {
+  return basis === 'tables' ? NONE : coveredInNoSize(checked)
+}
+
+/**
+ * Names of the checks that no table covers in any size, for how the members lie or for want of a page. Where nobody has
+ * stated the snow the page is wanted for a load that is only taken: that asks for the statement, not for calculations.
+ */
+export function coveredInNoSize({ job, layout, frame, checks }: Checked): ReadonlySet<string> {
+  const names = new Set(checksBesideTables(job, layout, frame))
+  if (job.site.snowStated) for (const { id, paged } of checks) if (!paged) names.add(id)
+  return names
 }
 
 /** Checks of a design that keep its sizes from being chosen. */
-export function failingIn(
-  basis: SizingBasis,
-  design: Pick<Design, 'job' | 'layout' | 'frame' | 'checks'>,
-): readonly Check[] {
+export function failingIn(basis: SizingBasis, design: Checked): readonly Check[] {
   const held = heldByCalculation(basis, design)
   return design.checks.filter((check) => standsInTheWay(check, held))
 }

@@ -2,7 +2,6 @@ import {
   type Check,
   checkFrame,
   checkSpansOfBeams,
-  checksBesideTables,
   checksWith,
   checkWood,
   type WoodChecks,
@@ -14,7 +13,7 @@ import { footingUnder } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
 import { type Laid, layAdditions } from '../lay-additions.ts'
 import { takeOff } from '../takeoff/index.ts'
-import { heldByCalculation } from './by-calculation.ts'
+import { coveredInNoSize, heldByCalculation } from './by-calculation.ts'
 import { beamKey, setbacksKey } from './catalogue.ts'
 import { withChoice } from './choice.ts'
 import { EFFORT, type Effort } from './effort.ts'
@@ -82,9 +81,10 @@ export class Framing {
     const { choice } = placed
     const made = this.#frame(placed)
     if (made === null) return null
-    const held = heldByCalculation(this.#basis, made)
-    const failing = made.wood.checks.flat().filter((one) => standsInTheWay(one, held))
-    if (failing.length === 0) return this.#checkWhole(placed, made, held)
+    const checks = made.wood.checks.flat()
+    const held = heldByCalculation(this.#basis, { ...made, checks })
+    const failing = checks.filter((one) => standsInTheWay(one, held))
+    if (failing.length === 0) return this.#checkWhole(placed, made)
     this.#framed.set(frameKey(placed), made)
     this.#remember(placed, failing)
     this.#askTables(placed, failing, made)
@@ -95,7 +95,7 @@ export class Framing {
   }
 
   /** A way whose wood passes, with what stands on it. */
-  #checkWhole(placed: PlacedChoice, made: Framed, held: ReadonlySet<string>): Design | null {
+  #checkWhole(placed: PlacedChoice, made: Framed): Design | null {
     const laid = this.#lay(made)
     if (laid === null) return null
     this.#framed.set(frameKey(placed), { ...made, laid })
@@ -103,6 +103,7 @@ export class Framing {
     const { frame, ...additions } = laid
     const checks =
       frame === made.frame ? checksWith(made.wood, additions) : checkFrame(job, layout, frame, additions)
+    const held = heldByCalculation(this.#basis, { job, layout, frame, checks })
     const failing = checks.filter((one) => standsInTheWay(one, held))
     if (failing.length === 0)
       return { job, given: [], layout, frame, ...additions, checks, takeoff: takeOff(job, frame, additions) }
@@ -174,7 +175,7 @@ export class Framing {
   ): void {
     const open = failing.filter(({ status }) => status === 'calculated only')
     if (open.length === 0 || this.#failures.isHopeless(setbacks)) return
-    const never = checksBesideTables(job, layout, frame)
+    const never = coveredInNoSize({ job, layout, frame, checks: open })
     if (open.some(({ id }) => never.has(id))) this.#failures.addHopeless(setbacks)
   }
 

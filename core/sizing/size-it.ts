@@ -52,7 +52,7 @@ export function sizeIt(
   const least = leastPrices(book)
   const whole = catalogueOf(job, least, held)
   const catalogue = options.narrow?.(whole, job) ?? whole
-  if (waysOf(catalogue) === 0)
+  if (waysOf(catalogue) === 0 || !sells(least, job))
     return refusal(`The price book "${book.name}" sells nothing that this deck could be framed with.`)
   const plans: Plans = new Map()
   const effort = new Effort(options.limits?.effort ?? LIMITS.effort)
@@ -122,6 +122,14 @@ export function sizeIt(
     const cost = way === null ? null : costs.planned(way, Number.POSITIVE_INFINITY)
     return way === null || cost === null ? null : { cost, atMost: costs.isOpen(way) }
   }
+}
+
+/** Whether a book has any lumber of the job's species, grade and treatment. */
+function sells({ lumber }: PriceBook, { frame }: Job): boolean {
+  return lumber.some(
+    ({ stock, product: { species, grade, treatment } }) =>
+      stock.length > 0 && species === frame.species && grade === frame.grade && treatment === frame.treatment,
+  )
 }
 
 /** Whether no size passes, and what keeps the nearest from it is also that no table covers it. */

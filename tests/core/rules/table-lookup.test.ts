@@ -158,17 +158,20 @@ describe('what a look-up says at the edges', () => {
       lookUpRow(named, { at, row, column })
     expect(outside([60, 'SP'], 10, 6)).toEqual({
       kind: 'outside',
+      paged: false,
       source: null,
       sentence: 'Invented table lists nothing for load 60 psf, Southern Pine',
     })
     expect(outside([40, 'DF'], 10, 6).sentence).toBe('Invented table lists nothing for load 40 psf, DF')
     expect(outside([40, 'XX'], 10, 6)).toEqual({
       kind: 'outside',
+      paged: false,
       source: SOURCE,
       sentence: 'Invented table: no entry for XX',
     })
     expect(outside([40, 'SP'], 30, 6)).toEqual({
       kind: 'outside',
+      paged: true,
       source: SOURCE,
       sentence: 'Invented table: no entry for ratio 30',
     })
@@ -185,6 +188,7 @@ describe('what a look-up says at the edges', () => {
     expect(lookUpRow(named, { at: [40, 'SP'], row: 10, column: 10.5 })).toMatchObject({ kind: 'outside' })
     expect(lookUpRow({ ...named, blocks: [] }, { at: [61, 'SP'], row: 10, column: 6 })).toEqual({
       kind: 'outside',
+      paged: false,
       source: null,
       sentence: 'Invented table: no entry for load 61 psf',
     })
@@ -213,6 +217,7 @@ describe('what a look-up says at the edges', () => {
     expect(lookUpRow(exact, { at: [40], row: 10, column: 8 })).toMatchObject({ value: 2, exact: true })
     expect(lookUpRow(exact, { at: [40], row: 10, column: 7 })).toEqual({
       kind: 'outside',
+      paged: true,
       source: SOURCE,
       sentence: 'Invented table: no entry for span 7 ft',
     })
@@ -246,5 +251,36 @@ describe('what a look-up says at the edges', () => {
       expect(lookUpRow(plain, { at: [40], row, column })).toMatchObject({
         source: { confidence: 'verified' },
       })
+  })
+})
+
+describe('the page of a table', () => {
+  const invented = table('up', 'up')
+  const at = (load: number, row = 10, column = 10) => lookUpRow(invented, { at: [load], row, column }).paged
+
+  it('is there for what it covers, and beyond its rows and columns', () => {
+    expect(at(40)).toBe(true)
+    expect(at(40, 31)).toBe(true)
+    expect(at(40, 10, 11)).toBe(true)
+  })
+
+  it('is there for a doubtful cell of it, for others of it can be relied on', () => {
+    expect(at(40, 20, 8)).toBe(true)
+  })
+
+  it('is not there for loads that the table leaves out or ends before', () => {
+    expect(at(60)).toBe(false)
+    expect(at(61)).toBe(false)
+  })
+
+  it('is not there where it is recalled and nothing reproduces it', () => {
+    const paged = (confidence: 'from memory' | 'from memory; reproduced') => {
+      const [block] = invented.blocks
+      if (block === undefined) throw new Error('no page')
+      const recalled = { ...invented, blocks: [{ ...block, source: { ...SOURCE, confidence } }] }
+      return [10, 31].map((row) => lookUpRow(recalled, { at: [40], row, column: 10 }).paged)
+    }
+    expect(paged('from memory')).toEqual([false, false])
+    expect(paged('from memory; reproduced')).toEqual([true, true])
   })
 })

@@ -97,6 +97,23 @@ describe('sizing where no table covers a beam, whatever its size', () => {
     },
   )
 
+  it.each([50, 70])('does so under %s psf of snow, for which tables have no page', (psf) => {
+    const { statement, work, byCalculation } = sized(setField(DEMO_JOB, 'site.snowLoad', psf))
+    expect(work.basis).toBe('calculation')
+    const beside = byCalculation.map(({ id }) => id)
+    expect(beside).toEqual(expect.arrayContaining(['beam-span-front', 'joist-cantilever-front']))
+    // calculations only answer: a quarter of the span, the frost and the ledger's band still bind
+    expect(openChecks(statement).filter((id) => !beside.includes(id) && id !== 'ledger-fasteners')).toEqual(
+      [],
+    )
+    for (const { governing } of byCalculation) expect(governing?.ratio ?? 0).toBeLessThanOrEqual(1)
+  })
+
+  it('says of lumber that the price book has not that it sells none', () => {
+    const result = sizeIt(setField(DEMO_JOB, 'frame.species', 'DFL'), SAMPLE_BOOK, engine)
+    expect(result).toMatchObject({ ok: false, message: expect.stringContaining('sells nothing') })
+  })
+
   it('takes no calculation in place of a table that covers the size', () => {
     const { work, byCalculation } = sized(DEMO_JOB)
     expect(work.basis).toBe('tables')

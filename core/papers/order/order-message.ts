@@ -36,7 +36,7 @@ export function messageTo(source: PaperSource, asked: Asked, held: Held): string
           ...linesOf(source, asked, kept),
           `On hold, before tax: ${printMoney(sumOf(source, asked, kept))}`,
         ]),
-    `Lumber in all: ${grouped(boards)} ${boards === 1 ? 'piece' : 'pieces'}, the longest ${toFeet(longestOf(source, asked))} ft; all lumber of the job ${grouped(seasoned)} lb seasoned, up to ${grouped(freshlyTreated)} lb fresh from treatment`,
+    `Lumber: ${grouped(boards)} ${boards === 1 ? 'piece' : 'pieces'}, the longest ${toFeet(longestOf(source, asked))} ft; all lumber of the job ${grouped(seasoned)} lb seasoned, up to ${grouped(freshlyTreated)} lb fresh from treatment`,
     all,
     'No change of length, size, grade or treatment without a call, but for what stands after “or instead”.',
   ].join('\n')

@@ -74,12 +74,6 @@ function orderSheet(source: PaperSource, asked: Asked, at: number, held: Held): 
         tone: 'strong',
         text: `All of it by this list, before tax: ${printMoney(sumOf(source, asked))}`,
       },
-      {
-        kind: 'heading',
-        columns: 'message',
-        text: 'The same once more as text, to paste into a message: not to be delivered twice',
-      },
-      { kind: 'text', columns: 'message', text: messageTo(source, asked, held) },
     ],
   }
 }

@@ -3,6 +3,7 @@ import {
   aboutOf,
   layOutPages,
   makeSheets,
+  orderMessages,
   type PaperTable,
   type SheetId,
 } from '../../../core/papers/index.ts'
@@ -109,8 +110,7 @@ describe('every figure on the papers', () => {
     const order = tablesOf('order').find(({ id }) => id === 'order')
     const bought = (order?.rows ?? []).reduce((sum, { count }) => sum + Number(count), 0)
     expect(bought).toBe(estimate.plans.reduce((sum, { plan }) => sum + plan.boards.length, 0))
-    const block = sheets.find(({ id }) => id === 'order')?.blocks.at(-1)
-    const message = block?.kind === 'text' ? block.text : ''
+    const message = orderMessages(source)[0]?.text ?? ''
     for (const row of order?.rows ?? [])
       expect(message).toContain(
         `${row.count} ${row.count === '1' ? 'pc' : 'pcs'} ${row.product}, ${row.length}`,

@@ -115,9 +115,10 @@ describe.each(DECKS)('on every sheet of %s', (_, source) => {
       if (bought) expect(cut.has(id), `${mark} is cut from a board`).toBe(true)
     }
     const sheets = makeSheets(source, ['cutting'])
-    const sawn = sheets.flatMap(({ blocks }) =>
+    const said = sheets.flatMap(({ blocks }) =>
       blocks.flatMap((block) => (block.kind === 'set-up' ? block.boards.flatMap(({ marks }) => marks) : [])),
     )
+    const sawn = said.map((mark) => mark.replace(/ \(end for end\)$/, ''))
     const placed = sheets.flatMap(({ blocks }) =>
       blocks.flatMap((block) => (block.kind === 'table' ? block.table.rows : [])),
     )

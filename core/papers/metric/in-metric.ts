@@ -45,13 +45,24 @@ function stepOf({ text, notes, cautions }: Step, say: Say): Step {
   }
 }
 
+/** Columns with names of goods, by their tables: a good is asked for by the size that the trade calls it. */
+const GOODS: { readonly [table: string]: string } = {
+  hardware: 'label',
+  'hardware-held': 'label',
+  cost: 'label',
+  nailing: 'fastener',
+}
+
 function tableOf(table: PaperTable, say: Say): PaperTable {
+  const goods = GOODS[table.id]
   return {
     ...table,
     title: say(table.title),
     columns: table.columns.map((column) => ({ ...column, label: say(column.label) })),
     rows: table.rows.map((row) =>
-      Object.fromEntries(Object.entries(row).map(([key, value]) => [key, say(value)])),
+      Object.fromEntries(
+        Object.entries(row).map(([key, value]) => [key, key === goods ? value : say(value)]),
+      ),
     ),
   }
 }

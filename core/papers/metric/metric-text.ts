@@ -6,7 +6,7 @@ const SMALL = 10
 const CARPENTERS = /(-?)(?:(\d+)'-)?(?:(\d+) (\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:\.\d+)?))"/g
 /** `150 1/2 in`, `0.5 in`; not the word "in" of a sentence, nor a scale. */
 const INCHES =
-  /(-?)(?:(\d+) (\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:\.\d+)?)) in(?![\w-])(?! (?:the|all|a|an|it|this|that|each|every|one|two|order|its|=)\b)(?! \d)(?! =)/g
+  /(?<![\d./]|\d-)(-?)(?:(\d+) (\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:\.\d+)?)) in(?![\w-])(?! (?:the|all|a|an|it|this|that|each|every|one|two|order|its|=)\b)(?! \d)(?! =)/g
 /** `1-1/2`, as scales and stock are named, is no length of its own. */
 const RANGES = /(\d+(?:\.\d+)?) to (?=\d+(?:\.\d+)? in\b)/g
 

@@ -31,8 +31,28 @@ describe('lengths in millimetres', () => {
     'Table R507.5',
     '40 psf',
     'J7, B1b',
+    'nails 10d × 1-1/2 in, galvanised',
+    'No.9 × 2-1/2 in',
   ])('%j stays: it is no length', (words) => {
     expect(metricText(words)).toBe(words)
+  })
+
+  test('are not what goods are named by: the yard sells a bolt of 1/2 in, in every country that this code is for', () => {
+    const source = paperSource(smallJob())
+    for (const id of ['order', 'cost'] as const) {
+      const words = layOutPages(makeSheets(source, [id]), aboutOf(source), {
+        paper: 'a3',
+        scale: null,
+        metric: true,
+      }).flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])))
+      const said = words.join(' ')
+      for (const name of [
+        'Anchor bolt 1/2 in',
+        'Deck screws No.9 × 2-1/2 in',
+        'Nails 10d box (3 in × 0.128)',
+      ])
+        expect(said, id).toContain(name)
+    }
   })
 
   test('are what every printed length comes to, to the millimetre', () => {

@@ -22,7 +22,7 @@ interface Row {
 /**
  * Blocks under the ends of boards that end between joists: along the inner edge of a border that lies across or askew
  * to the joists, along a seam at which slanting boards end, and between the two joists under a breaker.
- * @param others blocks that stand already: where one does, none is added
+ * @param others blocks that stand already: where one does, or a joist that laps into the bay, none is added
  */
 export function frameDeckBlocking(
   job: Job,
@@ -34,7 +34,7 @@ export function frameDeckBlocking(
   first: number,
 ): readonly Member[] {
   const blocks: Member[] = []
-  const standing = others.map(fromAbove)
+  const standing = [...others, ...joists.map(({ member }) => member)].map(fromAbove)
   const put = (between: readonly [PlacedJoist, PlacedJoist], line: Segment, cause: Cause) => {
     const block = blockOn(job, d, view, between, line, cause, first + blocks.length)
     if (block === null) return

@@ -3,6 +3,7 @@ import { design } from '../../../core/design.ts'
 import type { Design } from '../../../core/estimate-types.ts'
 import type { JobStatement } from '../../../core/job/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
+import { apart, corners } from '../../fixtures/shapes-apart.ts'
 
 // Lengths and counts are worked by hand from the outlines, boards of 5-1/2 in with gaps of 1/8 in.
 
@@ -281,4 +282,30 @@ describe('patterns that a deck has no room for', () => {
       ),
     ).toEqual([['decking.border', 'boards of the border along edges 2 and 5 would lie over each other']])
   })
+})
+
+it('no block under a slanting border stands in a joist that laps into its bay', () => {
+  // a random deck: joist 9b ends 98-1/4 in out, 1/10 in past where the block between 9c and 10b would begin there
+  const made = design({
+    size: { height: '60 in' },
+    shape: {
+      outline: '0, 0; 120, 0; 120, 84.09375; 75, 100; 0, 100',
+      walls: '4',
+      joists: 'along',
+      middleBeams: '50 in',
+    },
+    frame: {
+      joists: { size: '2x8', spacing: 12, overMiddle: 'by stock', longest: 96 },
+      rimPlies: 2,
+      beams: { front: { setback: 24, posts: 2, plies: 3 }, rear: { setback: 24 } },
+    },
+    ground: { base: '16 in' },
+    decking: { border: 2, gap: '0 in' },
+  })
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  const { members } = made.value.frame
+  const blocks = members.filter(({ id }) => id.startsWith('blocking-decking'))
+  const lapping = members.find(({ id }) => id === 'joist-9-b')
+  if (lapping === undefined) throw new Error('the deck has a joist 9b')
+  for (const block of blocks) expect(apart(corners(block), corners(lapping)), block.id).toBeGreaterThan(-0.7)
 })

@@ -68,7 +68,7 @@ function nameOf(names: ReadonlyMap<string, BoardName>, { plan }: Planned): Board
 }
 
 function productBlocks(
-  { frame, takeoff }: PaperSource['estimate'],
+  { frame, guard, takeoff }: PaperSource['estimate'],
   planned: Planned,
   nameOfBoard: BoardName,
   keepFrom: number,
@@ -85,9 +85,10 @@ function productBlocks(
   const count = plan.boards.length
   return [
     { kind: 'heading', text: `${productName(product)}: ${count} ${count === 1 ? 'board' : 'boards'}` },
-    ...[...howDrawn(frame.members, planned), ...rimBlocks(takeoff.runs, planned)].map(
-      (text): Block => ({ kind: 'text', tone: 'soft', text }),
-    ),
+    ...[
+      ...howDrawn([...frame.members, ...(guard?.members ?? [])], planned),
+      ...rimBlocks(takeoff.runs, planned),
+    ].map((text): Block => ({ kind: 'text', tone: 'soft', text })),
     ...groups.map(
       (group, index): Block => ({
         kind: 'set-up',
@@ -132,15 +133,23 @@ type Members = PaperSource['estimate']['frame']['members']
 
 /** What a slanting line of a set-up is, by how the product lies; and that ripped pieces are not drawn slanting. */
 function howDrawn(members: Members, { plan, product }: Planned): readonly string[] {
-  const cuts = plan.boards.flatMap((board) => board.cuts)
   const own = members.filter((member) => productName(member.product) === productName(product))
-  const flat = own.some(liesFlat)
+  const byId = new Map(own.map((member) => [member.id, member]))
+  const runs = new Map(plan.runPieces.map((piece) => [piece.id, piece.memberId]))
+  const slanted = plan.boards
+    .flatMap((board) => board.cuts)
+    .filter(({ mitres }) => mitres !== undefined)
+    .flatMap(({ pieceId }) => byId.get(runs.get(pieceId) ?? pieceId.replace(/^piece-/, '')) ?? [])
+  const [flat, onEdge] = [slanted.some(liesFlat), slanted.some((member) => !liesFlat(member))]
   return [
-    ...(cuts.some(({ mitres }) => mitres !== undefined)
+    ...(flat
       ? [
-          flat
-            ? 'Drawn lying flat: a slanting line is a mitre across the face.'
-            : 'Drawn on edge, seen from above, the thickness widened: the two long lines are the board’s faces, a slanting line is a bevel through the thickness, and its figure is on the face nearest to you.',
+          `${onEdge ? 'Decking and caps are drawn' : 'Drawn'} lying flat: a slanting line is a mitre across the face.`,
+        ]
+      : []),
+    ...(onEdge
+      ? [
+          `${flat ? 'All else is drawn' : 'Drawn'} on edge, seen from above, the thickness widened: the two long lines are the board’s faces, a slanting line is a bevel through the thickness, and its figure is on the face nearest to you.`,
         ]
       : []),
     ...(own.some(({ ripTo, ends }) => ripTo !== null && ends !== undefined)

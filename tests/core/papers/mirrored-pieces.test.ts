@@ -77,3 +77,16 @@ test('plies are lettered alike on plan, detail and cutting sheet', () => {
   )
   expect(facts.join(' ')).toContain('a of a beam is the one nearest the house')
 })
+
+// caps lie flat and are cut across their face; the 2x10 of the frame stand on edge
+test('each product says whether its slanting lines are mitres or bevels', () => {
+  const blocks = makeSheets(source, ['cutting']).flatMap((sheet) => sheet.blocks)
+  const said = (size: string) => {
+    const at = blocks.findIndex((block) => block.kind === 'heading' && block.text.startsWith(size))
+    const next = blocks[at + 1]
+    return next?.kind === 'text' ? next.text : ''
+  }
+  expect(said('2x6 ')).toBe('Drawn lying flat: a slanting line is a mitre across the face.')
+  expect(said('5/4x6 ')).toBe('Drawn lying flat: a slanting line is a mitre across the face.')
+  expect(said('2x10 ')).toMatch(/^Drawn on edge/)
+})

@@ -121,7 +121,7 @@ function disagreement(row: Finding, calculated: Finding | null): string {
     : `The calculation would allow it (${percent(calculated.ratio)}); the table does not.`
 }
 
-/** A share of a limit in whole percent. */
+/** A share of a limit in whole percent; what is over the limit never reads 100 %. */
 export function percent(ratio: number): string {
-  return `${Math.round(ratio * 100)} %`
+  return `${ratio > 1 ? Math.ceil(ratio * 100 - 1e-9) : Math.round(ratio * 100)} %`
 }

@@ -14,11 +14,6 @@ export function printPercent(hundredths: number): string {
   return `${(hundredths / 100).toFixed(1)} %`
 }
 
-/** A ratio of demand to capacity as `94 %`, rounded up so that more than the limit never reads 100 %. */
-export function printRatio(ratio: number): string {
-  return `${Math.ceil(ratio * 100 - 1e-9)} %`
-}
-
 /** Hours in 1/100 as `47` or `47.5`. */
 export function printHours(hundredths: number): string {
   return `${Math.round(hundredths / 10) / 10}`

@@ -1,8 +1,7 @@
-import type { Check } from '../../../core/checks/index.ts'
+import { type Check, percent } from '../../../core/checks/index.ts'
 import { printLength, toFeet } from '../../../core/units/index.ts'
 import type { MemberCut } from '../board-index.ts'
 import { bySeverity, markOf } from '../figures.ts'
-import { printRatio } from '../print.ts'
 import { capital, type Thing } from '../things.ts'
 
 interface Note {
@@ -32,7 +31,7 @@ export function noteOn(thing: Thing, cut: MemberCut | null, checks: readonly Che
         ? null
         : {
             mark: markOf(worst.status),
-            text: ratio === null ? worst.title : `${worst.title} ${printRatio(ratio)}`,
+            text: ratio === null ? worst.title : `${worst.title} ${percent(ratio)}`,
           },
   }
 }

@@ -1,10 +1,9 @@
 import { memo, useState } from 'react'
-import type { Check, Finding, Quantity } from '../../../core/checks/index.ts'
+import { type Check, type Finding, percent, type Quantity } from '../../../core/checks/index.ts'
 import { printLength, ticks } from '../../../core/units/index.ts'
 import { Bar } from '../../parts/bar.tsx'
 import { MarkSign } from '../../parts/mark-sign.tsx'
 import { markOf } from '../../state/figures.ts'
-import { printRatio } from '../../state/print.ts'
 import { useSession } from '../../state/session-context.ts'
 import type { Thing } from '../../state/things.ts'
 import { WhyButton } from '../sill/why-button.tsx'
@@ -50,7 +49,7 @@ export const CheckItem = memo(function CheckItem({
           <span className="check-title">
             {check.title} {marks !== '' && <span className="soft">{marks}</span>}
           </span>
-          <span className="check-ratio">{ratio === null ? '' : printRatio(ratio)}</span>
+          <span className="check-ratio">{ratio === null ? '' : percent(ratio)}</span>
           {ratio !== null && <Bar ratio={ratio} mark={mark} />}
         </summary>
         {mark === 'passes' && <p>{check.message}</p>}
@@ -96,7 +95,7 @@ function FindingText({ finding }: { readonly finding: Finding }) {
         <strong>{finding.method === 'prescriptive' ? 'By the table' : 'Calculated'}</strong>:{' '}
         {printQuantity(demand)}
         {capacity && ` of ${printQuantity(capacity)}`}
-        {ratio !== null && ` (${printRatio(ratio)})`}
+        {ratio !== null && ` (${percent(ratio)})`}
       </p>
       <p className="soft">
         {finding.document} {finding.edition}, {finding.clause}

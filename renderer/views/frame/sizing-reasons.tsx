@@ -1,5 +1,5 @@
+import { percent } from '../../../core/checks/index.ts'
 import { proofWords, type Sized } from '../../../core/sizing/index.ts'
-import { printRatio } from '../../state/print.ts'
 
 /** Why the sizes came out so: what governs each part, and what speaks against the next smaller ones. */
 export function SizingReasons({ sized }: { readonly sized: Sized }) {
@@ -16,7 +16,7 @@ export function SizingReasons({ sized }: { readonly sized: Sized }) {
             {governs !== null && (
               <span>
                 {' '}
-                {governs.check.title}, {printRatio(governs.finding.ratio ?? 0)} of its limit
+                {governs.check.title}, {percent(governs.finding.ratio ?? 0)} of its limit
               </span>
             )}
             {smaller.map(({ option, why }) => (

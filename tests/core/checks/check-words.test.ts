@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { percent } from '../../../core/checks/index.ts'
 import { design } from '../../../core/design.ts'
 import { quantityText } from '../../../core/papers/quantity-text.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
@@ -12,6 +13,15 @@ function designed(statement: unknown) {
   if (!made.ok) throw new Error(JSON.stringify(made.error))
   return made.value
 }
+
+describe('a share of a limit, in words', () => {
+  it('is rounded, and never reads 100 % where it is more', () => {
+    expect(percent(0.934)).toBe('93 %')
+    expect(percent(0.936)).toBe('94 %')
+    expect(percent(1)).toBe('100 %')
+    expect(percent(1.0001)).toBe('101 %')
+  })
+})
 
 describe('what a check finds, in words', () => {
   const { checks, frame } = designed(L)

@@ -4,19 +4,12 @@ import {
   printDollars,
   printHours,
   printPercent,
-  printRatio,
   printThousandths,
 } from '../../../renderer/state/print.ts'
 
 test('whole dollars are rounded half away from zero, as every sum is', () => {
   expect(printDollars(121_450)).toBe('$1,215')
   expect(printDollars(-121_450)).toBe('-$1,215')
-})
-
-test('a ratio above its limit never reads 100 %', () => {
-  expect(printRatio(1.0001)).toBe('101 %')
-  expect(printRatio(1)).toBe('100 %')
-  expect(printRatio(0.931)).toBe('94 %')
 })
 
 test('hours, waste and quantities read as a person writes them', () => {

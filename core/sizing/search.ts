@@ -2,8 +2,8 @@ import type { Check } from '../checks/index.ts'
 import type { Watch } from '../cutting/index.ts'
 import type { Design } from '../estimate-types.ts'
 import type { Job } from '../job/index.ts'
-import type { Cents } from '../units/index.ts'
-import { waysOf } from './catalogue.ts'
+import { type Cents, type Ticks, ticks } from '../units/index.ts'
+import { waysOf, widthOf } from './catalogue.ts'
 import { choiceOf } from './choice.ts'
 import { descend } from './descend.ts'
 import { EFFORT, type Effort } from './effort.ts'
@@ -15,6 +15,7 @@ import { leastOfWay, type OpenFrame, openFrame } from './open-frame.ts'
 import type { Places } from './places.ts'
 import { RuledOut } from './ruled-out.ts'
 import { type Series, seriesOf } from './series.ts'
+import type { Skeleton } from './skeleton.ts'
 import type { Catalogue, Choice, SizingBasis, SizingWork } from './types.ts'
 import type { CountedWay, WayCosts } from './way-costs.ts'
 
@@ -58,6 +59,8 @@ const SETTLING = 36_000
 /** The same where bounds alone were too much work. */
 const MOST_SETTLING = 78_000
 const SETTLING_A_PLAN = 8_000
+
+const ANY_WIDTH = ticks(0)
 
 /** No cutting jobs. */
 const NOTHING: ReadonlySet<string> = new Set()
@@ -266,19 +269,29 @@ class Search {
   /** The next footing that is not known to fail under this frame, its bound below that of any dearer one. */
   #pushFootings(frame: OpenFrame, from: number): void {
     const footings = this.#places.footingsUnder(frame.choice.postSize)
-    const all = frame.model.skeletons.onAll(frame.choice)
+    const { skeletons } = frame.model
+    const all = skeletons.onAll(frame.choice)
     if (all === null) return
+    /** null where the frame is known to fail on footings so wide */
+    const standing = new Map<Ticks, Skeleton | null>()
     for (let g = from; g < footings.length; g += 1) {
       const footing = footings[g]
       if (footing === undefined) return
       const choice = { ...frame.choice, footing }
-      const placed = all === 'by footing' ? this.#places.placed(choice) : this.#places.placedOn(choice, all)
-      if (placed === null) continue
-      if ((g === from || all === 'by footing') && this.#failures.hasFrame(placed)) {
+      // where footings move no post, one of them tells of all
+      const width = all === 'by footing' ? widthOf(footing) : ANY_WIDTH
+      let skeleton = standing.get(width)
+      if (skeleton === undefined) {
+        skeleton = all === 'by footing' ? skeletons.of(choice) : all
+        if (skeleton !== null && this.#failures.hasFrame(this.#places.placedOn(choice, skeleton)))
+          skeleton = null
+        standing.set(width, skeleton)
+      }
+      if (skeleton === null) {
         if (all === 'by footing') continue
         return
       }
-      if (this.#failures.hasFooting(placed)) continue
+      if (this.#failures.hasFooting(this.#places.placedOn(choice, skeleton))) continue
       const bound = frame.least + frame.fewest * frame.model.footing(footing)
       this.#heap.push(bound, { kind: 'footings', frame, g })
       return

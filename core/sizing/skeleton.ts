@@ -48,7 +48,7 @@ export class Skeletons {
   readonly #coupled: boolean
   readonly #widest: Ticks
   readonly #layouts = new Map<string, Layout | null>()
-  readonly #made = new Map<number, Skeleton | null>()
+  readonly #made = new Map<number, Map<number, Skeleton | null>>()
   readonly #ids = new Map<string, number>()
   readonly #sides = new Map<string, readonly SidePosts[]>()
   /** work on the sides that are known */
@@ -131,11 +131,15 @@ export class Skeletons {
   /** @param width of the footings; 0 where they are left out of account, and with them the size of posts */
   #once(choice: Omit<Placing, 'footing'>, width: Ticks): Skeleton | null {
     const post = this.#catalogue.postSizes.indexOf(choice.postSize) + 1
-    const key = countsKey(choice) * 2 ** 20 + (width === 0 ? 0 : post * 2 ** 14 + width)
-    const found = this.#made.get(key)
+    // two numbers below 2 to the 20th: maps look larger ones up slowly
+    const counts = countsKey(choice)
+    const onPosts = this.#made.get(counts) ?? new Map<number, Skeleton | null>()
+    this.#made.set(counts, onPosts)
+    const key = width === 0 ? 0 : post * 2 ** 14 + width
+    const found = onPosts.get(key)
     if (found !== undefined) return found
     const made = this.#make(choice, { ...NO_FOOTING, tube: width })
-    this.#made.set(key, made)
+    onPosts.set(key, made)
     return made
   }
 

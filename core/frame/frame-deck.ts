@@ -25,6 +25,7 @@ import type { PlacedJoist } from './joists.ts'
 import { type LaidZone, layingOf } from './laying.ts'
 import { frameLevelSteps } from './level-steps.ts'
 import { midSpanBlocks } from './mid-span-blocking.ts'
+import { narrowStretches } from './narrow-stretches.ts'
 import { layoutNotes } from './notes.ts'
 import { patternFaults } from './pattern-faults.ts'
 import { levelDimensions, type PlacedBeam, placeAllPosts } from './placed-beams.ts'
@@ -165,6 +166,7 @@ export function frameDeck(
       carried.map((one) => ({ beam: one.beam, leftOut: one.blocking.leftOut })),
       ticks(Math.max(0, ...zones.map(({ short }) => short))),
       ticks(Math.max(0, ...joists.map(({ member }) => member.length))),
+      narrowStretches(zones.flatMap((zone) => zone.courses.map(({ member }) => member))),
     ),
     longDiagonal: diagonal(width, depth),
   })

@@ -2,6 +2,7 @@ import { sectionOf } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
 import { inches, printInches, printLength, type Ticks, ticks } from '../units/index.ts'
 import { runWild } from './decking-runs.ts'
+import type { NarrowStretch } from './narrow-stretches.ts'
 import type { Beam, Footing, Post } from './types.ts'
 
 /** Under this a post leaves no room for its base and its cap: common practice, no source. */
@@ -18,6 +19,7 @@ export function layoutNotes(
   }[],
   deckingShort: Ticks,
   longest: Ticks,
+  strips: readonly NarrowStretch[],
 ): readonly string[] {
   return [
     'Have buried services marked before digging.',
@@ -47,6 +49,12 @@ export function layoutNotes(
           `The last course ends ${printLength(deckingShort)} short of the overhang: one narrower than 1/4 in is left out.`,
         ]
       : []),
+    ...new Set(
+      strips.map(
+        ({ member, length, width }) =>
+          `Along ${printLength(length)} course ${member.mark} is only ${printLength(width)} wide, too narrow for screws: choose another gap or move the deck’s edge there; without a border the board beside it may jut out in its place.`,
+      ),
+    ),
   ]
 }
 

@@ -36,7 +36,7 @@ export const EFFORT = {
 }
 
 /** Effort of one plan's search: what is not proven by then seldom is soon. */
-const MOST_OF_A_PLAN = 25_000
+const MOST_OF_A_PLAN = 35_000
 
 /** Work done so far, and how much may be: it decides where sizing ends, the clock never does. */
 export class Effort {

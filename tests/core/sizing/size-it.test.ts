@@ -114,6 +114,10 @@ describe('sizing where no table covers a beam, whatever its size', () => {
     expect(result).toMatchObject({ ok: false, message: expect.stringContaining('sells nothing') })
   })
 
+  it('knows of the demonstration to the cent what it costs and would cost', () => {
+    expect(sized(DEMO_JOB)).toMatchObject({ beforeAtMost: false, atMost: false })
+  })
+
   it('takes no calculation in place of a table that covers the size', () => {
     const { work, byCalculation } = sized(DEMO_JOB)
     expect(work.basis).toBe('tables')

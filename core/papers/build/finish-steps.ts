@@ -3,11 +3,11 @@ import { printInches, printLength } from '../../units/index.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { borderAndGuard } from './border-and-guard.ts'
-import { guardPostMarks } from './guard-posts.ts'
+import { blockWords, guardBlockCount, guardPostMarks } from './guard-posts.ts'
 import { landingWords } from './landing-words.ts'
 import { lastCardTitle } from './last-card.ts'
 import { layWords } from './lay-words.ts'
-import { atLandingWords, headWords } from './stair-bearing-words.ts'
+import { atLandingWords, headWords, padAnchorWords } from './stair-bearing-words.ts'
 
 /** Decking, stairs, guard, the last inspection. */
 export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] {
@@ -17,7 +17,6 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
   const { gap, wallGap, overhang } = job.decking
   const clash = borderAndGuard(job)
   const notched = guardPostMarks(estimate, 'deck')
-  const onLanding = guardPostMarks(estimate, 'landing')
   const guard = checks.filter(({ title }) => title === 'Guard').map(({ message }) => message)
   return [
     {
@@ -60,18 +59,22 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
       ? [
           {
             text: 'Build the stairs as on their own drawing: equal risers, heads on their headers, feet on pad, footings or strip, handrail.',
-            notes: stairs.flatMap((one) => {
-              const words = landingWords(one)
-              const atLanding = atLandingWords(one)
-              const heads = headWords(one)
-              return words === null
-                ? [heads]
-                : [
-                    `The landing first: ${words}.${onLanding === '' ? '' : ` Its guard’s posts ${onLanding} and their blocks before its boards.`}`,
-                    heads,
-                    ...(atLanding === null ? [] : [atLanding]),
-                  ]
-            }),
+            notes: [
+              ...stairs.flatMap((one) => {
+                const words = landingWords(one)
+                const atLanding = atLandingWords(one)
+                const heads = headWords(one)
+                return words === null
+                  ? [heads]
+                  : [
+                      `The landing first: ${words}.${landingPosts(estimate)}`,
+                      heads,
+                      ...(atLanding === null ? [] : [atLanding]),
+                    ]
+              }),
+              ...stairs.flatMap((one) => padAnchorWords(one)),
+              ...stairPostWords(estimate),
+            ],
           },
         ]
       : []),
@@ -94,6 +97,24 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
       text: `Clear up: nails off the ground with a magnet, offcuts to the rack or away; treated wood is not burnt. Check the first weeks: screws proud of the wood, water lying, a post off plumb. Top of decking ${printLength(job.size.height)}.`,
     },
   ]
+}
+
+/** The posts of a landing's guard, before its boards. */
+function landingPosts(estimate: PaperSource['estimate']): string {
+  const { guard } = estimate
+  const marks = guardPostMarks(estimate, 'landing')
+  if (guard === null || marks === '') return ''
+  const blocks = blockWords(guardBlockCount(guard, 'landing'))
+  return ` Before its boards its guard’s posts ${marks}${blocks === '' ? '' : `, then ${blocks} behind them`}: they are on the card “${lastCardTitle(estimate)}”.`
+}
+
+/** Blocks between stringers lie under the treads. */
+function stairPostWords({ guard }: PaperSource['estimate']): readonly string[] {
+  if (guard === null || guard.stairPosts === 0) return []
+  const blocks = blockWords(guardBlockCount(guard, 'stairs'))
+  return blocks === ''
+    ? []
+    : [`Before the treads: ${blocks} between the stringers, for the guard’s posts there.`]
 }
 
 /** Whether any board of the decking is sawn longer than it will be. */

@@ -75,17 +75,16 @@ export function groundSteps(source: Source): readonly Step[] {
 /** A pad at the foot of stairs is dug, gravelled and formed before anything is poured. */
 function padSteps(source: Source): readonly Step[] {
   return source.stairs.flatMap((one): readonly Step[] => {
-    const { pad, patterns, floor } = one
+    const { pad, floor } = one
     const place = padPlace(one, edgeWords(one.edge, source))
-    const last = patterns.at(-1)
-    if (pad === null || place === null || last === undefined || floor !== null) return []
+    if (pad === null || place === null || floor !== null) return []
     const dug = ticks(pad.thickness + UNDER_PAD)
     return [
       {
         text: `Dig for the stairs’ pad, ${printLength(pad.width)} × ${printLength(pad.depth)} and ${printInches(dug)} deep; tamp ${printInches(UNDER_PAD)} of gravel in it, and set form boards round it, ${printInches(pad.thickness)} high, level.`,
         notes: [
           `It lies ${place}.`,
-          `Pour it ${printInches(pad.thickness)} thick with the footings, strike it off level along the forms and float it. ${last.count} anchor bolts of 1/2 in hold the stringers’ angles, one beside each stringer: drill for them, or set them wet, with the first stringer tried in its place.`,
+          `Pour it ${printInches(pad.thickness)} thick with the footings, strike it off level along the forms and float it. Nothing is cast into it: the anchors of the stringers’ angles are drilled in when the stringers stand.`,
         ],
       },
     ]

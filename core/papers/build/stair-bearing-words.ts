@@ -53,6 +53,15 @@ export function padPlace({ pad, flights, edge, totalRise }: StairPlan, edgeName:
   return `from ${printLength(nearest(Math.min(...out)))} to ${printLength(nearest(Math.max(...out)))} out from the rim’s face of the ${edgeName}, and from ${fromEnd(from)} to ${fromEnd(to)} along it; its top level with the ground there, ${printLength(totalRise)} under the top of the decking`
 }
 
+/** What the lower flight is held by on its pad: holes that need the stringers in their places. */
+export function padAnchorWords({ pad, floor, connectors }: StairPlan): readonly string[] {
+  const count = connectors.find(({ kind }) => kind === 'stringer foot angle')?.count ?? 0
+  if (pad === null || floor !== null || count === 0) return []
+  return [
+    `On the pad, once the stringers stand: drill it beside each for the anchor of its angle, ${count} of 1/2 in, no deeper than their maker says for ${printInches(pad.thickness)} of concrete.`,
+  ]
+}
+
 function fromEnd(at: number): string {
   return at < -inches(1 / 32) ? `${printLength(nearest(-at))} before its 0` : printLength(nearest(at))
 }

@@ -2,7 +2,7 @@ import { membersNamed } from '../../checks/index.ts'
 import { allHoles, type Hole } from '../../ground/index.ts'
 import { titleOfStairs } from '../../job/index.ts'
 import { printInches, ticks } from '../../units/index.ts'
-import { guardBlockCount, guardPostMarks } from '../build/guard-posts.ts'
+import { guardBlockCount, guardPostCount, guardPostMarks } from '../build/guard-posts.ts'
 import { landingWords } from '../build/landing-words.ts'
 import { lastCardTitle } from '../build/last-card.ts'
 import { squareWords } from '../build/square-words.ts'
@@ -30,7 +30,7 @@ export function inspectionsSheet({ estimate }: PaperSource): Sheet {
           [
             lastCardTitle(estimate),
             'Before use, seen with the final.',
-            [...stairItems(estimate), ...guardItems(estimate)],
+            [...stairItems(estimate), ...guardPostItems(estimate, 'landing'), ...guardItems(estimate)],
           ],
         ] as const)
       : []),
@@ -96,7 +96,7 @@ function framingItems(estimate: Source): readonly string[] {
     `Joists ${job.frame.joists.size} at ${printInches(job.frame.joists.spacing)} on centre, crowns up`,
     ...frame.connectors.map((one) => connectorItem(one, estimate)),
     ...hipItems(estimate),
-    ...guardPostItems(estimate),
+    ...guardPostItems(estimate, 'deck'),
     ...frame.beams.map(
       ({ mark, plies, size, postIds }) =>
         `Beam ${mark}: ${plies}-${size} on ${postIds.length} posts, ply joints over posts only, full bearing`,
@@ -162,22 +162,26 @@ function itemsOf(stairs: Source['stairs'][number], checks: Source['checks']): re
   ]
 }
 
-/** What holds the guard's posts on the deck, which the boards hide. */
-function guardPostItems(estimate: Source): readonly string[] {
+/** What holds the guard's posts in one place, which the boards there hide. */
+function guardPostItems(estimate: Source, where: 'deck' | 'landing'): readonly string[] {
   const { guard, job } = estimate
-  const onDeck = guardPostMarks(estimate, 'deck')
-  const onLanding = guardPostMarks(estimate, 'landing')
-  const marks = [onDeck, onLanding].filter((words) => words !== '').join('; on the landing ')
+  const marks = guardPostMarks(estimate, where)
   if (guard === null || marks === '') return []
+  const posts = guardPostCount(guard, where)
+  const blocks = guardBlockCount(guard, where)
+  const place =
+    where === 'deck' ? 'in the frame' : 'on the landing, seen before its boards or from under them'
   return [
-    `${guard.deckPosts} guard posts ${job.guard.postSize} in the frame, ${marks}, none notched`,
+    `${posts} guard posts ${job.guard.postSize} ${place}, ${marks}, none notched`,
     ...(job.guard.fixing === 'hold-downs'
       ? [
-          `${guard.deckPosts} hold-downs, one at the upper bolt of each of these posts, fixed to a joist or a block, every hole filled`,
+          `${posts} hold-downs, one at the upper bolt of each of these posts, fixed to a joist or a block, every hole filled`,
         ]
       : []),
-    `${2 * guard.deckPosts} bolts through rim and post, two each, nuts tight, washers on wood`,
-    `${guardBlockCount(guard)} blocks behind the posts, tight, nailed at both ends`,
+    `${2 * posts} bolts through ${where === 'deck' ? 'rim' : 'the landing’s boards'} and post, two each, nuts tight, washers on wood`,
+    ...(blocks === 0
+      ? []
+      : [`${blocks} ${blocks === 1 ? 'block' : 'blocks'} behind these posts, tight, nailed at both ends`]),
   ]
 }
 
@@ -192,6 +196,7 @@ function guardItems({ guard, checks, job }: Source): readonly string[] {
                 `${guard.stairPosts} hold-downs, one at the upper bolt of each post on the stairs, fixed to the block between the stringers, every hole filled`,
               ]
             : []),
+          `${guardBlockCount(guard, 'stairs')} blocks between the stringers behind these posts, tight, nailed at both ends`,
         ]
       : []),
     ...said(checks, 'Guard posts'),

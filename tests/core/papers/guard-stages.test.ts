@@ -1,0 +1,47 @@
+import { expect, test } from 'vitest'
+import { makeSheets } from '../../../core/papers/index.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
+import { paperSource } from '../../fixtures/paper-source.ts'
+
+// A deck 9 ft up, its stairs with a landing. A reader who was told nothing counted on its printed plans: 10 posts and 16
+// blocks in the deck's frame, 4 posts and 6 blocks on the landing, 11 posts with a block each beside the stairs.
+const source = paperSource(CATALOGUE.find(({ file }) => file === 'high-stairs-landing.json')?.job ?? {})
+const blocks = makeSheets(source, ['steps', 'inspections']).flatMap((sheet) => sheet.blocks)
+const steps = blocks.flatMap((block) =>
+  block.kind === 'steps' ? block.items.map(({ text, notes = [] }) => [text, ...notes].join('\n')) : [],
+)
+const step = (words: RegExp) => steps.find((text) => words.test(text)) ?? ''
+const card = (name: string) =>
+  blocks
+    .flatMap((block) => (block.kind === 'checklist' && block.together === name ? block.items : []))
+    .join('\n')
+
+test('the frame gets the posts and blocks that it can hold, and tells which wait for the stairs', () => {
+  const posts = step(/^Set the guard’s posts GP1 to GP10 /)
+  expect(posts).toContain('nail the 16 blocks')
+  expect(posts).toContain('Posts GP11 to GP14 on the landing and those on the stairs wait for the stairs')
+  const stairs = step(/^Build the stairs/)
+  expect(stairs).toContain('GP11 to GP14, then the 6 blocks')
+  expect(stairs).toContain('Before the treads: the 11 blocks')
+})
+
+test('the card for the frame can be signed before the stairs are built, and the last card asks for the rest', () => {
+  const frame = card('Framing')
+  expect(frame).toContain('10 guard posts 4x4 in the frame, GP1 to GP10,')
+  expect(frame).toContain('10 hold-downs')
+  // two each
+  expect(frame).toContain('20 bolts')
+  expect(frame).toContain('16 blocks')
+  expect(frame).not.toContain('landing')
+  const last = card('Stairs and guard')
+  expect(last).toContain('4 guard posts 4x4 on the landing')
+  expect(last).toContain('8 bolts')
+  expect(last).toContain('6 blocks behind')
+  expect(last).toContain('11 blocks between the stringers')
+})
+
+test('nothing on the pad waits for stringers that cannot stand yet', () => {
+  expect(step(/^Dig for the stairs’ pad/)).not.toMatch(/tried in its place/)
+  // one beside each of the 4 stringers
+  expect(step(/^Build the stairs/)).toMatch(/drill it beside each .* 4 of 1\/2 in/)
+})

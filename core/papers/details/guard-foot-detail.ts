@@ -8,6 +8,7 @@ import {
   sectionOf,
 } from '../../data/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
+import type { Member } from '../../frame/index.ts'
 import { inches, printInches, printLength, ticks } from '../../units/index.ts'
 import { boltLengthWords, postBolts } from '../build/guard-post-bolts.ts'
 import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
@@ -103,10 +104,21 @@ export function guardFootDetail(estimate: Estimate): Detail | null {
 }
 
 function blockWords({ job, guard }: Estimate, behind: boolean): string {
-  const blocks = guard?.members.filter(({ role }) => role === 'guard blocking') ?? []
+  const all = guard?.members.filter(({ role }) => role === 'guard blocking') ?? []
+  const between = all.filter(({ id }) => id.startsWith('stair-guard-'))
+  const blocks = all.filter((one) => !between.includes(one))
   if (blocks.length === 0) return 'No block stands behind the posts.'
-  const alike = Map.groupBy(blocks, ({ length }) => length)
-  const counts = [...alike].map(([length, those]) => `${those.length} of ${printLength(length)}`)
   const nails = `${nailing.blockEnd} nails 16d at each end (${cite(nailingSources.blockEnd)})`
-  return `Blocks ${job.frame.joists.size} on edge, ${printInches(ticks(sectionOf(job.frame.joists.size).depth))} high, flush with the joists above and below, ${behind ? 'tight behind the post, or beside it where the joists run along the edge' : 'tight beside the post'}: ${counts.join(', ')}; ${nails}. Where one stands behind the post the bolts go through it.`
+  const [first] = between
+  const stairs =
+    first === undefined
+      ? ''
+      : ` Beside the stairs other blocks stand between the stringers, ${first.product.size}: ${countWords(between)}.`
+  return `Blocks ${job.frame.joists.size} on edge, ${printInches(ticks(sectionOf(job.frame.joists.size).depth))} high, flush with the joists above and below, ${behind ? 'tight behind the post, or beside it where the joists run along the edge' : 'tight beside the post'}: ${countWords(blocks)}; ${nails}. Where one stands behind the post the bolts go through it.${stairs}`
+}
+
+function countWords(blocks: readonly Member[]): string {
+  return [...Map.groupBy(blocks, ({ length }) => length)]
+    .map(([length, alike]) => `${alike.length} of ${printLength(length)}`)
+    .join(', ')
 }

@@ -1,5 +1,6 @@
 import type { Design } from '../../estimate-types.ts'
 import type { GuardPlan } from '../../guard/index.ts'
+import { sideOf } from '../../stairs/index.ts'
 import { printLength, ticks } from '../../units/index.ts'
 import { edgeWords } from '../build/edge-words.ts'
 import { boltedPosts } from '../build/stair-post-bolts.ts'
@@ -80,7 +81,7 @@ export function stairGuardTable({ stairs }: GuardPlan, plans: Design['stairs']):
     'stair-guard',
     'Guard beside the stairs',
     [
-      ['number', 'Side, looking down', 'left'],
+      ['number', 'Side, as on the plan', 'left'],
       ['flight', 'Flight', 'right'],
       ['posts', 'Post centres from the head of the flight: level (along the slope)', 'left'],
       ['rail', 'Lower rail over the nosings', 'right'],
@@ -90,7 +91,7 @@ export function stairGuardTable({ stairs }: GuardPlan, plans: Design['stairs']):
       ['marks', 'Near edges of balusters, along the slope from the upper post’s face', 'left'],
     ],
     stairs.map(({ number, flight, across, slope, lowerRail, posts, degrees, bays }) => ({
-      number: `${number}, ${handOf(plans, flight, across)}`,
+      number: `${number}, ${planSide(plans, flight, across)} side`,
       flight: `${flight}`,
       posts: posts
         .map(({ at }, i) => `SG${number}-${i + 1} ${place(at)} (${place(at * Math.hypot(1, slope))})`)
@@ -138,13 +139,12 @@ export function stairPostsTable({ stairs }: GuardPlan, design: Pick<Design, 'sta
   )
 }
 
-/** The side of a flight for one who walks down it. */
-function handOf(plans: Design['stairs'], flight: number, across: number): 'left' | 'right' {
+/** The side of a flight that a guard stands on, by the word that the plan has for it, whichever way one walks. */
+function planSide(plans: Design['stairs'], flight: number, across: number): string {
   const one = plans.flatMap(({ flights }) => flights).find(({ number }) => number === flight)
   if (one === undefined) throw new Error('a guard beside stairs has its flight')
-  // x to the right and y down the plan: the left hand of the way down is (y, −x)
-  const toLeft = one.across.x * one.down.y - one.across.y * one.down.x > 0
-  return across > one.width / 2 === toLeft ? 'left' : 'right'
+  const way = across > one.width / 2 ? 1 : -1
+  return sideOf({ x: way * one.across.x, y: way * one.across.y })
 }
 
 /** A place along an edge, to the nearest 1/32 in. */

@@ -128,7 +128,12 @@ describe('what stairs hang on, stand on and where their pad lies', () => {
         block.kind === 'table' && block.table.id === 'stair-guard' ? [block.table] : [],
       ),
     )
-    expect(table?.rows.map(({ number }) => number)).toEqual(['1, right', '2, left', '3, right', '4, left'])
+    expect(table?.rows.map(({ number }) => number)).toEqual([
+      '1, left side',
+      '2, right side',
+      '3, left side',
+      '4, right side',
+    ])
     // 2'-6 3/4" level × 12.829 ÷ 10.25 = 38.49 in
     expect(table?.rows[2]?.posts).toContain(`SG3-2 2'-6 3/4" (3'-2 1/2")`)
     // 4 of 1-1/2 in in 25-1/2 in level leave 3.9 in: the first begins 3.9 × 12.829 ÷ 10.25 = 4.881 in down the slope

@@ -16,6 +16,12 @@ import type { EdgePart, GuardBay, GuardPost, GuardStretch } from './types.ts'
 /** A post's face stands this far off a wall, or off the board along it: common practice, no source. */
 const OFF_WALL = inches(0.5)
 
+/**
+ * Off a ledger, so that its last fasteners' heads and the end joist's angle have room before the post, and still no 4 in
+ * ball between the post and the wall: common practice, no source.
+ */
+const OFF_LEDGER = inches(2)
+
 /** Least clear opening that is worth rails; less is closed by the posts themselves. */
 const LEAST_BAY = inches(4)
 
@@ -116,7 +122,8 @@ function movedEnds(
   const [first, last] = [posts[0]?.at ?? 0, posts.at(-1)?.at ?? edge.length]
   const insets = [near, far].map((end) => insetOf(end, boardsOf(end, behindOf), behind, post))
   const [a, b] = [near.at + (insets[0] ?? 0), far.at - (insets[1] ?? 0)]
-  const isFar = (end: End, by: number) => end.kind !== 'partial' && by > roomAt(end).away + 1
+  const isFar = (end: End, by: number) =>
+    end.kind !== 'partial' && by > roomAt(end, boardsOf(end, behindOf)).away + 1
   return [
     isFar(near, first - a)
       ? [fillBay(job, { from: Math.max(0, a - post / 2 - APART), to: first - post / 2 }, false)]
@@ -208,7 +215,7 @@ function layPosts(
   const places = postPlaces(
     { spacing: job.guard.postSpacing, post, joists, stands },
     [near.kind === 'partial' ? bearing(first, -1) : first, far.kind === 'partial' ? bearing(last, 1) : last],
-    [roomAt(near), roomAt(far)],
+    [roomAt(near, boardsOf(near, behindOf)), roomAt(far, boardsOf(far, behindOf))],
   )
   return places.map((place) => (jointed(place.at) ? { ...place, atJoint: true } : place))
 }
@@ -218,7 +225,7 @@ function layPosts(
  * edge to clear the other behind the rim (common practice, no source).
  */
 function insetOf(end: End, boards: number, behind: number, post: number): number {
-  if (end.kind === 'wall') return Math.max(OFF_WALL, boards) + post / 2
+  if (end.kind === 'wall') return (boards > 0 ? boards + OFF_LEDGER : OFF_WALL) + post / 2
   if (end.kind === 'corner') return fromCorner(end.half, Math.max(boards, behind), post) + post / 2
   return boards + post / 2
 }
@@ -229,8 +236,9 @@ function boardsOf(end: End, behindOf: ReadonlyMap<string, number>): number {
 }
 
 /** How far an end's post may be moved so that no 4 in ball passes beside it (IRC 2021 R312.1.3). */
-function roomAt(end: End): Room {
+function roomAt(end: End, boards: number): Room {
   const { kind } = end
+  if (kind === 'wall' && boards > 0) return { away: inches(0.25), towards: 0 }
   // at a corner that juts in the posts' outer corners are nearest
   if (end.kind === 'corner' && end.half > Math.PI / 2) return { away: inches(2), towards: 0 }
   if (kind === 'corner') return { away: inches(1.25), towards: inches(4.5) }

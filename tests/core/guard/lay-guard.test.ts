@@ -179,7 +179,7 @@ describe('blocking behind guard posts', () => {
 })
 
 describe('within a border', () => {
-  it('each post that stands in the joist under its inner edge has a block on either side, but none at the ledger', () => {
+  it('each post that stands in the joist under its inner edge has a block on either side, at the ledger too', () => {
     const decked = (border: number) => designOf({ guard: GUARD, decking: { border } })
     const [plain, framed] = [decked(0), decked(1)]
     // the joist lies 3-13/16 to 5-5/16 in inside either side, posts of 3-1/2 in stand 1-1/2 in inside; none lies along
@@ -188,11 +188,11 @@ describe('within a border', () => {
     const posts = (sides ?? []).reduce((sum, stretch) => sum + stretch.posts.length, 0)
     expect(posts).toBeGreaterThan(3)
     const added = framed.guard?.members.filter(({ id }) => id.startsWith('guard-border-blocking')) ?? []
-    // the two posts at the wall stand against the ledger, which carries what is cut there
-    expect(added).toHaveLength(2 * posts - 2)
+    // the two posts at the wall stand 2 in off the ledger, with room for a block of 1-1/2 in
+    expect(added).toHaveLength(2 * posts)
     expect(plain.guard?.members.some(({ id }) => id.startsWith('guard-border-blocking'))).toBe(false)
     const cut = framed.takeoff.pieces.filter(({ memberId }) => memberId.startsWith('guard-border-blocking'))
-    expect(cut).toHaveLength(2 * posts - 2)
+    expect(cut).toHaveLength(2 * posts)
     for (const { cause } of added) expect(cause.ids.some((id) => id.startsWith('joist-'))).toBe(true)
   })
 })

@@ -1,7 +1,7 @@
 import type { Job } from '../../job/index.ts'
 
 /** Where nothing is stated, somebody writes it in. */
-const TO_FILL = '____________________________________________'
+export const TO_FILL = '____________________________________________'
 
 type Row = readonly [string, string]
 

@@ -18,14 +18,14 @@ const USES: { readonly [id in Exclude<SheetId, 'contents'>]: string } = {
   steps: 'the order of work, with tools, proofs and cautions',
   inspections: 'what must be seen before work goes on',
   cost: 'every line from the yard’s price to the customer’s',
-  quote: 'what is built, for how much, paid when',
+  quote: 'what is built, and for how much',
   change: 'what changed since the quote sent last',
   record: 'what was bought, left and worked, to fill in',
   strips: 'marks at true size, to lie beside the board',
 }
 
 /** The first page of a set: what job it is, and which sheets follow, on which pages, for whom. */
-export function contentsSheet({ estimate }: PaperSource, sheets: readonly Sheet[]): Sheet {
+export function contentsSheet({ estimate, firm }: PaperSource, sheets: readonly Sheet[]): Sheet {
   const { job } = estimate
   const kept = sheets.filter(({ audience }) => audience === 'office').map(({ title }) => `“${title}”`)
   return {
@@ -40,7 +40,7 @@ export function contentsSheet({ estimate }: PaperSource, sheets: readonly Sheet[
         rows: sheets.map((sheet) => ({
           title: sheet.title,
           readers: readersOf(sheet),
-          use: sheet.id === 'contents' ? '' : USES[sheet.id],
+          use: sheet.id === 'contents' ? '' : purposeOf(sheet.id, firm),
         })),
       },
       ...(kept.length === 0
@@ -58,6 +58,11 @@ export function contentsSheet({ estimate }: PaperSource, sheets: readonly Sheet[
       },
     ],
   }
+}
+
+/** A quote says when it is paid where the firm states it. */
+function purposeOf(id: Exclude<SheetId, 'contents'>, { stages }: PaperSource['firm']): string {
+  return id === 'quote' && stages.length > 0 ? 'what is built, for how much, paid when' : USES[id]
 }
 
 /** Everybody whose own set has the sheet. */

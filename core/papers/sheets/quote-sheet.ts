@@ -1,6 +1,6 @@
 import { cents, printMoney, printMoneyChange } from '../../units/index.ts'
 import { daysAfter } from '../date.ts'
-import { customerFacts } from '../quote/customer-facts.ts'
+import { customerFacts, TO_FILL } from '../quote/customer-facts.ts'
 import { bothSign, letterhead } from '../quote/firm-blocks.ts'
 import { scopeWords } from '../quote/scope-words.ts'
 import { stageAmounts } from '../quote/stage-amounts.ts'
@@ -82,8 +82,8 @@ function facts(source: PaperSource): readonly (readonly [string, string])[] {
     ['Quote', state],
     ['Job', estimate.job.name],
     ...customerFacts(estimate.job),
-    ['Date', date === '' ? 'not stated' : date],
-    ['Holds', until === '' ? `${firm.validDays} days from its date` : `until ${until}`],
+    ['Date', date === '' ? TO_FILL : date],
+    ['Holds', until === '' ? `${firm.validDays} days from the date to be filled in above` : `until ${until}`],
   ]
 }
 
@@ -189,6 +189,14 @@ function optionBlocks({ options }: QuoteContext): readonly Block[] {
 
 function stageBlocks({ firm, estimate }: PaperSource): readonly Block[] {
   const { stages } = firm
+  // terms of the firm's own may say it
+  if (stages.length === 0 && firm.terms.length === 0)
+    return [
+      {
+        kind: 'text',
+        text: 'When it is paid is not stated here: agree on it in writing before work begins.',
+      },
+    ]
   if (stages.length === 0) return []
   const amounts = stageAmounts(stages, estimate.pricing.totals.priceWithTax)
   const rows = stages.map(({ label }, i) => ({ what: label, amount: printMoney(amounts[i] ?? cents(0)) }))

@@ -22,6 +22,37 @@ describe('what a quote says of the structure', () => {
   })
 })
 
+describe('a quote without a date or stages of payment', () => {
+  const stated = paperSource(CATALOGUE.find(({ file }) => file === 'rectangle-16-by-10.json')?.job ?? {})
+  const bare = { ...stated, date: '', firm: { ...stated.firm, stages: [], terms: [] } }
+  const saidBy = (source: typeof stated) =>
+    makeSheets(source, ['contents', 'quote'])
+      .flatMap(({ blocks }) => blocks)
+      .flatMap((block) =>
+        block.kind === 'facts'
+          ? block.rows.map((row) => row.join(': '))
+          : block.kind === 'text'
+            ? [block.text]
+            : block.kind === 'contents'
+              ? block.rows.map(({ title, use }) => `${title}: ${use}`)
+              : [],
+      )
+
+  test('has a line for the date from which its days run', () => {
+    expect(saidBy(bare).find((text) => text.startsWith('Date: '))).toMatch(/^Date: _{20,}$/)
+    expect(saidBy(bare)).toContain('Holds: 30 days from the date to be filled in above')
+    // 30 days after the last of January
+    expect(saidBy(stated)).toContain('Holds: until 2026-03-02')
+  })
+
+  test('is not promised by the index to say when it is paid, and says itself that it does not', () => {
+    expect(saidBy(bare)).toContain('Quote: what is built, and for how much')
+    expect(saidBy(bare).join('\n')).toContain('When it is paid is not stated here')
+    expect(saidBy(stated)).toContain('Quote: what is built, for how much, paid when')
+    expect(saidBy(stated).join('\n')).not.toContain('is not stated here')
+  })
+})
+
 describe('limits on deposits', () => {
   const limitOf = (state: string, price: number): number | undefined =>
     DEPOSIT_LIMITS.find((one) => one.state === state)?.limit(cents(price))

@@ -36,7 +36,9 @@ function checkGuardMake(job: Job, guard: GuardPlan): Check {
       `${printLength(length)} of guard, ${printLength(job.guard.height)} high${job.guard.infill === 'balusters' ? `, ${openings(guard)}` : ''}.`,
     bad: `${broken.map(({ what, limit, holds }) => `${what} is not ${holds} ${limit.value} in`).join('; ')}.`,
     uncovered: 'No rule covers the guard',
-    remedy: 'Make the guard 36 in high or higher.',
+    remedy: broken.some(({ limit }) => limit === STAIR_LIMITS.guardOpening)
+      ? 'Close the opening with uprights, or set the posts nearer each other.'
+      : 'Make the guard 36 in high or higher.',
     caution: [
       unread,
       job.guard.infill === 'panels'
@@ -48,7 +50,8 @@ function checkGuardMake(job: Job, guard: GuardPlan): Check {
   })
 }
 
-function makeRules(job: Job, { stretches, stairs }: GuardPlan): readonly PlainRule[] {
+function makeRules(job: Job, guard: GuardPlan): readonly PlainRule[] {
+  const { stretches, stairs } = guard
   const { height, infill } = job.guard
   const opening = Math.max(0, ...stretches.flatMap(({ bays }) => bays.map((bay) => bay.opening)))
   const sloped = Math.max(0, ...stairs.flatMap(({ bays }) => bays.map((bay) => bay.opening)))
@@ -80,6 +83,12 @@ function makeRules(job: Job, { stretches, stairs }: GuardPlan): readonly PlainRu
             holds: 'at most' as const,
           },
         ]),
+    ...guard.openings.map(({ stairs: lower, level, clear }) => ({
+      limit: STAIR_LIMITS.guardOpening,
+      what: `the opening between ${markOf(guard, level)} and ${markOf(guard, lower)}`,
+      measure: clear,
+      holds: 'at most' as const,
+    })),
     ...(stairs.length === 0
       ? []
       : [
@@ -93,10 +102,16 @@ function makeRules(job: Job, { stretches, stairs }: GuardPlan): readonly PlainRu
   ]
 }
 
+function markOf({ members }: GuardPlan, post: string): string {
+  return members.find(({ id }) => id === post)?.mark ?? post
+}
+
 /** Bays beside stairs have a limit of their own, and so are told apart from the level ones. */
-function openings({ stretches, stairs }: GuardPlan): string {
+function openings({ stretches, stairs, openings: beside }: GuardPlan): string {
+  const mostOf = (clear: readonly number[]): string =>
+    printLength(ticks(Math.ceil(Math.max(0, ...clear) / 2) * 2))
   const most = (bays: readonly { readonly opening: number }[]): string =>
-    printLength(ticks(Math.ceil(Math.max(0, ...bays.map(({ opening }) => opening)) / 2) * 2))
+    mostOf(bays.map(({ opening }) => opening))
   const level = stretches.flatMap(({ bays }) => bays)
   const sloped = stairs.flatMap(({ bays }) => bays)
   const limit = STAIR_LIMITS.stairGuardOpening.value
@@ -106,6 +121,11 @@ function openings({ stretches, stairs }: GuardPlan): string {
       ? []
       : [
           `openings beside the stairs of ${most(sloped)} at most, where ${printLength(inches(limit))} may be`,
+        ]),
+    ...(beside.length === 0
+      ? []
+      : [
+          `${mostOf(beside.map(({ clear }) => clear))} at most from a post of the stairs to what stands next to it`,
         ]),
   ].join(', ')
 }

@@ -1,3 +1,4 @@
+export { apart } from './apart.ts'
 export { turnedPositive, twiceArea } from './area.ts'
 export { type Band, type BandEnd, bandAlong } from './band.ts'
 export { common, without } from './clip.ts'

@@ -12,8 +12,10 @@ import { edgeDrops } from './edge-drops.ts'
 import { guardCaps, guardRails } from './guard-members.ts'
 import { balustersOf, LONGEST_BALUSTER, panelsOf, panelWidth } from './infill.ts'
 import { flightsOff, landingEdges } from './landing-edges.ts'
+import { stairFillers } from './stair-fillers.ts'
 import { guardStairs } from './stair-guards.ts'
 import { stairGuardMembers } from './stair-members.ts'
+import { stairOpenings } from './stair-openings.ts'
 import type { GuardLoop } from './stretches.ts'
 import type { EdgePart, GuardedEdge, GuardPlan, HouseBeside } from './types.ts'
 
@@ -69,13 +71,23 @@ export function layGuard(
       },
     ])
   }
+  const stairMembers = stairGuardMembers(job, beside, stairs)
+  const standing = {
+    stretches,
+    stairs: beside,
+    members: [...backed.flatMap(({ posts }) => posts), ...stairMembers].filter(
+      ({ role }) => role === 'guard post',
+    ),
+  }
+  const fillers = stairFillers(job, standing, stairs)
   const members = [
     ...backed.flatMap(({ stretches: own, posts, blocks }) => [
       ...posts,
       ...own.flatMap((stretch) => [...guardRails(job, stretch), ...guardCaps(job, stretch)]),
       ...blocks,
     ]),
-    ...stairGuardMembers(job, beside, stairs),
+    ...stairMembers,
+    ...fillers,
   ]
   const guarded = new Set(stretches.map(({ edge }) => edge.id))
   return ok({
@@ -86,6 +98,7 @@ export function layGuard(
       ...house,
       ...stairs.flatMap((plan) => landingHouse(plan, landings.get(plan.number) ?? [], layout.levels, post)),
     ],
+    openings: stairOpenings({ ...standing, members: [...standing.members, ...fillers] }, stairs),
     members: distinctMarks(members),
     backing: backed.flatMap(({ backing }) => backing),
     replaced: backed.flatMap(({ replaced }) => replaced),

@@ -124,12 +124,22 @@ export interface HouseBeside {
   readonly closes: HouseSide
 }
 
+/** What lies between an end post of the guard beside stairs and the nearest post of the level guard there. */
+export interface StairOpening {
+  /** ids of the two posts */
+  readonly stairs: string
+  readonly level: string
+  /** the narrowest way between them, or to what is fixed to the level one, ticks */
+  readonly clear: number
+}
+
 export interface GuardPlan {
   /** every open edge of the deck and of landings, guarded or not */
   readonly edges: readonly GuardedEdge[]
   readonly stretches: readonly GuardStretch[]
   readonly stairs: readonly StairGuard[]
   readonly house: readonly HouseBeside[]
+  readonly openings: readonly StairOpening[]
   readonly members: readonly Member[]
   readonly backing: readonly Backing[]
   /** ids of the frame's blocks under a border that are left out, for one behind a post stands in their place */

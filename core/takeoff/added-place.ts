@@ -35,6 +35,7 @@ export function addedPlace(member: Member): string | null {
 function guardPlace(member: Member): string {
   const { id, role } = member
   const [stretch, part] = id.split('-').filter((one) => /^\d+$/.test(one))
+  if (id.startsWith('guard-filler-')) return `upright on the face of GP${stretch} towards the stairs`
   if (role === 'guard rail') return `guard rail, stretch ${stretch}, bay ${part}`
   return role === 'guard cap' ? `guard cap, stretch ${stretch}, piece ${part}` : `${role}, ${middle(member)}`
 }

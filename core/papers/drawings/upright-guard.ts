@@ -27,7 +27,9 @@ export function uprightGuard(design: Design, is: View): readonly Primitive[] {
   )
   const sides = guard.stairs.filter(({ flight }) => flights.has(flight))
   const shown = new Set([
-    ...stretches.flatMap(({ posts }) => posts.map(({ id }) => id)),
+    ...stretches.flatMap(({ posts }) =>
+      posts.flatMap(({ id }) => [id, ...numbered(guard.members, `${id.replace('post', 'filler')}-`)]),
+    ),
     ...stretches.flatMap(({ number }) => numbered(guard.members, `guard-rail-${number}-`)),
     ...stretches.flatMap(({ number }) => numbered(guard.members, `guard-cap-${number}-`)),
     ...sides.flatMap(({ number }) => numbered(guard.members, `stair-guard-rail-${number}-`)),

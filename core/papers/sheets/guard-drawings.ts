@@ -1,4 +1,5 @@
 import type { GuardPlan } from '../../guard/index.ts'
+import { UNDER_LOWER_RAIL } from '../../guard/index.ts'
 import { printInches } from '../../units/index.ts'
 import { bayHeights, guardBay, typicalBay } from '../drawings/guard-bay.ts'
 import { guardPlans } from '../drawings/guard-plan.ts'
@@ -67,6 +68,8 @@ function buildSteps(
   const { job } = estimate
   const { height, cap, postSize } = job.guard
   const { below, underCap } = bayHeights(estimate, bought?.length ?? height)
+  const fillers = estimate.guard?.members.filter(({ id }) => id.startsWith('guard-filler-')) ?? []
+  const [filler] = fillers
   return [
     {
       text: 'Hook the tape at the 0 of each edge, the corner of the frame with the ring, on the rim’s outer face. Mark every post’s centre by its figure, in one pull. Posts stand inside the rim.',
@@ -74,6 +77,14 @@ function buildSteps(
     {
       text: `Posts ${postSize} end ${printInches(underCap)} over the decking${cap === 'none' ? '' : `; the cap ${cap} lies on them, its top ${printInches(height)} over the decking`}.`,
     },
+    ...(filler === undefined
+      ? []
+      : [
+          {
+            text: `Screw ${fillers.map(({ mark }) => mark).join(', ')}, 2x4, ${printInches(filler.length)} long, upright and flat on the face of the post of the same number towards the stairs, flush with its outer edge, from ${printInches(UNDER_LOWER_RAIL)} over the decking to under the cap, two 3 in screws at each end: without it a 4 in ball passes between that post and the one beside the stairs.`,
+            notes: ['Then measure from it to the post beside the stairs: less than 4 in, corner to corner.'],
+          },
+        ]),
     ...(bought === null
       ? [{ text: 'Measure each bay between its posts before its panel is cut.' }]
       : [

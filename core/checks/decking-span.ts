@@ -1,5 +1,5 @@
 import { DECKING_SPANS } from '../data/index.ts'
-import { lookUpRow } from '../rules/index.ts'
+import { lookUpRow, type TableLookup } from '../rules/index.ts'
 import type { CheckContext } from './context.ts'
 import { atMost } from './finding.ts'
 import { judge } from './judge.ts'
@@ -32,7 +32,7 @@ export function checkDeckingSpan(context: CheckContext): Check {
     fields: ['decking.size', 'decking.angle', 'decking.parts', 'frame.joists.spacing'],
     prescriptive,
     calculated: null,
-    good: (share) => `Decking uses ${share} of its span.`,
+    good: (share) => `Decking uses ${share} of its span, ${rowReadWords(recalled)}.`,
     bad: `Joists at ${spacingText(spacing)} are too far apart for ${job.decking.size} decking${slanting ? ' at an angle' : ''}.`,
     uncovered: `No table row covers ${job.decking.size} decking`,
     remedy: slanting
@@ -40,4 +40,13 @@ export function checkDeckingSpan(context: CheckContext): Check {
       : 'Set the joists closer, or use 2x6 decking.',
     caution: '',
   })
+}
+
+/** Why the row of an older edition decides: it was read, that of 2021 is from memory. */
+export function rowReadWords(recalled: TableLookup): string {
+  const later =
+    recalled.kind === 'row' && recalled.value !== null
+      ? `, from memory, has ${recalled.value} in`
+      : ' is not known'
+  return `by the row of the 2018 edition, which was read; that of 2021${later}`
 }

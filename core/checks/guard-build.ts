@@ -33,7 +33,7 @@ function checkGuardMake(job: Job, guard: GuardPlan): Check {
     calculated: null,
     beside,
     good: () =>
-      `${printLength(length)} of guard, ${printLength(job.guard.height)} high${job.guard.infill === 'balusters' ? `, ${openings(guard)}` : ''}.`,
+      `${printLength(length)} of guard, ${printLength(job.guard.height)} high (${IRC_LIMITS.guardHeight.source.clause})${job.guard.infill === 'balusters' ? `, ${openings(guard)}` : ''}.`,
     bad: `${broken.map(({ what, limit, holds }) => `${what} is not ${holds} ${limit.value} in`).join('; ')}.`,
     uncovered: 'No rule covers the guard',
     remedy: broken.some(({ limit }) => limit === STAIR_LIMITS.guardOpening)
@@ -114,13 +114,15 @@ function openings({ stretches, stairs, openings: beside }: GuardPlan): string {
     mostOf(bays.map(({ opening }) => opening))
   const level = stretches.flatMap(({ bays }) => bays)
   const sloped = stairs.flatMap(({ bays }) => bays)
-  const limit = STAIR_LIMITS.stairGuardOpening.value
+  const { value, source } = STAIR_LIMITS.stairGuardOpening
   return [
-    ...(level.length === 0 ? [] : [`openings of ${most(level)} at most`]),
+    ...(level.length === 0
+      ? []
+      : [`openings of ${most(level)} at most (${STAIR_LIMITS.guardOpening.source.clause})`]),
     ...(sloped.length === 0
       ? []
       : [
-          `openings beside the stairs of ${most(sloped)} at most, where ${printLength(inches(limit))} may be`,
+          `openings beside the stairs of ${most(sloped)} at most, where ${printLength(inches(value))} may be (${source.clause})`,
         ]),
     ...(beside.length === 0
       ? []

@@ -20,7 +20,7 @@ export function checkStairSteps(job: Job, stairs: StairPlan): Check {
     calculated: null,
     beside,
     good: () =>
-      `${told}, from ${printLength(stairs.totalRise)} down to ${stairs.floor === null ? 'the ground' : `level ${stairs.floor.level}`} at the foot.`,
+      `${stairs.risers} risers of ${printLength(ceilTicks(stairs.rise))} (${IRC_LIMITS.riser.source.clause}), treads of ${printLength(job.stairs.run)} (${IRC_LIMITS.tread.source.clause}), from ${printLength(stairs.totalRise)} down to ${stairs.floor === null ? 'the ground' : `level ${stairs.floor.level}`} at the foot.`,
     bad: `${told}: ${broken.map(({ what, limit, holds }) => `${what} is not ${holds} ${limit.value} in`).join('; ')}.`,
     uncovered: 'No rule covers the steps',
     remedy: broken.map(remedyFor).join(' '),

@@ -12,6 +12,7 @@ import {
 import type { StairPlan, StringerPattern } from '../stairs/index.ts'
 import { printLength, ticks, toInches } from '../units/index.ts'
 import { byCalculation } from './calculated.ts'
+import { rowReadWords } from './decking-span.ts'
 import { atMost, byLimit, length } from './finding.ts'
 import { judge } from './judge.ts'
 import { plainRules } from './plain-rules.ts'
@@ -84,6 +85,7 @@ export function checkTreads(job: Job, stairs: StairPlan): readonly Check[] {
   const row = size === '5/4x6' ? '1-1/4 in wood' : '2 in wood'
   const at = over ? ['2018', 'multiple spans'] : ['2021', 'single span']
   const lookup = lookUpRow(DECKING_SPANS, { at, row, column: 'perpendicular' })
+  const recalled = lookUpRow(DECKING_SPANS, { at: ['2021', 'multiple spans'], row, column: 'perpendicular' })
   const spacing = ticks(Math.ceil(pattern.spacing))
   const prescriptive = atMost(lookup, pattern.spacing, [
     `Stringers at ${spacingText(spacing)}, boards over ${over ? 'two spans or more' : 'one span'}`,
@@ -97,7 +99,8 @@ export function checkTreads(job: Job, stairs: StairPlan): readonly Check[] {
       fields: ['stairs.treads', 'stairs.stringers', 'stairs.width'],
       prescriptive,
       calculated: size === '5/4x6' ? null : treadUnderLoad(job, pattern, rectangleOf(size)),
-      good: (share) => `Treads of ${size} use ${share} of their span.`,
+      good: (share) =>
+        `Treads of ${size} use ${share} of their span${over ? `, ${rowReadWords(recalled)}` : ''}.`,
       bad: `Treads of ${size} span ${spacingText(spacing)} between the stringers.`,
       uncovered: `No table row covers treads of ${size} over ${over ? 'these stringers' : 'one span'}`,
       remedy: 'Use cut stringers, which stand closer, or 2x6 treads.',

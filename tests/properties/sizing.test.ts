@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import type { Check } from '../../core/checks/index.ts'
 import { design, designJob } from '../../core/design.ts'
 import { costDesign, type EstimateOptions } from '../../core/estimate.ts'
 import { type JobStatement, readJob, SIZED_FIELDS } from '../../core/job/index.ts'
@@ -106,7 +107,13 @@ function costOf(statement: JobStatement): number | null {
   return costDesign(made.value, SAMPLE_BOOK, engine).pricing?.totals.cost ?? null
 }
 
+/** Of the ways that pass by tables; where none does, of those that hold by calculation wherever no size has a row. */
 function leastByBruteForce(job: Job, ways: readonly Choice[]): number | null {
+  return leastWhere(job, ways, () => false) ?? leastWhere(job, ways, ({ paged }) => !paged)
+}
+
+/** @param trusted checks for which their calculation will do */
+function leastWhere(job: Job, ways: readonly Choice[], trusted: (check: Check) => boolean): number | null {
   const stated = choiceOf(job)
   const known: NonNullable<EstimateOptions['known']> = new Map()
   const costs = ways.flatMap((choice) => {
@@ -115,8 +122,11 @@ function leastByBruteForce(job: Job, ways: readonly Choice[]): number | null {
     const made = designJob(withChoice(job, choice), [])
     if (!made.ok) return []
     const open = made.value.checks.some(
-      ({ status, fields }) =>
-        status !== 'passes' && status !== 'near' && fields.some((field) => SIZED_FIELDS.has(field)),
+      (check) =>
+        check.status !== 'passes' &&
+        check.status !== 'near' &&
+        !(check.status === 'calculated only' && trusted(check)) &&
+        check.fields.some((field) => SIZED_FIELDS.has(field)),
     )
     const cost = open
       ? undefined

@@ -1,4 +1,5 @@
 import { IRC_LIMITS } from '../data/index.ts'
+import { stairsOf } from '../job/index.ts'
 import { figure } from '../rules/index.ts'
 import { inches } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
@@ -23,12 +24,14 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
   const least = inches(IRC_LIMITS.postStandoff.value)
   const reactions = facts.posts.map(({ id }) => postReaction(context, id))
   const load = Math.max(0, ...reactions.map((one) => one ?? 0))
+  // what stairs bring is reckoned with the stairs: a base is not to be chosen by the deck's load alone
+  const stairs = stairsOf(job).length > 0 ? '; where stairs hang, for what the load of the stairs says' : ''
   const told = reactions.includes(null)
     ? ''
-    : ` Base and cap: listed for ${figure(Math.ceil(load))} lb or more.`
+    : ` Base and cap: listed for ${figure(Math.ceil(load))} lb or more${stairs}.`
   const found = byLimit(IRC_LIMITS.postStandoff, length(least), length(job.ground.standoff), [
     `Stand-off of the post base: ${feetInches(job.ground.standoff)}; ${feetInches(least)} keeps the wood off wet concrete`,
-    `Greatest reaction of the ${beamName(facts.beam)}, and of what else bears there, on a post: ${figure(Math.ceil(load))} lb`,
+    `Greatest reaction of the ${beamName(facts.beam)}, and of what else bears there, on a post: ${figure(Math.ceil(load))} lb${stairs === '' ? '' : ', the stairs not in it'}`,
     'A base with its anchor bolt and a cap, or a pair of plates, on every post: counted in the takeoff',
   ])
   return judge(job, {

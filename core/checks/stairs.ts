@@ -3,6 +3,7 @@ import type { StairPlan } from '../stairs/index.ts'
 import type { CheckContext } from './context.ts'
 import { checkStairFloor } from './stair-floor.ts'
 import { checkStairFootings } from './stair-footings.ts'
+import { checkStairHead } from './stair-head.ts'
 import { checkLanding } from './stair-landing.ts'
 import { checkPad } from './stair-pad.ts'
 import { checkStairSteps } from './stair-steps.ts'
@@ -15,6 +16,7 @@ export function checkStairs(context: CheckContext, stairs: StairPlan): readonly 
   const { branch, number } = stairs
   return [
     ...checksOf(jobOfStairs(context.job, branch), stairs),
+    ...checkStairHead(context, stairs),
     ...checkStairFootings(context, stairs),
     ...(stairs.pad === null ? [] : [checkPad(context, stairs, stairs.pad)]),
   ].map((check) => ({

@@ -85,8 +85,7 @@ export function footingLoadWords(design: Design): {
   readonly cautions: readonly string[]
 } {
   return {
-    explains:
-      'Load: the area that a post carries times live or snow load and dead load, as the code’s table of footings reckons; soil pressure is under it. Greatest reaction: what the beam, continuous over its posts, brings to one of them with the live load placed worst.',
+    explains: `Load: the area that a post carries times live or snow load and dead load, as the code’s table of footings reckons; soil pressure is under it. Greatest reaction: what the beam, continuous over its posts, brings to one of them with the live load placed worst.${onDeck(design)}`,
     cautions: footingSchedule(design).flatMap(({ number, carries }) =>
       carries === null || carries.worstNeeds === null || carries.worstPressure === null
         ? []
@@ -95,6 +94,12 @@ export function footingLoadWords(design: Design): {
           ],
     ),
   }
+}
+
+/** What stairs that hang on the deck bring beside these loads, as their checks say it. */
+function onDeck({ checks }: Design): string {
+  const told = checks.filter(({ id }) => id.startsWith('stair-head-load')).map(({ message }) => message)
+  return told.length === 0 ? '' : ` Neither counts the stairs: ${told.join(' ')}`
 }
 
 /** Bags for one hole without waste, rounded up to a tenth: what is left of one goes into the next hole. */

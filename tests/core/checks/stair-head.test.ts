@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest'
+import { design } from '../../../core/design.ts'
+import { footingLoadWords } from '../../../core/papers/tables/ground-footings.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
+
+const high = CATALOGUE.find(({ file }) => file === 'high-stairs-landing.json')?.job ?? {}
+
+function checkOf(statement: object) {
+  const made = design(statement)
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  return made.value.checks.find(({ id }) => id === 'stair-head-load')
+}
+
+describe('stairs that hang on the deck', () => {
+  const check = checkOf(high)
+  const told = check?.findings.flatMap(({ steps }) => steps).join('\n') ?? ''
+
+  it('bring half of their first flight to the posts either side, by the lever of the cantilever', () => {
+    // by hand: 6 treads of 10 1/4 in span 61 1/2 in, half of it 4 ft wide is 10.25 sq ft, × 50 psf = 512.5 lb; at the tip
+    // of 20 in over a clear span of 121 in it comes to the beam 1 + 20 ÷ 121 = 1.1653 times: 597.2 lb
+    expect(check?.message).toContain('513 lb')
+    expect(check?.message).toContain('598 lb to posts 1 and 2')
+    // 1,653 lb of the deck at post 2, and these: 2,250 lb
+    expect(check?.message).toMatch(/listed for 2,25\d lb or more/)
+    // (27.08 sq ft × 50 psf + 597.2 lb) ÷ 2.1817 sq ft under a base of 20 in = 894.5 psf
+    expect(told).toContain('Footing 2: 27.08 sq ft × 50 psf and all of it, 1,952 lb: 895 psf')
+    expect(check?.status).toBe('passes')
+  })
+
+  it('are counted at the tip of the joists, in the beam and in the posts', () => {
+    // 48 in of flight over joists at 16 in: three share it
+    expect(told).toContain('513 lb on 3 joists, 20.00 in beyond the beam')
+    expect(told).toContain('598 lb at the worst place of beam B1')
+    expect(told).toMatch(/Post 2: 225\d lb, the deck's greatest reaction and the stairs/)
+  })
+
+  it('fail what bears the deck but not the deck and them', () => {
+    // a base of 16 in is 1.396 sq ft: 1,952 lb press 1,398 psf, and soil of 1,000 psf does not carry it
+    expect(
+      checkOf({
+        ...high,
+        site: { frostDepth: '36 in', soil: 'sand', soilBearing: 1000, snowLoad: 0 },
+        ground: { base: '16 in', tube: '12 in' },
+      })?.status,
+    ).toBe('fails')
+  })
+
+  it('say in pounds what is not reckoned where they hang along a joist', () => {
+    const side = checkOf({ ...high, stairs: { kind: 'straight', side: 'left', width: '4 ft' } })
+    expect(side?.remedy).toMatch(/The [\d,]+ lb hang along a joist/)
+  })
+})
+
+describe('what is told of the deck’s loads', () => {
+  const made = design(high)
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+
+  it('says that the greatest reaction is without the stairs, and where theirs stands', () => {
+    const ends = made.value.checks.find(({ id }) => id === 'post-ends-front')
+    expect(ends?.message).toContain('where stairs hang, for what the load of the stairs says')
+    expect(ends?.findings[0]?.steps.join(' ')).toContain('1,653 lb, the stairs not in it')
+    expect(footingLoadWords(made.value).explains).toContain('Neither counts the stairs: Half of flight 1')
+  })
+})

@@ -155,7 +155,8 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
   ])
   const capacity = DCA_LIMITS.guardHoldDown.value
   const below = toInches(sectionOf(job.decking.size).thickness + UPPER_BOLT)
-  const arm = toInches(joist.depth - UPPER_BOLT)
+  // the lower bolt holds the foot at every post; a block tight behind some of them only helps
+  const arm = toInches(joist.depth - 2 * UPPER_BOLT)
   const pull = guardPostPull(IRC_LIMITS.guardLoad.value, toInches(height), below, arm)
   const tied: Finding = byLimit(
     DCA_LIMITS.guardHoldDown,
@@ -185,10 +186,10 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
     calculated: broken ? null : reckoned,
     beside: [...rules.beside, ...(broken || rules.deciding === null ? [] : [rules.deciding])],
     good: () =>
-      `${guard.deckPosts} posts of ${postSize}, ${printLength(ticks(Math.ceil(widestSpacing(guard))))} apart at most, held into the joists; ${Math.ceil(pull)} lb at the upper bolt by statics.`,
+      `${guard.deckPosts} posts of ${postSize}, ${printLength(ticks(Math.ceil(widestSpacing(guard))))} apart at most, held into the joists; ${Math.ceil(pull)} lb at the upper bolt by statics, the post turning about the lower one.`,
     bad: broken
       ? `${rules.broken.map(({ what, limit, holds }) => `${what} is not ${holds} ${limit.value} in`).join('; ')}.`
-      : `A push of ${IRC_LIMITS.guardLoad.value} lb at the top pulls ${Math.ceil(pull)} lb at the upper bolt or bends the post too far.`,
+      : `A push of ${IRC_LIMITS.guardLoad.value} lb at the top pulls ${Math.ceil(pull)} lb at the upper bolt, where the hold-down bears ${capacity} lb, or bends the post too far.`,
     uncovered:
       loose !== ''
         ? loose

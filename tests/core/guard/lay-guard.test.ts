@@ -241,10 +241,11 @@ describe('the checks', () => {
     expect(statusOf(designOf({ guard: { ...GUARD, fixing: 'bolts' } }), 'guard-posts')).toBe('outside scope')
   })
 
-  // 200 × (36 + 3) ÷ 7-1/4 + 200: the pull on the upper bolt of a post on a 2x10, by hand
-  it('tells the pull at the upper bolt: 1,276 lb on a 2x10', () => {
+  // about the lower bolt, 9-1/4 − 2 − 2 = 5-1/4 in under the upper one, which lies 3 in under the boards:
+  // 200 × (36 + 3 + 5-1/4) ÷ 5-1/4 = 1,686 lb, by hand
+  it('tells the pull at the upper bolt: 1,686 lb on a 2x10', () => {
     const posts = designOf({ guard: GUARD }).checks.find(({ id }) => id === 'guard-posts')
-    expect(posts?.message).toContain('1276 lb')
+    expect(posts?.message).toContain('1686 lb')
   })
 
   it('a guard of 60 in on 2x8 joists pulls more than its hold-down bears', () => {
@@ -252,8 +253,16 @@ describe('the checks', () => {
       guard: { ...GUARD, height: '60 in' },
       frame: { joists: { size: '2x8' } },
     })
-    // 200 × (60 + 3) ÷ 5-1/4 + 200 = 2,600 lb of 1,800
+    // 200 × (60 + 3) ÷ 3-1/4 + 200 = 4,077 lb of 1,800
     expect(statusOf(tall, 'guard-posts')).toBe('fails')
+  })
+
+  it('one of 36 in does so too, whose bolts are 3-1/4 in apart there, and says by how much', () => {
+    const shallow = designOf({ guard: GUARD, frame: { joists: { size: '2x8' } } })
+    // 200 × (36 + 3 + 3-1/4) ÷ 3-1/4 = 2,600 lb of 1,800
+    const check = shallow.checks.find(({ id }) => id === 'guard-posts')
+    expect(check?.status).toBe('fails')
+    expect(check?.message).toContain('2600 lb at the upper bolt, where the hold-down bears 1800 lb')
   })
 })
 

@@ -8,6 +8,7 @@ import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { reviewTable } from '../tables/review-table.ts'
 import { permitGaps, permitList } from './permit-list.ts'
+import { standsOn } from './stands-on.ts'
 
 /** For the plan reviewer: what was stated and by whom, every check, the steps of what decides, what lies outside. */
 export function checksSheet(source: PaperSource): Sheet {
@@ -30,10 +31,11 @@ export function checksSheet(source: PaperSource): Sheet {
         ? [
             {
               kind: 'text',
-              text: 'Nothing: every check is decided by a table of the code, and passes.',
+              text: 'Nothing fails, lies outside the tables or stands on a calculation alone. What the rest stands on:',
             } as const,
           ]
         : open.map(openBlock)),
+      ...standsOn(source).map((text): Block => ({ kind: 'text', text })),
       { kind: 'heading', text: 'Remarks' },
       ...remarks(checks),
       { kind: 'heading', text: 'Cautions' },

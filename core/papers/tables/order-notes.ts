@@ -4,8 +4,9 @@ import { joistsAtHipEnd } from '../build/at-hip-end.ts'
 import { boltLengthWords, stairBoltWords } from '../build/guard-post-bolts.ts'
 import { mitredPosts } from '../order/mitred-posts.ts'
 import { hangerHands } from './hanger-hands.ts'
+import { anchorNote, capNote, throughBoltNote } from './metal-notes.ts'
 
-type Source = Pick<Estimate, 'frame' | 'job' | 'guard'>
+type Source = Pick<Estimate, 'frame' | 'job' | 'guard' | 'stairs'>
 
 /**
  * What a yard asks back: a bolt's length, a hanger's hand, a cap or an angle that is not like the others. Nothing where there is nothing to say.
@@ -19,17 +20,20 @@ export function orderNote(
   return goodIds.map((id) => noteOf(id.replace(/^good-/, ''), source, part)).find((note) => note !== '') ?? ''
 }
 
-function noteOf(sku: string, { frame, job, guard }: Source, part: 'free' | 'held' | null): string {
+function noteOf(sku: string, source: Source, part: 'free' | 'held' | null): string {
+  const { frame, job, guard } = source
   if (sku === 'ledger-lag-1/2')
-    return 'length to suit: through ledger, sheathing and band, its tip past the band’s inner face'
-  if (sku === 'ledger-bolt-1/2') return 'length to suit: through all that it holds, with washers and nut'
-  if (sku === 'anchor-bolt-1/2')
-    return 'length to suit: as deep as the post base’s listing asks, and its thread'
+    return 'length to suit: through ledger, sheathing and band, its tip past the band’s inner face; 4 in for sheathing of 1/2 in and a band of 1 1/2 in'
+  if (sku === 'ledger-bolt-1/2') return throughBoltNote(source)
+  if (sku === 'anchor-bolt-1/2') return anchorNote(source)
   if (sku === 'carriage-bolt-1/2') {
     const beside = stairBoltWords({ job, guard })
     return [boltLengthWords({ job, frame, guard }), beside].filter((words) => words !== '').join('; ')
   }
-  if (sku.startsWith('post-cap-')) return part === 'free' ? '' : mitredCaps(frame)
+  if (sku.startsWith('post-cap-'))
+    return [capNote(source), part === 'free' ? '' : mitredCaps(frame)]
+      .filter((note) => note !== '')
+      .join('; ')
   if (sku.startsWith('joist-hanger-double-skewed-'))
     return part === 'free' ? '' : 'ask the designer before it is ordered'
   const [, size] = /^joist-hanger-skewed-(.+)$/.exec(sku) ?? []

@@ -33,6 +33,20 @@ describe('the order of the deck around the house', () => {
   })
 })
 
+test('the order of a high deck with a landing says how long each bolt is, how wide the beams, and what goes into the pad', () => {
+  const high = paperSource(CATALOGUE.find(({ file }) => file === 'high-stairs-landing.json')?.job ?? {})
+  const label = (words: string) =>
+    hardwareTable(high.estimate, SAMPLE_BOOK.goods).rows.find((row) => row.label?.startsWith(words))?.label ??
+    ''
+  // rim or header and upright are two boards of 1-1/2 in, 3 in; header and a 6x6 of 5-1/2 in are 7 in; washers and nut 1 in
+  expect(label('Bolt 1/2 in')).toMatch(/16 of 4 in, .*4 of 8 in, /)
+  // two plies of 1-1/2 in, on the deck and under the landing
+  expect(label('Post cap')).toContain('for a beam 3 in wide, 2 plies: B1, LB1, LB2')
+  // four stringers on a pad of 4 in
+  expect(label('Anchor bolt')).toMatch(/4 of them for the stairs’ pad: .*4 in of concrete/)
+  expect(label('Lag screw')).toContain('4 in for sheathing of 1/2 in')
+})
+
 test('the quote gives its area and open sides, and no extent away from the house where the house stands', () => {
   const [deck] = scopeWords(estimate)
   // 28 × 24 ft less the house’s 20 × 16 ft: 352

@@ -1,0 +1,109 @@
+import { guardBolts, sectionOf } from '../../data/index.ts'
+import type { Estimate } from '../../estimate-types.ts'
+import type { Member } from '../../frame/index.ts'
+import type { StairPlan } from '../../stairs/index.ts'
+import { inches, printInches, ticks } from '../../units/index.ts'
+
+type Source = Pick<Estimate, 'frame' | 'job' | 'stairs'>
+
+const TO_SUIT = 'length to suit: through all that it holds, with washers and nut'
+
+/** Bolts of the stairs' heads by what they go through; those of a ledger or a brace go through what is measured there. */
+export function throughBoltNote({ frame, job, stairs }: Source): string {
+  const counted = stairs.flatMap(boltsOf)
+  const others =
+    frame.connectors.some(({ kind }) => kind === 'brace bolt') ||
+    (job.site.ledgerFastener === 'bolt' && frame.members.some(({ role }) => role === 'ledger'))
+  const alike = Map.groupBy(counted, ({ through, what }) => `${through} ${what}`)
+  const words = [...alike.values()].flatMap((group) => {
+    const [first] = group
+    const count = group.reduce((sum, one) => sum + one.count, 0)
+    return first === undefined || count === 0
+      ? []
+      : [
+          `${count} of ${boltLength(first.through)}, ${first.what}, ${printInches(ticks(first.through))} of wood`,
+        ]
+  })
+  if (words.length === 0) return TO_SUIT
+  return [...words, ...(others ? [`the others: ${TO_SUIT}`] : [])].join('; ')
+}
+
+interface Bolts {
+  readonly count: number
+  /** wood, ticks */
+  readonly through: number
+  readonly what: string
+}
+
+function boltsOf({ members, connectors, flights }: StairPlan): readonly Bolts[] {
+  const all = connectors.find(({ kind }) => kind === 'header bolt')?.count ?? 0
+  const down = flights[0]?.down
+  const header = members.find(({ id }) => id === `stair-header-${flights[0]?.number}`)
+  const [post] = members.filter(({ role }) => role === 'landing post')
+  if (header === undefined || down === undefined) return []
+  const thin = sectionOf(header.product.size).thickness
+  // from the header's middle to the upright's is as far as the plies of the rim before it are thick
+  const behind = members
+    .filter(({ role }) => role === 'stair upright')
+    .map((one): Bolts => {
+      const [a, b] = [middle(header), middle(one)]
+      const rim = Math.abs((a.x - b.x) * down.x + (a.y - b.y) * down.y)
+      const plies = Math.max(1, Math.ceil(rim / thin - 0.01))
+      const through = plies * thin + sectionOf(one.product.size).thickness
+      return { count: 4, through, what: 'through rim or header and the upright behind' }
+    })
+  const rest = all - 4 * behind.length
+  if (rest <= 0 || post === undefined) return behind
+  return [
+    ...behind,
+    {
+      count: rest,
+      through: thin + sectionOf(post.product.size).thickness,
+      what: 'through header and landing post',
+    },
+  ]
+}
+
+function middle({ box }: Member): { readonly x: number; readonly y: number } {
+  return { x: (box.x0 + box.x1) / 2, y: (box.y0 + box.y1) / 2 }
+}
+
+function boltLength(through: number): string {
+  const step = inches(guardBolts.step)
+  return printInches(ticks(Math.ceil((through + inches(guardBolts.beyondWood)) / step - 1e-9) * step))
+}
+
+/** Cast under posts; drilled into a pad, which is thinner than a post base's anchor is deep. */
+export function anchorNote({ stairs }: Source): string {
+  const cast = 'length to suit: as deep as the post base’s listing asks, and its thread'
+  const drilled = stairs.flatMap(({ pad, floor, connectors }) => {
+    const count = connectors.find(({ kind }) => kind === 'stringer foot angle')?.count ?? 0
+    return pad === null || floor !== null || count === 0
+      ? []
+      : [
+          `${count} of them for the stairs’ pad: a kind that is drilled in, no longer than its maker lists for ${printInches(pad.thickness)} of concrete`,
+        ]
+  })
+  return [cast, ...drilled].join('; ')
+}
+
+/** How wide the beams are that a cap holds, by how many plies stand in it. */
+export function capNote({ frame, stairs }: Source): string {
+  const widths = [
+    ...frame.beams.map(({ mark, plies, size }) => ({ mark, plies, size })),
+    ...stairs.flatMap(({ members }) =>
+      members.flatMap(({ role, mark, product }) =>
+        // two plies stand in a cap; a third board before them stands free of it
+        role === 'landing beam' && mark.endsWith('a')
+          ? [{ mark: mark.slice(0, -1), plies: 2, size: product.size }]
+          : [],
+      ),
+    ),
+  ].map(({ mark, plies, size }) => ({ mark, plies, wide: plies * sectionOf(size).thickness }))
+  return [...Map.groupBy(widths, ({ wide }) => wide)]
+    .map(
+      ([wide, group]) =>
+        `for a beam ${printInches(ticks(wide))} wide, ${group[0]?.plies ?? 0} plies: ${group.map(({ mark }) => mark).join(', ')}`,
+    )
+    .join('; ')
+}

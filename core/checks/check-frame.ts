@@ -38,6 +38,7 @@ import { checkOpenings } from './openings.ts'
 import { checkPostEnds } from './post-ends.ts'
 import { checkPostHeights } from './post-height.ts'
 import { checkSlantingRims } from './slanting-rim.ts'
+import { checkStairGuardPosts } from './stair-guard-posts.ts'
 import { checkStairs } from './stairs.ts'
 import type { Check } from './types.ts'
 import { checkUplift } from './uplift.ts'
@@ -78,6 +79,7 @@ export function checksWith(
     ...after,
     checkGuard(context, guard, stairs),
     ...checkGuardBuilt(context.job, guard),
+    ...checkStairGuardPosts(context.job, guard, stairs),
     ...stairs.flatMap((one) => checkStairs(context, one)),
   ]
 }

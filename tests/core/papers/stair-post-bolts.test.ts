@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { design } from '../../../core/design.ts'
-import { boltedPosts } from '../../../core/papers/build/stair-post-bolts.ts'
+import { boltedPosts } from '../../../core/guard/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 
 const made = design(CATALOGUE.find(({ file }) => file === 'high-stairs-landing.json')?.job ?? {})

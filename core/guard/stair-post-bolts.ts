@@ -1,11 +1,14 @@
-import { sectionOf } from '../../data/index.ts'
-import type { Design } from '../../estimate-types.ts'
-import type { StairGuard } from '../../guard/index.ts'
-import { ceilTicks, inches, type Ticks, ticks } from '../../units/index.ts'
+import { sectionOf } from '../data/index.ts'
+import type { StairPlan } from '../stairs/index.ts'
+import { ceilTicks, inches, type Ticks, ticks } from '../units/index.ts'
+import type { StairGuard } from './types.ts'
 
 /** A post beside stairs: as it is sawn, and its two bolts from its lower end. */
 export interface BoltedPost {
+  readonly id: string
   readonly mark: string
+  /** from its lower end up to the line of the nosings at its middle, ticks */
+  readonly nosings: number
   readonly length: Ticks
   /** null where the stringer has no wood for two at the post */
   readonly bolts: readonly [Ticks, Ticks] | null
@@ -20,7 +23,10 @@ const APART = inches(2)
  * Where the posts of one side are bolted to the stringer: as low and as high as its wood lets them, for the farther apart
  * they are, the less each pulls.
  */
-export function boltedPosts({ stairs }: Pick<Design, 'stairs'>, guard: StairGuard): readonly BoltedPost[] {
+export function boltedPosts(
+  { stairs }: { readonly stairs: readonly StairPlan[] },
+  guard: StairGuard,
+): readonly BoltedPost[] {
   const plan = stairs.find(({ flights }) => flights.some(({ number }) => number === guard.flight))
   const flight = plan?.flights.find(({ number }) => number === guard.flight)
   const pattern = plan?.patterns.find((one) => one.flight === guard.flight)
@@ -31,7 +37,7 @@ export function boltedPosts({ stairs }: Pick<Design, 'stairs'>, guard: StairGuar
   const underNosings = plan.tread.nosing * guard.slope + thick
   const deep = (sectionOf('2x12').depth * step) / run
   const nosingAt = (at: number): number => guard.headLevel - at * guard.slope
-  return guard.posts.map(({ at, z0, z1 }, i): BoltedPost => {
+  return guard.posts.map(({ id, at, z0, z1 }, i): BoltedPost => {
     // both bolts are bored on the post's middle line; a notch that begins nearer than it may keeps them low
     const low = Math.max(nosingAt(at) - underNosings - deep, flight.bottomLevel, z0)
     const tread = Math.floor((flight.run - (at + OFF_NOTCH)) / run + 1e-9) + 1
@@ -39,6 +45,8 @@ export function boltedPosts({ stairs }: Pick<Design, 'stairs'>, guard: StairGuar
       kind === 'cut' ? flight.bottomLevel + Math.max(1, tread) * rise - thick : nosingAt(at) - underNosings
     const [lower, upper] = [low + OFF_EDGE - z0, high - OFF_NOTCH - z0]
     return {
+      id,
+      nosings: nosingAt(at) - z0,
       mark: `SG${guard.number}-${i + 1}`,
       length: ceilTicks(z1 - z0),
       bolts: upper - lower < APART ? null : [ticks(Math.round(lower)), ticks(Math.round(upper))],

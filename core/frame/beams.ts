@@ -22,7 +22,7 @@ export class BeamMarks {
   }
 }
 
-/** Plies of one beam, ply a nearest the house; they lie side by side about the centre line. */
+/** Plies of one beam, ply a the rear one, or the left one where it runs away from the house; they lie side by side about the centre line. */
 export function framePlies(
   job: Job,
   d: Dimensions,

@@ -144,6 +144,8 @@ function courseOf(
   const bounds = boundsOf(shape)
   const { x0, x1, y0, y1 } = bounds
   const { width, ends, isSquare } = slantOf(shape)
+  // seen from above the boards' far edge is the one nearest the house, which is the shape's near one unless mirrored
+  const isFar = view.zone.joists === 'away' ? -1 : 1
   // a straight course is as wide as its strip, however it ends
   const across = degrees === 0 ? ticks(Math.round(y1 - y0)) : (width ?? board)
   const middle = (y0 + y1) / 2
@@ -186,8 +188,8 @@ function courseOf(
       ...(degrees === 0 && view.zone.joists === 'away'
         ? {}
         : { line: [toPlan({ x: x0, y: middle }), toPlan({ x: x1, y: middle })] as const }),
-      ...(ends === null ? {} : { ends }),
-      lay: { part: 'field', zone: view.zone.id, row, degrees, alongJoists: false },
+      ...(ends === null ? {} : { ends: [isFar * ends[0] + 0, isFar * ends[1] + 0] as const }),
+      lay: { part: 'field', zone: view.zone.id, row, degrees: isFar * degrees + 0, alongJoists: false },
       bearings: crossed.map(({ joist }) => joist.member.id),
       cause: {
         fields: [

@@ -1,4 +1,4 @@
-import type { Band, PlanePoint, Polygon } from '../geometry/index.ts'
+import { type Band, type PlanePoint, type Polygon, twiceArea } from '../geometry/index.ts'
 import type { ZoneView } from '../layout/index.ts'
 import { ceilTicks, type Ticks } from '../units/index.ts'
 import type { Box, Member } from './types.ts'
@@ -28,8 +28,10 @@ export function placedBoard(
   const shape = [a, b, c, d].map((point) => view.turned({ x: point.x, y: point.y }))
   const middle = (p: PlanePoint, q: PlanePoint) => view.turned({ x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 })
   const box = { ...boundsOf(shape), ...levels }
-  const left = angleOf(along(d) - along(a), across)
-  const right = angleOf(along(c) - along(b), across)
+  // seen from above what lies towards the house is far: the view's near edge is, but where the view is a mirror image
+  const isFar = twiceArea(shape) > 0 ? -1 : 1
+  const left = angleOf(isFar * (along(d) - along(a)), across)
+  const right = angleOf(isFar * (along(c) - along(b)), across)
   const level = Math.abs(way.x) < NOISE || Math.abs(way.y) < NOISE
   return {
     length: lengthUp(Math.max(...reach) - Math.min(...reach)),
@@ -54,7 +56,7 @@ export function lengthUp(length: number): Ticks {
 
 /** Degrees off square in hundredths; positive where the far long edge ends further right. */
 function angleOf(shift: number, across: number): number {
-  return Math.round((Math.atan2(shift, across) * 18_000) / Math.PI)
+  return Math.round((Math.atan2(shift, across) * 18_000) / Math.PI) + 0
 }
 
 export function boundsOf(shape: Polygon): Pick<Box, 'x0' | 'x1' | 'y0' | 'y1'> {
@@ -92,7 +94,10 @@ function fromLeft([a, b, c, d]: Band): Band {
   return onward ? [a, b, c, d] : [c, d, a, b]
 }
 
+/** How far a direction must lean from 45° to count as running away from the house. */
+const STEEPER = 1.01
+
 /** Whether a board lies more away from the house than along it. */
 function isUpright([a, b]: Band): boolean {
-  return Math.abs(b.y - a.y) > Math.abs(b.x - a.x)
+  return Math.abs(b.y - a.y) > STEEPER * Math.abs(b.x - a.x)
 }

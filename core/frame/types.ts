@@ -59,7 +59,8 @@ export interface Box {
 
 /**
  * Cuts of the left and the right end seen from above, in hundredths of a degree off square; 0 is square. Positive: the
- * edge away from the house ends further right. Lengths are to the long points.
+ * far edge ends further right for one who has the first end at the left; of a board along the house the far edge is the
+ * one towards it, of a board away from the house, its rear end first, the right one. Lengths are to the long points.
  */
 export type EndCuts = readonly [number, number]
 
@@ -76,7 +77,7 @@ export interface Lay {
   readonly zone: string
   /** courses of a zone are counted from 1 outward; parts of one course share their number */
   readonly row: number
-  /** degrees off square to the joists; of a border or a breaker 0 */
+  /** degrees off square to the joists, with the sign of a cut along them; of a border or a breaker 0 */
   readonly degrees: number
   /** it lies along the joists, not over them */
   readonly alongJoists: boolean

@@ -31,7 +31,7 @@ export interface BlockPlace {
   readonly corners: readonly [Spot, Spot, Spot, Spot]
   /** to the long points, ticks, exact */
   readonly length: number
-  /** degrees off square in hundredths, at its two ends */
+  /** degrees off square in hundredths, at its left or rear end and at the other, as a member's are told */
   readonly ends: readonly [number, number]
 }
 
@@ -78,7 +78,7 @@ export function blockThrough(
   return {
     corners: [at(-a, -1), at(b, -1), at(c, 1), at(-d, 1)],
     length: Math.max(b, c) + Math.max(a, d),
-    ends: [angleOf(a - d), angleOf(c - b)],
+    ends: isOnward(way) ? [angleOf(d - a), angleOf(b - c)] : [angleOf(b - c), angleOf(d - a)],
   }
 }
 
@@ -108,6 +108,12 @@ function firstMet(holds: readonly Hold[], from: Spot, way: Spot, skip: readonly 
 /** Beyond what rounding may put beside a box, ticks. */
 const SLACK = 1
 
+/** Whether a way runs from the left or rear end of what lies along it. */
+function isOnward({ x, y }: Spot): boolean {
+  return Math.abs(x) >= Math.abs(y) ? x > 0 : y > 0
+}
+
+/** Positive where the edge at the left of the way, which is the far one, ends further on. */
 function angleOf(shift: number): number {
   return Math.round((Math.atan2(shift, 2 * HALF) * 18_000) / Math.PI) + 0
 }

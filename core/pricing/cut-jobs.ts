@@ -49,10 +49,10 @@ export function cutJobs(needs: Needs, book: PriceBook, rack: readonly OffcutsOnH
   const faults: PriceFault[] = []
   const held = new Set(namedRuns(job.cutting.onePiece, takeoff.runs).named.map((run) => run.id))
   // what climbs shares no cuts: beside stairs each piece is fitted where it goes
-  const caps = (needs.guard?.members ?? []).filter(
-    ({ role, slope }) => role === 'guard cap' && slope === undefined,
+  const level = (needs.guard?.members ?? []).filter(
+    ({ role, slope }) => (role === 'guard cap' || role === 'guard blocking') && slope === undefined,
   )
-  const members = new Map([...needs.frame.members, ...caps].map((member) => [member.id, member]))
+  const members = new Map([...needs.frame.members, ...level].map((member) => [member.id, member]))
   const classes = new Map<string, { product: ProductClass; pieces: FixedPiece[]; runs: RunGroup[] }>()
   const classOf = (product: ProductClass) => {
     const key = productKey(product)

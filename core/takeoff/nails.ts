@@ -88,10 +88,16 @@ function connectorNails(connector: Connector): readonly Nailed[] {
   }
 }
 
+function countOf(connectors: readonly { readonly count: number }[]): number {
+  return connectors.reduce((sum, { count }) => sum + count, 0)
+}
+
 function framingNails(frame: Frame): readonly Nailed[] {
   const ofRole = (role: Member['role']) => frame.members.filter((member) => member.role === role)
   const blocks = ofRole('blocking')
   const angles = frame.connectors.filter(({ kind }) => kind === 'end joist angle')
+  const hips = new Set(ofRole('hip').map(({ id }) => id))
+  const isOfHip = ({ at }: (typeof angles)[number]) => at.some((id) => hips.has(id))
   const angled = new Set(angles.flatMap(({ at }) => at))
   const laps = ofRole('end joist').filter(({ id }) => angled.has(id))
   const hung = frame.beams.some(({ flush }) => flush) ? 'ledger or flush beam' : 'ledger'
@@ -108,13 +114,26 @@ function framingNails(frame: Frame): readonly Nailed[] {
     },
     {
       nail: '16d common',
-      count: angles.reduce((sum, { count }) => sum + count, 0) * nailing.endJoistToLedger,
+      count: countOf(angles.filter((angle) => !isOfHip(angle))) * nailing.endJoistToLedger,
       each: `${nailing.endJoistToLedger} each`,
       joint: `end joist into ${hung}`,
       says: cite(nailingSources.endJoistToLedger),
       fields: ['site.attachment'],
       ids: laps.map((joist) => joist.id),
     },
+    ...(hips.size === 0
+      ? []
+      : [
+          {
+            nail: '16d common',
+            count: countOf(angles.filter(isOfHip)) * nailing.endJoistToLedger,
+            each: `${nailing.endJoistToLedger} into each half`,
+            joint: 'hip into the rims',
+            says: cite(nailingSources.endJoistToLedger),
+            fields: ['shape.seams'],
+            ids: [...hips],
+          } as const,
+        ]),
     {
       nail: '16d common',
       count: 2 * blocks.length * nailing.blockEnd,

@@ -115,7 +115,7 @@ export function beamOnPostDetail({ job, frame, checks }: Estimate): Detail | nul
       {
         at: [0, depth / 2],
         to: [half + inches(9), depth / 2],
-        text: `Beam ${beam.mark}: ${beam.plies} ${beam.plies === 1 ? 'ply' : 'plies'} of ${beam.size}, lettered from the house outward${beam.plies === 1 ? '' : ', a at the left here'}; crowns up, on ${beam.postIds.length} posts; all plies bear on the whole width of the post.`,
+        text: `Beam ${beam.mark}: ${beam.plies} ${beam.plies === 1 ? 'ply' : 'plies'} of ${beam.size}, lettered from ${beam.lies === 'left' || beam.lies === 'right' ? 'left to right' : 'the rear to the front'}${beam.plies === 1 ? '' : ', a at the left here'}; crowns up, on ${beam.postIds.length} posts; all plies bear on the whole width of the post.`,
       },
       {
         at: [half, depth - inches(2)],

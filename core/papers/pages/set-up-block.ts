@@ -55,7 +55,7 @@ export function setUpBlock(flow: Flow, block: SetUpBlock): void {
     flow.y += 9
     for (const { at, text } of row) {
       const wide = widthOf(text, FIGURE)
-      const isFirst = x(at) - flow.left < 40
+      const isFirst = startsAt(at * scale)
       const left = isFirst ? x(at) : x(at) - wide
       flow.add(
         halo({ x0: left - 0.5, x1: left + wide - 0.5, y0: flow.y - 6, y1: flow.y + 1 }),
@@ -91,18 +91,23 @@ interface Figure {
   readonly text: string
 }
 
+/** Whether a figure begins at its line, which is so near the board's left end that it has no room before it. */
+function startsAt(place: number): boolean {
+  return place < 40
+}
+
 /** The tape's figure at each line of the saw, in as many rows as keep them apart. */
 function figureRows(flow: Flow, { lines }: SetUpBlock, scale: number): readonly (readonly Figure[])[] {
   const rows: { readonly figures: Figure[]; end: number }[] = []
   for (const at of lines) {
     const text = flow.print(at)
     const wide = widthOf(text, FIGURE) + 6
-    const start = at * scale - wide
+    const start = startsAt(at * scale) ? at * scale : at * scale - wide
     const row = rows.find(({ end }) => end <= start)
-    if (row === undefined) rows.push({ figures: [{ at, text }], end: at * scale })
+    if (row === undefined) rows.push({ figures: [{ at, text }], end: start + wide })
     else {
       row.figures.push({ at, text })
-      row.end = at * scale
+      row.end = start + wide
     }
   }
   return rows.map(({ figures }) => figures)

@@ -2,7 +2,7 @@ import type { Planned } from '../../estimate-types.ts'
 import { productName } from '../../pricing/index.ts'
 import { inches, printInches, printLength, toFeet } from '../../units/index.ts'
 import { type BoardName, boardNames } from '../cutting/board-names.ts'
-import { isOffSquare, liesFlat } from '../cutting/cut-ends.ts'
+import { endOf, isOffSquare, liesFlat } from '../cutting/cut-ends.ts'
 import { type SetUp, setUps } from '../cutting/set-ups.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
@@ -75,11 +75,7 @@ function productBlocks(
 ): readonly Block[] {
   const groups = setUps(planned)
   const rips = ripWords(frame.members, planned)
-  const about = new Set(
-    planned.plan.boards
-      .flatMap(({ cuts }) => cuts)
-      .flatMap(({ mark, mitres, turned }) => (turned === true && mitres !== undefined ? [mark] : [])),
-  )
+  const about = turnedAbout([...frame.members, ...(guard?.members ?? [])], planned)
   const longest = Math.max(...groups.map(({ length }) => length))
   const { plan, product } = planned
   const count = plan.boards.length
@@ -158,6 +154,21 @@ function howDrawn(members: Members, { plan, product }: Planned): readonly string
         ]
       : []),
   ]
+}
+
+/** Marks of the slanting pieces whose left or rear end lies at the right; few members are measured from another end. */
+function turnedAbout(members: Members, { plan }: Planned): ReadonlySet<string> {
+  const byId = new Map(members.map((member) => [member.id, member]))
+  const runs = new Map(plan.runPieces.map((piece) => [piece.id, piece.memberId]))
+  return new Set(
+    plan.boards
+      .flatMap(({ cuts }) => cuts)
+      .flatMap(({ pieceId, mark, mitres, turned = false }) => {
+        const member = byId.get(runs.get(pieceId) ?? pieceId.replace(/^piece-/, ''))
+        const isBack = member !== undefined && ['right', 'front'].includes(endOf(member, 0).end)
+        return mitres !== undefined && turned !== isBack ? [mark] : []
+      }),
+  )
 }
 
 /** "(rip to 3 5/16")" by the marks of a plan's pieces. */

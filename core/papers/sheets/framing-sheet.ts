@@ -54,7 +54,7 @@ export function framingSheet({ estimate }: PaperSource): Sheet {
           ...toBeDesigned(estimate).map((words): readonly [string, string] => ['To be designed', words]),
           [
             'How to read it',
-            'Seen from above, as the set-ups of the cutting sheet are: the face or edge that is up there is up here. Plies are lettered: a of a beam is the one nearest the house, a of a rim the outermost. Full lines: wood seen. Dashed: what lies under it. A heavy short stroke across a member: a joint. Figures beside the beams: posts, numbered as on the ground. A length as laid is the whole member’s: what is longer than its board comes in pieces, which the cutting list names.',
+            'Seen from above, as the set-ups of the cutting sheet are: the face or edge that is up there is up here. Plies are lettered: a of a beam is the rear one, or the left one where the beam runs away from the house; a of a rim is the outermost. Full lines: wood seen. Dashed: what lies under it. A heavy short stroke across a member: a joint. Figures beside the beams: posts, numbered as on the ground. A length as laid is the whole member’s: what is longer than its board comes in pieces, which the cutting list names.',
           ],
         ],
       },

@@ -31,15 +31,17 @@ describe('boards at 45 degrees, 16 ft by 12 ft, the cover 194 in by 144 3/4 in',
 
   it('begin in a corner with a triangle, whose long side is twice its height', () => {
     expect(field.slice(0, 3).map(inches)).toEqual([11, 22.25, 33.5])
-    expect(field[0]?.ends).toEqual([-4500, 4500])
+    // its long side is the one towards the front, the near one: the far edge ends further right at the left end
+    expect(field[0]?.ends).toEqual([4500, -4500])
   })
 
   it('are 144 3/4 × √2 + 5 1/2 in to the long points where they reach from wall to front', () => {
     // 210.207 in, up to the next 1/32
     const longest = Math.max(...field.map(inches))
     expect(longest).toBe(210.21875)
+    // they run to the right and away: along the wall, and the front, the far edge ends further right
     for (const board of field.filter((one) => inches(one) === longest))
-      expect(board.ends).toEqual([-4500, -4500])
+      expect(board.ends).toEqual([4500, 4500])
   })
 
   it('are jointed along the joist: a mitre of 45 degrees adds half of the width to both pieces', () => {
@@ -173,7 +175,8 @@ describe('a border of two courses round a corner cut off at 45 degrees', () => {
     expect(slanting).toHaveLength(2)
     const blocks = made.frame.members.filter(({ id }) => id.startsWith('blocking-decking'))
     expect(blocks.length).toBeGreaterThanOrEqual(4)
-    for (const block of blocks) expect(block.ends).toEqual([4500, 4500].map((end) => -end))
+    // from the front to the rear right: along the joists the far edge, towards the house, ends further right
+    for (const block of blocks) expect(block.ends).toEqual([4500, 4500])
   })
 })
 

@@ -51,8 +51,10 @@ describe('a hip at the corner of a deck', () => {
   it('is doubled, from the ledgers to the rims, bevelled by 45 degrees', () => {
     // from y = 193.5 to 286.5 on its middle line, and 1-1/2 in more to the long points: 93 √2 + 1.5 = 133.02, up to 1/32
     expect(plies.map(({ length }) => length / 32)).toEqual([133.03125, 133.03125])
+    // both hands, for they run from left to right: the front one has its rear, far, face further left at both ends, where
+    // it reaches the rims and leaves the house; the rear one, behind it, has it further right
     expect(plies.map(({ ends }) => ends)).toEqual([
-      [4500, 4500],
+      [-4500, -4500],
       [4500, 4500],
     ])
     expect(frame.hips).toHaveLength(1)

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { design } from '../../../core/design.ts'
 import { carriers } from '../../../core/frame/index.ts'
 import { beamOnPostDetail } from '../../../core/papers/details/beam-on-post-detail.ts'
 import { markingDrawing } from '../../../core/papers/drawings/marking-drawing.ts'
@@ -43,7 +44,10 @@ test('a piece that lies turned about on its board is said to, and what is up is 
     block.kind === 'set-up' ? block.boards.flatMap(({ marks }) => marks) : [],
   )
   const cuts = estimate.plans.flatMap(({ plan }) => plan.boards.flatMap((board) => board.cuts))
-  const turned = cuts.filter((cut) => cut.turned === true && cut.mitres !== undefined)
+  // HP2 is measured from the house, which it has at its right: not turned, it lies with its left end at the right
+  const turned = cuts.filter(
+    ({ mark, mitres, turned = false }) => mitres !== undefined && turned !== (mark === 'HP2'),
+  )
   expect(turned.length).toBeGreaterThan(0)
   expect(boxes.filter((words) => words.endsWith('(end for end)')).length).toBe(turned.length)
   for (const { mark } of turned) expect(boxes).toContain(`${mark} (end for end)`)
@@ -75,8 +79,50 @@ test('plies are lettered alike on plan, detail and cutting sheet', () => {
   const facts = makeSheets(source, ['framing']).flatMap(({ blocks }) =>
     blocks.flatMap((block) => (block.kind === 'facts' ? block.rows.map(([, words]) => words) : [])),
   )
-  expect(facts.join(' ')).toContain('a of a beam is the one nearest the house')
+  expect(facts.join(' ')).toContain(
+    'a of a beam is the rear one, or the left one where the beam runs away from the house',
+  )
 })
+
+test('a is the rear ply of a beam, and the left one of a beam that runs away from the house', () => {
+  let away = 0
+  for (const { file, job } of CATALOGUE) {
+    const made = design(job)
+    const { beams, members } = made.ok ? made.value.frame : { beams: [], members: [] }
+    for (const { mark, line, plyIds } of beams) {
+      const [{ x, y }, to] = line
+      const isAway = Math.abs(to.y - y) > 1.01 * Math.abs(to.x - x)
+      if (isAway) away += 1
+      const places = plyIds
+        .map((id) => members.find((member) => member.id === id))
+        .sort((a, b) => (a?.mark ?? '').localeCompare(b?.mark ?? ''))
+        .map((ply) => {
+          // from the beam's own line to the ply's middle, square to it: ends are sawn at other angles
+          const [from, end] = ply?.line ?? middleLine(ply?.box)
+          const [dx, dy] = [to.x - x, to.y - y]
+          const off = (dx * ((from.y + end.y) / 2 - y) - dy * ((from.x + end.x) / 2 - x)) / Math.hypot(dx, dy)
+          return isAway ? -Math.sign(dy) * off : Math.sign(dx) * off
+        })
+      places.forEach((place, i) => {
+        if (i > 0) expect(place, `${file} ${mark}`).toBeGreaterThan(places[i - 1] ?? 0)
+      })
+    }
+  }
+  expect(away).toBeGreaterThan(4)
+})
+
+function middleLine(box = { x0: 0, x1: 0, y0: 0, y1: 0 }) {
+  const [x, y] = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2]
+  return box.x1 - box.x0 > box.y1 - box.y0
+    ? ([
+        { x: box.x0, y },
+        { x: box.x1, y },
+      ] as const)
+    : ([
+        { x, y: box.y0 },
+        { x, y: box.y1 },
+      ] as const)
+}
 
 // caps lie flat and are cut across their face; the 2x10 of the frame stand on edge
 test('each product says whether its slanting lines are mitres or bevels', () => {

@@ -37,8 +37,9 @@ describe('mitres of what is to be cut', () => {
     const decking = jobsOf('diagonal.json').find(({ product }) => product.size === '5/4x6')?.cutJob
     const jointed = decking?.runs.filter(({ points }) => points.length > 0) ?? []
     expect(jointed.length).toBeGreaterThan(10)
-    // joists run away from the wall, courses to the right and away: the far edge of a joint ends further right
-    for (const { mitres } of jointed) expect(mitres?.joint).toBe(4500)
+    // joists run away from the wall, courses to the right and away. Seen along such a course the near edge is the one in
+    // front at the left; from the far edge a joist reaches it further on: the far edge of a joint ends further left
+    for (const { mitres } of jointed) expect(mitres?.joint).toBe(-4500)
   })
 
   it('are left out where a joist is cut in place', () => {

@@ -1,10 +1,13 @@
-import { IRC_LIMITS, STAIR_LIMITS } from '../data/index.ts'
+import { IRC_LIMITS, STAIR_LIMITS, sectionOf } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
-import { ceilTicks, inches, printLength } from '../units/index.ts'
+import { ceilTicks, inches, printLength, ticks } from '../units/index.ts'
 import { judge } from './judge.ts'
 import { type PlainRule, plainRules } from './plain-rules.ts'
 import type { Check } from './types.ts'
+
+/** Greatest difference between two goings of a flight, and between two nosings, in: IRC 2021 R311.7.5.2 and .3, from memory. */
+const MOST_APART = 0.375
 
 /** Risers, treads, nosings, openings and landings of the stairs against IRC 2021 R311.7. */
 export function checkStairSteps(job: Job, stairs: StairPlan): Check {
@@ -24,7 +27,9 @@ export function checkStairSteps(job: Job, stairs: StairPlan): Check {
     bad: `${told}: ${broken.map(({ what, limit, holds }) => `${what} is not ${holds} ${limit.value} in`).join('; ')}.`,
     uncovered: 'No rule covers the steps',
     remedy: broken.map(remedyFor).join(' '),
-    caution: [unread, landingCaution(job, stairs)].filter((text) => text !== '').join(' '),
+    caution: [unread, topGoings(job, stairs), beforeCuts(job, stairs), landingCaution(job, stairs)]
+      .filter((text) => text !== '')
+      .join(' '),
   })
 }
 
@@ -119,6 +124,31 @@ function remedyFor({ limit, what }: PlainRule): string {
     default:
       return 'Change the run of the treads.'
   }
+}
+
+/** Where boards above do not reach over as far as a tread's nosing does, the going there is another. IRC 2021 R311.7.5.2. */
+function topGoings({ decking, stairs: { run } }: Job, { tread, platform }: StairPlan): string {
+  const most = inches(MOST_APART)
+  const places = [
+    { what: 'The deck’s boards reach', over: decking.overhang },
+    ...(platform === null ? [] : [{ what: 'The landing’s boards reach', over: ticks(0) }]),
+  ]
+  return places
+    .filter(({ over }) => Math.abs(tread.nosing - over) > most)
+    .map(
+      ({ what, over }) =>
+        `${what} ${printLength(over)} over the face under them: the going down from there is ${printLength(ticks(run + tread.nosing - over))}, the others ${printLength(run)}; they may differ by ${MOST_APART} in (R311.7.5.2, from memory). Let them reach over by ${printLength(tread.nosing)}, as each tread does.`,
+    )
+    .join(' ')
+}
+
+/** A riser's board stands before the plumb cut of a cut stringer and takes its thickness off the nosing over it. */
+function beforeCuts({ stairs }: Job, { tread, members }: StairPlan): string {
+  const board = members.find(({ role }) => role === 'riser')
+  if (board === undefined || stairs.stringers !== 'cut') return ''
+  const { thickness } = sectionOf(board.product.size)
+  const left = tread.nosing - thickness
+  return `Riser boards ${printLength(thickness)} thick stand before the plumb cuts, and the nosing of ${printLength(tread.nosing)} is over the cut: past the board’s face ${left < 0 ? `the tread ends ${printLength(ticks(-left))} short` : `${printLength(ticks(left))} of it is left`}. Lay out the stringers with a board in hand, and where the code asks for a nosing over closed risers set the treads out past the boards before anything is cut.`
 }
 
 function landingCaution({ stairs, site }: Job, { floor }: StairPlan): string {

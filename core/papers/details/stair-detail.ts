@@ -48,7 +48,7 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
           'medium',
         )
       : []
-  // the rim closes the uppermost riser, boards the others, behind each tread and under the next
+  // the rim closes the uppermost riser, boards the others: each in one length before the stringers' plumb cuts, under its tread
   const board = stairs.members.find(({ role }) => role === 'riser')
   const risers =
     board === undefined
@@ -56,8 +56,8 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
       : [0, 1].map((n) =>
           box(
             'riser',
-            [n * run, -(n + 1) * rise + thick],
-            [n * run + inches(1), -(n + 1) * rise + thick + (board.ripTo ?? inches(5.5))],
+            [n * run - inches(1), -(n + 1) * rise + thick],
+            [n * run, -(n + 1) * rise + thick + (board.ripTo ?? inches(5.5))],
             { fill: 'wood' },
           ),
         )
@@ -132,7 +132,7 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
           ...(board === undefined
             ? []
             : [
-                `Riser boards ${board.product.size}${board.ripTo === null ? '' : `, ripped to ${printInches(board.ripTo)}`}, on edge under each tread.`,
+                `Riser boards ${board.product.size}${board.ripTo === null ? '' : `, ripped to ${printInches(board.ripTo)}`}, on edge before the stringers’ plumb cuts, under each tread.`,
               ]),
         ].join(' '),
       },

@@ -56,7 +56,25 @@ describe.each(DECKS)('on every sheet of %s', (_, source) => {
       Math.floor(price / 10),
       Math.floor(price / 3),
     ]
-    const told = new Set([...known, ...prices, ...sums.map((n) => printMoney(n as never)), '$1,000'])
+    // of a line some may be bought now and the others be on hold
+    const some = order.flatMap(({ price, thousandths }) =>
+      Array.from({ length: Math.ceil(thousandths / 1000) }, (_, i) => Math.round(((i + 1) * price) / 100)),
+    )
+    const parts = ['To be bought now', 'On hold'].flatMap((part) => {
+      const line = words.find((text) => text.startsWith(`${part}, before tax: $`))
+      return line === undefined ? [] : [line.slice(line.indexOf('$'))]
+    })
+    if (parts.length > 0)
+      expect(parts.reduce((sum, text) => sum + Math.round(Number(text.replace(/[$,]/g, '')) * 100), 0)).toBe(
+        order.reduce((sum, { amount }) => sum + amount, 0),
+      )
+    const told = new Set([
+      ...known,
+      ...prices,
+      ...parts,
+      ...[...sums, ...some].map((n) => printMoney(n as never)),
+      '$1,000',
+    ])
     const printed = words.flatMap((text) => text.match(/\$[\d,]+(?:\.\d+)?/g) ?? [])
     expect(printed.length).toBeGreaterThan(100)
     for (const money of printed) expect(told, money).toContain(money)

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { design } from '../../../core/design.ts'
 import type { PaperSource } from '../../../core/papers/index.ts'
 import { makeSheets } from '../../../core/papers/index.ts'
+import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 
@@ -93,7 +94,7 @@ describe('pieces with slanting ends, as they are drawn on the cutting sheet', ()
     'lie in the deck of $file as they lie on their boards, in their own hand',
     { timeout: 120_000 },
     ({ job }) => {
-      const source = paperSource(job)
+      const source = paperSource(job, SAMPLE_BOOK, { quick: true })
       const { estimate } = source
       const leans = drawn(source)
       const all = [...estimate.frame.members, ...(estimate.guard?.members ?? [])]

@@ -60,17 +60,6 @@ describe('CSV for a spreadsheet', () => {
     expect(writeDelimited([[text]])).toBe(`${written}\r\n`)
   })
 
-  test.each(['-36 in', '+4 in', '-36 1/2 in', '+0 in'])('%j is a length, and has no apostrophe', (text) => {
-    expect(writeDelimited([[text]])).toBe(`${text}\r\n`)
-  })
-
-  test.each(['-36 in+1', '+4 in|calc', '-2+3 in', '-36 in\n=1', '-1 in(A1)', '+A1 in', ' -36 in'])(
-    '%j only begins as a length does, and is guarded',
-    (text) => {
-      expect(writeDelimited([[text]])).toMatch(/^"?'/)
-    },
-  )
-
   test('what is no formula stays as it is', () => {
     expect(writeDelimited([['12\'-6"', 'J1', '1/2', "o'clock"]])).toBe(`"12'-6""",J1,1/2,o'clock\r\n`)
   })

@@ -10,9 +10,9 @@ const TIP_LIMIT = 180
 
 /** Bending, shear and deflection of the worst stretch of one kind; null where the member has none of it. */
 export function bendingLimits(member: Reckoned, kind: StretchDemand['kind']): [Limit, ...Limit[]] | null {
+  const { values } = member
   const stretches = member.envelope.stretches.filter((one) => one.kind === kind)
   if (stretches.length === 0) return null
-  const { section, values } = member
   const moment = Math.max(...stretches.map((one) => one.moment))
   const shear = Math.max(...stretches.map((one) => one.shear))
   const limit = kind === 'span' ? SPAN_LIMIT : TIP_LIMIT
@@ -20,20 +20,7 @@ export function bendingLimits(member: Reckoned, kind: StretchDemand['kind']): [L
     b.deflection / (b.to - b.from) > a.deflection / (a.to - a.from) ? b : a,
   )
   return [
-    {
-      name: 'Bending',
-      clause: '3.3',
-      demand: { value: bendingStress(moment, section), unit: 'psi' },
-      capacity: { value: values.bending, unit: 'psi' },
-      steps: [values.steps.bending, `Greatest moment ${(moment / 12).toFixed(0)} ft-lb`],
-    },
-    {
-      name: 'Shear',
-      clause: '3.4',
-      demand: { value: shearStress(shear, section), unit: 'psi' },
-      capacity: { value: values.shear, unit: 'psi' },
-      steps: [values.steps.shear, `Greatest shear ${shear.toFixed(0)} lb, at the support`],
-    },
+    ...strengthLimits(member, moment, shear, ', at the support'),
     {
       name: 'Deflection',
       clause: '3.5',
@@ -58,4 +45,32 @@ export function loadSteps({ line, section }: Reckoned): readonly string[] {
 /** Whether CL is 1 by the rules for depth over breadth, the ends held and the upper edge held along it. NDS 2018 4.4.1. */
 export function upright(nominalRatio: number): boolean {
   return heldUpright(nominalRatio, { ends: true, edge: true, bothEdges: false })
+}
+
+/**
+ * Bending and shear of a member under a moment, lb-in, and a shear, lb. NDS 2018 3.3 and 3.4.
+ * @param at what is said of where the shear is
+ */
+export function strengthLimits(
+  { values, section }: Pick<Reckoned, 'values' | 'section'>,
+  moment: number,
+  shear: number,
+  at = '',
+): [Limit, Limit] {
+  return [
+    {
+      name: 'Bending',
+      clause: '3.3',
+      demand: { value: bendingStress(moment, section), unit: 'psi' },
+      capacity: { value: values.bending, unit: 'psi' },
+      steps: [values.steps.bending, `Greatest moment ${(moment / 12).toFixed(0)} ft-lb`],
+    },
+    {
+      name: 'Shear',
+      clause: '3.4',
+      demand: { value: shearStress(shear, section), unit: 'psi' },
+      capacity: { value: values.shear, unit: 'psi' },
+      steps: [values.steps.shear, `Greatest shear ${shear.toFixed(0)} lb${at}`],
+    },
+  ]
 }

@@ -1,6 +1,8 @@
 import { SOIL_BEARING } from '../data/index.ts'
 import { type Job, toldBy } from '../job/index.ts'
 import { type Psf, psf } from '../units/index.ts'
+import { byLimit } from './finding.ts'
+import type { Finding } from './types.ts'
 
 export interface Bearing {
   readonly psf: Psf
@@ -34,4 +36,20 @@ export function bearingOf(job: Job): Bearing {
       ? `${soilBearing} psf is more than ${soil} is presumed to carry; it needs a soil report${used < soilBearing ? `, and until one is named ${used} psf counts` : ''}.`
       : '',
   }
+}
+
+/** What presses on the soil against what it carries, psf. */
+export function underSoil({ psf: carried }: Bearing, pressure: number, steps: readonly string[]): Finding {
+  return byLimit(
+    {
+      id: 'irc-2021/soil-bearing',
+      says: 'what soil is presumed to carry',
+      value: carried,
+      unit: 'psf',
+      source: SOIL_BEARING.source,
+    },
+    { value: pressure, unit: 'psf' },
+    { value: carried, unit: 'psf' },
+    steps,
+  )
 }

@@ -96,7 +96,7 @@ function beamBehind(context: CheckContext, edge: DeckEdge, flight: PlacedFlight)
     return [{ beam, cantilever, off, postIds: eitherSide(posts, at, flight.width / 2) }]
   })
   const [nearest] = found.toSorted((a, b) => a.off - b.off)
-  return nearest === undefined ? null : nearest
+  return nearest ?? null
 }
 
 /** The posts under what hangs there, and the next on either side of it. */

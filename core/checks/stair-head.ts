@@ -1,16 +1,15 @@
-import { SOIL_BEARING } from '../data/index.ts'
-import { bendingStress, momentOfInertia, shearStress, soilPressure, tipDeflection } from '../rules/index.ts'
+import { momentOfInertia, soilPressure, tipDeflection } from '../rules/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
 import { toInches } from '../units/index.ts'
-import { byCalculation, type Limit } from './calculated.ts'
+import { strengthLimits } from './bending-limits.ts'
+import { byCalculation } from './calculated.ts'
 import type { CheckContext } from './context.ts'
-import { byLimit, worse } from './finding.ts'
+import { worse } from './finding.ts'
 import { loadedFootings, widthOf } from './footing-load.ts'
 import { judge } from './judge.ts'
-import type { Reckoned } from './load-path.ts'
 import { asColumn } from './post-height.ts'
 import { postReaction } from './post-reaction.ts'
-import { bearingOf } from './soil.ts'
+import { bearingOf, underSoil } from './soil.ts'
 import { type Borne, borneByDeck } from './stair-head-load.ts'
 import type { Check, Finding } from './types.ts'
 import { squareFeetText } from './words.ts'
@@ -65,22 +64,11 @@ function onSoil(context: CheckContext, borne: Borne): Finding | null {
     .filter(({ footing }) => borne.postIds.includes(footing.postId))
     .map(({ footing, area }) => {
       const pressure = soilPressure(area * psf + borne.brought, toInches(widthOf(footing)))
-      return byLimit(
-        {
-          id: 'irc-2021/soil-bearing',
-          says: 'what soil is presumed to carry',
-          value: bearing.psf,
-          unit: 'psf',
-          source: SOIL_BEARING.source,
-        },
-        { value: pressure, unit: 'psf' },
-        { value: bearing.psf, unit: 'psf' },
-        [
-          ...stepsOf(context, borne),
-          `Footing ${footing.number}: ${squareFeetText(area)} × ${psf} psf and all of it, ${whole(area * psf + borne.brought)} lb: ${whole(pressure)} psf`,
-          bearing.says,
-        ],
-      )
+      return underSoil(bearing, pressure, [
+        ...stepsOf(context, borne),
+        `Footing ${footing.number}: ${squareFeetText(area)} × ${psf} psf and all of it, ${whole(area * psf + borne.brought)} lb: ${whole(pressure)} psf`,
+        bearing.says,
+      ])
     })
     .reduce<Finding | null>(worse, null)
 }
@@ -110,7 +98,7 @@ function joists(context: CheckContext, { cantilever, pounds, live, width }: Born
   const tip = tipDeflection(live / count, reach, toInches(cantilever.adjacent), stiffness)
   return byCalculation(
     [
-      ...strength(one, own.moment + (pounds / count) * reach, own.shear + pounds / count),
+      ...strengthLimits(one, own.moment + (pounds / count) * reach, own.shear + pounds / count),
       {
         name: 'Deflection of the tip',
         clause: '3.5',
@@ -135,28 +123,9 @@ function beam({ path }: CheckContext, { beam: facts, brought }: Borne): Finding 
     ({ kind, moment, from, to }) => moment + brought * (kind === 'span' ? (to - from) / 4 : to - from),
   )
   const shear = Math.max(...stretches.map((stretch) => stretch.shear)) + brought
-  return byCalculation(strength(one, Math.max(...moments), shear), one.values.source, [
+  return byCalculation(strengthLimits(one, Math.max(...moments), shear), one.values.source, [
     `${whole(brought)} lb at the worst place of beam ${one.facts.beam.mark}, beside the deck's load`,
   ])
-}
-
-function strength({ values, section }: Reckoned, moment: number, shear: number): [Limit, Limit] {
-  return [
-    {
-      name: 'Bending',
-      clause: '3.3',
-      demand: { value: bendingStress(moment, section), unit: 'psi' },
-      capacity: { value: values.bending, unit: 'psi' },
-      steps: [values.steps.bending, `Greatest moment ${(moment / 12).toFixed(0)} ft-lb`],
-    },
-    {
-      name: 'Shear',
-      clause: '3.4',
-      demand: { value: shearStress(shear, section), unit: 'psi' },
-      capacity: { value: values.shear, unit: 'psi' },
-      steps: [values.steps.shear, `Greatest shear ${shear.toFixed(0)} lb`],
-    },
-  ]
 }
 
 function columns(context: CheckContext, { postIds, brought }: Borne): Finding | null {

@@ -1,10 +1,8 @@
-import { SOIL_BEARING } from '../data/index.ts'
 import type { Pad, StairPlan } from '../stairs/index.ts'
 import { toFeet } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
-import { byLimit } from './finding.ts'
 import { judge } from './judge.ts'
-import { bearingOf } from './soil.ts'
+import { bearingOf, underSoil } from './soil.ts'
 import type { Check } from './types.ts'
 import { feetInches, squareFeetText } from './words.ts'
 
@@ -21,22 +19,11 @@ export function checkPad(context: CheckContext, { flights, patterns }: StairPlan
   const psf = load + job.site.deadLoad
   const pressure = (area * psf) / under
   const bearing = bearingOf(job)
-  const found = byLimit(
-    {
-      id: 'irc-2021/soil-bearing',
-      says: 'what soil is presumed to carry',
-      value: bearing.psf,
-      unit: 'psf',
-      source: SOIL_BEARING.source,
-    },
-    { value: pressure, unit: 'psf' },
-    { value: bearing.psf, unit: 'psf' },
-    [
-      `Half of the last flight, ${squareFeetText(area)} × ${psf} psf = ${Math.ceil(area * psf)} lb`,
-      `On ${squareFeetText(under)} of the pad, as deep as stringers stand on it: ${tenth(pressure)} psf`,
-      bearing.says,
-    ],
-  )
+  const found = underSoil(bearing, pressure, [
+    `Half of the last flight, ${squareFeetText(area)} × ${psf} psf = ${Math.ceil(area * psf)} lb`,
+    `On ${squareFeetText(under)} of the pad, as deep as stringers stand on it: ${tenth(pressure)} psf`,
+    bearing.says,
+  ])
   return judge(job, {
     id: 'stair-pad',
     title: 'Pad under the stairs',

@@ -1,4 +1,4 @@
-import type { CodeLimit, Confidence, Source } from '../data/index.ts'
+import type { CodeLimit, Source } from '../data/index.ts'
 import type { TableLookup } from '../rules/index.ts'
 import { inches } from '../units/index.ts'
 import type { Finding, Quantity } from './types.ts'
@@ -57,11 +57,6 @@ function prescriptive(
 export function over(demand: number, capacity: number): number {
   if (demand <= 0) return 0
   return capacity <= 0 ? Number.MAX_VALUE : demand / capacity
-}
-
-/** Whether a figure is a table row: it was read, or it was recalled and reproduced. */
-export function isRow(confidence: Confidence): boolean {
-  return confidence === 'verified' || confidence === 'from memory; reproduced'
 }
 
 /** The finding with the greater ratio. */

@@ -1,5 +1,6 @@
 import type { FieldPath, Job } from '../job/index.ts'
-import { isRow, worse } from './finding.ts'
+import { isRow } from '../rules/index.ts'
+import { worse } from './finding.ts'
 import type { Check, CheckStatus, Finding } from './types.ts'
 
 /** Above this share of its limit a member is near it. */

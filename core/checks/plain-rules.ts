@@ -1,6 +1,7 @@
 import type { CodeLimit } from '../data/index.ts'
+import { isRow } from '../rules/index.ts'
 import { inches } from '../units/index.ts'
-import { byLimit, isRow, length, over } from './finding.ts'
+import { byLimit, length, over } from './finding.ts'
 import type { Finding } from './types.ts'
 
 /** A single measure against a single number of a clause, in ticks. */

@@ -61,7 +61,7 @@ export { areaOf, momentOfInertia, type Rectangle, rectangleOf, sectionModulus } 
 export { shearSpan, shearStress } from './shear.ts'
 export { sizeFactors } from './size-factor.ts'
 export { type Flight, layOutFlight, stringerLine } from './stairs.ts'
-export { lookUpRow, type TableLookup, type TableQuery } from './table-lookup.ts'
+export { isRow, lookUpRow, type TableLookup, type TableQuery } from './table-lookup.ts'
 export { squareFeet, tributaryLengths } from './tributary.ts'
 export { wetDimension } from './wet-service.ts'
 export { lagWithdrawal, nailWithdrawal } from './withdrawal.ts'

@@ -1,4 +1,4 @@
-import type { CodeTable, Source, TableAxis, TableBlock, TableEntry } from '../data/index.ts'
+import type { CodeTable, Confidence, Source, TableAxis, TableBlock, TableEntry } from '../data/index.ts'
 
 export interface TableQuery {
   /** one value for each block axis, in their order */
@@ -88,7 +88,7 @@ function leastCell(
   ]
   return {
     kind: 'row',
-    paged: isRelied(block),
+    paged: isRow(block.source.confidence),
     ...found,
     at: block.at,
     exact: [...pages, row, column].every((taken) => taken.entries[0] === taken.asked),
@@ -151,11 +151,11 @@ function outside(
   const what =
     typeof asked === 'number' && !Number.isFinite(asked) ? `so great a ${axis.name}` : say(axis, asked)
   const sentence = `${table.title}: no entry for ${what}`
-  const paged = block !== null && isRelied(block)
+  const paged = block !== null && isRow(block.source.confidence)
   return { kind: 'outside', paged, source: block?.source ?? table.blocks[0]?.source ?? null, sentence }
 }
 
-/** A page that was read, or recalled and reproduced. */
-function isRelied({ source: { confidence } }: TableBlock): boolean {
+/** Whether a figure is a table row, or a page has such: it was read, or it was recalled and reproduced. */
+export function isRow(confidence: Confidence): boolean {
   return confidence === 'verified' || confidence === 'from memory; reproduced'
 }

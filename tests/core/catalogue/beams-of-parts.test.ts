@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { design } from '../../../core/design.ts'
 import { CATALOGUE, type CatalogueDeck } from '../../fixtures/catalogue.ts'
+import { inside } from './inside.ts'
 
 // Beams of decks framed in several parts, with joists along the house, or with one beam for two levels. Lines an inch
 // apart are walked across each part the way its joists run, in steps of half an inch: where a line ends at no wall, a
@@ -39,15 +40,6 @@ function partsOf(text: string): readonly (readonly [readonly number[], Way])[] {
     const [x = 0, y = 0, wide = 0, deep = 0] = numbers.split(',').map(inches)
     return [[x, y, x + wide, y + deep], way.trim() as Way]
   })
-}
-
-function inside(corners: readonly Place[], [x, y]: Place): boolean {
-  let odd = false
-  corners.forEach(([ax, ay], i) => {
-    const [bx, by] = corners[(i + 1) % corners.length] as Place
-    if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) odd = !odd
-  })
-  return odd
 }
 
 /** Whether a place lies on one of some edges; lines are walked half an inch beside all corners. */

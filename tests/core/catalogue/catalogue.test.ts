@@ -4,6 +4,7 @@ import type { Design } from '../../../core/estimate-types.ts'
 import type { Member } from '../../../core/frame/index.ts'
 import { deckingPlan, framingPlan } from '../../../core/papers/index.ts'
 import { CATALOGUE, type CatalogueDeck } from '../../fixtures/catalogue.ts'
+import { inside } from './inside.ts'
 
 // Everything expected here is reckoned from the corners in inches by this file's own geometry: areas by the trapezoid
 // rule, cover and distances by points on a raster; counts are hand sums, stated with each deck.
@@ -23,15 +24,6 @@ function area(corners: readonly Place[]): number {
     sum += ((nx - x) * (y + ny)) / 2
   })
   return Math.abs(sum)
-}
-
-function inside(corners: readonly Place[], [x, y]: Place): boolean {
-  let odd = false
-  corners.forEach(([ax, ay], i) => {
-    const [bx, by] = corners[(i + 1) % corners.length] as Place
-    if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) odd = !odd
-  })
-  return odd
 }
 
 /** Least distance of a place from the outline's edges. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { design } from '../../../core/design.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
+import { inside } from './inside.ts'
 
 // Guards of decks without stairs, reckoned from where their posts stand: clear lengths between neighbours on each edge of
 // the outline, and in each the fewest balusters of 1-1/2 in that leave no gap above 4 in (IRC 2021 R312.1.3).
@@ -19,15 +20,6 @@ function fewest(clear: number): number {
   let count = 0
   while ((clear - count * BALUSTER) / (count + 1) > GAP) count++
   return count
-}
-
-function inside(corners: readonly Place[], [x, y]: Place): boolean {
-  let odd = false
-  corners.forEach(([ax, ay], i) => {
-    const [bx, by] = corners[(i + 1) % corners.length] as Place
-    if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) odd = !odd
-  })
-  return odd
 }
 
 describe.each(guarded)('the guard of $file', (deck) => {

@@ -29,8 +29,8 @@ interface Backed {
 export function backedStretches(job: Job, loops: readonly GuardLoop[]): readonly Backed[] {
   const first = backLoops(job, loops, [])
   const refused = loops.flatMap((loop, i) => {
-    const isBare = (one: Backed | undefined) => one !== undefined && barePosts(one).length > 0
-    return isBare(first[i]) ? refusalsFor(job, loop) : []
+    const laid = first[i]
+    return laid !== undefined && barePosts(laid).length > 0 ? refusalsFor(job, loop, laid) : []
   })
   return refused.length === 0 ? first : backLoops(job, loops, refused)
 }
@@ -44,12 +44,15 @@ function backLoops(job: Job, loops: readonly GuardLoop[], refused: readonly Refu
 }
 
 /** Places at which no post of a loop is to stand, so that the fewest are left with too few blocks. */
-function refusalsFor(job: Job, loop: GuardLoop): readonly Refusal[] {
-  const bareWith = (refused: readonly Refusal[]) => {
-    const laid = backed(job, loop, layStretches(job, [loop], refused))
-    return { refused, stretches: laid.stretches, bare: barePosts(laid) }
-  }
-  let best = bareWith([])
+function refusalsFor(job: Job, loop: GuardLoop, first: Backed): readonly Refusal[] {
+  const asLaid = (refused: readonly Refusal[], laid: Backed) => ({
+    refused,
+    stretches: laid.stretches,
+    bare: barePosts(laid),
+  })
+  const bareWith = (refused: readonly Refusal[]) =>
+    asLaid(refused, backed(job, loop, layStretches(job, [loop], refused)))
+  let best = asLaid([], first)
   for (const reach of ASIDE) {
     if (best.bare.length === 0) return best.refused
     const { refused, stretches, bare } = best

@@ -153,7 +153,7 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
       holds: 'at most',
     },
   ])
-  const capacity = DCA_LIMITS.guardHoldDown.value
+  const capacity = job.guard.holdDown
   const below = toInches(sectionOf(job.decking.size).thickness + UPPER_BOLT)
   // the lower bolt holds the foot at every post; a block tight behind some of them only helps
   const arm = toInches(joist.depth - 2 * UPPER_BOLT)
@@ -161,7 +161,7 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
   const tied: Finding = byLimit(
     DCA_LIMITS.guardHoldDown,
     { value: capacity, unit: 'lb' },
-    { value: capacity, unit: 'lb' },
+    { value: DCA_LIMITS.guardHoldDown.value, unit: 'lb' },
     [`One hold-down of ${capacity} lb at each post`],
   )
   const broken = rules.broken.length > 0
@@ -176,7 +176,9 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
     fields: [
       'guard.postSize',
       'guard.postSpacing',
-      ...(loose === '' ? (['guard.fixing', 'guard.height', 'frame.joists.size'] as const) : []),
+      ...(loose === ''
+        ? (['guard.fixing', 'guard.holdDown', 'guard.height', 'frame.joists.size'] as const)
+        : []),
     ],
     prescriptive: broken
       ? rules.deciding
@@ -204,12 +206,15 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
           : 'Use joists of 2x8 or deeper.',
     remedy: broken
       ? 'Set the posts closer, or choose a thicker post.'
-      : 'Lower the guard, deepen the joists or choose a thicker post.',
+      : 'State a hold-down that is listed for more, lower the guard, deepen the joists or choose a thicker post.',
     caution: [
       rules.unread,
       'R507.10: the load of a post must reach more than one joist, and no post is notched where it meets the deck.',
       guard.stairPosts > 0
         ? `Posts beside the stairs are bolted to the stringers, with a block${job.guard.fixing === 'hold-downs' ? ' and a hold-down' : ''} behind each: that is not in the tables.`
+        : '',
+      held && capacity > DCA_LIMITS.guardHoldDown.value
+        ? `The hold-down is stated to be listed for ${capacity} lb: see on its sheet for which wood, and which bolt, washers and nails it asks for.`
         : '',
     ]
       .filter((text) => text !== '')

@@ -1,4 +1,4 @@
-import { DCA_LIMITS, guardBoltsSource, IRC_LIMITS } from '../data/index.ts'
+import { guardBoltsSource, IRC_LIMITS } from '../data/index.ts'
 import { boltedPosts, type GuardPlan } from '../guard/index.ts'
 import type { Job } from '../job/index.ts'
 import { guardPostPull } from '../rules/index.ts'
@@ -30,7 +30,7 @@ export function checkStairGuardPosts(
   })
   const worst = pulls.toSorted((a, b) => b.pull - a.pull)[0]
   const roomless = posts.filter(({ bolts }) => bolts === null).map(({ mark }) => mark)
-  const capacity = DCA_LIMITS.guardHoldDown.value
+  const capacity = job.guard.holdDown
   const reckoned = worst === undefined ? null : pullFinding(job, worst, capacity)
   const held = job.guard.fixing === 'hold-downs' && roomless.length === 0
   const bears = held && reckoned !== null && (reckoned.ratio ?? 0) <= 1
@@ -47,7 +47,7 @@ export function checkStairGuardPosts(
       id: 'guard-stair-posts',
       title: 'Guard posts beside the stairs',
       subjects: posts.map(({ id }) => id),
-      fields: ['guard.where', 'guard.fixing'],
+      fields: ['guard.where', 'guard.fixing', 'guard.holdDown'],
       prescriptive: null,
       calculated: bears ? reckoned : null,
       beside: bears || reckoned === null ? [] : [reckoned],
@@ -58,7 +58,7 @@ export function checkStairGuardPosts(
         : `Posts bolted to stringers are in no table; ${told.join('; ')}`,
       remedy: '',
       whenUncovered:
-        'Outside prescriptive scope: have a licensed designer say how the posts beside the stairs are held.',
+        'Outside prescriptive scope: state a hold-down that is listed for more, or have a licensed designer say how the posts beside the stairs are held.',
       caution: '',
     }),
   ]

@@ -116,6 +116,7 @@ export function assembleJob(values: ReadonlyMap<FieldPath, FieldValue>, given: R
       postSize: choice('guard.postSize'),
       postSpacing: length('guard.postSpacing'),
       fixing: choice('guard.fixing'),
+      holdDown: number('guard.holdDown'),
       gate: value('guard.gate') === true,
     },
     work: {

@@ -224,6 +224,8 @@ export interface Job {
     /** greatest distance between two post centres */
     readonly postSpacing: Ticks
     readonly fixing: 'hold-downs' | 'bolts'
+    /** pounds that the hold-down of a post is listed for */
+    readonly holdDown: number
     readonly gate: boolean
   }
   /** what is done before and after, and what makes the hours longer */

@@ -3,6 +3,7 @@ import type { Cause } from '../frame/index.ts'
 import type { GuardPlan } from '../guard/index.ts'
 import type { Job } from '../job/index.ts'
 import { inches, toFeet, toInches } from '../units/index.ts'
+import { guardHoldDownSku } from './hardware.ts'
 import { type Nailed, nailPounds } from './nails.ts'
 import type { GoodShare } from './tally.ts'
 
@@ -29,11 +30,11 @@ export function guardGoods(job: Job, guard: GuardPlan | null): readonly GoodShar
   })
   return [
     {
-      sku: 'guard-hold-down',
+      sku: guardHoldDownSku(job),
       quantity: job.guard.fixing === 'hold-downs' ? deckPosts + stairPosts : 0,
       cause: because(
-        'One hold-down of 1,800 lb at the upper bolt of each post (AWC DCA 6); beside stairs into the block between the stringers (common practice, no source)',
-        ['guard.where', 'guard.fixing'],
+        `One hold-down listed for ${job.guard.holdDown.toLocaleString('en-US')} lb or more at the upper bolt of each post (AWC DCA 6); beside stairs into the block between the stringers (common practice, no source)`,
+        ['guard.where', 'guard.fixing', 'guard.holdDown'],
       ),
     },
     {

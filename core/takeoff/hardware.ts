@@ -1,4 +1,6 @@
+import { DCA_LIMITS } from '../data/index.ts'
 import type { Connector, Frame } from '../frame/index.ts'
+import type { Job } from '../job/index.ts'
 import type { GoodShare } from './tally.ts'
 
 /** Metal by the piece, as the frame's connectors state it. */
@@ -36,4 +38,9 @@ export function connectorSkus(connector: Connector): readonly string[] {
     case 'joist pair':
       return []
   }
+}
+
+/** Of a guard post: another good where the job states one that bears more than AWC DCA 6 asks for. */
+export function guardHoldDownSku({ guard }: Pick<Job, 'guard'>): string {
+  return guard.holdDown > DCA_LIMITS.guardHoldDown.value ? 'guard-hold-down-strong' : 'guard-hold-down'
 }

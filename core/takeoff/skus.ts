@@ -77,6 +77,7 @@ export const skus: readonly Sku[] = [
   { sku: 'gravel', label: 'Gravel, compacted', unit: 'cubic foot', group: 'other material', soldBy: 0.5 },
   { sku: 'form-board', label: 'Form board for a slab', unit: 'foot', group: 'concrete', soldBy: 8 },
   hardware('guard-hold-down', 'Hold-down for a guard post, 1,800 lb'),
+  hardware('guard-hold-down-strong', 'Hold-down for a guard post, stronger than 1,800 lb'),
   hardware('carriage-bolt-1/2', 'Carriage bolt 1/2 in with nut and washer, galvanised'),
   ...BALUSTER_STOCK.map(
     (inches): Sku => ({

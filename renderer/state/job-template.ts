@@ -20,6 +20,7 @@ const CARRIED: readonly FieldPath[] = [
   'guard.infill',
   'guard.cap',
   'guard.fixing',
+  'guard.holdDown',
   'cutting.kerf',
   'cutting.endTrim',
   'cutting.staggerPenalty',

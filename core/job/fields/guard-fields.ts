@@ -76,9 +76,22 @@ export const GUARD_FIELDS: readonly FieldSpec[] = [
     section: 'guard',
     kind: 'choice',
     choices: ['hold-downs', 'bolts'],
-    choiceLabels: ['hold-downs of 1,800 lb into the joists', 'two bolts through the rim alone'],
+    choiceLabels: ['hold-downs into the joists', 'two bolts through the rim alone'],
     default: 'hold-downs',
     help: 'A person who leans on the rail pulls at the top bolt of the post with more than 1,000 lb. A rim nailed to joist ends does not hold that: a hold-down ties the post into the joists.',
+    basis: 'AWC DCA 6',
+  },
+  {
+    path: 'guard.holdDown',
+    label: 'Guard: hold-down listed for, lb',
+    section: 'guard',
+    kind: 'count',
+    min: 1800,
+    max: 4000,
+    boundsReason:
+      'AWC DCA 6 asks for 1,800 lb or more; beyond 4,000 lb a licensed designer must look at bolt and wood',
+    default: 1800,
+    help: 'Tension that the maker’s sheet allows for the hold-down that you buy, on joists of this species. Shallow joists and posts beside stairs pull more than 1,800 lb: state a stronger one here, and take its bolt, washers and nails from its sheet.',
     basis: 'AWC DCA 6',
   },
   {

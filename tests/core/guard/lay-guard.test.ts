@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { design } from '../../../core/design.ts'
 import type { Design } from '../../../core/estimate-types.ts'
 import type { GuardPlan } from '../../../core/guard/index.ts'
+import { orderNote } from '../../../core/papers/tables/order-notes.ts'
 import { inches } from '../../../core/units/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 
@@ -264,6 +265,16 @@ describe('the checks', () => {
     expect(check?.status).toBe('fails')
     expect(check?.message).toContain('2600 lb at the upper bolt, where the hold-down bears 1800 lb')
   })
+
+  it('a hold-down that is stated to be listed for what it pulls holds it, and its sheet is asked for', () => {
+    const frame = { joists: { size: '2x8' } }
+    const strong = designOf({ guard: { ...GUARD, holdDown: 2700 }, frame })
+    const check = strong.checks.find(({ id }) => id === 'guard-posts')
+    expect(check?.status).toBe('passes')
+    expect(check?.remedy).toContain('listed for 2700 lb: see on its sheet')
+    // one pound less than the 2,600 lb of the test before
+    expect(statusOf(designOf({ guard: { ...GUARD, holdDown: 2599 }, frame }), 'guard-posts')).toBe('fails')
+  })
 })
 
 describe('in the price', () => {
@@ -272,6 +283,15 @@ describe('in the price', () => {
     const of = (sku: string) => (takeoff.goods.find((good) => good.sku === sku)?.thousandths ?? 0) / 1000
     expect(of('guard-hold-down')).toBe(guard?.deckPosts)
     expect(of('carriage-bolt-1/2')).toBe(2 * (guard?.deckPosts ?? 0))
+    expect(of('guard-hold-down-strong')).toBe(0)
     expect(of('baluster-32in')).toBe(guard?.balusters[0]?.count)
+  })
+
+  it('a stronger hold-down is another good, of which the order says for what it must be listed', () => {
+    const made = designOf({ guard: { ...GUARD, holdDown: 2700 } })
+    const of = (sku: string) => (made.takeoff.goods.find((good) => good.sku === sku)?.thousandths ?? 0) / 1000
+    expect(of('guard-hold-down-strong')).toBe(made.guard?.deckPosts)
+    expect(of('guard-hold-down')).toBe(0)
+    expect(orderNote(['good-guard-hold-down-strong'], made)).toMatch(/^listed for 2,700 lb or more/)
   })
 })

@@ -18,6 +18,7 @@ import { checkFootingThicknesses } from './footing-thickness.ts'
 import { checkFrostUplift } from './frost-uplift.ts'
 import { checkGuard } from './guard.ts'
 import { checkGuardBuilt } from './guard-build.ts'
+import { checkGuardHoldDowns } from './guard-hold-downs.ts'
 import { checkHangerLoad } from './hanger-load.ts'
 import { checkHips, hipCheck } from './hip.ts'
 import { checkJoistBearing } from './joist-bearing.ts'
@@ -79,6 +80,7 @@ export function checksWith(
     ...after,
     checkGuard(context, guard, stairs),
     ...checkGuardBuilt(context.job, guard),
+    ...checkGuardHoldDowns(context.job, guard),
     ...checkStairGuardPosts(context.job, guard, stairs),
     ...stairs.flatMap((one) => checkStairs(context, one)),
   ]

@@ -10,6 +10,7 @@ import { besideHouse } from './beside-house.ts'
 import { boardJoints } from './board-joints.ts'
 import { edgeDrops } from './edge-drops.ts'
 import { guardCaps, guardRails } from './guard-members.ts'
+import { holdDownFaces } from './hold-down-faces.ts'
 import { balustersOf, LONGEST_BALUSTER, panelsOf, panelWidth } from './infill.ts'
 import { flightsOff, landingEdges } from './landing-edges.ts'
 import { stairFillers } from './stair-fillers.ts'
@@ -101,6 +102,9 @@ export function layGuard(
     openings: stairOpenings({ ...standing, members: [...standing.members, ...fillers] }, stairs),
     members: distinctMarks(members),
     backing: backed.flatMap(({ backing }) => backing),
+    faces: backed.flatMap(({ stretches: own, blocks, backing }, i) =>
+      holdDownFaces(job, own, [...(loops[i]?.members ?? []), ...blocks], backing),
+    ),
     replaced: backed.flatMap(({ replaced }) => replaced),
     balusters,
     panels: guard.infill === 'panels' ? [...panelsOf(level, false), ...panelsOf(sloped, true)] : [],

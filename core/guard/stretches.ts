@@ -7,6 +7,7 @@ import { inches } from '../units/index.ts'
 import { fillBay } from './bays.ts'
 import { atJoint, type BoardJoint } from './board-joints.ts'
 import { boardsBehind, cornersBehind } from './boards-behind.ts'
+import { type CornerPair, cornerPairs } from './corner-pairs.ts'
 import { APART, fromCorner, halfAngle } from './corners.ts'
 import { SHORT_REST } from './edge-drops.ts'
 import { joistsInto } from './joists-into.ts'
@@ -45,7 +46,12 @@ export interface GuardLoop {
 /** How a stretch ends: at a wall, at a corner that the next one turns, at the corner of an open edge, or free. */
 type End = (
   | { readonly kind: 'wall' | 'open corner'; readonly next: DeckEdge }
-  | { readonly kind: 'corner'; readonly next: DeckEdge; readonly half: number }
+  | {
+      readonly kind: 'corner'
+      readonly next: DeckEdge
+      readonly half: number
+      readonly pair: CornerPair | undefined
+    }
   | { readonly kind: 'free' | 'partial' }
 ) & { readonly at: number }
 
@@ -66,12 +72,13 @@ export function layStretches(
     const standing: Polygon[] = []
     const behindOf = new Map(loop.edges.map((edge) => [edge.id, boardsBehind(edge, loop.members)]))
     const spans = new Map(loop.edges.map((edge) => [edge.id, spansOf(loop, edge)]))
+    const pairs = cornerPairs({ ...loop, behindOf, post: sectionOf(job.guard.postSize).thickness })
     return loop.edges.flatMap((edge) =>
       (spans.get(edge.id) ?? []).map((span): GuardStretch => {
         number += 1
         const ends = [
-          endAt(loop, spans, edge, span.from, edge.near),
-          endAt(loop, spans, edge, span.to, edge.far),
+          endAt(loop, spans, pairs, edge, span.from, edge.near),
+          endAt(loop, spans, pairs, edge, span.to, edge.far),
         ] as const
         const behind = behindOf.get(edge.id) ?? inches(1.5)
         const off = refused.filter((one) => one.edge === edge.id)
@@ -120,18 +127,32 @@ function movedEnds(
 ): readonly [readonly GuardBay[], readonly GuardBay[]] {
   const post = sectionOf(job.guard.postSize).thickness
   const [first, last] = [posts[0]?.at ?? 0, posts.at(-1)?.at ?? edge.length]
-  const insets = [near, far].map((end) => insetOf(end, boardsOf(end, behindOf), behind, post))
+  const insets = [near, far].map((end) => insetOf(end, edge, boardsOf(end, behindOf), behind, post))
   const [a, b] = [near.at + (insets[0] ?? 0), far.at - (insets[1] ?? 0)]
   const isFar = (end: End, by: number) =>
     end.kind !== 'partial' && by > roomAt(end, boardsOf(end, behindOf)).away + 1
+  const between = (from: number, to: number) => {
+    const bay = fillBay(job, { from, to }, false)
+    return bay.clear < LEAST_BAY ? [] : [bay]
+  }
+  const [nearFace, farFace] = [faceOf(near, edge), faceOf(far, edge)]
   return [
-    isFar(near, first - a)
-      ? [fillBay(job, { from: Math.max(0, a - post / 2 - APART), to: first - post / 2 }, false)]
-      : [],
-    isFar(far, b - last)
-      ? [fillBay(job, { from: last + post / 2, to: Math.min(edge.length, b + post / 2 + APART) }, false)]
-      : [],
+    nearFace !== null
+      ? between(nearFace, first - post / 2)
+      : isFar(near, first - a)
+        ? [fillBay(job, { from: Math.max(0, a - post / 2 - APART), to: first - post / 2 }, false)]
+        : [],
+    farFace !== null
+      ? between(last + post / 2, edge.length - farFace)
+      : isFar(far, b - last)
+        ? [fillBay(job, { from: last + post / 2, to: Math.min(edge.length, b + post / 2 + APART) }, false)]
+        : [],
   ]
+}
+
+/** From a corner to the face of the next edge's post, at which rails of this one end; null where they do not. */
+function faceOf(end: End, edge: DeckEdge): number | null {
+  return end.kind === 'corner' && end.pair?.crossed === edge.id ? end.pair.face : null
 }
 
 function mitreOf(end: End): number {
@@ -167,6 +188,7 @@ function upToWays({ from, to }: EdgePart, ways: readonly EdgePart[]): EdgePart {
 function endAt(
   loop: GuardLoop,
   spans: ReadonlyMap<string, readonly EdgePart[]>,
+  pairs: readonly CornerPair[],
   edge: DeckEdge,
   at: number,
   spot: DeckEdge['near'],
@@ -183,7 +205,15 @@ function endAt(
     next.near.x === spot.x && next.near.y === spot.y ? from < 1 : to > next.length - 1,
   )
   const half = halfAngle(edge, next, spot)
-  if (reaches) return { kind: 'corner', next, half, at }
+  if (reaches) {
+    const pair = pairs.find(
+      (one) =>
+        one.spot.x === spot.x &&
+        one.spot.y === spot.y &&
+        [one.crossed, one.along].every((id) => id === edge.id || id === next.id),
+    )
+    return { kind: 'corner', next, half, pair, at }
+  }
   return half > Math.PI / 2 ? { kind: 'free', at } : { kind: 'open corner', next, at }
 }
 
@@ -203,7 +233,7 @@ function layPosts(
   const jointed = atJoint(edge, joints, behind, post)
   const isRefused = (at: number) => refused.some(({ from, to }) => from < at && at < to)
   const stands = (at: number) => inWood(at) || jointed(at) || isRefused(at)
-  const inset = (end: End) => insetOf(end, boardsOf(end, behindOf), behind, post)
+  const inset = (end: End) => insetOf(end, edge, boardsOf(end, behindOf), behind, post)
   const bearing = (at: number, way: 1 | -1) => {
     const beside = joists
       .map((joist) => joist + (way * (post + inches(1.5))) / 2)
@@ -221,11 +251,13 @@ function layPosts(
 }
 
 /**
- * From the end of a stretch to the centre of its last post. Two posts stand at a corner, each far enough along its own
- * edge to clear the other behind the rim (common practice, no source).
+ * From the end of a stretch to the centre of its last post. Two posts stand at a corner: one beside a joist and one in the
+ * corner, or each far enough along its own edge to clear the other behind the rim (common practice, no source).
  */
-function insetOf(end: End, boards: number, behind: number, post: number): number {
+function insetOf(end: End, edge: DeckEdge, boards: number, behind: number, post: number): number {
   if (end.kind === 'wall') return (boards > 0 ? boards + OFF_LEDGER : OFF_WALL) + post / 2
+  if (end.kind === 'corner' && end.pair !== undefined)
+    return end.pair.crossed === edge.id ? end.pair.at : boards + post / 2
   if (end.kind === 'corner') return fromCorner(end.half, Math.max(boards, behind), post) + post / 2
   return boards + post / 2
 }
@@ -239,6 +271,7 @@ function boardsOf(end: End, behindOf: ReadonlyMap<string, number>): number {
 function roomAt(end: End, boards: number): Room {
   const { kind } = end
   if (kind === 'wall' && boards > 0) return { away: inches(0.25), towards: 0 }
+  if (end.kind === 'corner' && end.pair !== undefined) return { away: 0, towards: 0 }
   // at a corner that juts in the posts' outer corners are nearest
   if (end.kind === 'corner' && end.half > Math.PI / 2) return { away: inches(2), towards: 0 }
   if (kind === 'corner') return { away: inches(1.25), towards: inches(4.5) }

@@ -67,6 +67,15 @@ export interface Backing {
   readonly blocks: readonly string[]
 }
 
+/** What a post's hold-down is fixed to. */
+export interface HoldDownFace {
+  readonly post: string
+  /** id of the joist or block on whose side its leg lies; null where nothing has such a side */
+  readonly wood: string | null
+  /** how far the leg may reach behind the post, and the block that stands tight behind it; ticks */
+  readonly room: number
+}
+
 /** A post bolted to a stringer's outer face. */
 export interface StairPost {
   readonly id: string
@@ -142,6 +151,8 @@ export interface GuardPlan {
   readonly openings: readonly StairOpening[]
   readonly members: readonly Member[]
   readonly backing: readonly Backing[]
+  /** of every post of the deck and of landings */
+  readonly faces: readonly HoldDownFace[]
   /** ids of the frame's blocks under a border that are left out, for one behind a post stands in their place */
   readonly replaced: readonly string[]
   /** on the level and along stairs; none where panels fill the bays */

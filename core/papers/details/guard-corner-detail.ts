@@ -88,7 +88,7 @@ export function guardCornerDetail({ job, frame, guard }: Estimate): Detail | nul
           )
           .join(
             '; ',
-          )}. Each stands inside the rim, not notched; rails end at their own post, caps meet over the corner.`,
+          )}. Each stands inside the rim, not notched; rails end at a post, caps meet over the corner.`,
       },
       {
         at: centreOf(posts[1]?.box, about),

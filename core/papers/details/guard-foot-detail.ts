@@ -1,3 +1,4 @@
+import { membersNamed } from '../../checks/index.ts'
 import {
   boltHoleSource,
   cite,
@@ -16,6 +17,9 @@ import { boardOf, deckingAbove, GOES_ON } from './decking-above.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
 
 const ABOVE = inches(5)
+
+/** Of a hold-down of 1,800 lb: from memory. */
+const LONG_LEG = inches(7)
 
 /** The foot of a guard post, section square to the edge: heights, holes and lengths of its bolts, and its blocks. */
 export function guardFootDetail(estimate: Estimate): Detail | null {
@@ -95,12 +99,32 @@ export function guardFootDetail(estimate: Estimate): Detail | null {
             {
               at: [back + inches(0.25), heights[0]] as const,
               to: [inner + inches(6), -thickness - inches(4)] as const,
-              text: 'Hold-down under the upper bolt’s nut, its leg on the side of a joist or of a block that reaches the next joist. Its own sheet says with which screws; where its seat asks for another height of the bolt, that sheet holds.',
+              text: `Hold-down under the upper bolt’s nut, its leg on the side of a joist or of a block that reaches the next joist${legWords(estimate)}. Its own sheet says with which screws; where its seat asks for another height of the bolt, that sheet holds.`,
             },
           ]
         : []),
     ],
   )
+}
+
+/** Where a leg has less room than it may need, and where it finds no wood at all. */
+function legWords({ guard, frame }: Estimate): string {
+  if (guard === null) return ''
+  const named = (ids: readonly string[]) =>
+    membersNamed({ frame: { ...frame, members: guard.members }, joistIds: ids })
+  const bare = guard.faces.filter(({ wood }) => wood === null).map(({ post }) => post)
+  const short = guard.faces.filter(({ wood, room }) => wood !== null && room < LONG_LEG)
+  const least = Math.min(...short.map(({ room }) => room))
+  return [
+    ...(short.length === 0
+      ? []
+      : [
+          `; room for a leg of ${printInches(ticks(least))} at least at ${named(short.map(({ post }) => post))}: ask for one that fits`,
+        ]),
+    ...(bare.length === 0
+      ? []
+      : [`; at ${named(bare)} it finds neither, and a licensed designer says what holds them`]),
+  ].join('')
 }
 
 function blockWords({ job, guard }: Estimate, behind: boolean): string {

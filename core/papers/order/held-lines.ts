@@ -43,6 +43,7 @@ export function heldOf(source: Source): Held {
   }
   holdBoards(source, holds, hold)
   holdConnectors(source, holds, hold)
+  holdHoldDowns(source, holds, hold)
   const lines = new Map<Line['id'], HeldLine>()
   for (const line of source.pricing.lines) {
     if (line.part !== 'material') continue
@@ -108,6 +109,18 @@ function holdConnectors({ frame }: Source, holds: readonly Hold[], hold: Add): v
           by.filter(({ doubt }) => doubt.ids.has(id)),
         )
     }
+}
+
+/** One at each guard post of the deck and its landings that is in doubt. */
+function holdHoldDowns({ guard, pricing }: Source, holds: readonly Hold[], hold: Add): void {
+  const line = pricing.lines.find(({ id }) => id.startsWith('good-guard-hold-down'))
+  if (line === undefined) return
+  for (const { post } of guard?.faces ?? [])
+    hold(
+      line.id,
+      1,
+      holds.filter(({ doubt }) => doubt.skus === undefined && doubt.ids.has(post)),
+    )
 }
 
 const BY_MEMBER: ReadonlySet<Line['group']> = new Set(['hardware', 'concrete', 'joints'])

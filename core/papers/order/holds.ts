@@ -20,7 +20,7 @@ interface Doubt {
   readonly skus?: RegExp
 }
 
-type Source = Pick<Estimate, 'checks' | 'frame' | 'job'>
+type Source = Pick<Estimate, 'checks' | 'frame' | 'job'> & Partial<Pick<Estimate, 'guard'>>
 
 const SETTLED: ReadonlySet<Check['status']> = new Set(['passes', 'near'])
 
@@ -37,7 +37,8 @@ export function holdsOf(source: Source): readonly Hold[] {
   const checks = [...alike.values()].map((all) => {
     const ids = new Set(all.flatMap(({ subjects }) => subjects))
     const [{ title, status } = { title: '', status: 'fails' as const }] = all
-    const named = membersNamed({ frame: source.frame, joistIds: [...ids] })
+    const members = [...source.frame.members, ...(source.guard?.members ?? [])]
+    const named = membersNamed({ frame: { ...source.frame, members }, joistIds: [...ids] })
     return { what: named === '' ? title : `${title}: ${named}`, until: UNTIL[status] ?? '', doubt: { ids } }
   })
   return [...checks, ...hipJoints(source), ...mitredCaps(source)].map((hold, at) => ({

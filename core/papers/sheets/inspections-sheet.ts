@@ -175,7 +175,7 @@ function guardPostItems(estimate: Source, where: 'deck' | 'landing'): readonly s
     `${posts} guard posts ${job.guard.postSize} ${place}, ${marks}, none notched`,
     ...(job.guard.fixing === 'hold-downs'
       ? [
-          `${posts} hold-downs, one at the upper bolt of each of these posts, fixed to a joist or a block, every hole filled`,
+          `${posts} hold-downs, one at the upper bolt of each of these posts, fixed to the side of a joist or a block${unheldWords(estimate)}, every hole filled`,
         ]
       : []),
     `${2 * posts} bolts through ${where === 'deck' ? 'rim' : 'the landing’s boards'} and post, two each, nuts tight, washers on wood`,
@@ -183,6 +183,14 @@ function guardPostItems(estimate: Source, where: 'deck' | 'landing'): readonly s
       ? []
       : [`${blocks} ${blocks === 1 ? 'block' : 'blocks'} behind these posts, tight, nailed at both ends`]),
   ]
+}
+
+/** Posts whose hold-down finds neither. */
+function unheldWords({ guard, frame }: Source): string {
+  if (guard === null) return ''
+  const bare = guard.faces.filter(({ wood }) => wood === null).map(({ post }) => post)
+  if (bare.length === 0) return ''
+  return `, at ${membersNamed({ frame: { ...frame, members: guard.members }, joistIds: bare })} as the licensed designer says`
 }
 
 function guardItems({ guard, checks, job }: Source): readonly string[] {

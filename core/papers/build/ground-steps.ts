@@ -1,6 +1,7 @@
 import { allHoles, layoutChecks } from '../../ground/index.ts'
 import { dugForPad, UNDER_PAD } from '../../takeoff/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
+import { waitingHoles, waitingWords } from '../order/waiting-holes.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { edgeWords } from './edge-words.ts'
@@ -40,7 +41,10 @@ export function groundSteps(source: Source): readonly Step[] {
       notes: [
         `${(takeoff.volumes.holes + pads).toFixed(2)} cu ft to dig in all${pads > 0 ? `, ${pads.toFixed(2)} of them for the stairs’ pad and its gravel` : ''}. Earth lies two feet or more off the edge, on a sheet.`,
       ],
-      cautions: ['Cover open holes when you leave. No one climbs into a hole that could cave in.'],
+      cautions: [
+        ...waitingWords(waitingHoles(source)),
+        'Cover open holes when you leave. No one climbs into a hole that could cave in.',
+      ],
     },
     {
       text:

@@ -10,10 +10,13 @@ import {
   layoutStrings,
   overallEdges,
 } from '../../ground/index.ts'
+import type { Spot } from '../../stairs/index.ts'
 import { inches, printLength } from '../../units/index.ts'
+import { holdsOnHole, waitingHoles } from '../order/waiting-holes.ts'
 import type { Drawing, Primitive } from '../types.ts'
 import { houseWalls } from './house-walls.ts'
 import { drawingOf, levelDimension, text, uprightDimension } from './shapes.ts'
+import { padCorners, padSpots, stairChains } from './stair-places.ts'
 
 const HOUSE = inches(14)
 const MARGIN = inches(6)
@@ -24,6 +27,10 @@ const NAME_OUT = inches(9)
 const DIMENSION_OUT = inches(30)
 /** From a corner of the frame to its number. */
 const CORNER_OUT = inches(16)
+/** From a corner of a pad in to its name. */
+const PAD_NAME = inches(9)
+/** From a pad to the dimensions that pass it: its own chain stands between. */
+const PAST_PAD = inches(24)
 
 /**
  * The footing layout from above: strings between their batter boards, holes with base and tube and the number of the
@@ -38,6 +45,7 @@ export function footingLayout(design: Design): Drawing {
     ...corners(design),
     ...longDiagonals(design),
     ...strings.flatMap((string) => drawnString(string, (x, y) => isAtWall(design, x, y))),
+    ...pads(design),
     ...holes(design),
     ...offsets(design, strings),
   ]
@@ -158,6 +166,7 @@ function drawnString(
 }
 
 function holes(design: Design): readonly Primitive[] {
+  const waiting = waitingHoles(design)
   return allHoles(design).flatMap((footing): readonly Primitive[] => {
     const circle = (r: number, weight: 'fine' | 'medium', stroke: 'solid' | 'hidden'): Primitive => ({
       kind: 'circle',
@@ -174,7 +183,52 @@ function holes(design: Design): readonly Primitive[] {
       circle(footing.holeDiameter / 2, 'fine', 'hidden'),
       ...(footing.base > 0 ? [circle(footing.base / 2, 'fine', 'solid')] : []),
       circle(footing.tube / 2, 'medium', 'solid'),
-      text(footing.id, 'posts', footing.x + away, footing.y - away, nameOf(footing)),
+      text(
+        footing.id,
+        'posts',
+        footing.x + away,
+        footing.y - away,
+        `${nameOf(footing)}${holdsOnHole(waiting, footing.number) === '' ? '' : ', waits'}`,
+      ),
+    ]
+  })
+}
+
+/** The pads at the feet of stairs, which no string crosses: their corners by name, and how they lie to the deck's edge. */
+function pads({ stairs }: Design): readonly Primitive[] {
+  return padSpots(stairs).flatMap(({ plan, corners }): readonly Primitive[] => {
+    const middle = (pick: (spot: Spot) => number) =>
+      corners.reduce((sum, { spot }) => sum + pick(spot), 0) / corners.length
+    const [x, y] = [middle((spot) => spot.x), middle((spot) => spot.y)]
+    const inside = ({ x: cx, y: cy }: Spot) => ({
+      x: cx + Math.sign(x - cx) * PAD_NAME,
+      y: cy + Math.sign(y - cy) * PAD_NAME,
+    })
+    return [
+      ...corners.map(({ spot: from }, i): Primitive => {
+        const to = corners[(i + 1) % corners.length]?.spot ?? from
+        return {
+          kind: 'line',
+          id: 'stair-pad',
+          layer: 'footings',
+          x1: from.x,
+          y1: from.y,
+          x2: to.x,
+          y2: to.y,
+          weight: 'medium',
+          stroke: 'solid',
+        }
+      }),
+      text('stair-pad', 'posts', x, y, 'pad'),
+      ...corners.map(({ name, spot }) => {
+        const at = inside(spot)
+        return text('stair-pad', 'posts', at.x, at.y, name)
+      }),
+      ...stairChains(
+        plan,
+        corners.map(({ spot }) => spot),
+        [],
+      ),
     ]
   })
 }
@@ -185,18 +239,22 @@ function nameOf({ number, under, post }: Hole): string {
 }
 
 /** Offsets in a chain: along the wall below the strings, away from it at their right. */
-function offsets({ layout }: Design, strings: readonly LayoutString[]): readonly Primitive[] {
+function offsets({ layout, stairs }: Design, strings: readonly LayoutString[]): readonly Primitive[] {
   const { left, right } = overallEdges(layout)
   const below = Math.max(...strings.map(({ y2 }) => y2))
   const beside = Math.max(...strings.map(({ x2 }) => x2))
+  const spots = stairs.flatMap(padCorners)
+  const past = (from: number, pick: (spot: Spot) => number): number =>
+    Math.max(DIMENSION_OUT, ...spots.map((spot) => pick(spot) + PAST_PAD - from))
+  const [under, aside] = [past(below, ({ y }) => y), past(beside, ({ x }) => x)]
   const places = (runs: LayoutString['runs']) =>
     strings.filter((one) => one.runs === runs).map(({ x1, y1 }) => (runs === 'along the wall' ? y1 : x1))
   return [
     ...steps([left, ...places('square to the wall'), right]).map(([from, to], i) =>
-      levelDimension(`offset-along-${i + 1}`, from, to, below, DIMENSION_OUT),
+      levelDimension(`offset-along-${i + 1}`, from, to, below, under),
     ),
     ...steps([0, ...places('along the wall')]).map(([from, to], i) =>
-      uprightDimension(`offset-away-${i + 1}`, from, to, beside, DIMENSION_OUT),
+      uprightDimension(`offset-away-${i + 1}`, from, to, beside, aside),
     ),
   ]
 }

@@ -3,6 +3,7 @@ import type { Platform, StairPlan } from '../../stairs/index.ts'
 import { inches, printLength, ticks } from '../../units/index.ts'
 import type { Drawing, LineWeight, Primitive, Stroke } from '../types.ts'
 import { drawingOf, levelDimension, uprightDimension } from './shapes.ts'
+import { pairs } from './stair-places.ts'
 
 /** Below the landing, for the figures of its joists. */
 const FIGURES = inches(3)
@@ -55,6 +56,7 @@ export function landingPlan({ members, number }: StairPlan, platform: Platform):
   })
   const beams = of('landing beam')
   const joists = of('landing joist')
+  const posts = of('landing post')
   const drawing = drawingOf(
     id,
     'Landing’s frame from above, the deck at the top',
@@ -81,12 +83,29 @@ export function landingPlan({ members, number }: StairPlan, platform: Platform):
           member.mark,
         ),
       ),
-      levelDimension(id, 0, width, 0, -inches(6)),
-      uprightDimension(id, 0, depth, width, inches(6)),
+      ...pairs(
+        places(
+          posts.map(({ x0, x1 }) => (x0 + x1) / 2),
+          width,
+        ),
+      ).map(([from, to], i) => levelDimension(`landing-post-along-${i + 1}`, from, to, 0, -inches(5))),
+      ...pairs(
+        places(
+          posts.map(({ y0, y1 }) => (y0 + y1) / 2),
+          depth,
+        ),
+      ).map(([from, to], i) => uprightDimension(`landing-post-away-${i + 1}`, from, to, width, inches(5))),
+      levelDimension(id, 0, width, 0, -inches(13)),
+      uprightDimension(id, 0, depth, width, inches(13)),
     ],
     inches(4),
   )
   return { ...drawing, x0: drawing.x0 - inches(10), y1: drawing.y1 + FIGURES_LONG }
+}
+
+/** From side to side with the posts' middles between. */
+function places(middles: readonly number[], end: number): readonly number[] {
+  return [...new Set([0, ...middles.map((middle) => Math.round(middle)), end])].sort((a, b) => a - b)
 }
 
 /** A member's place on the landing: across it from its near side, and down from the edge towards the deck; null beyond it. */

@@ -5,6 +5,7 @@ import { onFlight, type PlacedFlight, type Spot, type StairPlan } from '../../st
 import { inches, nearestSixteenth, printLength } from '../../units/index.ts'
 import type { Primitive } from '../types.ts'
 import { memberFromAbove, text } from './shapes.ts'
+import { onTheWayOut, padCorners, stairChains } from './stair-places.ts'
 
 /** The stairs from above: treads, stringers hidden under them, landing, pad, and an arrow with the count of risers. */
 export function planStairs({ stairs, job }: Design): readonly Primitive[] {
@@ -30,6 +31,7 @@ function onePlan(stairs: StairPlan, job: Design['job'], isOne: boolean): readonl
     ...stairs.members.flatMap(ofMember),
     ...stairs.flights.flatMap((flight) => arrow(flight, isOne)),
     ...landingWords(stairs, job),
+    ...stairChains(stairs, onTheWayOut(stairs), stairShapes({ stairs: [stairs] }).flat()),
   ]
 }
 
@@ -68,19 +70,6 @@ function ofMember(member: Member): readonly Primitive[] {
     default:
       return []
   }
-}
-
-/** The corners of the pad at the foot; none where there is none. */
-function padCorners({ pad: one, flights }: StairPlan): readonly Spot[] {
-  const last = flights.at(-1)
-  if (one === null || last === undefined) return []
-  const frame = { ...last, head: one.corner }
-  return [
-    onFlight(frame, 0, 0),
-    onFlight(frame, 0, one.width),
-    onFlight(frame, one.depth, one.width),
-    onFlight(frame, one.depth, 0),
-  ]
 }
 
 function pad(plan: StairPlan): readonly Primitive[] {

@@ -67,6 +67,44 @@ export function sectionNames(
   ]
 }
 
+/** Beams that are seen beyond and not cut, by their marks: those that cover each other have one name together. */
+export function beyondNames({ frame }: Design, seen: readonly Member[]): readonly Primitive[] {
+  const named = frame.beams.flatMap(({ id, mark, plyIds }) => {
+    const plies = seen.filter((ply) => plyIds.includes(ply.id)).map(({ box }) => box)
+    return plies.length === 0
+      ? []
+      : [
+          {
+            id,
+            mark,
+            y0: Math.min(...plies.map(({ y0 }) => y0)),
+            y1: Math.max(...plies.map(({ y1 }) => y1)),
+            z0: Math.min(...plies.map(({ z0 }) => z0)),
+          },
+        ]
+  })
+  const alike = Map.groupBy(
+    named,
+    ({ y0, y1, z0 }) => `${Math.round(y0)} ${Math.round(y1)} ${Math.round(z0)}`,
+  )
+  return [...alike.values()].flatMap(([first, ...others]): readonly Primitive[] =>
+    first === undefined
+      ? []
+      : [
+          {
+            kind: 'text',
+            id: first.id,
+            layer: 'marks',
+            x: (first.y0 + first.y1) / 2,
+            y: up(first.z0 - inches(5)),
+            text: `${[first, ...others].map(({ mark }) => mark).join(', ')} beyond`,
+            anchor: 'middle',
+            size: 'small',
+          },
+        ],
+  )
+}
+
 /** Under the ledger; where a beam is seen behind that place, over the decking, on a line to the ledger. */
 function ledgerName(
   { id, box, product }: Member,

@@ -5,7 +5,8 @@ import { groundAt } from '../../layout/index.ts'
 import { onFlight, type PlacedFlight, type StairPlan } from '../../stairs/index.ts'
 import { nearestSixteenth, printLength } from '../../units/index.ts'
 import type { Primitive } from '../types.ts'
-import { uprightDimension } from './shapes.ts'
+import { levelDimension, uprightDimension } from './shapes.ts'
+import { onTheWayOut, pairs, stairOuts } from './stair-places.ts'
 import { standing, up, type View } from './upright-shapes.ts'
 
 /** Treads, stringers, landing with its frame, posts and footings as they are seen. */
@@ -32,6 +33,19 @@ function landingHeight(
   const ground = groundAt(job, x, y)
   const dimension = uprightDimension(joist.id, up(level), up(ground), is === 'front' ? x : y, 0)
   return [{ ...dimension, text: printLength(nearestSixteenth(level - ground)) }]
+}
+
+/** How far landing and pad lie from the deck's edge, under the stairs that are seen from beside. */
+export function stairsUnder({ stairs }: Design, is: View, y: number, offset: number): readonly Primitive[] {
+  return stairs.flatMap((one) => {
+    const { near, out, side } = one.edge
+    const isBeside = is === 'front' ? Math.abs(out.x) > 0.5 : Math.abs(out.y) > 0.5
+    if (!isBeside || (is === 'section' && side !== 'front')) return []
+    const at = (away: number) => (is === 'front' ? near.x + out.x * away : near.y + out.y * away)
+    return pairs(stairOuts(one, onTheWayOut(one))).map(([from, to], i) =>
+      levelDimension(`stair-out-${one.number}-${i + 1}`, at(from), at(to), y, offset),
+    )
+  })
 }
 
 /** Concrete in the ground under the stairs. */

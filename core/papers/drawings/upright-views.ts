@@ -4,9 +4,9 @@ import { isInside } from '../../geometry/index.ts'
 import { groundAt } from '../../layout/index.ts'
 import { inches } from '../../units/index.ts'
 import type { Drawing, Layer, Primitive } from '../types.ts'
-import { sectionNames } from './section-names.ts'
+import { beyondNames, sectionNames } from './section-names.ts'
 import { drawingOf, levelDimension, uprightDimension } from './shapes.ts'
-import { stairsReach, uprightStairs } from './upright-extras.ts'
+import { stairsReach, stairsUnder, uprightStairs } from './upright-extras.ts'
 import { uprightGuard } from './upright-guard.ts'
 import { up, type View } from './upright-shapes.ts'
 
@@ -77,15 +77,22 @@ export function deckSection(design: Design): Drawing {
   )
   const place = sectionPlace(design, at, cut)
   // a beam that is not cut is seen beyond, on its posts, as far as the wall does not hide it
-  const beyond = frame.members
+  const seenBeyond = frame.members
     .filter((member) => member.role === 'beam ply' && !cut.includes(member) && member.box.y1 > place.from)
+    .filter((member) => !cut.some((other) => other.role === 'beam ply' && hides(other, member)))
     .map((member) => ({ ...member, box: { ...member.box, y0: Math.max(member.box.y0, place.from) } }))
-    .map((member) => rect('section', member, { fill: 'wood', weight: 'fine' }))
+  const beyond = seenBeyond.map((member) => rect('section', member, { fill: 'wood', weight: 'fine' }))
   return view(design, 'section', 'Section square to the house', place, [
     ...beyond,
     ...wood,
     ...sectionNames(design, cut, place.from),
+    ...beyondNames(design, seenBeyond),
   ])
+}
+
+/** Whether what is cut stands before all of another: nothing of it is seen then. */
+function hides({ box: before }: Member, { box: behind }: Member): boolean {
+  return before.y0 <= behind.y0 && before.y1 >= behind.y1 && before.z0 <= behind.z0 && before.z1 >= behind.z1
 }
 
 /** What a view shows along its base line, ticks: from the wall, or the frame's rear, to the frame's front; or its sides. */
@@ -282,5 +289,6 @@ function heights(
           ),
         ]),
     levelDimension(`${is}-across`, place.from, place.to, up(bottom), UNDER),
+    ...stairsUnder(design, is, up(bottom), UNDER),
   ]
 }

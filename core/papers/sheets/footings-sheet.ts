@@ -16,6 +16,7 @@ import { houseEnd } from '../build/house-end.ts'
 import { padPlace } from '../build/stair-bearing-words.ts'
 import { footingLayout } from '../drawings/footing-layout.ts'
 import { offsetText } from '../offset-text.ts'
+import { waitingHoles, waitingWords } from '../order/waiting-holes.ts'
 import type { Block, Sheet, Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { frostWords } from '../tables/frost-words.ts'
@@ -24,6 +25,7 @@ import {
   layoutChecksTable,
   layoutCornersTable,
   layoutHolesTable,
+  layoutPadsTable,
   layoutStringsTable,
 } from '../tables/ground-layout.ts'
 import type { PaperTable } from '../types.ts'
@@ -32,6 +34,7 @@ import type { PaperTable } from '../types.ts'
 export function footingsSheet({ estimate }: PaperSource): Sheet {
   const { job } = estimate
   const corners = layoutCornersTable(estimate)
+  const pads = layoutPadsTable(estimate)
   const loads = footingLoadWords(estimate)
   return {
     id: 'footings',
@@ -43,6 +46,7 @@ export function footingsSheet({ estimate }: PaperSource): Sheet {
         kind: 'caution',
         text: 'Before anything is dug: call 811 (in the United States), or the local service, and wait until gas, power, water and telephone are marked on the ground. The call is free; digging into a cable can kill.',
       },
+      ...waitingWords(waitingHoles(estimate)).map((text) => ({ kind: 'caution', text }) as const),
       {
         kind: 'drawing',
         drawing: footingLayout(estimate),
@@ -63,6 +67,9 @@ export function footingsSheet({ estimate }: PaperSource): Sheet {
       ...(corners.rows.length === 0
         ? []
         : [{ kind: 'table', columns: 'layout', table: corners, empty: '' } as const]),
+      ...(pads.rows.length === 0
+        ? []
+        : [{ kind: 'table', columns: 'layout', table: pads, empty: '' } as const]),
       { kind: 'heading', text: 'How to lay it out' },
       { kind: 'steps', items: layoutSteps(estimate) },
       { kind: 'table', table: layoutChecksTable(estimate), empty: 'There is nothing to check.' },
@@ -161,7 +168,7 @@ function padSteps(estimate: PaperSource['estimate']): readonly Step[] {
       ? []
       : [
           {
-            text: `The pad at the foot of ${estimate.stairs.length === 1 ? 'the stairs' : `stairs ${stairs.number}`}, ${printLength(stairs.pad.width)} × ${printLength(stairs.pad.depth)}, is not under a string: ${padPlace(stairs, edgeWords(stairs.edge, estimate))}.`,
+            text: `The pad at the foot of ${estimate.stairs.length === 1 ? 'the stairs' : `stairs ${stairs.number}`}, ${printLength(stairs.pad.width)} × ${printLength(stairs.pad.depth)}, is not under a string: ${padPlace(stairs, edgeWords(stairs.edge, estimate))}. Its corners stand in their own table: drive a pin at each once its two distances agree within 1/2 in.`,
           },
         ],
   )

@@ -4,6 +4,7 @@ import type { Design } from '../../estimate-types.ts'
 import { type FootingRow, footingSchedule, isBeforeOneWall, overallEdges } from '../../ground/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
 import { offsetText } from '../offset-text.ts'
+import { holdsOnHole, waitingHoles } from '../order/waiting-holes.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
 
@@ -16,6 +17,7 @@ const ONE_SPAN = 'one span: as the load'
 export function footingScheduleTable(design: Design): PaperTable {
   const around = !isBeforeOneWall(design)
   const { front } = overallEdges(design.layout)
+  const waiting = waitingHoles(design)
   return tableOf(
     'footings',
     'Footing schedule',
@@ -38,11 +40,13 @@ export function footingScheduleTable(design: Design): PaperTable {
       ['worstPressure', 'At the greatest reaction', 'right'],
       ['bearing', 'Soil carries', 'right'],
       ['post', 'Post', 'right'],
+      ...(waiting.length === 0 ? [] : ([['hold', 'Waits for', 'left']] as const)),
     ],
     footingSchedule(design).map((row) => {
       const { post, carries } = row
       return {
         number: `${row.number}`,
+        hold: holdsOnHole(waiting, row.number),
         along: offsetText(row.x),
         away: offsetText(around ? front - row.y : row.y),
         ground: level(row.groundLevel),

@@ -8,6 +8,7 @@ import {
   layoutChecks,
   layoutCorners,
   layoutStrings,
+  overallEdges,
   sightOf,
   type Tie,
   tiesTo,
@@ -15,6 +16,7 @@ import {
 } from '../../ground/index.ts'
 import { printLength, type Ticks } from '../../units/index.ts'
 import { houseEnd } from '../build/house-end.ts'
+import { padSpots } from '../drawings/stair-places.ts'
 import { offsetText } from '../offset-text.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
@@ -160,6 +162,37 @@ export function layoutCornersTable(design: Design): PaperTable {
       left: printLength(corner.fromLeftCorner),
       right: printLength(corner.fromRightCorner),
     })),
+  )
+}
+
+/** Corners of the pads at the feet of stairs, which no string crosses, each with two distances that prove it. */
+export function layoutPadsTable(design: Design): PaperTable {
+  const { job, layout, stairs } = design
+  const around = !isBeforeOneWall(design)
+  const { left, front } = overallEdges(layout)
+  const sight = sightOf(layout)
+  const corners = padSpots(stairs).flatMap((pad) => pad.corners)
+  return tableOf(
+    'layout-pads',
+    stairs.length === 1 ? 'Corners of the stairs’ pad' : 'Corners of the pads',
+    [
+      ['corner', 'Corner', 'left'],
+      ['along', around ? 'From left edge' : 'Along wall', 'right'],
+      ['away', around ? 'From front edge' : 'From wall', 'right'],
+      ['left', around ? 'From the house' : 'From left corner', around ? 'left' : 'right'],
+      ['right', around ? 'And' : 'From right corner', around ? 'left' : 'right'],
+    ],
+    corners.map(({ name, spot }) => {
+      const [one, other] = around ? tiesTo(spot, sight).map(tieWords) : []
+      const proof = (from: number) => printLength(diagonal(spot.x - from, spot.y))
+      return {
+        corner: name,
+        along: offsetText(around ? spot.x - left : spot.x),
+        away: offsetText(around ? front - spot.y : spot.y),
+        left: around ? (one ?? '') : proof(0),
+        right: around ? (other ?? '') : proof(job.size.width),
+      }
+    }),
   )
 }
 

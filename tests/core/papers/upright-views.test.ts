@@ -192,3 +192,20 @@ describe('views of a deck whose outline is not before one straight wall', () => 
     expect(height?.kind === 'dimension' && height.x1 + height.offset).toBeGreaterThan(right)
   })
 })
+
+describe.each(['wrap-hip', 'largest', 'l-shape', 'two-levels'])('the section of %s', (name) => {
+  test('names every beam that it shows, those beyond as such', () => {
+    const made = design(CATALOGUE.find(({ file }) => file === `${name}.json`)?.job ?? {})
+    if (!made.ok) throw new Error(name)
+    const { primitives } = deckSection(made.value)
+    const texts = primitives.flatMap((p) => (p.kind === 'text' ? [p.text] : []))
+    for (const { mark, plyIds } of made.value.frame.beams) {
+      const isShown = primitives.some(({ kind, id }) => kind === 'rect' && plyIds.includes(id))
+      const isNamed = texts.some(
+        (text) =>
+          text.startsWith(`${mark}:`) || (text.endsWith(' beyond') && text.split(/, | /).includes(mark)),
+      )
+      expect(isNamed, mark).toBe(isShown)
+    }
+  })
+})

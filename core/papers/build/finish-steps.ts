@@ -4,6 +4,7 @@ import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { borderAndGuard } from './border-and-guard.ts'
 import { blockWords, guardBlockCount, guardPostMarks } from './guard-posts.ts'
+import { landingBracingWords } from './landing-bracing.ts'
 import { landingWords } from './landing-words.ts'
 import { lastCardTitle } from './last-card.ts'
 import { layWords } from './lay-words.ts'
@@ -64,10 +65,12 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
                 const words = landingWords(one)
                 const atLanding = atLandingWords(one)
                 const heads = headWords(one)
+                const braced = landingBracingWords(one)
                 return words === null
                   ? [heads]
                   : [
                       `The landing first: ${words}.${landingPosts(estimate)}`,
+                      ...(braced === null ? [] : [braced]),
                       heads,
                       ...(atLanding === null ? [] : [atLanding]),
                     ]

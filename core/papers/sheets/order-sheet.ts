@@ -1,8 +1,10 @@
 import { printLength, printMoney, printShare, toFeet } from '../../units/index.ts'
+import { landingBracingStock } from '../build/landing-bracing.ts'
 import { type Asked, askedOf, longestOf, pricesOf, sumOf } from '../order/asked.ts'
 import { grouped } from '../order/grouped.ts'
 import { type Held, heldHere, heldOf } from '../order/held-lines.ts'
 import { messageTo } from '../order/order-message.ts'
+import { waitingHoles, waitingWords } from '../order/waiting-holes.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { hardwareTable } from '../tables/hardware-table.ts'
@@ -33,6 +35,7 @@ export function orderMessages(
 function orderSheet(source: PaperSource, asked: Asked, at: number, held: Held): Sheet {
   const { estimate, book } = source
   const isHeld = heldHere(held, asked.lines).length > 0
+  const braces = landingBracingStock(estimate.stairs)
   const free = { held, part: 'free' } as const
   return {
     id: 'order',
@@ -64,6 +67,7 @@ function orderSheet(source: PaperSource, asked: Asked, at: number, held: Held): 
         tick: true,
         empty: isHeld ? 'No hardware is free to be bought.' : 'No hardware is bought.',
       },
+      ...(at === 0 && braces !== null ? [{ kind: 'text', text: braces } satisfies Block] : []),
       {
         kind: 'caution',
         text: 'Hangers, ties, bases, nails and bolts in treated wood: hot-dip galvanised or stainless, metal and nails of the same kind.',
@@ -111,6 +115,7 @@ function facts(source: PaperSource, asked: Asked): readonly (readonly [string, s
 function holdBlocks(source: PaperSource, asked: Asked, held: Held): readonly Block[] {
   const { estimate, book } = source
   const kept = { held, part: 'held' } as const
+  const here = new Set(heldHere(held, asked.lines).map(({ name }) => name))
   const sum = (part: 'free' | 'held') => printMoney(sumOf(source, asked, { held, part }))
   return [
     { kind: 'text', tone: 'strong', text: `To be bought now, before tax: ${sum('free')}` },
@@ -146,6 +151,9 @@ function holdBlocks(source: PaperSource, asked: Asked, held: Held): readonly Blo
       tick: true,
       empty: 'No hardware waits.',
     },
+    ...waitingWords(waitingHoles(estimate).filter(({ hold }) => here.has(hold.name))).map(
+      (text) => ({ kind: 'caution', text }) as const,
+    ),
     { kind: 'text', tone: 'strong', text: `On hold, before tax: ${sum('held')}` },
   ]
 }

@@ -39,7 +39,7 @@ export function edgeDimensions(design: Design): readonly Primitive[] {
   const lengths = onlyOnce(sides, { width, depth }).flatMap((side) => {
     const inTheWay = [...stairs, ...(chains.get(side.number) ?? []).flatMap(figuresLine)]
     const least = over + FIRST + (side.isWall ? HOUSE : 0) + (chains.has(side.number) ? NEXT : 0)
-    return edgeLength(side, clearOf(side.edge, least, inTheWay))
+    return edgeLength(side, clearOf(asWritten(side.edge), least, inTheWay))
   })
   const outside = [...[...chains.values()].flat(), ...lengths]
   const taken = [...stairs, ...outside.flatMap(figuresLine)]
@@ -104,6 +104,20 @@ function edgeLength({ edge, number }: Side, off: number): readonly Primitive[] {
   const out = movedLeft(edge, -off)
   const words = printLength(ticks(Math.round(lengthOf(edge))))
   return [text(id, 'dimensions', (out.from.x + out.to.x) / 2, (out.from.y + out.to.y) / 2, words)]
+}
+
+/** Half of a length's figures, as wide as they may stand on the deck. */
+const HALF_FIGURES = inches(14)
+
+/** The stretch of an edge that its dimension takes: all of it, or its middle where one at an angle has figures and no line. */
+function asWritten(edge: Segment): Segment {
+  if (spanOf(edge) !== null) return edge
+  const share = Math.min(0.5, HALF_FIGURES / lengthOf(edge))
+  const at = (part: number) => ({
+    x: edge.from.x + (edge.to.x - edge.from.x) * part,
+    y: edge.from.y + (edge.to.y - edge.from.y) * part,
+  })
+  return { from: at(0.5 - share), to: at(0.5 + share) }
 }
 
 /** A distance outside a level or upright edge as the offset of its dimension. */

@@ -13,6 +13,8 @@ interface Box {
 }
 
 const L_SHAPE = "0, 0; 24', 0; 24', 8'; 14', 8'; 14', 14'; 0, 14'"
+// beside stairs that turn past its clipped corner
+const BESIDE_STAIRS = "0,0; 22',0; 22',9'; 18',13'; 8',13'; 8',16'; 0,16'"
 const CLIPPED = "0, 0; 20', 0; 20', 9'; 15', 14'; 0, 14'"
 
 function planOf(outline: string, edge: number, kind = 'straight'): Drawing {
@@ -93,6 +95,16 @@ describe('the dimensions of an outline with stairs', () => {
     expect(at(planOf(L_SHAPE, 5), 'edge-2')).toMatchObject({ x1: feet(24), offset: inches(15) })
     expect(at(planOf(L_SHAPE, 2), 'edge-5')).toMatchObject({ y1: feet(14), offset: inches(29) })
   })
+})
+
+// it floated 8 ft away, for a stair beside the edge's end counted as in the way of all of it
+test('the length of a clipped corner stands beside it, where stairs turn past its end', () => {
+  const { primitives } = planOf(BESIDE_STAIRS, 2, 'landing right')
+  const words = primitives.find((p) => p.kind === 'text' && p.id === 'edge-3')
+  if (words?.kind !== 'text') throw new Error('the clipped corner has no length')
+  // from 22 ft, 9 ft to 18 ft, 13 ft: √32 = 5.657 ft
+  expect(words.text).toBe(`5'-7 7/8"`)
+  expect(Math.hypot(words.x - feet(20), words.y - feet(11))).toBeLessThan(feet(4))
 })
 
 /** From where to where dimensions measure along an axis. */

@@ -16,7 +16,7 @@ export interface Laid {
 
 /** Stairs and the guard of a frame, or the named faults that keep them from being built. */
 export function layAdditions(job: Job, layout: Layout, frame: Frame): Result<Laid, readonly Fault[]> {
-  const stairs = layStairs(job, layout)
+  const stairs = layStairs(job, layout, frame.members)
   if (!stairs.ok) return stairs
   const guard = layGuard(job, layout, frame, stairs.value)
   if (!guard.ok) return guard

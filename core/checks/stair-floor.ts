@@ -1,7 +1,7 @@
 import type { Job } from '../job/index.ts'
 import type { StairFloor, StairPlan } from '../stairs/index.ts'
+import { headLoad } from './flight-load.ts'
 import { judge } from './judge.ts'
-import { headLoad } from './stair-stringers.ts'
 import type { Check } from './types.ts'
 
 /** What stairs that come down to a lower level of the deck put on its joists: no table has such loads. */

@@ -10,6 +10,7 @@ import {
   type StairPlan,
 } from '../stairs/index.ts'
 import { toFeet, toInches } from '../units/index.ts'
+import { walkedRun } from './flight-load.ts'
 import { concreteWeight, widthOf } from './footing-load.ts'
 import type { FootingLoad } from './footing-loads.ts'
 import { bearingOf } from './soil.ts'
@@ -43,9 +44,9 @@ export function loadedStairFootings({
 }: StairPlan): readonly LoadedStairFooting[] {
   const posts = new Map(members.filter(({ role }) => role === 'landing post').map((post) => [post.id, post]))
   const postOf = (footing: StairFooting) => footing.cause.ids.flatMap((id) => posts.get(id) ?? [])[0] ?? null
-  const spanOf = (flight: number) => patterns.find((pattern) => pattern.flight === flight)
-  const last = spanOf(flights.at(-1)?.number ?? 0)
-  const underStringer = last === undefined ? 0 : areaOf(last.span / 2, last.spacing)
+  const patternOf = (flight: number) => patterns.find((pattern) => pattern.flight === flight)
+  const last = patternOf(flights.at(-1)?.number ?? 0)
+  const underStringer = last === undefined ? 0 : areaOf(walkedRun(last) / 2, last.spacing)
   const underPosts = footings.filter((footing) => postOf(footing) !== null)
   return footings.map((footing) => {
     const post = postOf(footing)
@@ -62,7 +63,8 @@ export function loadedStairFootings({
         placeOn(platform, onFlight(flight, down, end * flight.width)),
       )
       const share = shareOf(platform, edge[0], edge[1], place, takes)
-      return share * halfOf(flight, spanOf(flight.number)?.span ?? flight.run)
+      const pattern = patternOf(flight.number)
+      return share * halfOf(flight, pattern === undefined ? flight.run : walkedRun(pattern))
     })
     const beamOff = isFar(platform, place) ? platform.outerOff : 0
     return { footing, post, ofLanding, ofFlights: upper + lower, onHeader: lower, beamOff }
@@ -140,7 +142,7 @@ function shareOf(
   return (ofBeam * Math.max(0, Math.min(to, takes.to) - Math.max(from, takes.from))) / (to - from)
 }
 
-/** sq ft of half a flight, by the span of its stringers. */
+/** sq ft of half a flight, by what is walked on of it. */
 function halfOf({ width }: PlacedFlight, span: number): number {
   return areaOf(width, span / 2)
 }

@@ -1,6 +1,7 @@
 import type { Pad, StairPlan } from '../stairs/index.ts'
 import { toFeet } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
+import { walkedRun } from './flight-load.ts'
 import { judge } from './judge.ts'
 import { bearingOf, underSoil } from './soil.ts'
 import type { Check } from './types.ts'
@@ -8,14 +9,15 @@ import { feetInches, squareFeetText } from './words.ts'
 
 /**
  * Soil under the pad that a flight stands on: half of the flight, borne by no more of the pad than lies under the
- * stringers, behind the face of the lowest riser.
+ * stringers, behind the board of the lowest riser.
  */
-export function checkPad(context: CheckContext, { flights, patterns }: StairPlan, pad: Pad): Check {
+export function checkPad(context: CheckContext, { flights, patterns, tread }: StairPlan, pad: Pad): Check {
   const { job, load } = context
   const last = flights.at(-1)
-  const span = patterns.find(({ flight }) => flight === last?.number)?.span ?? last?.run ?? 0
+  const pattern = patterns.find(({ flight }) => flight === last?.number)
+  const span = pattern === undefined ? (last?.run ?? 0) : walkedRun(pattern)
   const area = toFeet(pad.width) * (toFeet(span) / 2)
-  const under = toFeet(pad.width) * toFeet(pad.depth - pad.landing)
+  const under = toFeet(pad.width) * toFeet(pad.depth - pad.landing - tread.riserBoard)
   const psf = load + job.site.deadLoad
   const pressure = (area * psf) / under
   const bearing = bearingOf(job)

@@ -14,6 +14,7 @@ import { printLength, ticks, toInches } from '../units/index.ts'
 import { byCalculation } from './calculated.ts'
 import { rowReadWords } from './decking-span.ts'
 import { atMost, byLimit, length } from './finding.ts'
+import { headLoad } from './flight-load.ts'
 import { judge } from './judge.ts'
 import { plainRules } from './plain-rules.ts'
 import type { Check, Finding } from './types.ts'
@@ -150,10 +151,4 @@ function treadUnderLoad(job: Job, pattern: StringerPattern, upright: Rectangle):
       `One board of ${board.breadth} × ${board.depth} in, flat, bears ${TREAD_LOAD} lb (IRC 2021 Table R301.5)`,
     ],
   )
-}
-
-/** lb at one end of an inner stringer: live and dead load over half its span. */
-export function headLoad({ site }: Job, { spacing, span }: StringerPattern): number {
-  const area = (spacing / 384) * (span / 384 / 2)
-  return Math.ceil((Math.max(site.liveLoad, site.snowLoad) + site.deadLoad) * area)
 }

@@ -60,7 +60,7 @@ export function guardStairs(
           return []
         }
         const from = headOf(job, plan, flight, across, stretches, above)
-        const one = besideFlight(job, plan, flight, pattern, { across, from, number: made.length + 1 })
+        const one = besideFlight(job, flight, pattern, { across, from, number: made.length + 1 })
         if (from.shares !== null) reachDown(made, from.shares, flight.topLevel - BELOW_NOSING)
         made.push(one)
         return [{ spot: onFlight(flight, one.to - half, across), number: one.number }]
@@ -145,7 +145,6 @@ function headOf(
 
 function besideFlight(
   job: Job,
-  { tread }: StairPlan,
   flight: PlacedFlight,
   { rise, run, step }: StringerPattern,
   { across, from: head, number }: { across: number; from: Head; number: number },
@@ -153,7 +152,8 @@ function besideFlight(
   const post = sectionOf(job.guard.postSize).thickness
   const slope = rise / run
   const cosine = run / step
-  const headLevel = flight.topLevel + tread.nosing * slope
+  // the line of the nosings goes through that of the boards above too
+  const headLevel = flight.topLevel + flight.over * slope
   const nosingAt = (down: number) => headLevel - down * slope
   const { from, to } = { from: head.from, to: flight.run as number }
   const first = head.isPost ? from - post / 2 : from + post / 2

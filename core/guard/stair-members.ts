@@ -22,7 +22,8 @@ interface Side {
   readonly guard: StairGuard
   readonly flight: PlacedFlight
   readonly pattern: StringerPattern
-  readonly treadThickness: number
+  /** from the line of the nosings down to that of the inner corners of the notches, where treads and riser boards end */
+  readonly underNosings: number
   readonly cause: Cause
 }
 
@@ -43,8 +44,10 @@ export function stairGuardMembers(
       ids: [`stringer-${guard.flight}-1`],
       rule: 'Beside stairs that rise more than 30 in (IRC 2021 R312.1.1)',
     }
-    const treadThickness = sectionOf(plan.tread.product.size).thickness
-    const side: Side = { guard, flight, pattern, treadThickness, cause }
+    const { product, riserBoard, nosing } = plan.tread
+    const underNosings =
+      sectionOf(product.size).thickness + pattern.rise + (riserBoard + nosing) * guard.slope
+    const side: Side = { guard, flight, pattern, underNosings, cause }
     return [...posts(job, side), ...blocks(job, side), ...rails(job, side), ...caps(job, side)]
   })
 }
@@ -71,13 +74,13 @@ function posts(job: Job, { guard, flight, cause }: Side): readonly Member[] {
 }
 
 /** One block between the stringers behind each post, so that the one it is bolted to does not twist. */
-function blocks(job: Job, { guard, flight, pattern, treadThickness, cause }: Side): readonly Member[] {
+function blocks(job: Job, { guard, flight, pattern, underNosings, cause }: Side): readonly Member[] {
   const stringer = sectionOf('2x12').thickness
   const { thickness, depth } = sectionOf(BLOCK)
   const clear = ticks(Math.floor(pattern.spacing - stringer + NOISE))
   const near = guard.across < 0 ? stringer : flight.width - stringer - clear
   return guard.posts.map(({ at }, i) => {
-    const under = levelAt(guard, at) - pattern.rise - treadThickness - depth
+    const under = levelAt(guard, at) - underNosings - depth
     const low = Math.max(under, flight.bottomLevel)
     return guardStick(job, {
       id: `stair-guard-blocking-${guard.number}-${i + 1}`,

@@ -34,7 +34,7 @@ export function boltedPosts(
     throw new Error('a guard beside stairs has its flight')
   const { rise, run, step, kind } = pattern
   const thick = pattern.drop > 0 ? pattern.drop : inches(1)
-  const underNosings = plan.tread.nosing * guard.slope + thick
+  const underNosings = (plan.tread.riserBoard + plan.tread.nosing) * guard.slope + thick
   const deep = (sectionOf('2x12').depth * step) / run
   const nosingAt = (at: number): number => guard.headLevel - at * guard.slope
   return guard.posts.map(({ id, at, z0, z1 }, i): BoltedPost => {

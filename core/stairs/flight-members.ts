@@ -67,7 +67,11 @@ const HEADERS: readonly LumberSize[] = ['2x6', '2x8', '2x10', '2x12']
 function header(job: Job, flight: PlacedFlight, pattern: StringerPattern): Member {
   const rim = sectionOf(job.frame.joists.size).depth
   const top = flight.topLevel - sectionOf(job.decking.size).thickness - rim
-  const lowest = flight.topLevel - pattern.drop - (sectionOf('2x12').depth * pattern.step) / pattern.run
+  const slide = pattern.run - pattern.topRun
+  const lowest =
+    flight.topLevel -
+    pattern.drop -
+    (slide * pattern.rise + sectionOf('2x12').depth * pattern.step) / pattern.run
   const size = HEADERS.find((one) => sectionOf(one).depth >= top - lowest) ?? '2x12'
   const { thickness, depth } = sectionOf(size)
   return member(job, flight, {
@@ -118,7 +122,11 @@ function strip(job: Job, flight: PlacedFlight, { below }: StringerPattern): read
   ]
 }
 
-/** A tread lies on cut stringers in one length, and between closed ones in one length for each bay. */
+/**
+ * A tread lies on cut stringers in one length, and between closed ones in one length for each bay; it butts against the
+ * riser's board behind it. Where the boards above reach less than a nosing, the rim leaves no room for the rearmost board
+ * of the uppermost: it is ripped.
+ */
 function treads(
   job: Job,
   flight: PlacedFlight,
@@ -129,10 +137,13 @@ function treads(
   const made: Member[] = []
   for (let tread = 1; tread <= flight.treads; tread += 1) {
     const level = flight.bottomLevel + tread * pattern.rise
-    const back = flight.run - (tread - 1) * job.stairs.run - job.stairs.run
+    const back = flight.run - tread * job.stairs.run + make.riserBoard
     for (const [bay, { from, length }] of bays(flight, pattern).entries()) {
       for (let row = 0; row < make.boards; row += 1) {
-        const down = back + row * (board + job.decking.gap)
+        const behind = back + row * (board + job.decking.gap)
+        const down = Math.max(0, behind)
+        const wide = behind + board - down
+        if (wide <= 0) continue
         made.push(
           member(job, flight, {
             id: `tread-${flight.number}-${tread}-${bay + 1}-${row + 1}`,
@@ -140,9 +151,9 @@ function treads(
             role: 'tread',
             size: make.size,
             length,
-            ripTo: null,
+            ripTo: wide < board ? ticks(wide) : null,
             from: [down, from],
-            to: [down + board, from + length],
+            to: [down + wide, from + length],
             levels: [level - make.thickness, level],
             cause: {
               fields: [...FIELDS, 'stairs.treads', 'decking.gap'],
@@ -157,7 +168,7 @@ function treads(
   return made
 }
 
-/** One board on edge in each riser but the uppermost, which the rim closes. */
+/** One board on edge on each rise cut but the uppermost, which the rim closes. */
 function risers(
   job: Job,
   flight: PlacedFlight,

@@ -1,9 +1,10 @@
 import { IRC_LIMITS, sectionOf } from '../data/index.ts'
-import { type Cause, distinctMarks } from '../frame/index.ts'
+import { type Cause, distinctMarks, type Member } from '../frame/index.ts'
 import { type Fault, type Job, jobOfStairs, type StatedStairs } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
 import { ceilTicks, fail, inches, ok, printLength, type Result, type Ticks, ticks } from '../units/index.ts'
 import { deckEdges } from './deck-edges.ts'
+import { deckReach } from './deck-reach.ts'
 import { flightMembers, lumberOf, STRIP_HEIGHT } from './flight-members.ts'
 import { placeFlights } from './place-flights.ts'
 import { placeStairs } from './place-stairs.ts'
@@ -17,11 +18,13 @@ import type { StairConnector, StairPlan, StringerPattern } from './types.ts'
 
 /**
  * One of the stairs that a job asks for, or the named fault that keeps it from being built.
+ * @param decking boards of the deck, which reach over the edge that the stairs leave from
  * @param firstFlight number of its upper flight, counted through all stairs of the deck
  */
 export function layFlights(
   whole: Job,
   layout: Layout,
+  decking: readonly Member[],
   stated: StatedStairs,
   firstFlight: number,
 ): Result<StairPlan, Fault> {
@@ -31,7 +34,12 @@ export function layFlights(
   const edges = deckEdges(layout)
   const found = placeStairs(job, edges)
   if (!found.ok) return fail(found.fault)
-  const placed = { ...found, firstFlight }
+  const { nosing, riserBoard } = treadMake(job, 0)
+  const placed = {
+    ...found,
+    firstFlight,
+    reaches: { treads: riserBoard + nosing, deck: deckReach(job, decking, found), landing: nosing },
+  }
   const straight = stairs.kind === 'straight' || stairs.kind === 'full width'
   const solved = solveRisers(
     placed.edge.top,
@@ -60,6 +68,7 @@ export function layFlights(
       risers: flight.risers,
       rise,
       run: stairs.run,
+      span: flight.run,
       width: flight.width,
       treadThickness: make.thickness,
       mostApart: make.mostApart,
@@ -73,7 +82,7 @@ export function layFlights(
           job,
           landing,
           placed.width,
-          stairs.kind === 'landing',
+          { lower: flights[1], over: nosing },
           number === 1 ? { id: 'landing', mark: 'L' } : { id: `landing-${number}`, mark: `L${number}` },
         )
   const buried = platform?.members.find(({ role, length }) => role === 'landing post' && length <= 0)
@@ -87,7 +96,7 @@ export function layFlights(
   const last = flights.at(-1)
   const lastPattern = patterns.at(-1)
   if (last === undefined || lastPattern === undefined) throw new Error('stairs have a flight')
-  const floor = floorAt(layout, placed.edge, last)
+  const floor = floorAt(layout, placed.edge, last, riserBoard)
   if (floor === 'partly') {
     return fail({
       path: 'stairs.align',
@@ -106,7 +115,7 @@ export function layFlights(
     floor,
     risers,
     rise,
-    run: ticks(flights.reduce((sum, flight) => sum + flight.run, 0)),
+    run: ticks(flights.reduce((sum, flight) => sum + flight.treads * stairs.run, 0)),
     flights,
     patterns,
     platform: platform?.platform ?? null,
@@ -115,6 +124,7 @@ export function layFlights(
       boards: make.boards,
       depth: make.depth,
       nosing: make.nosing,
+      riserBoard: make.riserBoard,
       opening: make.opening,
     },
     members: distinctMarks([
@@ -126,7 +136,7 @@ export function layFlights(
     ]),
     connectors: [...connectorsOf(job, patterns), ...(platform?.connectors ?? [])],
     behindHeader: platform?.behindHeader ?? 0,
-    pad: floor === null ? padAt(job, last) : null,
+    pad: floor === null ? padAt(job, last, riserBoard) : null,
     footings: [
       ...(floor === null
         ? footingsAt(job, last, lastPattern, number === 1 ? 'stair-footing' : `stair-footing-${number}`)

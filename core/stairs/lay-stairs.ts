@@ -1,3 +1,4 @@
+import type { Member } from '../frame/index.ts'
 import type { Fault, FieldPath, Job, StatedStairs } from '../job/index.ts'
 import { furtherStairs, stairsOf } from '../job/index.ts'
 import type { Layout } from '../layout/index.ts'
@@ -6,12 +7,19 @@ import { layFlights } from './lay-flights.ts'
 import { stairsInTheWay } from './stairs-in-the-way.ts'
 import type { StairPlan } from './types.ts'
 
-/** Every stair that a job asks for, in their order; or the named faults that keep them from being built. */
-export function layStairs(job: Job, layout: Layout): Result<readonly StairPlan[], readonly Fault[]> {
+/**
+ * Every stair that a job asks for, in their order; or the named faults that keep them from being built.
+ * @param decking boards of the deck as they are laid
+ */
+export function layStairs(
+  job: Job,
+  layout: Layout,
+  decking: readonly Member[],
+): Result<readonly StairPlan[], readonly Fault[]> {
   const plans: StairPlan[] = []
   for (const stated of stairsOf(job)) {
     const flights = plans.reduce((sum, plan) => sum + plan.flights.length, 0)
-    const laid = layFlights(job, layout, stated, flights + 1)
+    const laid = layFlights(job, layout, decking, stated, flights + 1)
     if (!laid.ok) return fail([asStated(stated, laid.error)])
     plans.push(withOwnFields(stated, laid.value))
   }

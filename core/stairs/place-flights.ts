@@ -10,6 +10,16 @@ export interface Start {
   readonly width: Ticks
   /** number of its upper flight */
   readonly firstFlight: number
+  readonly reaches: Reaches
+}
+
+/** What makes a nosing at every step. */
+export interface Reaches {
+  /** of treads over the rise cuts: the riser's board and the nosing before it */
+  readonly treads: number
+  /** of the deck's boards and of a landing's over the face of the edge that a flight leaves */
+  readonly deck: Ticks
+  readonly landing: Ticks
 }
 
 /** The upper flight and, where the job asks for a landing, the lower one; with the landing's place between them. */
@@ -21,25 +31,37 @@ export interface PlacedFlights {
     readonly across: Spot
     readonly level: number
   } | null
-  /** middle of the foot, at the face of the lowest riser */
+  /** middle of the foot, at the lowest rise cut */
   readonly foot: Spot
   /** the way down of the last flight */
   readonly down: Spot
 }
 
-/** A stair of so many risers put in place. Of two flights the upper takes half the risers, rounded up. */
+/**
+ * A stair of so many risers put in place. Of two flights the upper takes half the risers, rounded up. The uppermost run is
+ * shorter by what treads reach over their rise cuts further than the boards above do over their face: from nosing to
+ * nosing every step is then as deep as the others (IRC 2021 R311.7.5.2).
+ */
 export function placeFlights(job: Job, start: Start, risers: number, rise: number): PlacedFlights {
   const { kind, run, landingDepth } = job.stairs
-  const { edge, place, width, firstFlight } = start
+  const { edge, place, width, firstFlight, reaches } = start
   const head = spotAt(edge, place, 0)
   const flight = (
     number: number,
-    own: { risers: number; head: Spot; down: Spot; across: Spot; width: Ticks; topLevel: number },
+    own: {
+      risers: number
+      head: Spot
+      down: Spot
+      across: Spot
+      width: Ticks
+      topLevel: number
+      over: Ticks
+    },
   ): PlacedFlight => ({
     ...own,
     number,
     treads: own.risers - 1,
-    run: ticks((own.risers - 1) * run),
+    run: ticks((own.risers - 1) * run - (reaches.treads - own.over)),
     bottomLevel: own.topLevel - own.risers * rise,
   })
   const straight = kind === 'straight' || kind === 'full width'
@@ -50,12 +72,13 @@ export function placeFlights(job: Job, start: Start, risers: number, rise: numbe
     across: edge.along,
     width,
     topLevel: edge.top,
+    over: reaches.deck,
   })
   if (straight) return { flights: [upper], landing: null, ...footOf(upper) }
 
   const corner = spotAt(edge, place, upper.run)
   const level = upper.bottomLevel
-  const rest = { risers: risers - upper.risers, topLevel: level }
+  const rest = { risers: risers - upper.risers, topLevel: level, over: reaches.landing }
   const left = { x: edge.out.y + 0, y: 0 - edge.out.x }
   const beyond = spotAt(edge, place, upper.run + landingDepth)
   const lower =

@@ -5,7 +5,7 @@ import { groundAt } from '../layout/index.ts'
 import { ceilTicks, feet, inches, type Ticks, ticks } from '../units/index.ts'
 import { member } from './flight-members.ts'
 import { onFlight } from './place-flights.ts'
-import type { Platform, Spot, StairConnector, StairFooting } from './types.ts'
+import type { PlacedFlight, Platform, Spot, StairConnector, StairFooting } from './types.ts'
 
 const FIELDS = ['stairs.kind', 'stairs.width', 'stairs.landingDepth', 'frame.joists.size'] as const
 
@@ -31,6 +31,13 @@ interface Landing {
   readonly level: number
 }
 
+/** How a landing's boards end where the lower flight leaves it. */
+interface Leaving {
+  readonly lower: PlacedFlight | undefined
+  /** what they reach over their edge there */
+  readonly over: Ticks
+}
+
 /** What the ids and the marks of a landing's pieces begin with. */
 export interface PlatformName {
   readonly id: string
@@ -39,7 +46,8 @@ export interface PlatformName {
 
 /**
  * A landing on its own posts: two beams of two plies across the way, at the edge towards the deck and at the edge away
- * from it, joists hung between them, decking across. It is as wide as the stairs and of the deck's joist size. Where the
+ * from it, joists hung between them, decking across, which reaches over the edge that the lower flight leaves as a tread
+ * does over its riser. It is as wide as the stairs and of the deck's joist size. Where the
  * lower flight goes straight on, a board as thick as its header stands before the outer beam, and the posts under that
  * beam flush with its back: the header under the board lies on their faces in its whole length. Posts stand in from the
  * sides by as much, for a flight that turns.
@@ -48,13 +56,14 @@ export function framePlatform(
   job: Job,
   landing: Landing,
   width: Ticks,
-  goesOn: boolean,
+  { lower, over }: Leaving,
   name: PlatformName,
 ): FramedPlatform {
   const joist = sectionOf(job.frame.joists.size)
   const board = sectionOf(job.decking.size)
   const depth = job.stairs.landingDepth
   const beam = ticks(2 * joist.thickness)
+  const goesOn = job.stairs.kind === 'landing'
   const frame = { head: landing.corner, down: landing.down, across: landing.across }
   const top = landing.level - board.thickness
   const levels = [top - joist.depth, top] as const
@@ -102,21 +111,29 @@ export function framePlatform(
     })
   })
   const gap = job.decking.gap
-  const courses = Math.ceil((depth + gap) / (board.depth + gap))
+  // a flight that turns leaves at the side where its head is
+  const toNear =
+    !goesOn && lower !== undefined && lower.down.x * landing.across.x + lower.down.y * landing.across.y < 0
+  const [begin, end] = goesOn ? [0, width] : toNear ? [-over, width] : [0, width + over]
+  const reach = depth + (goesOn ? over : 0)
+  const courses = Math.ceil((reach + gap) / (board.depth + gap))
   const decking = Array.from({ length: courses }, (_, i) => {
-    const down = i * (board.depth + gap)
-    const wide = Math.min(board.depth, depth - down)
+    // the first at the outer edge, whole under the foot
+    const far = reach - i * (board.depth + gap)
+    const wide = Math.min(board.depth, far)
     return member(job, frame, {
       id: `${name.id}-decking-${i + 1}`,
       mark: `${name.mark}D${i + 1}`,
       role: 'landing decking',
       size: job.decking.size,
-      length: width,
+      length: ticks(end - begin),
       ripTo: wide < board.depth ? ticks(wide) : null,
-      from: [down, 0],
-      to: [down + wide, width],
+      from: [far - wide, begin],
+      to: [far, end],
       levels: [top, landing.level],
-      cause: cause('Courses across the landing, the last ripped to what is left'),
+      cause: cause(
+        'Courses across the landing from the edge away from the deck, the last ripped to what is left; where the lower flight leaves they reach over by the nosing of a tread',
+      ),
     })
   })
   const posts = framePosts(job, frame, { width, depth, beam, faced, bottom: levels[0] }, name)

@@ -1,7 +1,7 @@
 import { isInside, partsInside } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import { groundAt, type Layout, type Level } from '../layout/index.ts'
-import { inches, ticks } from '../units/index.ts'
+import { inches, type Ticks, ticks } from '../units/index.ts'
 import { onFlight } from './place-flights.ts'
 import type { DeckEdge, PlacedFlight, Spot, StairFloor } from './types.ts'
 
@@ -22,7 +22,12 @@ export function levelBelow(layout: Layout, edge: DeckEdge, spot: Spot): Level | 
 }
 
 /** The level that the last flight stands on, null for the ground; or that only a part of its foot stands on one. */
-export function floorAt(layout: Layout, edge: DeckEdge, flight: PlacedFlight): StairFloor | null | 'partly' {
+export function floorAt(
+  layout: Layout,
+  edge: DeckEdge,
+  flight: PlacedFlight,
+  riserBoard: Ticks,
+): StairFloor | null | 'partly' {
   const foot = (across: number) => onFlight(flight, flight.run, across)
   const middle = foot(flight.width / 2)
   const sides = [foot(INSIDE), foot(flight.width - INSIDE)]
@@ -31,10 +36,10 @@ export function floorAt(layout: Layout, edge: DeckEdge, flight: PlacedFlight): S
   const level = holding([middle])
   if (level === undefined) return holding(sides) === undefined ? null : 'partly'
   if (!sides.every((spot) => isInside(level.outline, spot))) return 'partly'
-  return { level: level.number, landing: ticks(Math.floor(roomBefore(level, flight))) }
+  return { level: level.number, landing: ticks(Math.floor(roomBefore(level, flight) - riserBoard)) }
 }
 
-/** Of a level before the lowest riser, where there is least of it in the width of the flight. */
+/** Of a level before the lowest rise cut, where there is least of it in the width of the flight. */
 function roomBefore({ outline }: Level, flight: PlacedFlight): number {
   const rooms = [INSIDE, flight.width / 2, flight.width - INSIDE].map((across) => {
     const from = onFlight(flight, flight.run, across)

@@ -1,6 +1,6 @@
 import { IRC_LIMITS } from '../data/index.ts'
 import type { Job } from '../job/index.ts'
-import { inches, ticks } from '../units/index.ts'
+import { inches, type Ticks, ticks } from '../units/index.ts'
 import { onFlight } from './place-flights.ts'
 import type { Pad, PlacedFlight, StairFooting, StringerPattern } from './types.ts'
 
@@ -11,11 +11,11 @@ const UNDER_STRINGERS = inches(12)
 const LEAST_DEPTH = inches(IRC_LIMITS.footingDepth.value)
 
 /** The pad at the foot of the last flight, as wide as it; null where the stairs end on something else. */
-export function padAt(job: Job, flight: PlacedFlight): Pad | null {
+export function padAt(job: Job, flight: PlacedFlight, riserBoard: Ticks): Pad | null {
   const { foot, padDepth, padThickness } = job.stairs
   if (foot !== 'pad') return null
   return {
-    corner: onFlight(flight, flight.run - UNDER_STRINGERS, 0),
+    corner: onFlight(flight, flight.run + riserBoard - UNDER_STRINGERS, 0),
     width: flight.width,
     depth: padDepth,
     thickness: padThickness,

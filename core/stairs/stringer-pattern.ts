@@ -18,6 +18,8 @@ export interface FlightSize {
   /** exact */
   readonly rise: number
   readonly run: Ticks
+  /** of the whole flight, from the face above to the lowest rise cut */
+  readonly span: Ticks
   readonly width: Ticks
   readonly treadThickness: Ticks
   /** greatest distance between two stringers, centre to centre */
@@ -30,12 +32,13 @@ export interface FlightSize {
  * The pattern of a flight's stringers by plane geometry, the stair's line at θ = atan(rise ÷ run), treads m = risers − 1
  * and the step s = √(rise² + run²): marks stand every s along the upper edge, the lowest at nothing. A cut stringer is
  * dropped at the bottom by the thickness of a tread, so its board is m s − drop sin θ long, and under its notches are
- * left depth − rise run ÷ s. A closed one runs on to the level of the floor above: m s + rise sin θ. Where a flight ends
+ * left depth − rise run ÷ s. A closed one runs on to the level of the floor above: m s + rise sin θ. The uppermost run is
+ * shorter by a slide d, so that steps are equal from nosing to nosing: a cut board by d cos θ, a closed one by d s ÷ run. Where a flight ends
  * at a landing's beam its plumb end runs on by `below`, which makes the board below × sin θ longer: there the level cut,
  * 1-1/2 in long at least, stands on a strip, under the whole throat and not under a tooth that would split off.
  */
 export function stringerPattern(size: FlightSize): StringerPattern {
-  const { flight, kind, risers, rise, run, width, treadThickness, mostApart, strip } = size
+  const { flight, kind, risers, rise, run, span, width, treadThickness, mostApart, strip } = size
   const treads = risers - 1
   const step = Math.sqrt(rise ** 2 + run ** 2)
   const sine = rise / step
@@ -44,6 +47,7 @@ export function stringerPattern(size: FlightSize): StringerPattern {
   const below = strip === null ? ticks(0) : belowLanding(rise, run, drop, strip)
   const between = width - STRINGER.thickness
   const spaces = Math.max(1, Math.ceil(between / mostApart - 1e-9))
+  const slide = treads * run - span
   const marks = Array.from(
     { length: treads },
     (_, i): StringerMark => ({ riser: i + 1, at: ticks(Math.round(i * step)) }),
@@ -55,12 +59,18 @@ export function stringerPattern(size: FlightSize): StringerPattern {
     spacing: between / spaces,
     rise,
     run,
+    topRun: ticks(run - slide),
     step,
     drop,
     below,
     throat: cut ? STRINGER.depth - (rise * run) / step : STRINGER.depth,
-    length: ceilTicks(treads * step + (cut ? -treadThickness : rise) * sine + below * sine),
-    span: ticks(treads * run),
+    length: ceilTicks(
+      treads * step +
+        (cut ? -treadThickness : rise) * sine -
+        (cut ? (slide * run) / step : (slide * step) / run) +
+        below * sine,
+    ),
+    span,
     marks,
   }
 }

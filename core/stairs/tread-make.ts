@@ -3,7 +3,7 @@ import type { Job } from '../job/index.ts'
 import { lookUpRow } from '../rules/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
 
-/** Height of the board that closes a riser: a 5/4x6 on edge. */
+/** The board that closes a riser: a 5/4x6 on edge. */
 const RISER_BOARD = sectionOf('5/4x6')
 
 export interface TreadMake {
@@ -12,13 +12,18 @@ export interface TreadMake {
   readonly boards: number
   readonly depth: Ticks
   readonly nosing: Ticks
+  /** thickness of the board in each riser; 0 where they are open */
+  readonly riserBoard: Ticks
   /** clear opening from one tread to the next, ticks, exact, less the riser's board where there is one */
   readonly opening: number
   /** greatest distance between stringers, ticks */
   readonly mostApart: number
 }
 
-/** How a tread is made: as few boards as cover the run, with the decking's gap between them. */
+/**
+ * How a tread is made: as few boards as cover the run, with the decking's gap between them. It butts against the board of
+ * the riser behind it, and so reaches over that of the riser under it by what it is deeper than the run.
+ */
 export function treadMake(job: Job, rise: number): TreadMake {
   const { stairs, decking } = job
   const size = stairs.treads === 'as the decking' ? decking.size : stairs.treads
@@ -32,6 +37,7 @@ export function treadMake(job: Job, rise: number): TreadMake {
     boards,
     depth,
     nosing: ticks(depth - stairs.run),
+    riserBoard: closed ? RISER_BOARD.thickness : ticks(0),
     opening: Math.max(0, rise - thickness - (closed ? RISER_BOARD.depth : 0)),
     mostApart: inches(mostApart(size, stairs.stringers)),
   }

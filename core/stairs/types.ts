@@ -45,8 +45,10 @@ export interface PlacedFlight {
   /** above the datum, ticks, not always whole for a flight below a landing */
   readonly topLevel: number
   readonly bottomLevel: number
-  /** from the face of the edge above to the face of the lowest riser */
+  /** from the face of the edge above to the lowest rise cut, on which the lowest riser's board stands */
   readonly run: Ticks
+  /** what the boards above reach over the face of their edge: the nosing of the uppermost riser */
+  readonly over: Ticks
 }
 
 /** A mark on the upper edge of a stringer, where a riser's notch meets it. */
@@ -67,6 +69,8 @@ export interface StringerPattern {
   /** ticks, exact: total rise ÷ risers */
   readonly rise: number
   readonly run: Ticks
+  /** level from the head to the uppermost rise cut: a run, less what riser board and nosing reach further than the boards above */
+  readonly topRun: Ticks
   /** along the edge from one mark to the next, ticks, exact */
   readonly step: number
   /** cut off the bottom so that the lowest riser is as high as the others */
@@ -77,7 +81,7 @@ export interface StringerPattern {
   readonly throat: number
   /** length of the board that holds it, rounded up to a tick */
   readonly length: Ticks
-  /** level between the face above and the lowest riser */
+  /** level between the face above and the lowest rise cut */
   readonly span: Ticks
   readonly marks: readonly StringerMark[]
 }
@@ -118,7 +122,7 @@ export interface Pad {
   readonly width: Ticks
   readonly depth: Ticks
   readonly thickness: Ticks
-  /** from the lowest riser outward */
+  /** from the face of the lowest riser outward */
   readonly landing: Ticks
 }
 
@@ -164,6 +168,7 @@ export interface StairPlan {
   readonly risers: number
   /** ticks, exact */
   readonly rise: number
+  /** level, from the nosing above each flight to its lowest, all flights together */
   readonly run: Ticks
   readonly flights: readonly PlacedFlight[]
   readonly patterns: readonly StringerPattern[]
@@ -174,6 +179,8 @@ export interface StairPlan {
     /** front to back, gaps included */
     readonly depth: Ticks
     readonly nosing: Ticks
+    /** thickness of the board that stands on each rise cut and that treads butt against; 0 where risers are open */
+    readonly riserBoard: Ticks
     /** clear opening between two treads; 0 where a board closes it within a ball's width */
     readonly opening: number
   }

@@ -14,6 +14,20 @@ export const STAIR_LIMITS = {
     unit: 'in',
     source: irc('R311.7.5.1', 'verified', 'Read on a county page that quotes the 2018 edition.'),
   },
+  treadVariation: {
+    id: 'irc-2021/tread-variation',
+    says: 'greatest difference between the treads of a flight',
+    value: 0.375,
+    unit: 'in',
+    source: irc('R311.7.5.2', 'from memory', 'Not read.'),
+  },
+  nosingVariation: {
+    id: 'irc-2021/nosing-variation',
+    says: 'greatest difference between the nosings of stairs, those at floors and landings too',
+    value: 0.375,
+    unit: 'in',
+    source: irc('R311.7.5.3', 'from memory', 'Not read.'),
+  },
   nosingLeast: {
     id: 'irc-2021/nosing-least',
     says: 'least nosing where treads are under 11 in deep',

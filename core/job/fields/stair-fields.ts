@@ -173,9 +173,9 @@ const FIRST_FIELDS: readonly FieldSpec[] = [
     min: inches(24),
     max: feet(12),
     boundsReason: 'the code asks for 36 in at least',
-    default: '36 in',
-    help: 'The platform between two flights, in the direction of walking down the upper one. It is as wide as the stairs.',
-    basis: 'IRC 2021, R311.7.6 (from memory)',
+    default: '37 in',
+    help: 'The platform between two flights, in the direction of walking down the upper one. It is as wide as the stairs. The board of the upper flight’s lowest riser stands on it: 36 in must be left before that.',
+    basis: 'IRC 2021, R311.7.6: 36 in (from memory), and the riser’s board',
   },
   {
     path: 'stairs.handrail',

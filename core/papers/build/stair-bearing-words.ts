@@ -1,4 +1,4 @@
-import type { StairPlan } from '../../stairs/index.ts'
+import type { PlacedFlight, StairPlan, StringerPattern } from '../../stairs/index.ts'
 import { inches, printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
 
 /** What the first flight hangs on under the deck, by marks; what no upright fits behind is told. */
@@ -22,6 +22,34 @@ export function headWords({ members, patterns, flights }: StairPlan): string {
     ...(uprights.length < heads
       ? [
           `At ${heads - uprights.length} of ${heads} stringers no upright fits behind the rim: have the header held there as a designer says.`,
+        ]
+      : []),
+  ].join(' ')
+}
+
+/** How the uppermost run is set out so that every step of a flight is as deep as the others, and by what its first nosing is made. */
+export function topStepWords(
+  { tread, flights }: StairPlan,
+  flight: PlacedFlight,
+  { run, topRun }: StringerPattern,
+): string {
+  const boards = flight === flights[0] ? 'the deck’s boards' : 'the landing’s boards'
+  const slide = run - topRun
+  return [
+    `From nosing to nosing every step is ${printInches(run)}, the first from the edge of ${boards}, which reach ${printInches(flight.over)} over the face that the heads stand against: see that they do before a stringer is cut.`,
+    ...(slide === 0
+      ? []
+      : [
+          `The uppermost run of the stringers is therefore ${printInches(topRun)}, ${printInches(nearest(Math.abs(slide)))} ${slide > 0 ? 'shorter' : 'longer'} than the others: ${tread.riserBoard > 0 ? `riser board ${printInches(tread.riserBoard)} and nosing ${printInches(tread.nosing)}` : `nosing ${printInches(tread.nosing)}`}, less ${printInches(flight.over)}.`,
+        ]),
+    ...(flight.over > tread.nosing
+      ? [
+          `The uppermost tread stands ${printInches(nearest(flight.over - tread.nosing))} off the face behind it.`,
+        ]
+      : []),
+    ...(flight.over < tread.nosing
+      ? [
+          `The rearmost board of the uppermost tread is ripped by ${printInches(nearest(tread.nosing - flight.over))}.`,
         ]
       : []),
   ].join(' ')

@@ -2,8 +2,8 @@ import { sectionOf } from '../../data/index.ts'
 import { type Job, titleOfStairs } from '../../job/index.ts'
 import type { PlacedFlight, StairPlan, StringerPattern } from '../../stairs/index.ts'
 import { inches, printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
-import { headWords } from '../build/stair-bearing-words.ts'
-import { uprightDimension } from '../drawings/shapes.ts'
+import { headWords, topStepWords } from '../build/stair-bearing-words.ts'
+import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
 import { box, type Detail, detail, trace } from './detail.ts'
 
 /** A flight with what it is drawn from. */
@@ -28,29 +28,32 @@ export function stairBearingDetails(job: Job, stairs: StairPlan): readonly Detai
 function headDetail({ job, stairs, flight, pattern }: Hung, isDeck: boolean): Detail {
   const id = `detail-stair-head-${flight.number}`
   const header = stairs.members.find((one) => one.id === `stair-header-${flight.number}`)
+  const riser = stairs.members.find(({ role }) => role === 'riser')
   if (header === undefined) throw new Error('a flight hangs on a header')
   const board = sectionOf(job.decking.size).thickness
   const joist = sectionOf(job.frame.joists.size)
   const under = sectionOf(header.product.size)
   const top = board + joist.depth
   const bottom = top + under.depth
-  const { rise, run, step, drop, kind } = pattern
+  const { rise, run, topRun, step, drop, kind } = pattern
+  const { riserBoard } = stairs.tread
   const slope = rise / run
-  const lower = drop + (sectionOf('2x12').depth * step) / run
+  const slide = run - topRun
+  const lower = drop + slide * slope + (sectionOf('2x12').depth * step) / run
   const head = kind === 'cut' ? rise + drop : 0
   const plies = isDeck || (stairs.platform?.faced ?? 0) === 0 ? 1 : 3
   const back = plies * joist.thickness
   const behind = isDeck ? sectionOf('2x6').thickness : sectionOf(job.frame.postSize).depth
   const thick = sectionOf(stairs.tread.product.size).thickness
-  const far = 2 * run
+  const far = topRun + run
   const upper =
     kind === 'cut'
       ? trace(
           'stringer',
           [
             [0, head],
-            [run, head],
-            [run, head + rise],
+            [topRun, head],
+            [topRun, head + rise],
             [far, head + rise],
           ],
           'medium',
@@ -58,8 +61,8 @@ function headDetail({ job, stairs, flight, pattern }: Hung, isDeck: boolean): De
       : trace(
           'stringer',
           [
-            [0, 0],
-            [far, 2 * rise],
+            [0, slide * slope],
+            [far, slide * slope + far * slope],
           ],
           'medium',
         )
@@ -67,7 +70,7 @@ function headDetail({ job, stairs, flight, pattern }: Hung, isDeck: boolean): De
     id,
     titleOfStairs(stairs.branch, `Head of flight ${flight.number}, section along the way down`),
     [
-      box('decking', [-inches(18), 0], [0, board], { fill: 'wood' }),
+      box('decking', [-inches(18), 0], [flight.over, board], { fill: 'wood' }),
       ...Array.from({ length: plies }, (_, i) =>
         box('rim', [-(i + 1) * joist.thickness, board], [-i * joist.thickness, top], {
           fill: 'wood',
@@ -87,17 +90,31 @@ function headDetail({ job, stairs, flight, pattern }: Hung, isDeck: boolean): De
       ...trace(
         'stringer',
         [
-          [0, head],
+          [0, kind === 'cut' ? head : slide * slope],
           [0, lower],
           [far, lower + far * slope],
         ],
         'medium',
       ),
-      ...[1, 2].map((n) =>
-        box('tread', [(n - 1) * run, n * rise], [(n - 1) * run + stairs.tread.depth, n * rise + thick], {
-          fill: 'wood',
-        }),
-      ),
+      ...[1, 2].map((n) => {
+        const front = flight.over + n * run
+        const rear = Math.max(n === 1 ? 0 : Number.NEGATIVE_INFINITY, front - stairs.tread.depth)
+        return box('tread', [rear, n * rise], [front, n * rise + thick], { fill: 'wood' })
+      }),
+      ...(riser === undefined
+        ? []
+        : [0, 1].map((n) =>
+            box(
+              'riser',
+              [topRun + n * run, (n + 1) * rise + thick],
+              [
+                topRun + n * run + riserBoard,
+                (n + 1) * rise + thick + (riser.ripTo ?? sectionOf(riser.product.size).depth),
+              ],
+              { fill: 'wood' },
+            ),
+          )),
+      levelDimension(id, flight.over, flight.over + run, -inches(2), -inches(4)),
       uprightDimension(id, 0, top, -inches(18), -inches(4)),
       uprightDimension(id, top, bottom, -inches(18), -inches(4)),
       uprightDimension(id, 0, nearestTick(head), far, inches(6)),
@@ -116,6 +133,11 @@ function headDetail({ job, stairs, flight, pattern }: Hung, isDeck: boolean): De
         to: [inches(6), bottom + inches(8)],
         text: `The stringers’ heads stand from ${printInches(nearestTick(head))} to ${printInches(nearestTick(lower))} under the boards above: a sloped hanger at each, its seat on the header, every hole filled.`,
       },
+      {
+        at: [flight.over / 2, board / 2],
+        to: [inches(6), -inches(12)],
+        text: topStepWords(stairs, flight, pattern),
+      },
     ],
   )
 }
@@ -124,6 +146,8 @@ function headDetail({ job, stairs, flight, pattern }: Hung, isDeck: boolean): De
 function stripDetail({ job, stairs, flight, pattern }: Hung): Detail {
   const id = `detail-stair-strip-${flight.number}`
   const strip = stairs.members.find((one) => one.id === `stair-strip-${flight.number}`)
+  const riser = stairs.members.find(({ role }) => role === 'riser')
+  const { nosing, riserBoard } = stairs.tread
   if (strip === undefined) throw new Error('a flight at a landing stands on a strip')
   const board = sectionOf(job.decking.size).thickness
   const joist = sectionOf(job.frame.joists.size)
@@ -173,14 +197,22 @@ function stripDetail({ job, stairs, flight, pattern }: Hung): Detail {
         ],
         'medium',
       ),
-      ...[1, 2].map((n) =>
-        box(
-          'tread',
-          [(n - 1) * run - stairs.tread.nosing, -n * rise],
-          [(n - 1) * run - stairs.tread.nosing + stairs.tread.depth, -n * rise + thick],
-          { fill: 'wood' },
-        ),
-      ),
+      ...[0, 1].map((n) => {
+        const front = n * run - riserBoard - nosing
+        return box('tread', [front, -(n + 1) * rise], [front + stairs.tread.depth, -(n + 1) * rise + thick], {
+          fill: 'wood',
+        })
+      }),
+      ...(riser === undefined
+        ? []
+        : [0, 1].map((n) =>
+            box(
+              'riser',
+              [n * run - riserBoard, -(n + 1) * rise + thick],
+              [n * run, -(n + 1) * rise + thick + (riser.ripTo ?? sectionOf(riser.product.size).depth)],
+              { fill: 'wood' },
+            ),
+          )),
       uprightDimension(id, 0, below, -inches(18), -inches(4)),
     ],
     [

@@ -24,15 +24,17 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
   const pattern = stairs.patterns.at(-1)
   if (pattern === undefined) throw new Error('stairs have a flight')
   const { rise, run } = pattern
-  const { nosing, depth, product, boards } = stairs.tread
+  const { nosing, depth, product, boards, riserBoard } = stairs.tread
   const thick = pattern.drop > 0 ? pattern.drop : inches(1)
   const id = stairs.number === 1 ? 'detail-stair' : `detail-stair-${stairs.number}`
   // the foot of the flight at the left, the way up to the right; y counts down from the landing
   const treads = [1, 2].map((n) =>
-    box('tread', [(n - 1) * run - nosing, -n * rise], [(n - 1) * run - nosing + depth, -n * rise + thick], {
-      fill: 'wood',
-      weight: 'heavy',
-    }),
+    box(
+      'tread',
+      [(n - 1) * run - riserBoard - nosing, -n * rise],
+      [(n - 1) * run - riserBoard - nosing + depth, -n * rise + thick],
+      { fill: 'wood', weight: 'heavy' },
+    ),
   )
   const notch =
     pattern.kind === 'cut'
@@ -48,7 +50,7 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
           'medium',
         )
       : []
-  // the rim closes the uppermost riser, boards the others: each in one length before the stringers' plumb cuts, under its tread
+  // the rim closes the uppermost riser, boards the others: each on the stringers' rise cuts, under its tread
   const board = stairs.members.find(({ role }) => role === 'riser')
   const risers =
     board === undefined
@@ -56,7 +58,7 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
       : [0, 1].map((n) =>
           box(
             'riser',
-            [n * run - inches(1), -(n + 1) * rise + thick],
+            [n * run - riserBoard, -(n + 1) * rise + thick],
             [n * run, -(n + 1) * rise + thick + (board.ripTo ?? inches(5.5))],
             { fill: 'wood' },
           ),
@@ -72,6 +74,7 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
     'medium',
   )
   const landing = stairs.pad === null ? 0 : stairs.pad.thickness
+  const padEdge = -riserBoard - (stairs.pad?.landing ?? 0)
   return detail(
     id,
     titleOfStairs(stairs.branch, 'Foot of the stairs, section along the way down'),
@@ -90,35 +93,27 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
             'heavy',
           )
         : [
-            box('stair-pad', [-stairs.pad.landing, 0], [stairs.pad.depth - stairs.pad.landing, landing], {
+            box('stair-pad', [padEdge, 0], [padEdge + stairs.pad.depth, landing], {
               fill: 'ground',
             }),
-            box(
-              'stair-pad-gravel',
-              [-stairs.pad.landing, landing],
-              [stairs.pad.depth - stairs.pad.landing, landing + UNDER_PAD],
-              { weight: 'fine', stroke: 'hidden' },
-            ),
-            levelDimension(
-              id,
-              -stairs.pad.landing,
-              stairs.pad.depth - stairs.pad.landing,
-              landing + UNDER_PAD,
-              inches(4),
-            ),
+            box('stair-pad-gravel', [padEdge, landing], [padEdge + stairs.pad.depth, landing + UNDER_PAD], {
+              weight: 'fine',
+              stroke: 'hidden',
+            }),
+            levelDimension(id, padEdge, padEdge + stairs.pad.depth, landing + UNDER_PAD, inches(4)),
           ]),
       {
         ...uprightDimension(id, -2 * rise, -rise, 2 * run, inches(6)),
         text: printLength(ceilTicks(rise)),
       },
-      levelDimension(id, -nosing, run - nosing, -2 * rise, -inches(4)),
+      levelDimension(id, -riserBoard - nosing, run - riserBoard - nosing, -2 * rise, -inches(4)),
     ],
     [
       {
         at: [run / 2, -rise + thick / 2],
         to: [-inches(10), -rise - inches(6)],
         text: [
-          `Treads of ${boards} ${boards === 1 ? 'board' : 'boards'} ${product.size}, ${printInches(ticks(Math.round(depth)))} deep, nosing ${printInches(nosing)}.`,
+          `Treads of ${boards} ${boards === 1 ? 'board' : 'boards'} ${product.size}, ${printInches(ticks(Math.round(depth)))} deep, nosing ${printInches(nosing)}${riserBoard > 0 ? ' past the riser board under it, rear edge against the one behind it' : ''}.`,
           ...told('Treads'),
         ].join(' '),
       },
@@ -132,7 +127,7 @@ function footDetail(stairs: StairPlan, told: (title: string) => readonly string[
           ...(board === undefined
             ? []
             : [
-                `Riser boards ${board.product.size}${board.ripTo === null ? '' : `, ripped to ${printInches(board.ripTo)}`}, on edge before the stringers’ plumb cuts, under each tread.`,
+                `Riser boards ${board.product.size}${board.ripTo === null ? '' : `, ripped to ${printInches(board.ripTo)}`}, on edge on the stringers’ rise cuts, under each tread; set before the tread that butts against it.`,
               ]),
         ].join(' '),
       },

@@ -13,7 +13,7 @@ const ROOM = inches(16)
  * closed one as its treads stand, and the running figures along the edge from the lowest mark.
  */
 export function stringerDrawing(pattern: StringerPattern): Drawing {
-  const { rise, run, step, drop, kind, marks, flight } = pattern
+  const { rise, run, topRun, step, drop, kind, marks, flight } = pattern
   const depth = sectionOf('2x12').depth
   const sine = rise / step
   const cosine = run / step
@@ -39,13 +39,15 @@ export function stringerDrawing(pattern: StringerPattern): Drawing {
   // plumb and level as they lie when the board lies on its edge
   const foot: Point = [-first * sine, first * cosine]
   const seat: Point = [foot[0] + ((depth - foot[1]) / sine) * cosine, depth]
-  const end = marks.length * step
+  const end = headMark(pattern)
   const top: Point = [end, 0]
   const plumb: Point = [end - depth * (sine / cosine), depth]
   const steps = marks.flatMap(({ riser }): readonly Primitive[] => {
     const from: Point = [(riser - 1) * step, 0]
-    const corner: Point = [from[0] + run * cosine, run * sine]
-    return [line(from, corner, stroke), line(corner, [riser * step, 0], stroke)]
+    const isTop = riser === marks.length
+    const level = isTop ? topRun : run
+    const corner: Point = [from[0] + level * cosine, level * sine]
+    return [line(from, corner, stroke), line(corner, isTop ? top : [riser * step, 0], stroke)]
   })
   return {
     ...drawingOf(
@@ -78,6 +80,11 @@ export function stringerDrawing(pattern: StringerPattern): Drawing {
     ),
     y0: -ROOM,
   }
+}
+
+/** Where the head's plumb cut meets the upper edge, along it from the lowest mark; exact. */
+export function headMark({ marks, step, run, topRun }: StringerPattern): number {
+  return marks.length * step - ((run - topRun) * step) / run
 }
 
 type Point = readonly [number, number]

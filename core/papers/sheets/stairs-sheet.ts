@@ -4,9 +4,9 @@ import type { StairPlan, StringerPattern } from '../../stairs/index.ts'
 import { ceilTicks, inches, printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
 import { edgeWords } from '../build/edge-words.ts'
 import { landingWords } from '../build/landing-words.ts'
-import { atLandingWords, headWords, padPlace } from '../build/stair-bearing-words.ts'
+import { atLandingWords, headWords, padPlace, topStepWords } from '../build/stair-bearing-words.ts'
 import { landingPlan } from '../drawings/landing-plan.ts'
-import { stringerDrawing } from '../drawings/stringer-drawing.ts'
+import { headMark, stringerDrawing } from '../drawings/stringer-drawing.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { guardTable } from '../tables/guard-table.ts'
@@ -74,7 +74,7 @@ function stairBlocks(stairs: StairPlan, share: number, design: Pick<Design, 'lay
         ],
         [
           'Run',
-          `${patterns[0] === undefined ? '' : `${printInches(patterns[0].run)} each, `}${printLength(run)} in all; treads ${printInches(tread.depth)} deep of ${tread.boards} boards, nosing ${printInches(tread.nosing)}`,
+          `${patterns[0] === undefined ? '' : `${printInches(patterns[0].run)} each from nosing to nosing, `}${printLength(run)} in all; treads ${printInches(tread.depth)} deep of ${tread.boards} boards, nosing ${printInches(tread.nosing)}${tread.riserBoard > 0 ? ` past riser boards ${printInches(tread.riserBoard)} thick, which stand on the rise cuts; each tread butts against the one behind it` : ''}`,
         ],
         ['Heads', headWords(stairs)],
         ...(tread.opening > 0
@@ -102,7 +102,7 @@ function stairBlocks(stairs: StairPlan, share: number, design: Pick<Design, 'lay
       kind: 'caution',
       text: `Measure the rise again before a stringer is cut, from the decking’s top to ${floor !== null ? `level ${floor.level}` : pad === null ? 'what the foot stands on' : 'the top of the finished pad'}${platform === null ? '' : ' and to the boards of the landing'}: what is built decides, not the drawing. Unequal risers make people fall.`,
     },
-    ...alikePatterns(patterns).flatMap((group) => patternBlocks(group, share)),
+    ...alikePatterns(patterns).flatMap((group) => patternBlocks(stairs, group, share)),
     ...landingBlocks(stairs),
   ]
 }
@@ -130,11 +130,16 @@ function alikePatterns(patterns: readonly StringerPattern[]): readonly (readonly
   return [...Map.groupBy(patterns, ({ flight: _own, ...pattern }) => JSON.stringify(pattern)).values()]
 }
 
-function patternBlocks(group: readonly StringerPattern[], share: number): readonly Block[] {
+function patternBlocks(
+  stairs: StairPlan,
+  group: readonly StringerPattern[],
+  share: number,
+): readonly Block[] {
   const [pattern] = group
   if (pattern === undefined) return []
   const flights = group.map(({ flight }) => flight).join(' and ')
-  const { flight, kind, count, spacing, step, drop, throat, length, rise, run, marks } = pattern
+  const { flight, kind, count, spacing, step, drop, throat, length, rise, run } = pattern
+  const placed = stairs.flights.find(({ number }) => number === flight)
   return [
     {
       kind: 'heading',
@@ -151,6 +156,7 @@ function patternBlocks(group: readonly StringerPattern[], share: number): readon
         {
           text: `Hook the tape on the lowest mark and strike every mark of the table, in one pull; from mark to mark it is ${printInches(nearestTick(step))} along the edge. Then lay the square at each mark, ${printInches(ceilTicks(rise))} on the tongue and ${printInches(run)} on the blade.`,
           notes: [
+            ...(placed === undefined ? [] : [topStepWords(stairs, placed, pattern)]),
             'The marks rule: do not step off with the square alone, its rounding adds up over the flight.',
           ],
         },
@@ -166,13 +172,14 @@ function patternBlocks(group: readonly StringerPattern[], share: number): readon
       kind: 'table',
       columns: `marks-${flight}`,
       whole: true,
-      table: marksTable(flight, marks),
+      table: marksTable(pattern),
       empty: 'One riser needs no marks.',
     },
   ]
 }
 
-function marksTable(flight: number, marks: StringerPattern['marks']): PaperTable {
+function marksTable(pattern: StringerPattern): PaperTable {
+  const { flight, marks } = pattern
   return {
     id: `stringer-marks-${flight}`,
     title: 'Marks along the edge',
@@ -180,7 +187,10 @@ function marksTable(flight: number, marks: StringerPattern['marks']): PaperTable
       { key: 'riser', label: 'Top of riser', align: 'right' },
       { key: 'at', label: 'From the lowest mark', align: 'right' },
     ],
-    rows: marks.map(({ riser, at }) => ({ riser: `${riser}`, at: printLength(at) })),
+    rows: [
+      ...marks.map(({ riser, at }) => ({ riser: `${riser}`, at: printLength(at) })),
+      { riser: 'plumb cut of the head', at: printLength(nearestTick(headMark(pattern))) },
+    ],
   }
 }
 
@@ -234,10 +244,10 @@ function nearest(length: number): string {
 }
 
 /** How long the cuts at foot and head are on the board, and what the foot stands on. */
-function endCuts({ kind, rise, run, step, drop, below }: StringerPattern): string {
+function endCuts({ kind, rise, run, topRun, step, drop, below }: StringerPattern): string {
   const plumb = (inches(11.25) * step) / run
   const foot = ((plumb - rise + drop - below) * run) / rise
-  const head = plumb - (kind === 'cut' ? rise : 0)
+  const head = plumb - (kind === 'cut' ? rise - ((run - topRun) * rise) / run : 0)
   return `The head’s plumb cut is ${printInches(nearestTick(head))} long, the foot’s level cut ${printInches(nearestTick(foot))}${below > 0 ? `, ${printInches(below)} under the landing’s boards: the plumb cut runs down to it from the lowest notch` : ''}.`
 }
 

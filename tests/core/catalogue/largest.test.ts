@@ -39,9 +39,11 @@ describe('the largest deck', () => {
     const feet = 20 + (30 - 4) + (20 - 4) + (15 - 4) + 24 + 15 + (44 - 30) + (12 - 5) + 20
     expect(feet).toBe(153)
     expect((guard?.levelLength ?? 0) / 384).toBeCloseTo(feet, 9)
-    // on both sides of both stairs, from the inner face of the rim, 1-1/2 in inside the edge, to the face of the lowest
-    // riser: 7 and 4 treads of 10-1/4 in along slopes of 7-1/2 and 6.4 in 10-1/4
-    const along = (treads: number, rise: number) => ((1.5 + treads * 10.25) * Math.hypot(rise, 10.25)) / 10.25
+    // on both sides of both stairs, from the inner face of the rim, 1-1/2 in inside the edge, to the lowest rise cut: 7 and 4
+    // treads of 10-1/4 in along slopes of 7-1/2 and 6.4 in 10-1/4, the uppermost run shorter by a riser's board of 1 in and
+    // a nosing of 7/8 in less the deck's 1 in
+    const along = (treads: number, rise: number) =>
+      ((1.5 + treads * 10.25 - 0.875) * Math.hypot(rise, 10.25)) / 10.25
     const sloped = 2 * (along(7, 7.5) + along(4, 6.4))
     expect(Math.abs((guard?.slopedLength ?? 0) / 32 - sloped)).toBeLessThan(4 / 32)
     for (const stretch of guard?.stretches ?? [])

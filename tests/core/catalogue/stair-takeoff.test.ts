@@ -5,7 +5,9 @@ import { CATALOGUE } from '../../fixtures/catalogue.ts'
 // The stairs of the catalogue's decks counted by hand, on level ground. As few risers as keep each at 7-3/4 in (IRC 2021
 // R311.7.5.1); two boards of 5/4x6 to a tread and one to a riser, but none in the uppermost, which the rim closes;
 // stringers 16 in apart at most under 5/4 boards; a flight's stringers √(rise² + run²) long for each tread, less the drop
-// of a tread's thickness of 1 in × rise ÷ step. The foot at a landing runs on by 6 in, plumb, × rise ÷ step: a 2x12 is
+// of a tread's thickness of 1 in × rise ÷ step, and less what the uppermost run is shorter × run ÷ step: a riser's board of
+// 1 in and the nosing of 11-1/8 − 10-1/4 = 7/8 in, less what the boards above reach over, 1 in of the deck's and 7/8 in of
+// the landing's. The foot at a landing runs on by 6 in, plumb, × rise ÷ step: a 2x12 is
 // 11-1/4 × 12.829 ÷ 10-1/4 = 14.080 deep plumb, 7.366 of it under the landing's boards; a level cut of 1-1/2 takes
 // 1-1/2 × 7.714 ÷ 10-1/4 = 1.129 off, which leaves 6.237, and 6 to the quarter below.
 
@@ -17,6 +19,8 @@ interface Flight {
   readonly width: number
   /** from a landing's boards down to the level cut on its strip */
   readonly below: number
+  /** what the boards above reach over the face of their edge */
+  readonly over: number
 }
 
 /** deck, its flights, landings with their joists and posts, and how many pads */
@@ -29,12 +33,12 @@ const HAND: readonly {
   readonly boxes: number
 }[] = [
   {
-    // 108 ÷ 7-3/4: 14 risers of 7.714 in, 7 in each flight; the landing 48 by 36 in: beams of 3 in, joists in
-    // 46-1/2 ÷ 16, 3 spaces; two posts under each beam; 36-1/8 ÷ 5-5/8, 7 courses
+    // 108 ÷ 7-3/4: 14 risers of 7.714 in, 7 in each flight; the landing 48 by 37 in: beams of 3 in, joists in
+    // 46-1/2 ÷ 16, 3 spaces; two posts under each beam; 37 + 7/8 + 1/8 ÷ 5-5/8, 7 courses
     file: 'high-stairs-landing.json',
     flights: [
-      { risers: 7, rise: 108 / 14, width: 48, below: 6 },
-      { risers: 7, rise: 108 / 14, width: 48, below: 0 },
+      { risers: 7, rise: 108 / 14, width: 48, below: 6, over: 1 },
+      { risers: 7, rise: 108 / 14, width: 48, below: 0, over: 0.875 },
     ],
     landing: { joists: 4, posts: 4, courses: 7 },
     // four on the pad, four on the strip at the landing
@@ -45,8 +49,8 @@ const HAND: readonly {
     // 60 ÷ 7-3/4: 8 risers of 7.5; 32 ÷ 7-3/4: 5 of 6.4
     file: 'largest.json',
     flights: [
-      { risers: 8, rise: 7.5, width: 48, below: 0 },
-      { risers: 5, rise: 6.4, width: 60, below: 0 },
+      { risers: 8, rise: 7.5, width: 48, below: 0, over: 1 },
+      { risers: 5, rise: 6.4, width: 60, below: 0, over: 1 },
     ],
     landing: null,
     feet: 4 + 5,
@@ -82,7 +86,9 @@ describe.each(HAND)('the stairs of $file', ({ file, flights, landing, feet, boxe
   it('have stringers as long as the steps along them', () => {
     const lengths = flights.flatMap((flight) => {
       const step = Math.hypot(flight.rise, RUN)
-      const long = (flight.risers - 1) * step + ((flight.below - 1) * flight.rise) / step
+      const shorter = 1 + 0.875 - flight.over
+      const long =
+        (flight.risers - 1) * step + ((flight.below - 1) * flight.rise) / step - (shorter * RUN) / step
       return Array.from({ length: stringersOf(flight) }, () => long)
     })
     const found = of('stringer').map(({ length }) => length / 32)

@@ -8,6 +8,9 @@ import { inches } from '../../../core/units/index.ts'
 const HIGH = { version: 1, size: { width: '16 ft', depth: '12 ft', height: '60 in' } } as const
 const STAIRS = { kind: 'straight', width: '48 in', run: '10 1/4 in' } as const
 const [RISE, RUN, TREADS] = [7.5, 10.25, 7]
+// riser boards of 1 in and nosings of 7/8 in reach 7/8 in further over their cuts than the deck's boards over the rim, 1 in:
+// the uppermost run is shorter by it
+const LONG = TREADS * RUN - 0.875
 const COSINE = RUN / Math.hypot(RISE, RUN)
 const TANGENT = RISE / RUN
 
@@ -23,22 +26,21 @@ describe('the guard beside stairs', () => {
   const made = designOf({})
   const sides = made.guard?.stairs ?? []
 
-  it('goes from the rim’s inner face, where the deck’s post stands, to the face of the lowest riser', () => {
+  it('goes from the rim’s inner face, where the deck’s post stands, to the lowest rise cut', () => {
     expect(sides.map(({ from, to }) => [from / 32, to / 32])).toEqual([
-      [-1.5, TREADS * RUN],
-      [-1.5, TREADS * RUN],
+      [-1.5, LONG],
+      [-1.5, LONG],
     ])
-    for (const { length } of sides)
-      expect(Math.abs(length / 32 - (1.5 + TREADS * RUN) / COSINE)).toBeLessThan(1 / 16)
+    for (const { length } of sides) expect(Math.abs(length / 32 - (1.5 + LONG) / COSINE)).toBeLessThan(1 / 16)
   })
 
   it('has posts no further apart along the slope than on the level, by hand', () => {
-    // from the middle of the deck's post, 3-1/4 in inside the edge, to the last at 71.75 − 1.75: 73.25 in level, 90.8 along
-    // the slope: two bays of 36.625 in level between centres, 33.125 clear
+    // from the middle of the deck's post, 3-1/4 in inside the edge, to the last at 70.875 − 1.75: 72.375 in level, 89.7 along
+    // the slope: two bays of 36.1875 in level between centres, 32.6875 clear
     for (const { posts, bays } of sides) {
-      expect(posts.map(({ at }) => at / 32)).toEqual([33.375, 70])
-      expect(bays.map(({ clear }) => clear / 32)).toEqual([33.125, 33.125])
-      // (33.125 − 5 × 1.5) ÷ 6 = 4.27 in; four would leave 5.4 in
+      expect(posts.map(({ at }) => at / 32)).toEqual([32.9375, 69.125])
+      expect(bays.map(({ clear }) => clear / 32)).toEqual([32.6875, 32.6875])
+      // (32.6875 − 5 × 1.5) ÷ 6 = 4.20 in; four would leave 5.3 in
       expect(bays.map(({ balusters }) => balusters)).toEqual([5, 5])
     }
   })
@@ -46,8 +48,8 @@ describe('the guard beside stairs', () => {
   it('has rails as long as their bay along the slope, to the long points of plumb cuts', () => {
     const rails = membersOf(made, /^stair-guard-rail/)
     expect(rails).toHaveLength(8)
-    // an edge of 33.125 ÷ cosine, and 3-1/2 in × tangent more to the other edge's point
-    const long = 33.125 / COSINE + 3.5 * TANGENT
+    // an edge of 32.6875 ÷ cosine, and 3-1/2 in × tangent more to the other edge's point
+    const long = 32.6875 / COSINE + 3.5 * TANGENT
     for (const { length, ends } of rails) {
       expect(length / 32 - long).toBeGreaterThanOrEqual(0)
       expect(length / 32 - long).toBeLessThan(1 / 16)
@@ -57,7 +59,7 @@ describe('the guard beside stairs', () => {
 
   it('has a cap along all of it, 1-1/2 in thick and cut plumb', () => {
     const caps = membersOf(made, /^stair-guard-cap/)
-    const long = (1.5 + TREADS * RUN) / COSINE + 1.5 * TANGENT
+    const long = (1.5 + LONG) / COSINE + 1.5 * TANGENT
     expect(caps).toHaveLength(2)
     for (const { length } of caps) expect(Math.abs(length / 32 - long)).toBeLessThan(1 / 16)
   })
@@ -67,9 +69,10 @@ describe('the guard beside stairs', () => {
     const upper = 36 + 1.75 * TANGENT - 1.5 / COSINE
     const [first, last] = membersOf(made, /^stair-guard-post-1-/)
     expect(Math.abs((first?.length ?? 0) / 32 - (upper + 18))).toBeLessThan(1 / 16)
-    // at 70 in of 71.75 the nosings are 1.75 in × tangent + a riser over the ground, and 1 in × tangent for the nosing
+    // 1.75 in before the lowest cut the nosings are 1.75 in × tangent + a riser over the ground, and × tangent what the
+    // riser's board of 1 in and the nosing reach out
     const nosing = made.stairs[0]?.tread.nosing ?? 0
-    const over = RISE + 1.75 * TANGENT + (nosing / 32) * TANGENT
+    const over = RISE + 1.75 * TANGENT + (1 + nosing / 32) * TANGENT
     expect(over).toBeLessThan(18)
     expect(Math.abs((last?.length ?? 0) / 32 - (upper + over))).toBeLessThan(1 / 16)
     for (const { ends } of [first, last].flatMap((one) => one ?? [])) expect(ends).toEqual([0, 3619])

@@ -4,7 +4,8 @@ import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 
 // A deck 9 ft up, its stairs with a landing. A reader who was told nothing counted on its printed plans: 10 posts and 16
-// blocks in the deck's frame, 4 posts and 6 blocks on the landing, 11 posts with a block each beside the stairs.
+// blocks in the deck's frame, 4 posts and 6 blocks on the landing, and two posts with a block each on either side of its two
+// flights, 60-1/2 and 60-5/8 in long.
 const source = paperSource(CATALOGUE.find(({ file }) => file === 'high-stairs-landing.json')?.job ?? {})
 const blocks = makeSheets(source, ['steps', 'inspections']).flatMap((sheet) => sheet.blocks)
 const steps = blocks.flatMap((block) =>
@@ -22,7 +23,7 @@ test('the frame gets the posts and blocks that it can hold, and tells which wait
   expect(posts).toContain('Posts GP11 to GP14 on the landing and those on the stairs wait for the stairs')
   const stairs = step(/^Build the stairs/)
   expect(stairs).toContain('GP11 to GP14, then the 6 blocks')
-  expect(stairs).toContain('Before the treads: the 11 blocks')
+  expect(stairs).toContain('Before the treads: the 8 blocks')
 })
 
 test('the card for the frame can be signed before the stairs are built, and the last card asks for the rest', () => {
@@ -37,7 +38,7 @@ test('the card for the frame can be signed before the stairs are built, and the 
   expect(last).toContain('4 guard posts 4x4 on the landing')
   expect(last).toContain('8 bolts')
   expect(last).toContain('6 blocks behind')
-  expect(last).toContain('11 blocks between the stringers')
+  expect(last).toContain('8 blocks between the stringers')
 })
 
 test('nothing on the pad waits for stringers that cannot stand yet', () => {

@@ -69,8 +69,9 @@ describe('the foot of the stairs in section', () => {
 })
 
 describe('what stairs hang on, stand on and where their pad lies', () => {
-  // 14 risers of 7.714 in, 6 runs of 10-1/4 in to a flight, a landing 3 ft deep between: the lowest riser stands
-  // 61-1/2 + 36 + 61-1/2 = 159 in out; the pad begins 12 in behind it and is 48 in deep
+  // 14 risers of 7.714 in, 6 runs of 10-1/4 in to a flight, a landing of 37 in between. Riser boards of 1 in and nosings of
+  // 7/8 in, where the deck's boards reach 1 in over and the landing's 7/8 in: the uppermost runs are 7/8 and 1 in shorter.
+  // The lowest riser's board is 60-5/8 + 37 + 60-1/2 + 1 = 159-1/8 in out; the pad begins 12 in behind its face, 48 in deep
   const high = paperSource({
     ...smallJob(),
     size: { width: '18 ft', depth: '12 ft', height: '9 ft' },
@@ -111,7 +112,7 @@ describe('what stairs hang on, stand on and where their pad lies', () => {
   })
 
   test('is the pad by its distances, in the steps too, which dig what the cost charges', () => {
-    const place = `from 12'-3" to 16'-3" out from the rim’s face of the front side, and from 0" to 4'-0" along it`
+    const place = `from 12'-3 1/8" to 16'-3 1/8" out from the rim’s face of the front side, and from 0" to 4'-0" along it`
     expect(told('stairs')).toContain(place)
     expect(told('steps')).toContain(place)
     expect(told('steps')).toContain('tamp 4 in of gravel')
@@ -134,10 +135,10 @@ describe('what stairs hang on, stand on and where their pad lies', () => {
       '3, left side',
       '4, right side',
     ])
-    // 2'-6 3/4" level × 12.829 ÷ 10.25 = 38.49 in
-    expect(table?.rows[2]?.posts).toContain(`SG3-2 2'-6 3/4" (3'-2 1/2")`)
-    // 4 of 1-1/2 in in 25-1/2 in level leave 3.9 in: the first begins 3.9 × 12.829 ÷ 10.25 = 4.881 in down the slope
-    expect(table?.rows[2]?.marks).toMatch(/^4 7\/8", /)
+    // 60-1/2 − 1-3/4 = 4'-10 3/4" level × 12.829 ÷ 10.25 = 73.53 in
+    expect(table?.rows[2]?.posts).toContain(`SG3-2 4'-10 3/4" (6'-1 17/32")`)
+    // 9 of 1-1/2 in in 53-1/2 in level leave 4 in: the first begins 4 × 12.829 ÷ 10.25 = 5.006 in down the slope
+    expect(table?.rows[2]?.marks).toMatch(/^5", /)
     expect(table?.rows[2]?.rail).toMatch(/^(0|\d.*)"$/)
   })
 

@@ -59,14 +59,20 @@ describe('a stringer', () => {
   const pattern = source.estimate.stairs[0]?.patterns[0]
   if (stringer === undefined || pattern === undefined) throw new Error('there is a stringer')
 
-  test('is drawn with every notch as long as the run and as high as the rise', () => {
+  test('is drawn with every notch as long as the run and as high as the rise, the uppermost shorter by what treads reach further', () => {
     const lines = stringer.primitives.flatMap((p) =>
       p.kind === 'line' ? [Math.hypot(p.x2 - p.x1, p.y2 - p.y1)] : [],
     )
     const near = (length: number): number => lines.filter((each) => Math.abs(each - length) < 1e-6).length
-    expect(near(pattern.run)).toBe(pattern.marks.length)
-    // each riser, and none at the foot: that one is lower by the drop
-    expect(near(pattern.rise)).toBe(pattern.marks.length)
+    // a riser's board of 1 in and the nosing, over the deck's overhang
+    const { riserBoard, nosing } = source.estimate.stairs[0]?.tread ?? { riserBoard: 0, nosing: 0 }
+    const top = pattern.run - (riserBoard + nosing - source.estimate.job.decking.overhang)
+    expect(riserBoard).toBe(inches(1))
+    expect(top).toBeLessThan(pattern.run)
+    expect(near(pattern.run)).toBe(pattern.marks.length - 1)
+    expect(near(top)).toBe(1)
+    // each riser but the head's, and none at the foot: that one is lower by the drop
+    expect(near(pattern.rise)).toBe(pattern.marks.length - 1)
     expect(near(pattern.rise - pattern.drop)).toBe(1)
   })
 

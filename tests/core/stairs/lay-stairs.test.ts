@@ -64,22 +64,28 @@ describe('risers and treads', () => {
       site: { ground: { away: { fall: '1 in', over: '12 in' } } },
       stairs: { kind: 'straight', run: '10 in' },
     })
-    // by hand: 8 risers reach 70 in out, 44 + 12 + 70/12 = 61.83 in, 7.73 in each; 7 risers would be 8.71 in each
+    // by hand: treads of 11-1/8 in have a nosing of 1-1/8, with a riser's board of 1 in 1-1/8 in more than the deck's 1 in:
+    // 8 risers reach 70 − 1-1/8 in out, 44 + 12 + 68.875/12 = 61.74 in, 7.72 in each; 7 risers would be 8.70 in each
     expect(stairs.risers).toBe(8)
-    expect(stairs.totalRise / 32).toBeCloseTo(44 + 12 + 70 / 12, 1)
-    expect(stairs.landingLevel / 32).toBeCloseTo(-(12 + 70 / 12), 1)
+    expect(stairs.totalRise / 32).toBeCloseTo(44 + 12 + 68.875 / 12, 1)
+    expect(stairs.landingLevel / 32).toBeCloseTo(-(12 + 68.875 / 12), 1)
   })
 })
 
 describe('the stringer', () => {
-  /** Extent along the slope of a cut stringer's outline, every corner reckoned by itself. */
+  /**
+   * Extent along the slope of a cut stringer's outline, every corner reckoned by itself. The last run is shorter by a
+   * riser's board of 1 in and the nosing of two 5/4x6 with 1/8 in between, less the 1 in that the deck's boards reach over.
+   */
   function boardLength(risers: number, rise: number, run: number, drop: number): number {
+    const shorter = inches(1) + (inches(11.125) - run) - inches(1)
     const treads = risers - 1
     const slope = Math.atan2(rise, run)
     const along = (out: number, up: number) => out * Math.cos(slope) + up * Math.sin(slope)
     const corners: (readonly [number, number])[] = [[0, 0]]
     for (let tread = 1; tread <= treads; tread += 1) {
-      corners.push([(tread - 1) * run, tread * rise - drop], [tread * run, tread * rise - drop])
+      const end = tread * run - (tread === treads ? shorter : 0)
+      corners.push([(tread - 1) * run, tread * rise - drop], [end, tread * rise - drop])
     }
     const places = corners.map(([out, up]) => along(out, up))
     return Math.max(...places) - Math.min(...places)
@@ -198,8 +204,9 @@ describe('two flights with a landing', () => {
       stairs: { kind: 'landing', landingDepth: '40 in', run: '10 in' },
     })
     const front = inches(144)
-    expect(stairs.platform?.corner.y).toBe(front + inches(50))
-    expect(stairs.flights[1]?.head.y).toBe(front + inches(90))
+    // five runs of 10 in, the uppermost shorter by the nosing of 1-1/8 in: the deck's 1 in is taken by the riser's board
+    expect(stairs.platform?.corner.y).toBe(front + inches(50 - 1.125))
+    expect(stairs.flights[1]?.head.y).toBe(front + inches(90 - 1.125))
   })
 })
 

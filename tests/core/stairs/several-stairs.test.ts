@@ -173,8 +173,8 @@ describe('stairs to a lower level', () => {
     const made = designOf(statement({}))
     const [stairs] = made.stairs
     expect(stairs).toMatchObject({ risers: 5, totalRise: inches(36), pad: null, footings: [] })
-    // 144 − 41 in are left of the level, of which 60 in are looked at
-    expect(stairs?.floor).toEqual({ level: 2, landing: inches(60) })
+    // 144 − 41 in are left of the level, of which 60 in are looked at, less the riser's board of 1 in that stands on it
+    expect(stairs?.floor).toEqual({ level: 2, landing: inches(59) })
     const good = (sku: string) => made.takeoff.goods.find((one) => one.sku === sku)
     expect(good('gravel')).toBeUndefined()
     expect(made.checks.find(({ id }) => id === 'stair-floor')).toMatchObject({
@@ -188,8 +188,9 @@ describe('stairs to a lower level', () => {
   it('leave too little of a level for its landing, and say so', () => {
     const short = "30 in: 2', 12'; 14', 12'; 14', 18'; 2', 18'"
     const made = designOf(statement({}, { levels: short }))
-    // 72 − 41 in
-    expect(made.stairs[0]?.floor?.landing).toBe(inches(31))
+    // 72 − 41 in, and 7/8 in more: the uppermost run is shorter by a riser's board of 1 in and a nosing of 7/8 in less the
+    // deck's 1 in; less the board of the lowest riser, 1 in
+    expect(made.stairs[0]?.floor?.landing).toBe(inches(31 + 0.875 - 1))
     expect(made.checks.find(({ id }) => id === 'stair-steps')?.status).toBe('fails')
   })
 

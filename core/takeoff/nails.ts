@@ -155,7 +155,7 @@ function framingNails(frame: Frame): readonly Nailed[] {
 }
 
 /** Nails of all faces between the plies of one rim or beam. */
-function pliesTogether(label: string, length: number, ids: readonly string[]): Nailed {
+export function pliesTogether(label: string, length: number, ids: readonly string[]): Nailed {
   return {
     nail: '10d box',
     count: (ids.length - 1) * nailsBetweenPlies(length),

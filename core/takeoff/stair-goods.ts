@@ -4,7 +4,7 @@ import type { StairConnector, StairPlan } from '../stairs/index.ts'
 import { feet, inches, TICKS_PER_FOOT, toFeet, toInches } from '../units/index.ts'
 import { boardScrew } from './board-screw.ts'
 import { tubePieces } from './ground-goods.ts'
-import { type Nailed, nailPounds } from './nails.ts'
+import { type Nailed, nailPounds, pliesTogether } from './nails.ts'
 import type { GoodShare } from './tally.ts'
 import { UNDER_PAD } from './volumes.ts'
 
@@ -31,6 +31,7 @@ export function stairGoods(whole: Job, stairs: StairPlan): readonly GoodShare[] 
   return [
     ...stairs.connectors.flatMap((one) => connectorGoods(one, stairs)),
     ...stripNailed(stairs).map(nailPounds),
+    ...plyNailed(stairs).map(nailPounds),
     ...screws(job, stairs),
     ...handrail(stairs),
     ...pad(stairs),
@@ -110,6 +111,26 @@ function stripNailed({ patterns }: StairPlan): readonly Nailed[] {
   )
 }
 
+/** Boards of one landing's beam, face to face, as those of the deck's beams. */
+function plyNailed({ members }: StairPlan): readonly Nailed[] {
+  const plies = members.filter(({ role }) => role === 'landing beam')
+  const beams = Map.groupBy(plies, ({ mark }) => mark.replace(/[a-z]$/, ''))
+  return [...beams].flatMap(([mark, alike]) =>
+    alike.length < 2
+      ? []
+      : [
+          {
+            ...pliesTogether(
+              `Landing beam ${mark}`,
+              Math.max(...alike.map(({ length }) => length)),
+              alike.map(({ id }) => id),
+            ),
+            fields: ['stairs.kind'],
+          } satisfies Nailed,
+        ],
+  )
+}
+
 /** Every kind of joint of stairs that is nailed. */
 export function stairNails(plans: readonly StairPlan[]): readonly Nailed[] {
   return plans.flatMap((plan) => [
@@ -117,6 +138,7 @@ export function stairNails(plans: readonly StairPlan[]): readonly Nailed[] {
       isNailed(kind) ? nailed(kind, count, cause) : [],
     ),
     ...stripNailed(plan),
+    ...plyNailed(plan),
   ])
 }
 

@@ -1,6 +1,7 @@
 import { type Line, type SupplierOrder, supplierOrders } from '../../pricing/index.ts'
-import { type Cents, printMoney, sumCents } from '../../units/index.ts'
+import { type Cents, cents, printMoney, sumCents } from '../../units/index.ts'
 import type { PaperSource } from '../source.ts'
+import { billOf } from '../tables/joint-goods.ts'
 import { type HeldPart, partOf } from './held-lines.ts'
 
 /** What one supplier is asked for. */
@@ -60,6 +61,22 @@ export function sumOf({ estimate }: PaperSource, asked: Asked, only: HeldPart | 
       .filter(({ id, part }) => part === 'material' && isAsked(asked, id))
       .flatMap((line) => (only === null ? [line.amount] : (partOf(line, only)?.amount ?? []))),
   )
+}
+
+/** What the yard will bill where that is another sum: joints are priced by the joint, their goods come out of packs. */
+export function billedWords(source: PaperSource, asked: Asked): readonly string[] {
+  const { estimate, book } = source
+  const joints = estimate.pricing.lines.filter(
+    ({ id, group, part }) => part === 'material' && group === 'joints' && isAsked(asked, id),
+  )
+  const priced = sumCents(joints.map(({ amount }) => amount))
+  const billed = sumCents(joints.map((line) => billOf(line, estimate, book.goods)))
+  const more = priced - billed
+  if (more === 0) return []
+  const bill = printMoney(cents(sumOf(source, asked) - more))
+  return [
+    `The yard bills ${bill}: what joints take is priced here by the joint, ${printMoney(priced)} in all, and bought in packs that ${billed === 0 ? 'stand above' : `stand above or for ${printMoney(billed)} more`}.`,
+  ]
 }
 
 /** Of which days the prices of an order are. */

@@ -3,7 +3,7 @@ import type { PaperSource } from '../source.ts'
 import { hardwareTable } from '../tables/hardware-table.ts'
 import { orderTable } from '../tables/order-table.ts'
 import type { PaperTable } from '../types.ts'
-import { type Asked, longestOf, pricesOf, sumOf } from './asked.ts'
+import { type Asked, billedWords, longestOf, pricesOf, sumOf } from './asked.ts'
 import { grouped } from './grouped.ts'
 import { type Held, type HeldPart, heldHere } from './held-lines.ts'
 
@@ -38,6 +38,7 @@ export function messageTo(source: PaperSource, asked: Asked, held: Held): string
         ]),
     `Lumber: ${grouped(boards)} ${boards === 1 ? 'piece' : 'pieces'}, the longest ${toFeet(longestOf(source, asked))} ft; all lumber of the job ${grouped(seasoned)} lb seasoned, up to ${grouped(freshlyTreated)} lb fresh from treatment`,
     all,
+    ...billedWords(source, asked),
     'No change of length, size, grade or treatment without a call, but for what stands after “or instead”.',
   ].join('\n')
 }

@@ -1,6 +1,6 @@
 import { printLength, printMoney, printShare, toFeet } from '../../units/index.ts'
 import { landingBracingStock } from '../build/landing-bracing.ts'
-import { type Asked, askedOf, longestOf, pricesOf, sumOf } from '../order/asked.ts'
+import { type Asked, askedOf, billedWords, longestOf, pricesOf, sumOf } from '../order/asked.ts'
 import { grouped } from '../order/grouped.ts'
 import { type Held, heldHere, heldOf } from '../order/held-lines.ts'
 import { messageTo } from '../order/order-message.ts'
@@ -78,6 +78,7 @@ function orderSheet(source: PaperSource, asked: Asked, at: number, held: Held): 
         tone: 'strong',
         text: `All of it by this list, before tax: ${printMoney(sumOf(source, asked))}`,
       },
+      ...billedWords(source, asked).map((text) => ({ kind: 'text', text }) as const),
     ],
   }
 }

@@ -3,7 +3,7 @@ import { type Line, type LineGroup, labelOfLine, type PriceBook } from '../../pr
 import { type Cents, printMoney } from '../../units/index.ts'
 import { type HeldPart, partOf } from '../order/held-lines.ts'
 import type { PaperTable } from '../types.ts'
-import { type JointGoods, jointGoods } from './joint-goods.ts'
+import { type JointGoods, jointGoods, jointPurchase } from './joint-goods.ts'
 import { orderNote } from './order-notes.ts'
 import { holdCell } from './order-table.ts'
 import { packsText } from './packs.ts'
@@ -100,20 +100,17 @@ function jointCells(estimate: Source, goods: PriceBook['goods'], line: Line, joi
     packs: '',
     over: '',
   }
-  const part = estimate.pricing?.lines.find(({ id }) => id === `good-${joints.sku}`)
-  const good = goods.find(({ sku }) => sku === joints.sku)
-  if (part === undefined || good === undefined) return plain
-  const needed = estimate.takeoff.goods.find(({ sku }) => sku === joints.sku)?.thousandths ?? 0
-  const left = part.thousandths - needed
+  const purchase = jointPurchase(estimate, goods, joints)
+  if (purchase === null) return plain
+  const { part, good, left, bought } = purchase
   if (good.pack === 1000 && part.unit === 'each') return { ...plain, code: part.code }
-  if (left >= joints.thousandths)
+  if (bought === 0)
     return {
       ...plain,
       code: part.code,
       bought: '0',
       packs: `out of the ${quantity(left)} left over of ${part.code}`,
     }
-  const bought = Math.ceil(joints.thousandths / good.pack) * good.pack
   return {
     ...plain,
     code: part.code,

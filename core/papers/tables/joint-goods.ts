@@ -1,7 +1,8 @@
 import { GALVANISED_FEWER, nailsPerPound } from '../../data/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
-import type { Line } from '../../pricing/index.ts'
+import type { Line, PriceBook } from '../../pricing/index.ts'
 import { AT_LEDGER_JOINT } from '../../takeoff/index.ts'
+import { type Cents, priceOf } from '../../units/index.ts'
 
 /** What a yard counts out for joints: so many of a unit, and what they are. */
 export interface JointGoods {
@@ -14,6 +15,47 @@ export interface JointGoods {
 }
 
 type Source = Pick<Estimate, 'job' | 'takeoff'>
+
+/** What is bought for joints of the good that they are a part of, beside what that good's own line buys. */
+export interface JointPurchase {
+  /** line of the good itself */
+  readonly part: Line
+  readonly good: PriceBook['goods'][number]
+  /** of that line's packs, in thousandths of the unit */
+  readonly left: number
+  /** 0 where enough of those is left */
+  readonly bought: number
+}
+
+/** Null where nothing but the joint's own price is known. */
+export function jointPurchase(
+  { pricing, takeoff }: Pick<Estimate, 'pricing' | 'takeoff'>,
+  goods: PriceBook['goods'],
+  { sku, thousandths }: JointGoods,
+): JointPurchase | null {
+  const part = pricing?.lines.find(({ id }) => id === `good-${sku}`)
+  const good = goods.find((one) => one.sku === sku)
+  if (part === undefined || good === undefined) return null
+  const needed = takeoff.goods.find((one) => one.sku === sku)?.thousandths ?? 0
+  const left = part.thousandths - needed
+  const isCounted = good.pack === 1000 && part.unit === 'each'
+  const enough = !isCounted && left >= thousandths
+  return { part, good, left, bought: enough ? 0 : Math.ceil(thousandths / good.pack) * good.pack }
+}
+
+/**
+ * What a yard bills for a line. Joints are estimated by the joint; billed is what is bought for them, and what comes out
+ * of packs that are bought anyway is in those.
+ */
+export function billOf(
+  line: Line,
+  estimate: Source & Pick<Estimate, 'pricing'>,
+  goods: PriceBook['goods'],
+): Cents {
+  const joints = jointGoods(line, estimate)
+  const purchase = joints === null ? null : jointPurchase(estimate, goods, joints)
+  return purchase === null ? line.amount : priceOf(purchase.bought, purchase.part.price)
+}
 
 /** What one joint takes, beside its price in the book: common practice, no source. */
 const PLATE_NAILS = 8

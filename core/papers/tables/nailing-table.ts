@@ -3,6 +3,13 @@ import { guardNails, nailedJoints, stairNails, stepNails, withAdditions } from '
 import type { PaperTable } from '../types.ts'
 import { quantity, tableOf } from './table.ts'
 
+/** Metal whose fasteners come with it or are named by its sheet: no count of ours would hold for every make. */
+const OWN_FASTENERS = [
+  ['guard-hold-down', 'hold-down of a guard post', 'every hole filled, beside its bolt'],
+  ['hold-down-1500lb', 'hold-down to the house', 'every hole filled, beside its rod'],
+  ['handrail-bracket', 'bracket of a handrail', 'every hole filled'],
+] as const
+
 /**
  * What every ordered nail and screw is for. Counts are those of the takeoff before loss; the sources are those of its
  * figures, and a joint that no code is quoted for says so.
@@ -43,6 +50,15 @@ export function nailingTable({
       count: `${quantity(thousandths)} with loss`,
       says: '',
     }))
+  const own = OWN_FASTENERS.flatMap(([good, joint, each]) => {
+    const count = takeoff.goods.reduce(
+      (sum, { sku, thousandths }) => (sku.startsWith(good) ? sum + thousandths : sum),
+      0,
+    )
+    return count === 0
+      ? []
+      : [{ joint, fastener: 'its own, with it', each, count: `at ${quantity(count)}`, says: 'its own sheet' }]
+  })
   return tableOf(
     'nailing',
     'What each nail and screw is for',
@@ -53,6 +69,6 @@ export function nailingTable({
       ['count', 'In all', 'right'],
       ['says', 'By', 'left'],
     ],
-    [...nails, ...screws],
+    [...nails, ...screws, ...own],
   )
 }

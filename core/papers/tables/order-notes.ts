@@ -26,6 +26,9 @@ function noteOf(sku: string, source: Source, part: 'free' | 'held' | null): stri
     return 'length to suit: through ledger, sheathing and band, its tip past the band’s inner face; 4 in for sheathing of 1/2 in and a band of 1 1/2 in'
   if (sku === 'guard-hold-down-strong')
     return `listed for ${job.guard.holdDown.toLocaleString('en-US')} lb or more on this wood; with the bolt, washers and nails of its sheet`
+  if (sku === 'guard-hold-down' || sku === 'hold-down-1500lb')
+    return 'with the screws or nails that its sheet names, in its bag or asked for with it'
+  if (sku === 'handrail-bracket') return 'with its screws, long enough for 1 in in the wood behind'
   if (sku === 'ledger-bolt-1/2') return throughBoltNote(source)
   if (sku === 'anchor-bolt-1/2') return anchorNote(source)
   if (sku === 'carriage-bolt-1/2') {

@@ -51,6 +51,9 @@ describe.each(DECKS)('on every sheet of %s', (_, source) => {
       ...shares,
       price - shares.reduce((sum, each) => sum + each, 0),
       order.reduce((sum, { amount }) => sum + amount, 0),
+      // what the yard bills: nails and screws at joints come out of boxes that stand in the order anyway
+      order.reduce((sum, { id, amount }) => (/^joint-(?:rim|decking)-/.test(id) ? sum : sum + amount), 0),
+      order.reduce((sum, { group, amount }) => (group === 'joints' ? sum + amount : sum), 0),
       // the limits on deposits that the office is told of
       100_000,
       Math.floor(price / 10),

@@ -40,6 +40,19 @@ describe.each(DECKS)('the order of %s', (name) => {
       expect(message.split('\n').some((line) => line.includes(label) && !line.includes(code))).toBe(true)
   })
 
+  test('says what the yard bills, where what joints take comes out of packs that it sells anyway', () => {
+    const [sheet] = makeSheets(source, ['order'])
+    const texts = sheet?.blocks.flatMap((block) => (block.kind === 'text' ? [block.text] : [])) ?? []
+    const free = hardwareTable(estimate, SAMPLE_BOOK.goods).rows.filter(({ bought }) => bought === '0')
+    const out = free.reduce((sum, { amount }) => sum + centsOf(amount), 0)
+    expect(out).toBeGreaterThan(0)
+    const told = texts.filter((text) => text.startsWith('The yard bills '))
+    const bill = printMoney((estimate.pricing.totals.material - out) as never)
+    expect(told.map((text) => text.startsWith(`The yard bills ${bill}: `))).toEqual([true])
+    const message = orderMessages(source)[0]?.text ?? ''
+    for (const text of told) expect(message).toContain(text)
+  })
+
   test('has as many boards of each product and length as the cutting sheet saws, and spares beside', () => {
     for (const { plan } of estimate.plans) {
       const sawn = Map.groupBy(plan.boards, ({ stockId }) => stockId)

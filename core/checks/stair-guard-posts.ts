@@ -3,7 +3,7 @@ import { boltedPosts, type GuardPlan } from '../guard/index.ts'
 import type { Job } from '../job/index.ts'
 import { guardPostPull } from '../rules/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
-import { ticks, toInches } from '../units/index.ts'
+import { printInches, type Ticks, ticks, toInches } from '../units/index.ts'
 import { byCalculation } from './calculated.ts'
 import { judge } from './judge.ts'
 import type { Check, Finding } from './types.ts'
@@ -23,9 +23,14 @@ export function checkStairGuardPosts(
   const pulls = posts.flatMap(({ mark, bolts, nosings }) => {
     if (bolts === null) return []
     const [lower, upper] = bolts
-    const over = toInches(ticks(Math.ceil(nosings - upper)))
-    const arm = toInches(ticks(upper - lower))
-    const pull = guardPostPull(IRC_LIMITS.guardLoad.value, toInches(job.guard.height), over, arm)
+    const over = ticks(Math.ceil(nosings - upper))
+    const arm = ticks(upper - lower)
+    const pull = guardPostPull(
+      IRC_LIMITS.guardLoad.value,
+      toInches(job.guard.height),
+      toInches(over),
+      toInches(arm),
+    )
     return [{ mark, over, arm, pull }]
   })
   const worst = pulls.toSorted((a, b) => b.pull - a.pull)[0]
@@ -39,7 +44,7 @@ export function checkStairGuardPosts(
     ...(worst === undefined
       ? []
       : [
-          `by statics a push of ${IRC_LIMITS.guardLoad.value} lb at the top pulls ${Math.ceil(worst.pull)} lb at the upper bolt of ${worst.mark}, ${worst.arm} in over the lower one, where ${job.guard.fixing === 'hold-downs' ? `a hold-down bears ${capacity} lb` : 'no hold-down is'}`,
+          `by statics a push of ${IRC_LIMITS.guardLoad.value} lb at the top pulls ${Math.ceil(worst.pull)} lb at the upper bolt of ${worst.mark}, ${printInches(worst.arm)} over the lower one, where ${job.guard.fixing === 'hold-downs' ? `a hold-down bears ${capacity} lb` : 'no hold-down is'}`,
         ]),
   ]
   return [
@@ -66,7 +71,7 @@ export function checkStairGuardPosts(
 
 function pullFinding(
   job: Job,
-  { mark, over, arm, pull }: { mark: string; over: number; arm: number; pull: number },
+  { mark, over, arm, pull }: { mark: string; over: Ticks; arm: Ticks; pull: number },
   capacity: number,
 ): Finding {
   const load = IRC_LIMITS.guardLoad.value
@@ -78,7 +83,7 @@ function pullFinding(
         demand: { value: pull, unit: 'lb' },
         capacity: { value: capacity, unit: 'lb' },
         steps: [
-          `P (h + t) ÷ arm + P = ${load} × (${toInches(job.guard.height)} + ${over}) ÷ ${arm} + ${load} = ${pull.toFixed(0)} lb, about the lower bolt`,
+          `P (h + t) ÷ arm + P = ${load} lb × (${printInches(job.guard.height)} + ${printInches(over)}) ÷ ${printInches(arm)} + ${load} lb = ${pull.toFixed(0)} lb, about the lower bolt`,
         ],
       },
     ],

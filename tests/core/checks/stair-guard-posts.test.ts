@@ -11,5 +11,11 @@ it('posts bolted to stringers are in no table, and are told where they pull more
   // 200 × (36 + 10.44 − 2) ÷ 3-7/32 = 2,762 lb of 1,800, and 2 lb for lengths up to the 1/32 in
   expect(check?.status).toBe('outside scope')
   expect(check?.message).toContain('2764 lb at the upper bolt of SG1-2')
+  // in words and steps lengths are those of a tape, 5-7/32 − 2 in and 10-7/16 − 5-7/32 up to 5-1/4 in
+  expect(check?.message).toContain('3 7/32 in over the lower one')
+  expect(check?.findings[0]?.steps.join(' ')).toContain('200 lb × (36 in + 5 1/4 in) ÷ 3 7/32 in + 200 lb')
+  expect(`${check?.message} ${check?.findings.flatMap(({ steps }) => steps).join(' ')}`).not.toMatch(
+    /\.\d+ in/,
+  )
   expect(check?.subjects).toHaveLength(made.value.guard?.stairPosts ?? 0)
 })

@@ -13,7 +13,7 @@ function stepsOf(statement: object) {
   return {
     status: check?.status,
     message: check?.message ?? '',
-    told: `${check?.remedy ?? ''} ${check?.caution ?? ''}`,
+    told: check?.remedy ?? '',
   }
 }
 

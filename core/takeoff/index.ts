@@ -1,6 +1,6 @@
 export { type Additions, withAdditions } from './additions.ts'
 export { guardNails } from './guard-goods.ts'
-export { connectorSkus, guardHoldDownSku } from './hardware.ts'
+export { connectorSkus } from './hardware.ts'
 export { AT_LEDGER_JOINT, type LedgerColumn, ledgerColumns } from './ledger-columns.ts'
 export { spacingFor } from './ledger-fasteners.ts'
 export { nailedJoints } from './nails.ts'

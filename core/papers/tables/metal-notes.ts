@@ -73,6 +73,19 @@ function boltLength(through: number): string {
   return printInches(ticks(Math.ceil((through + inches(guardBolts.beyondWood)) / step - 1e-9) * step))
 }
 
+/** What stands behind a ledger most often: the greatest sheathing of the table's row, and a band of one board. */
+const SHEATHING = inches(0.5)
+const BAND = inches(1.5)
+/** A lag screw's tip, tapered, past the band. */
+const TIP = inches(0.5)
+
+/** The table of ledger fasteners gives no length: it asks that the tip passes the band, and what that is must be measured. */
+export function lagNote({ job }: Pick<Source, 'job'>): string {
+  const ledger = sectionOf(job.frame.joists.size).thickness
+  const long = printInches(ticks(ledger + SHEATHING + BAND + TIP))
+  return `length to suit: through ledger, sheathing and band, its whole tip past the band’s inner face (IRC 2021 Table R507.9.1.3(1), footnotes, from memory); ${long} where sheathing is ${printInches(SHEATHING)} and the band ${printInches(BAND)}: ${printInches(ledger)} + ${printInches(SHEATHING)} + ${printInches(BAND)}, and ${printInches(TIP)} of tip (common practice, no source)`
+}
+
 /** Cast under posts; drilled into a pad, which is thinner than a post base's anchor is deep. */
 export function anchorNote({ stairs }: Source): string {
   const cast = 'length to suit: as deep as the post base’s listing asks, and its thread'

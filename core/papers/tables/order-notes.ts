@@ -4,7 +4,7 @@ import { joistsAtHipEnd } from '../build/at-hip-end.ts'
 import { boltLengthWords, stairBoltWords } from '../build/guard-post-bolts.ts'
 import { mitredPosts } from '../order/mitred-posts.ts'
 import { hangerHands } from './hanger-hands.ts'
-import { anchorNote, capNote, throughBoltNote } from './metal-notes.ts'
+import { anchorNote, capNote, lagNote, throughBoltNote } from './metal-notes.ts'
 
 type Source = Pick<Estimate, 'frame' | 'job' | 'guard' | 'stairs'>
 
@@ -22,8 +22,7 @@ export function orderNote(
 
 function noteOf(sku: string, source: Source, part: 'free' | 'held' | null): string {
   const { frame, job, guard } = source
-  if (sku === 'ledger-lag-1/2')
-    return 'length to suit: through ledger, sheathing and band, its tip past the band’s inner face; 4 in for sheathing of 1/2 in and a band of 1 1/2 in'
+  if (sku === 'ledger-lag-1/2') return lagNote(source)
   if (sku === 'guard-hold-down-strong')
     return `listed for ${job.guard.holdDown.toLocaleString('en-US')} lb or more on this wood; with the bolt, washers and nails of its sheet`
   if (sku === 'guard-hold-down' || sku === 'hold-down-1500lb')

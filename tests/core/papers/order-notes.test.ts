@@ -27,6 +27,9 @@ describe('the order of the deck around the house', () => {
 
   test('says how long bolts are, or what their length depends on', () => {
     expect(labelOf('Lag screw')).toContain('length to suit')
+    // no table gives a length: a ledger of 1-1/2, sheathing of 1/2, a band of 1-1/2 in, and the tip past it
+    expect(labelOf('Lag screw')).toContain('4 in where sheathing is 1/2 in and the band 1 1/2 in')
+    expect(labelOf('Lag screw')).toContain('1/2 in of tip (common practice, no source)')
     expect(labelOf('Anchor bolt')).toContain('length to suit')
     // board 1-1/2 in, post 3-1/2 in, a block behind it or none, nut and washer 1 in, a hold-down 1/2 in
     expect(labelOf('Carriage bolt')).toContain('7 in above and 6 in below at GP1 to GP6; 8 in at GP7 to GP17')
@@ -44,7 +47,7 @@ test('the order of a high deck with a landing says how long each bolt is, how wi
   expect(label('Post cap')).toContain('for a beam 3 in wide, 2 plies: B1, LB1, LB2')
   // four stringers on a pad of 4 in
   expect(label('Anchor bolt')).toMatch(/4 of them for the stairs’ pad: .*4 in of concrete/)
-  expect(label('Lag screw')).toContain('4 in for sheathing of 1/2 in')
+  expect(label('Lag screw')).toContain('4 in where sheathing is 1/2 in')
 })
 
 test('the quote gives its area and open sides, and no extent away from the house where the house stands', () => {

@@ -85,6 +85,7 @@ export function stairFootingLoads(job: Job, stairs: readonly StairPlan[]): reado
       area,
       load,
       worst: null,
+      ofStairs: 0,
       worstPressure: null,
       worstNeeds: null,
       ownWeight,

@@ -26,7 +26,7 @@ export interface FootingRow extends Pick<Hole, 'number' | 'x' | 'y' | 'under' | 
 export function footingSchedule(design: Design): readonly FootingRow[] {
   const { job, layout, frame, stairs, takeoff } = design
   const loads = new Map(
-    [...footingLoads(job, layout, frame), ...stairFootingLoads(job, stairs)].map((load) => [
+    [...footingLoads(job, layout, frame, stairs), ...stairFootingLoads(job, stairs)].map((load) => [
       load.footingId,
       load,
     ]),

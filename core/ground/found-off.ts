@@ -169,8 +169,8 @@ function noRoomForAnchor({ planned, post, footing, found, along, across }: Here)
  * Soil pressure under a round footing loaded off its centre by e: q (1 + 8 e ÷ D) at the edge, as long as e is within an
  * eighth of D. Statics of a rigid round footing: derived, no source.
  */
-function eccentric({ job, layout, frame }: Design, footing: Footing, off: number): string {
-  const load = footingLoads(job, layout, frame).find(({ footingId }) => footingId === footing.id)
+function eccentric({ job, layout, frame, stairs }: Design, footing: Footing, off: number): string {
+  const load = footingLoads(job, layout, frame, stairs).find(({ footingId }) => footingId === footing.id)
   const width = Math.max(footing.base, footing.tube)
   if (load === undefined) return 'Its load is not known.'
   if (off > width / 8) return 'The load would stand outside the middle of the footing, which would tip.'

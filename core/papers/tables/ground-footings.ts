@@ -100,10 +100,12 @@ export function footingLoadWords(design: Design): {
   }
 }
 
-/** What stairs that hang on the deck bring beside these loads, as their checks say it. */
+/** What of these loads stairs that hang on the deck bring, as their checks say it. */
 function onDeck({ checks }: Design): string {
   const told = checks.filter(({ id }) => id.startsWith('stair-head-load')).map(({ message }) => message)
-  return told.length === 0 ? '' : ` Neither counts the stairs: ${told.join(' ')}`
+  return told.length === 0
+    ? ''
+    : ` The stairs that hang on the deck are in the greatest reaction and not in the load: ${told.join(' ')}`
 }
 
 /** Bags for one hole without waste, rounded up to a tenth: what is left of one goes into the next hole. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { design } from '../../../core/design.ts'
+import { footingSchedule } from '../../../core/ground/index.ts'
 import { footingLoadWords } from '../../../core/papers/tables/ground-footings.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 
@@ -59,6 +60,17 @@ describe('what is told of the deck’s loads', () => {
     const ends = made.value.checks.find(({ id }) => id === 'post-ends-front')
     expect(ends?.message).toContain('where stairs hang, for what the load of the stairs says')
     expect(ends?.findings[0]?.steps.join(' ')).toContain('1,653 lb, the stairs not in it')
-    expect(footingLoadWords(made.value).explains).toContain('Neither counts the stairs: Half of flight 1')
+    expect(footingLoadWords(made.value).explains).toContain(
+      'are in the greatest reaction and not in the load: Half of flight 1',
+    )
+  })
+
+  it('counts half of the flight in the greatest reaction of the footings that it comes to, and in no other', () => {
+    // posts 1 and 2 lie either side of the stairs: 597.2 lb to each, as above, beside 1,653 lb at post 2
+    const rows = footingSchedule(made.value).filter(({ under }) => under === 'deck')
+    expect(rows.map(({ carries }) => Math.round(carries?.ofStairs ?? 0))).toEqual([597, 597, 0, 0, 0])
+    expect(Math.abs((rows[1]?.carries?.worst ?? 0) - (1653 + 597.2))).toBeLessThan(1.5)
+    // on π/4 × (20/12)² = 2.1817 sq ft
+    expect(rows[1]?.carries?.worstPressure).toBeCloseTo((rows[1]?.carries?.worst ?? 0) / 2.18166, 1)
   })
 })

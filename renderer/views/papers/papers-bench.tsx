@@ -20,6 +20,16 @@ const SCALES = [
   { value: '100', label: '1:100' },
 ] as const
 
+const ALL_OR_NONE = [
+  { label: 'All', only: USUAL_SHEETS },
+  { label: 'None', only: [] },
+] as const
+
+const ORDER_FILES = [
+  { kind: 'txt', label: 'text' },
+  { kind: 'csv', label: 'CSV' },
+] as const
+
 /** What leaves the program: which sheets, on what paper, dated how; the firm on them; and the workbook. */
 export function PapersBench() {
   const session = useSession()
@@ -37,12 +47,16 @@ export function PapersBench() {
       <section className="group" aria-labelledby="sheets-title">
         <h2 id="sheets-title">Sheets</h2>
         <p className="paper-all">
-          <button type="button" className="link" onClick={() => session.choosePapers({ only: USUAL_SHEETS })}>
-            All
-          </button>
-          <button type="button" className="link" onClick={() => session.choosePapers({ only: [] })}>
-            None
-          </button>
+          {ALL_OR_NONE.map(({ label, only: sheets }) => (
+            <button
+              key={label}
+              type="button"
+              className="link"
+              onClick={() => session.choosePapers({ only: sheets })}
+            >
+              {label}
+            </button>
+          ))}
         </p>
         <p className="paper-all">
           <span className="soft">Only for</span>
@@ -154,22 +168,17 @@ export function PapersBench() {
         <h2>Order for the yard</h2>
         <p>As text, to paste into a message, or as a table for a spreadsheet; one for each supplier.</p>
         <p className="paper-all">
-          <button
-            type="button"
-            className="button"
-            disabled={!isPriced}
-            onClick={() => saveOrder(session, 'txt')}
-          >
-            Save it as text
-          </button>
-          <button
-            type="button"
-            className="button"
-            disabled={!isPriced}
-            onClick={() => saveOrder(session, 'csv')}
-          >
-            Save it as CSV
-          </button>
+          {ORDER_FILES.map(({ kind, label }) => (
+            <button
+              key={kind}
+              type="button"
+              className="button"
+              disabled={!isPriced}
+              onClick={() => saveOrder(session, kind)}
+            >
+              Save it as {label}
+            </button>
+          ))}
         </p>
       </section>
       <section className="group">

@@ -10,7 +10,7 @@ const MOST_COLUMNS = 4
 /** over columns that something stands above, points */
 const BEFORE = 8
 /** Columns that do not end on a page are not begun in less than this share of it. */
-const LEAST_SHARE = 0.4
+const LEAST_SHARE = 0.3
 /** Columns are made alike to so many points. */
 const FINE = 12
 /** Higher than anything that is tried for its height. */

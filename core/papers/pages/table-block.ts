@@ -6,7 +6,8 @@ import type { Flow } from './flow.ts'
 import { boxMark, LINE, lineMark, textMark } from './marks.ts'
 import { heading } from './text-blocks.ts'
 
-const PAD = 3
+/** over and under a row's words, points: closer where a whole page is saved by it */
+const PAD = { usual: 3, close: 2 } as const
 /** before a row with a box to tick, points */
 export const TICK = 18
 /** the line that says that there is nothing, points */
@@ -21,10 +22,11 @@ type Weight = 'regular' | 'bold'
 export function tableBlock(flow: Flow, block: Extract<Block, { kind: 'table' }>): void {
   const { table, strong = [], empty } = block
   const textsOf = (row: (typeof table.rows)[number]) => table.columns.map(({ key }) => row[key] ?? '')
-  const writer = new RowWriter(flow, block)
+  const texts = table.rows.map(textsOf)
+  const writer = new RowWriter(flow, block, padFor(flow, block, texts))
   const [first] = table.rows
   if (block.whole === true) {
-    const high = Math.min(HEADING + writer.whole(table.rows.map(textsOf)), flow.page)
+    const high = Math.min(HEADING + writer.whole(texts), flow.page)
     flow.need(high)
     // the next column of a page may be as short as this one was
     flow.need(high)
@@ -45,7 +47,21 @@ export function tableBlock(flow: Flow, block: Extract<Block, { kind: 'table' }>)
   flow.y += 8
 }
 
+/** Closer where that leaves nothing for another page, of which it would take a few rows; in columns rows stand as usual. */
+function padFor(
+  flow: Flow,
+  block: Extract<Block, { kind: 'table' }>,
+  texts: readonly (readonly string[])[],
+): number {
+  if (block.columns !== undefined) return PAD.usual
+  const over = block.table.title === '' ? 0 : HEADING
+  const pages = (pad: number): number =>
+    Math.ceil((new RowWriter(flow, block, pad).whole(texts) + over + flow.y - flow.top) / flow.page)
+  return pages(PAD.close) < pages(PAD.usual) ? PAD.close : PAD.usual
+}
+
 class RowWriter {
+  readonly #pad: number
   readonly #flow: Flow
   readonly #columns: Columns
   readonly #right: readonly boolean[]
@@ -53,8 +69,13 @@ class RowWriter {
   readonly #head: Lines
   readonly #wide: number
 
-  constructor(flow: Flow, { table, tick = false, strong = [], columns }: Extract<Block, { kind: 'table' }>) {
+  constructor(
+    flow: Flow,
+    { table, tick = false, strong = [], columns }: Extract<Block, { kind: 'table' }>,
+    pad: number,
+  ) {
     this.#flow = flow
+    this.#pad = pad
     this.#tick = tick
     this.#right = table.columns.map(({ align }) => align === 'right')
     const indent = tick ? TICK : 0
@@ -97,7 +118,7 @@ class RowWriter {
         flow.newPage()
         this.#writeHead()
       }
-      const fit = Math.max(1, Math.floor((flow.room - 2 * PAD) / step))
+      const fit = Math.max(1, Math.floor((flow.room - 2 * this.#pad) / step))
       if (weight === 'bold' && isFirst) this.#rule(LINE.fine, 'ink')
       this.#write(
         cells.map((lines) => lines.slice(0, fit)),
@@ -116,7 +137,7 @@ class RowWriter {
   }
 
   #heightOf(cells: Lines): number {
-    return Math.max(...cells.map((lines) => lines.length)) * this.#columns.step + 2 * PAD
+    return Math.max(...cells.map((lines) => lines.length)) * this.#columns.step + 2 * this.#pad
   }
 
   #writeHead(): void {
@@ -132,14 +153,14 @@ class RowWriter {
   #write(cells: Lines, weight: Weight, ticked: boolean): void {
     const flow = this.#flow
     const { widths, gap, size, step } = this.#columns
-    if (ticked) flow.add(boxMark(flow.left + 1, flow.y + PAD, 8.5, 8.5, { width: LINE.medium }))
+    if (ticked) flow.add(boxMark(flow.left + 1, flow.y + this.#pad, 8.5, 8.5, { width: LINE.medium }))
     let x = flow.left + (this.#tick ? TICK : 0)
     cells.forEach((lines, i) => {
       const width = widths[i] ?? 0
       const right = this.#right[i] === true
       lines.forEach((line, n) => {
         if (line === '') return
-        const y = flow.y + PAD + step * (n + 1) - step * 0.27
+        const y = flow.y + this.#pad + step * (n + 1) - step * 0.27
         flow.add(textMark(right ? x + width : x, y, line, { size, weight, anchor: right ? 'end' : 'start' }))
       })
       x += width + gap

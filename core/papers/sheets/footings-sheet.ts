@@ -46,12 +46,12 @@ export function footingsSheet({ estimate }: PaperSource): Sheet {
         kind: 'caution',
         text: 'Before anything is dug: call 811 (in the United States), or the local service, and wait until gas, power, water and telephone are marked on the ground. The call is free; digging into a cable can kill.',
       },
-      ...waitingWords(waitingHoles(estimate)).map((text) => ({ kind: 'caution', text }) as const),
       {
         kind: 'drawing',
         drawing: footingLayout(estimate),
         layers: ['house', 'decking', 'footings', 'strings', 'posts', 'dimensions'],
       },
+      ...waitingWords(waitingHoles(estimate)).map((text) => ({ kind: 'caution', text }) as const),
       {
         kind: 'table',
         columns: 'layout',

@@ -27,8 +27,12 @@ export function recordSheet(source: PaperSource): Sheet {
     across: true,
     blocks: [
       ...(isBegun(job) ? writtenDown(source) : toFill(source)),
-      { kind: 'heading', text: 'What was otherwise than drawn, and what we do next time' },
-      { kind: 'signatures', lines: ['', '', '', ''] },
+      {
+        kind: 'heading',
+        together: 'otherwise',
+        text: 'What was otherwise than drawn, and what we do next time',
+      },
+      { kind: 'signatures', together: 'otherwise', lines: ['', '', ''] },
     ],
   }
 }

@@ -3,6 +3,7 @@ import type { StairPlan } from '../stairs/index.ts'
 import type { CheckContext } from './context.ts'
 import { checkStairFloor } from './stair-floor.ts'
 import { checkStairFootings } from './stair-footings.ts'
+import { checkStairHangs } from './stair-hangs.ts'
 import { checkStairHead } from './stair-head.ts'
 import { checkLanding } from './stair-landing.ts'
 import { checkPad } from './stair-pad.ts'
@@ -17,6 +18,7 @@ export function checkStairs(context: CheckContext, stairs: StairPlan): readonly 
   return [
     ...checksOf(jobOfStairs(context.job, branch), stairs),
     ...checkStairHead(context, stairs),
+    ...checkStairHangs(context, stairs),
     ...checkStairFootings(context, stairs),
     ...(stairs.pad === null ? [] : [checkPad(context, stairs, stairs.pad)]),
   ].map((check) => ({

@@ -55,6 +55,7 @@ export { calculatedLedgerSpacing, impliedFastenerLoad } from './ledger-capacity.
 export { type LedgerFastener, type LedgerSheathing, ledgerSpacing } from './ledger-spacing.ts'
 export { loadDuration } from './load-duration.ts'
 export { liveLoadPatterns } from './load-patterns.ts'
+export { nailLateral } from './nail-yield.ts'
 export { type Notch, notchFaults } from './notches.ts'
 export { tabledPostHeight } from './post-table.ts'
 export { areaOf, momentOfInertia, type Rectangle, rectangleOf, sectionModulus } from './section.ts'

@@ -17,7 +17,7 @@ export function headWords({ members, patterns, flights }: StairPlan): string {
     ...(one === undefined
       ? []
       : [
-          `Behind rim and header ${uprights.length === 1 ? 'upright' : 'uprights'} ${uprights.map(({ mark }) => mark).join(', ')}, ${one.product.size} flat, ${printLength(one.length)} long, at the stringers, beside what stands there: two 1/2 in bolts through the rim and two through the header each (common practice, no source).`,
+          `Behind rim and header ${uprights.length === 1 ? 'upright' : 'uprights'} ${uprights.map(({ mark }) => mark).join(', ')}, ${one.product.size} flat, ${printLength(one.length)} long, at the stringers, beside what stands there: two 1/2 in bolts through the rim and two through the header each, one over the other, 1 1/2 in apart, 2 in or more from edges and ends (common practice, no source).`,
         ]),
     ...(uprights.length < heads
       ? [

@@ -126,7 +126,7 @@ function headDetail({ job, stairs, flight, pattern }: Hung, isDeck: boolean): De
         to: [-inches(26), bottom + inches(5)],
         text: isDeck
           ? headWords(stairs)
-          : `Header ${header.mark}, ${header.product.size}, right under the landing’s frame, its top ${printInches(nearestTick(top))} under the landing’s boards, flat on the faces of the landing posts: two 1/2 in bolts through each, one over the other, 1 1/2 in or more from its edges (common practice, no source).`,
+          : `Header ${header.mark}, ${header.product.size}, right under the landing’s frame, its top ${printInches(nearestTick(top))} under the landing’s boards, flat on the faces of the landing posts: two 1/2 in bolts through each, one over the other, 1 1/2 in apart, 2 in or more from its edges (common practice, no source).`,
       },
       {
         at: [inches(1), lower - inches(1)],

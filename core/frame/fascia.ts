@@ -89,9 +89,9 @@ function shortened([a, b, c, d]: Band, { line, whole }: FreeStretch): Band {
   ]
 }
 
-/** By how much a board is cut shorter at a time, and at most. */
+/** By how much a board is cut shorter at a time, and what is left of it at least. */
 const STEP = 8
-const MOST = 384
+const LEAST_LEFT = 64
 
 /** A band cut shorter, at the end nearer to them, until it lies in none of some others. */
 function endingBefore(band: Band, others: readonly Polygon[]): Band {
@@ -102,7 +102,7 @@ function endingBefore(band: Band, others: readonly Polygon[]): Band {
   const way = { x: (b.x - a.x) / length, y: (b.y - a.y) / length }
   const off = (point: PlanePoint) => Math.min(...clash.map((_, i) => offEdge(edgeAt(clash, i), point)))
   const atStart = off(a) < off(b)
-  for (let taken = STEP; taken <= Math.min(MOST, length / 2); taken += STEP) {
+  for (let taken = STEP; taken <= length - LEAST_LEFT; taken += STEP) {
     const by = atStart ? taken : -taken
     const moved = ({ x, y }: PlanePoint) => ({ x: x + way.x * by, y: y + way.y * by })
     const [p, q, r, s] = band

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest'
 import { design } from '../../../core/design.ts'
+import { apart, corners } from '../../fixtures/shapes-apart.ts'
 
 it('fascia of a level ends at the face of a higher level’s where the two come together', () => {
   // the deck's front at 96 in is free from 60 in on; the lower level's side runs from its corner there to 144 in
@@ -47,4 +48,28 @@ it('fascia along a slanting edge ends before a lower level’s rim at its far co
   )
   expect((slanting?.box.y1 ?? Number.NaN) / 32).toBeLessThanOrEqual(96)
   expect((slanting?.box.y1 ?? Number.NaN) / 32).toBeGreaterThan(95)
+})
+
+it('fascia beside a lower level’s that runs nearly along it is cut back until both have room', () => {
+  const made = design({
+    shape: {
+      outline: '81, 43; 76, 57; 66, 68; 24, 72; 5, 22; 0, 10; 60, 0; 91, 36',
+      walls: '8, 1',
+      levels: '52.5 in: 0, 72; 60, 72; 60, 120; 0, 120',
+    },
+    size: { height: '60 in' },
+    frame: {
+      joists: { size: '2x8', spacing: 12, longest: 96 },
+      beams: { front: { setback: 6, posts: 2 }, rear: { setback: 6 } },
+    },
+    decking: { fascia: '1x10', gap: 0 },
+    ground: { base: '16 in' },
+  })
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  const boards = made.value.frame.members.filter(({ role }) => role === 'fascia')
+  // both rise 1-1/2 in from each other over 42 × 1-1/2 ÷ 4 = 16 in: more than the foot that was cut at most
+  const pairs = boards.flatMap((a, i) => boards.slice(i + 1).map((b) => [a, b] as const))
+  const meeting = pairs.filter(([a, b]) => a.box.z0 < b.box.z1 && b.box.z0 < a.box.z1)
+  expect(meeting.length).toBeGreaterThan(0)
+  for (const [a, b] of meeting) expect(apart(corners(a), corners(b)), `${a.id} ${b.id}`).toBeGreaterThan(-1)
 })

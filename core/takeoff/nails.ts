@@ -9,7 +9,7 @@ import {
   nailsPerPound,
   nailsPerPoundSource,
 } from '../data/index.ts'
-import type { Connector, Frame, Member } from '../frame/index.ts'
+import { type Connector, type Frame, innerCorners, type Member } from '../frame/index.ts'
 import type { FieldPath } from '../job/index.ts'
 import { TICKS_PER_INCH } from '../units/index.ts'
 import type { GoodShare } from './tally.ts'
@@ -102,6 +102,7 @@ function framingNails(frame: Frame): readonly Nailed[] {
   const laps = ofRole('end joist').filter(({ id }) => angled.has(id))
   const hung = frame.beams.some(({ flush }) => flush) ? 'ledger or flush beam' : 'ledger'
   const rims = frame.runs.filter((run) => run.kind === 'rim')
+  const inner = innerCorners(frame.members)
   return [
     {
       nail: '16d common',
@@ -112,6 +113,19 @@ function framingNails(frame: Frame): readonly Nailed[] {
       fields: ['frame.joists.spacing'],
       ids: rims.map((run) => run.id),
     },
+    ...(inner.length === 0
+      ? []
+      : [
+          {
+            nail: '16d common',
+            count: inner.length * nailing.rimToJoistEnd,
+            each: `${nailing.rimToJoistEnd} into the rim’s end`,
+            joint: 'end joist into the end of a rim, at an inner corner',
+            says: `${cite(nailingSources.rimToJoistEnd)}, read of a rim and a joist’s end`,
+            fields: ['shape.outline'],
+            ids: inner.map(({ rim }) => rim.id),
+          } as const,
+        ]),
     {
       nail: '16d common',
       count: countOf(angles.filter((angle) => !isOfHip(angle))) * nailing.endJoistToLedger,

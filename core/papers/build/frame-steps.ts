@@ -1,4 +1,3 @@
-import { membersNamed } from '../../checks/index.ts'
 import { carriers } from '../../frame/index.ts'
 import { allHoles } from '../../ground/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
@@ -6,6 +5,7 @@ import { said } from '../said.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { guardPostSteps } from './guard-posts.ts'
+import { houseHoldDownWords } from './house-hold-downs.ts'
 import { squareWords } from './square-words.ts'
 
 type Source = PaperSource['estimate']
@@ -103,8 +103,7 @@ function joistSteps(estimate: Source): readonly Step[] {
     ({ role, bearings }) => role === 'joist' && bearings.some((id) => hipIds.has(id)),
   )
   const blocks = frame.members.filter(({ role }) => role === 'blocking').length
-  const heldIds = frame.connectors.filter(({ kind }) => kind === 'hold-down').flatMap(({ at }) => at)
-  const held = membersNamed({ frame, joistIds: heldIds })
+  const held = houseHoldDownWords(estimate)
   return [
     {
       text: `Mark ledger, rims${hips.length === 0 ? '' : `, hip ${hips.map(({ mark }) => mark).join(' and ')}`} and beams from the joist marking sheet: line, and X on the side where the joist stands.`,
@@ -145,7 +144,7 @@ function joistSteps(estimate: Source): readonly Step[] {
           },
         ]),
     {
-      text: `Fit ${ties} uplift ties, ${hips.length === 0 ? 'the rims, and' : 'and'} ${blocks} blocks over the beams${held === '' ? '' : `; then the hold-downs to the house, at ${held}`}.`,
+      text: `Fit ${ties} uplift ties, ${hips.length === 0 ? 'the rims, and' : 'and'} ${blocks} blocks over the beams${held === '' ? '' : `; then the hold-downs to the house: ${held}`}.`,
       notes: ['Every cut and bored hole is brushed with preservative before it is closed.'],
     },
     ...guardPostSteps(estimate),

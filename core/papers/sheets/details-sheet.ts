@@ -6,6 +6,8 @@ import { guardCornerDetail } from '../details/guard-corner-detail.ts'
 import { guardFootDetail } from '../details/guard-foot-detail.ts'
 import { guardPostDetail } from '../details/guard-post-detail.ts'
 import { hipDetails } from '../details/hip-details.ts'
+import { houseHoldDownDetail } from '../details/house-hold-down-detail.ts'
+import { innerCornerDetail } from '../details/inner-corner-detail.ts'
 import { jointDetail } from '../details/joint-detail.ts'
 import { ledgerDetail } from '../details/ledger-detail.ts'
 import { postBaseDetail } from '../details/post-base-detail.ts'
@@ -23,11 +25,13 @@ const SHARE = 0.3
 
 const MAKERS: readonly ((estimate: PaperSource['estimate']) => Detail | readonly Detail[] | null)[] = [
   ledgerDetail,
+  houseHoldDownDetail,
   beamOnPostDetail,
   beamCornerDetails,
   hipDetails,
   jointDetail,
   rimCornerDetail,
+  innerCornerDetail,
   postBaseDetail,
   footingDetail,
   guardPostDetail,

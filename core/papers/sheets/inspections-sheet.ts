@@ -3,6 +3,7 @@ import { allHoles, type Hole } from '../../ground/index.ts'
 import { titleOfStairs } from '../../job/index.ts'
 import { printInches, ticks } from '../../units/index.ts'
 import { guardBlockCount, guardPostCount, guardPostMarks } from '../build/guard-posts.ts'
+import { houseHoldDownWords } from '../build/house-hold-downs.ts'
 import { landingWords } from '../build/landing-words.ts'
 import { lastCardTitle } from '../build/last-card.ts'
 import { squareWords } from '../build/square-words.ts'
@@ -124,6 +125,9 @@ function connectorItem(
   const own = skew !== undefined || frame.connectors.filter((other) => other.kind === kind).length > 1
   const marks = own || NAMED.has(kind) ? membersNamed({ frame, joistIds: at }) : ''
   const words = `${double ? 'double ' : ''}${kind}${count === 1 ? '' : 's'}`
+  const places = kind === 'hold-down' ? houseHoldDownWords({ frame }) : ''
+  if (places !== '')
+    return `${count} ${words} (${size}) of 1,500 lb to the house: ${places}; every hole filled, each rod through ledger and band into the floor’s framing, its nut tight on a second one inside`
   const set = skew === undefined ? '' : `, set ${Number((skew / 100).toFixed(1))}° off square`
   const fixed = NAILED.has(kind) ? 'nailed as the building steps say' : 'every hole filled'
   return `${count} ${words} (${size})${set}${marks === '' ? '' : ` at ${marks}`}, ${fixed}`

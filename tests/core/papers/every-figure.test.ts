@@ -171,10 +171,12 @@ describe.each(DECKS)('on every sheet of %s', (_, source) => {
     const joints = estimate.plans.flatMap(({ plan }) => plan.joints)
     const plies = new Set(estimate.frame.beams.flatMap(({ plyIds }) => plyIds))
     expect(drawn).toEqual([
-      ...(estimate.job.site.attachment === 'ledger' ? ['detail-ledger'] : []),
+      ...(estimate.job.site.attachment === 'ledger' ? ['detail-ledger', 'detail-house-hold-down'] : []),
       'detail-beam',
       ...(joints.some(({ memberId }) => plies.has(memberId)) ? ['detail-joint'] : []),
       'detail-rim-corner',
+      // of an L the inner corner too
+      ...(estimate.layout.outline.length > 4 ? ['detail-inner-corner'] : []),
       'detail-base',
       'detail-footing',
       'detail-guard',

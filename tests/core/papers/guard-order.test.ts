@@ -47,8 +47,10 @@ describe('the order of work', () => {
 
   test('names the joists at which the deck is held to the house, and the marking of the hip', () => {
     // the first and the last joist that hang in each ledger
-    expect(steps[at(/uplift ties/)]).toMatch(/hold-downs to the house, at J\d+, J\d+/)
-    expect(card('Framing')).toMatch(/4 hold-downs \(2x10\) at J/)
+    expect(steps[at(/uplift ties/)]).toMatch(
+      /hold-downs to the house: J\d+, [^;]+ from the \w+ end of its wall’s ledger to its middle; J\d+, /,
+    )
+    expect(card('Framing')).toMatch(/4 hold-downs \(2x10\) of 1,500 lb to the house: J/)
     expect(steps[at(/^Mark ledger/)]).toContain('hip HP1 and HP2')
   })
 })

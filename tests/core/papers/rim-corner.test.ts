@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { innerCornerDetail } from '../../../core/papers/details/inner-corner-detail.ts'
 import { rimCornerDetail } from '../../../core/papers/details/rim-corner-detail.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
@@ -48,4 +49,19 @@ test('the corner between a rim and an end joist is drawn with the rim running th
 test('every deck that has an end joist square to a rim has that corner', () => {
   for (const name of ['l-shape', 'high-stairs-landing', 'picture-frame-l', 'largest'])
     expect(detailOf(name).made, name).not.toBeNull()
+})
+
+test('the inner corner of an L, where a rim ends at an end joist that runs on, is drawn with its nails', () => {
+  const { estimate } = detailOf('l-shape')
+  const made = innerCornerDetail(estimate)
+  const said = made?.notes.join(' ') ?? ''
+  // the wing is 120 in wide from 168 in on and 96 in deep: rim R3 begins at E3, which goes on to 166-1/2 in
+  expect(said).toContain('R3 and E3')
+  expect(made?.drawing.primitives.some(({ id }) => id === 'inner-corner-nail')).toBe(true)
+  const rule = estimate.takeoff.goods
+    .filter(({ sku }) => sku === 'nail-16d-common')
+    .map(({ cause }) => cause.rule)
+    .join(' ')
+  expect(rule).toContain('at an inner corner: 3 nails')
+  expect(innerCornerDetail(detailOf('high-stairs-landing').estimate)).toBeNull()
 })

@@ -6,6 +6,7 @@ import { fail, ok, printMoney, type Result } from '../units/index.ts'
 import { atThisBook } from './at-this-book.ts'
 import { workCalendar } from './calendar.ts'
 import { allowanceLines } from './lines/allowance-lines.ts'
+import { blockLines } from './lines/block-lines.ts'
 import { goodsLines } from './lines/goods-lines.ts'
 import { hoursWorked } from './lines/hours-worked.ts'
 import { jointLines } from './lines/joint-lines.ts'
@@ -44,7 +45,10 @@ export function priceJob(
   const labour = labourLines(job, kept.tasks, book, faults)
   if (faults.length > 0) return fail(faults)
 
-  const bought = withSources([...lumber, ...spareLines(spares, plans), ...goods], book)
+  const bought = withSources(
+    [...lumber, ...blockLines(takeoff.runs, plans), ...spareLines(spares, plans), ...goods],
+    book,
+  )
   const computed = [
     ...bought,
     ...joints.lines,

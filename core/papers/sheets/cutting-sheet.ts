@@ -1,6 +1,6 @@
 import type { Planned } from '../../estimate-types.ts'
-import { productName } from '../../pricing/index.ts'
-import { inches, printInches, printLength, toFeet } from '../../units/index.ts'
+import { BEHIND_JOINT, boardsForBlocks, jointBlocks, productName } from '../../pricing/index.ts'
+import { printInches, printLength, toFeet } from '../../units/index.ts'
 import { type BoardName, boardNames } from '../cutting/board-names.ts'
 import { endOf, isOffSquare, liesFlat } from '../cutting/cut-ends.ts'
 import { type SetUp, setUps } from '../cutting/set-ups.ts'
@@ -103,25 +103,24 @@ function productBlocks(
   ]
 }
 
-/** A foot of wood on either side of the joist carries an end each over the nails: common practice, no source. */
-const BEHIND_JOINT = inches(12)
-/** of a saw: blocks are no precise pieces */
-const KERF = inches(1 / 8)
-
-/** Two blocks behind each joint of rims are in the joints' price, and in no board's pieces: they come off what is left. */
-function rimBlocks(runs: PaperSource['estimate']['takeoff']['runs'], { plan }: Planned): readonly string[] {
-  const rims = new Map(runs.filter(({ kind }) => kind === 'rim').map((run) => [run.id, run]))
-  const joints = plan.joints.filter(({ runId }) => rims.has(runId))
-  if (joints.length === 0) return []
-  const wanted = 2 * joints.length
-  const found = plan.boards.reduce((sum, { offcut }) => sum + Math.floor(offcut / (BEHIND_JOINT + KERF)), 0)
-  const from =
-    found < wanted
-      ? `the offcuts of these boards give ${found === 0 ? 'none' : `${found} of ${wanted}`}: take the rest from scrap of this size, or buy a board more`
-      : 'cut them off offcuts before those are thrown away or go to the rack'
-  const count = joints.length === 1 ? 'One rim is jointed' : `Rims are jointed ${joints.length} times`
+/** Two blocks behind each joint of rims are among no board's pieces: they come off what is left, or off boards of their own. */
+function rimBlocks(
+  runs: PaperSource['estimate']['takeoff']['runs'],
+  { plan, onHand }: Planned,
+): readonly string[] {
+  const blocks = jointBlocks(runs, plan)
+  const { joints, wanted, found } = blocks
+  if (joints === 0) return []
+  const bought = boardsForBlocks(blocks, plan, onHand)
+  const boards =
+    bought === null
+      ? ''
+      : `${bought.count} × ${toFeet(bought.stock.length)} ft in the order ${bought.count === 1 ? 'is' : 'are'} for ${found === 0 ? 'them' : 'the others'}`
+  const off = 'cut them off offcuts before those are thrown away or go to the rack'
+  const from = found === wanted ? off : found === 0 ? boards : `offcuts give ${found} of ${wanted}, ${boards}`
+  const count = joints === 1 ? 'One rim is jointed' : `Rims are jointed ${joints} times`
   return [
-    `${count}: behind each joint a block of this size, ${printLength(BEHIND_JOINT)} long, is nailed along either side of the joist that ends there, one for each end of the rim. They are in the joint’s price and not among the pieces: ${from}.`,
+    `${count}: behind each joint a block of this size, ${printLength(BEHIND_JOINT)} long, is nailed along either side of the joist that ends there, one for each end of the rim. They are not among the pieces: ${from}.`,
   ]
 }
 

@@ -35,6 +35,10 @@ export function orderTable(
     const own = spares?.lines.filter((line) => line.classId === productKey(product)) ?? []
     const all = [
       ...plan.order.map((ordered) => ({ ...ordered, line: `lumber-${ordered.stockId}`, note: '' })),
+      ...plan.order.flatMap((ordered) => {
+        const line = `blocks-${ordered.stockId}`
+        return lines.has(line) ? [{ ...ordered, line, note: ', for blocks behind rim joints' }] : []
+      }),
       ...own.map((spare) => ({ ...spare, line: `spare-${spare.stockId}`, note: ', spare, goes back uncut' })),
     ]
     const shown = wanted === null ? all : all.filter(({ line }) => wanted.has(line))

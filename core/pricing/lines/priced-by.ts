@@ -9,7 +9,7 @@ export function withSources(lines: readonly Line[], book: PriceBook): readonly L
       for (const { id, date, supplier } of stockOffers(entry, book)) {
         if (date === undefined && supplier === book.supplier) continue
         const source = { date: date ?? book.date, supplier }
-        for (const line of [`lumber-${id}`, `spare-${id}`]) own.set(line, source)
+        for (const line of [`lumber-${id}`, `blocks-${id}`, `spare-${id}`]) own.set(line, source)
       }
   if (own.size === 0) return lines
   return lines.map((line) => {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { makeSheets } from '../../../core/papers/index.ts'
+import { makeSheets, orderTable } from '../../../core/papers/index.ts'
+import { printMoney } from '../../../core/units/index.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 import { workedJob } from '../../fixtures/worked-job.ts'
 
@@ -32,6 +34,39 @@ describe('the cutting sheet', () => {
     // the saw takes 1/8 in of each
     const feet = boards.reduce((sum, { offcut }) => sum + Math.floor(offcut / (12.125 * 32)), 0)
     expect(words[0]?.includes('cut them off offcuts')).toBe(feet >= 2)
+  })
+
+  it('and the order has a board for those that no offcut gives, priced with the others, named on both', () => {
+    const made = CATALOGUE.filter(({ file }) => ['wrap-hip.json', 'l-shape-free.json'].includes(file))
+    for (const { file, job } of made) {
+      const source = paperSource(job)
+      const { estimate } = source
+      const rims = new Set(estimate.takeoff.runs.filter(({ kind }) => kind === 'rim').map(({ id }) => id))
+      const [planned] = estimate.plans.filter(({ plan }) => plan.joints.some(({ runId }) => rims.has(runId)))
+      const joints = planned?.plan.joints.filter(({ runId }) => rims.has(runId)).length ?? 0
+      const left = planned?.plan.boards.reduce((sum, { offcut }) => sum + Math.floor(offcut / 388), 0) ?? 0
+      expect(left, file).toBeLessThan(2 * joints)
+      const bought = estimate.pricing.lines.filter(({ id }) => id.startsWith('blocks-'))
+      expect(bought, file).toHaveLength(1)
+      // a foot and a saw's cut each: so many feet of board as blocks are missing hold them, but for 1/8 in each
+      const [line] = bought
+      const long = planned?.plan.order.find(({ stockId }) => line?.id === `blocks-${stockId}`)?.length ?? 0
+      expect(((line?.thousandths ?? 0) / 1000) * Math.floor(long / 388)).toBeGreaterThanOrEqual(
+        2 * joints - left,
+      )
+      const rows = orderTable(estimate).rows.filter(({ product }) =>
+        product?.includes('for blocks behind rim'),
+      )
+      expect(rows.map(({ amount }) => amount)).toEqual(bought.map(({ amount }) => printMoney(amount)))
+      const words = makeSheets(source, ['cutting'])
+        .flatMap(({ blocks }) => blocks)
+        .flatMap((block) => (block.kind === 'text' ? [block.text] : []))
+      expect(
+        words.some((text) =>
+          text.includes(`${(line?.thousandths ?? 0) / 1000} × ${long / 384} ft in the order`),
+        ),
+      ).toBe(true)
+    }
   })
 
   it('tells of none where every rim comes whole', () => {

@@ -77,6 +77,11 @@ export function orderSheet(
       const long = offcut ? printLength(ordered.length) : `${toFeet(ordered.length)} ft`
       if (line !== undefined) write(line, `${product.size} × ${long}`, offcut ? 'offcut on hand' : '')
     }
+    for (const { stockId, length } of plan.order) {
+      const line = lines.find((one) => one.id === `blocks-${stockId}`)
+      if (line !== undefined)
+        write(line, `${product.size} × ${toFeet(length)} ft`, 'for blocks behind rim joints')
+    }
     for (const spare of estimate.spares?.lines ?? []) {
       if (spare.classId !== productKey(product)) continue
       const line = lines.find((one) => one.id === `spare-${spare.stockId}`)

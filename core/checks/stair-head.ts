@@ -10,6 +10,7 @@ import { judge } from './judge.ts'
 import { asColumn } from './post-height.ts'
 import { postReaction } from './post-reaction.ts'
 import { bearingOf, underSoil } from './soil.ts'
+import { type AlongJoist, alongJoist } from './stair-along-joist.ts'
 import { type Borne, borneByDeck } from './stair-head-load.ts'
 import type { Check, Finding } from './types.ts'
 import { squareFeetText } from './words.ts'
@@ -30,7 +31,8 @@ export function checkStairHead(context: CheckContext, stairs: StairPlan): readon
     ? ''
     : ` Base and cap there: listed for ${whole(Math.max(...reactions.map((one) => one ?? 0)) + brought)} lb or more.`
   const soil = onSoil(context, borne)
-  const found = inWood(context, borne)
+  const along = borne.beam === null ? alongJoist(context, stairs, borne) : null
+  const found = inWood(context, borne, along)
   const wood = found.reduce<Finding | null>(worse, null)
   const told = `Half of flight ${flight}, ${whole(pounds)} lb, hangs on the deck and brings up to ${whole(brought)} lb to ${at}, beside the deck's own load.${listed}`
   return [
@@ -47,12 +49,16 @@ export function checkStairHead(context: CheckContext, stairs: StairPlan): readon
       bad: `${told} That is too much.`,
       uncovered: `No table counts the ${whole(pounds)} lb of flight ${flight}`,
       remedy: 'Use a larger size there, wider bases, or a post under the head of the stairs.',
-      caution:
-        beam === null
-          ? `The ${whole(pounds)} lb hang along a joist: that joist, and the beam under it, are not reckoned with them; have them looked at.`
-          : '',
+      caution: beam === null ? alongWords(pounds, along) : '',
     }),
   ]
+}
+
+/** What is left to say of a flight that hangs along a joist: how the joist's ends are held, or that nothing of it is reckoned. */
+function alongWords(pounds: number, along: AlongJoist | null): string {
+  return along === null
+    ? `The ${whole(pounds)} lb hang along a joist: that joist, and the beam under it, are not reckoned with them; have them looked at.`
+    : `The ${whole(pounds)} lb hang along a joist, ${along.mark}: what holds either end of it is in no table with them, and must be listed for ${whole(along.atEnd)} lb more than for the deck alone.`
 }
 
 /** The footing that presses most by its area, with all of the half flight on it. */
@@ -81,8 +87,13 @@ function stepsOf({ load, job }: CheckContext, { flight, area, pounds, lever, bro
 }
 
 /** Joists and beam under their own worst and the flight's, and the posts as columns; none where the beam is not known. */
-function inWood(context: CheckContext, borne: Borne): readonly Finding[] {
-  return [joists(context, borne), beam(context, borne), columns(context, borne)].filter((one) => one !== null)
+function inWood(context: CheckContext, borne: Borne, along: AlongJoist | null): readonly Finding[] {
+  const beams = along === null ? [borne.beam] : along.beams
+  return [
+    along === null ? joists(context, borne) : along.finding,
+    ...beams.map((one) => beam(context, { ...borne, beam: one })),
+    columns(context, borne),
+  ].filter((one) => one !== null)
 }
 
 /** As many joists as stand under the flight's width share it, at the tip of their cantilever. */

@@ -77,6 +77,8 @@ type BlockKind =
       readonly whole?: true
       /** said where there are no rows */
       readonly empty: string
+      /** what the lines after it take that should not stand overleaf alone, points */
+      readonly follows?: number
     }
   | {
       readonly kind: 'drawing'

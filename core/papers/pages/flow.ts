@@ -52,6 +52,8 @@ export class Flow {
   readonly #pages: { marks: Mark[]; drawings: Placed[] }[] = []
   readonly #isTrial: boolean
   #columns: Columns | null = null
+  /** whether rows in columns are set a little closer, which saves a page */
+  isClose = false
   y = HEAD
 
   /** With a height of its own, points, what is written is only tried: whether it fits, and how much it takes. */
@@ -69,6 +71,7 @@ export class Flow {
   trial(height: number): Flow {
     const flow = new Flow(this.#sheet, this.options, height)
     flow.width = this.width
+    flow.isClose = this.isClose
     return flow
   }
 
@@ -90,6 +93,10 @@ export class Flow {
   print(length: Ticks): string {
     const words = printLength(length)
     return this.options.metric === true ? metricText(words) : words
+  }
+
+  get isInColumns(): boolean {
+    return this.#columns !== null
   }
 
   get isFresh(): boolean {

@@ -11,6 +11,10 @@ const MOST_COLUMNS = 4
 const BEFORE = 8
 /** Columns that do not end on a page are not begun in less than this share of it. */
 const LEAST_SHARE = 0.3
+/** What ends on a page of its own is not begun on less than this share of one before it. */
+const LEAST_OF_TWO = 0.5
+/** So little stands in one column, points: side by side its parts would be hard to see as one. */
+const LITTLE = 140
 /** Columns are made alike to so many points. */
 const FINE = 12
 /** Higher than anything that is tried for its height. */
@@ -32,15 +36,23 @@ export function inColumns(flow: Flow, blocks: readonly Block[], write: (flow: Fl
     write(trial)
     return trial.count === 1
   }
+  const alone = flow.trial(ENDLESS)
+  write(alone)
+  if (alone.y - alone.top <= Math.min(LITTLE, flow.room)) {
+    write(flow)
+    return
+  }
   const counts = Array.from({ length: most - 1 }, (_, i) => i + 2)
   const ending = (): number | undefined => counts.find((count) => fits(count, flow.room))
+  const endsOnOne = counts.some((count) => fits(count, flow.whole))
   if (!flow.isFresh) flow.y += BEFORE
   let ends = ending()
-  if (ends === undefined && flow.room < flow.whole * LEAST_SHARE) {
+  if (ends === undefined && flow.room < flow.whole * (endsOnOne ? LEAST_OF_TWO : LEAST_SHARE)) {
     flow.need(flow.whole)
     ends = ending()
   }
   const count = ends ?? most
+  flow.isClose = ends === undefined && savesPage(flow, count, write)
   const height = ends === undefined ? null : leastHeight(flow.room, (high) => fits(count, high))
   const tail = ends === undefined ? leastTail(flow, count, write) : null
   flow.beginColumns(count)
@@ -48,6 +60,20 @@ export function inColumns(flow: Flow, blocks: readonly Block[], write: (flow: Fl
   if (tail !== null) flow.limitTail(tail.page, tail.height)
   write(flow)
   flow.endColumns()
+  flow.isClose = false
+}
+
+/** Whether rows set closer leave nothing for the last page. */
+function savesPage(flow: Flow, count: number, write: (flow: Flow) => void): boolean {
+  const pages = (isClose: boolean): number => {
+    const trial = flow.trial(flow.whole)
+    trial.isClose = isClose
+    trial.y = flow.y
+    trial.beginColumns(count)
+    write(trial)
+    return trial.count
+  }
+  return pages(true) < pages(false)
 }
 
 /** How high the columns of the last of several pages are, so that they end alike there. */

@@ -47,16 +47,19 @@ export function tableBlock(flow: Flow, block: Extract<Block, { kind: 'table' }>)
   flow.y += 8
 }
 
-/** Closer where that leaves nothing for another page, of which it would take a few rows; in columns rows stand as usual. */
+/** Closer where that leaves nothing for another page, of which it would take a few rows; in columns, where the columns do. */
 function padFor(
   flow: Flow,
   block: Extract<Block, { kind: 'table' }>,
   texts: readonly (readonly string[])[],
 ): number {
-  if (block.columns !== undefined) return PAD.usual
+  if (flow.isInColumns) return flow.isClose ? PAD.close : PAD.usual
   const over = block.table.title === '' ? 0 : HEADING
   const pages = (pad: number): number =>
-    Math.ceil((new RowWriter(flow, block, pad).whole(texts) + over + flow.y - flow.top) / flow.page)
+    Math.ceil(
+      (new RowWriter(flow, block, pad).whole(texts) + over + (block.follows ?? 0) + flow.y - flow.top) /
+        flow.page,
+    )
   return pages(PAD.close) < pages(PAD.usual) ? PAD.close : PAD.usual
 }
 

@@ -11,6 +11,8 @@ import { hardwareTable } from '../tables/hardware-table.ts'
 import { orderTable } from '../tables/order-table.ts'
 import { tableOf } from '../tables/table.ts'
 
+/** The caution, the sum and a word on it after the goods, points. */
+const AFTER_GOODS = 60
 /** To be filled in by hand. */
 const BLANK = '_'.repeat(40)
 
@@ -65,6 +67,7 @@ function orderSheet(source: PaperSource, asked: Asked, at: number, held: Held): 
         kind: 'table',
         table: hardwareTable(estimate, book.goods, asked.lines, free),
         tick: true,
+        follows: AFTER_GOODS,
         empty: isHeld ? 'No hardware is free to be bought.' : 'No hardware is bought.',
       },
       ...(at === 0 && braces !== null ? [{ kind: 'text', text: braces } satisfies Block] : []),

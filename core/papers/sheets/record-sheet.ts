@@ -20,19 +20,23 @@ import type { PaperTable } from '../types.ts'
  */
 export function recordSheet(source: PaperSource): Sheet {
   const { job } = source.estimate
+  const blocks = isBegun(job) ? writtenDown(source) : toFill(source)
+  const facts = blocks.findIndex(({ kind }) => kind === 'facts')
   return {
     id: 'record',
     title: 'Job record',
     audience: 'office',
     across: true,
     blocks: [
-      ...(isBegun(job) ? writtenDown(source) : toFill(source)),
+      ...blocks.slice(0, facts + 1),
+      // before the tables: after them it would often stand on a page of its own
       {
         kind: 'heading',
         together: 'otherwise',
         text: 'What was otherwise than drawn, and what we do next time',
       },
       { kind: 'signatures', together: 'otherwise', lines: ['', '', ''] },
+      ...blocks.slice(facts + 1),
     ],
   }
 }

@@ -106,3 +106,40 @@ describe('a table that a page has almost room for', () => {
     }
   })
 })
+
+test('a list in columns that would leave a row for another page is set closer too', () => {
+  const rows = (count: number) =>
+    Array.from({ length: count }, (_, i) => ({ what: `good ${i + 1}`, at: `${i}` }))
+  const pages = (count: number) =>
+    layOutPages(
+      [
+        {
+          id: 'framing',
+          title: 'Plan',
+          audience: 'crew',
+          across: false,
+          blocks: [
+            {
+              kind: 'table',
+              columns: 'members',
+              empty: '',
+              table: {
+                id: 'members',
+                title: '',
+                columns: [
+                  { key: 'what', label: 'W'.repeat(26), align: 'left' },
+                  { key: 'at', label: 'At', align: 'left' },
+                ],
+                rows: rows(count),
+              },
+            },
+          ],
+        },
+      ],
+      ABOUT,
+      { paper: 'letter', scale: null },
+    ).length
+  // two columns of 39 rows as usual, of 43 or more closer; 170 rows take a third page either way
+  expect([78, 82, 170].map(pages)).toEqual([1, 1, 2])
+  expect(pages(2 * 78 + 1)).toBe(2)
+})

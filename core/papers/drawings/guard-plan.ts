@@ -78,7 +78,9 @@ function guardPlan(design: Design, guard: GuardPlan, level: Level | null): Drawi
       ...(isAtHouse ? houseWalls(design) : []),
       ...edges,
       // what is written in the stairs stands on the framing plan; here the posts' marks do
-      ...planStairs({ ...design, stairs: down }).filter(({ kind }) => kind !== 'text'),
+      ...planStairs({ ...design, stairs: down }).filter(
+        ({ kind }) => kind !== 'text' && kind !== 'dimension',
+      ),
       ...planGuard(design),
       ...guard.stretches.flatMap(placesOf),
       ...stairMarks(guard, down),

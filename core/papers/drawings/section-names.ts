@@ -80,6 +80,7 @@ export function beyondNames({ frame }: Design, seen: readonly Member[]): readonl
             y0: Math.min(...plies.map(({ y0 }) => y0)),
             y1: Math.max(...plies.map(({ y1 }) => y1)),
             z0: Math.min(...plies.map(({ z0 }) => z0)),
+            z1: Math.max(...plies.map(({ z1 }) => z1)),
           },
         ]
   })
@@ -95,10 +96,11 @@ export function beyondNames({ frame }: Design, seen: readonly Member[]): readonl
             kind: 'text',
             id: first.id,
             layer: 'marks',
-            x: (first.y0 + first.y1) / 2,
-            y: up(first.z0 - inches(5)),
+            // on the yard's side of one that is seen from its end: its post stands under it
+            ...(first.y1 - first.y0 > WORDS
+              ? { x: (first.y0 + first.y1) / 2, y: up(first.z0 - inches(5)), anchor: 'middle' }
+              : { x: first.y1 + BESIDE, y: up((first.z0 + first.z1) / 2), anchor: 'start' }),
             text: `${[first, ...others].map(({ mark }) => mark).join(', ')} beyond`,
-            anchor: 'middle',
             size: 'small',
           },
         ],

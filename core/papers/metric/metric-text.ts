@@ -4,9 +4,9 @@ const SMALL = 10
 
 /** `23'-6 1/2"`, `7 3/4"`, `3/8"` as lengths are printed. */
 const CARPENTERS = /(-?)(?:(\d+)'-)?(?:(\d+) (\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:\.\d+)?))"/g
-/** `150 1/2 in`, `0.5 in`; not the word "in" of a sentence, nor a scale. */
+/** `150 1/2 in`, `0.5 in`; not the word "in" of a sentence, nor a scale, nor by what screws and bolts are sold. */
 const INCHES =
-  /(?<![\d./]|\d-)(-?)(?:(\d+) (\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:\.\d+)?)) in(?![\w-])(?! (?:the|all|a|an|it|this|that|each|every|one|two|order|its|=)\b)(?! \d)(?! =)/g
+  /(?<![\d./]|\d-)(-?)(?:(\d+) (\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:\.\d+)?)) in(?![\w-])(?! (?:(?:lag|carriage|anchor|header) (?:screw|bolt)|bolt)s?\b)(?! (?:the|all|a|an|it|this|that|each|every|one|two|order|its|=)\b)(?! \d)(?! =)/g
 /** `1-1/2`, as scales and stock are named, is no length of its own. */
 const RANGES = /(\d+(?:\.\d+)?) to (?=\d+(?:\.\d+)? in\b)/g
 
@@ -16,6 +16,7 @@ const RANGES = /(\d+(?:\.\d+)?) to (?=\d+(?:\.\d+)? in\b)/g
  */
 export function metricText(text: string): string {
   return text
+    .replaceAll('for each inch', 'for each 25.4 mm')
     .replace(RANGES, (_, low: string) => `${low} in to `)
     .replace(
       CARPENTERS,

@@ -17,6 +17,9 @@ describe('lengths in millimetres', () => {
     ['150 1/2 in', '3823 mm'],
     ['between 6.5 to 8.5 in from it', 'between 165 mm to 216 mm from it'],
     ['from 2\'-0" to 4\'-0"', 'from 610 mm to 1219 mm'],
+    ['by 9/16" for each inch that the two differ', 'by 14 mm for each 25.4 mm that the two differ'],
+    ['1/2 in lag screws at 15 in on centre', '1/2 in lag screws at 381 mm on centre'],
+    ['two 1/2 in bolts, 2 in off the edge', 'two 1/2 in bolts, 51 mm off the edge'],
   ])('%j is %j', (words, shown) => {
     expect(metricText(words)).toBe(shown)
   })

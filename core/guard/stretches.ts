@@ -110,6 +110,7 @@ export function layStretches(
           mitres: [mitreOf(ends[0]), mitreOf(ends[1])],
           posts,
           bays: [...moved[0], ...bays, ...moved[1]],
+          closed: [faceOf(ends[0], edge) !== null, faceOf(ends[1], edge) !== null],
         }
       }),
     )
@@ -140,12 +141,12 @@ function movedEnds(
     nearFace !== null
       ? between(nearFace, first - post / 2)
       : isFar(near, first - a)
-        ? [fillBay(job, { from: Math.max(0, a - post / 2 - APART), to: first - post / 2 }, false)]
+        ? between(Math.max(0, a - post / 2 - APART), first - post / 2)
         : [],
     farFace !== null
       ? between(last + post / 2, edge.length - farFace)
       : isFar(far, b - last)
-        ? [fillBay(job, { from: last + post / 2, to: Math.min(edge.length, b + post / 2 + APART) }, false)]
+        ? between(last + post / 2, Math.min(edge.length, b + post / 2 + APART))
         : [],
   ]
 }

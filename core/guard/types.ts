@@ -59,6 +59,8 @@ export interface GuardStretch {
   readonly mitres: readonly [number, number]
   readonly posts: readonly GuardPost[]
   readonly bays: readonly GuardBay[]
+  /** whether rails past its first and its last post end at a post of the next edge */
+  readonly closed: readonly [boolean, boolean]
 }
 
 /** What holds a post of the deck or of a landing besides the board along its edge: blocks of its own and of the frame. */

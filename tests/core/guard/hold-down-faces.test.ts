@@ -93,3 +93,27 @@ it('where a hip takes the corner, the order holds what two posts there need', ()
   expect(held.lines.get('good-guard-hold-down')?.thousandths).toBe(2000)
   expect(held.holds.some(({ what }) => what.includes('GP7') && what.includes('GP17'))).toBe(true)
 })
+
+describe.each(CATALOGUE)('the rails round $file', ({ job }) => {
+  it('end at posts, or the check of the guard names the post past which they reach', () => {
+    const { guard, checks } = madeOf(job)
+    const posts = guard?.members.filter(({ role }) => role === 'guard post') ?? []
+    const loose = (guard?.stretches ?? []).flatMap(({ edge, behind, bays, posts: own }) =>
+      bays.flatMap(({ from, to }) => {
+        const ends = [from - inches(0.5), to + inches(0.5)].map((along): Place => {
+          const back = behind + inches(1.75)
+          return [
+            edge.near.x + along * edge.along.x - back * edge.out.x,
+            edge.near.y + along * edge.along.y - back * edge.out.y,
+          ]
+        })
+        if (ends.every((end) => posts.some((post) => inside(corners(post), end)))) return []
+        const last = to < (own[0]?.at ?? 0) ? own[0] : own.at(-1)
+        return posts.filter(({ id }) => id === last?.id).map(({ mark }) => mark)
+      }),
+    )
+    const told = checks.find(({ id }) => id === 'guard-make')?.remedy ?? ''
+    for (const mark of loose) expect(told, mark).toMatch(new RegExp(`Rails reach past .*\\b${mark}\\b`))
+    if (loose.length === 0) expect(told).not.toContain('Rails reach past')
+  })
+})

@@ -1,7 +1,7 @@
 import type { Job } from '../job/index.ts'
-import { spanTableLoad, tabledBeamSpan, tabledJoistSpan } from '../rules/index.ts'
+import { governingLoad, spanTableLoad, tabledBeamSpan, tabledJoistSpan } from '../rules/index.ts'
 import type { Platform } from '../stairs/index.ts'
-import { printLength } from '../units/index.ts'
+import { printLength, toFeet } from '../units/index.ts'
 import { atMost, worse } from './finding.ts'
 import { judge } from './judge.ts'
 import type { Check } from './types.ts'
@@ -29,6 +29,12 @@ export function checkLanding(job: Job, platform: Platform): Check {
     bad: `The landing, ${printLength(platform.width)} by ${printLength(platform.depth)}, spans too far.`,
     uncovered: 'No table row covers the landing’s joists and beams',
     remedy: 'Make the landing smaller, or the joists deeper.',
-    caution: 'A flight of stairs bears on its edge and is not in the tables. Brace it against the deck.',
+    caution: `A flight of stairs bears on its edge and is not in the tables. Brace it against the deck. Angles at the ends of its outermost joists: listed for ${endLoad(job, platform)} lb or more.`,
   })
+}
+
+/** lb at one end of an outermost joist: half a spacing of the landing over half of its depth. */
+function endLoad({ site, frame }: Job, { depth }: Platform): number {
+  const area = toFeet(frame.joists.spacing / 2) * toFeet(depth / 2)
+  return Math.ceil((governingLoad(site.liveLoad, site.snowLoad) + site.deadLoad) * area)
 }

@@ -153,7 +153,17 @@ export function framePlatform(
     },
     members: [...plies, ...joists, ...decking, ...posts.members],
     connectors: [
-      connector('landing hanger', 2 * joists.length, 'One hanger at either end of each joist of the landing'),
+      connector(
+        'landing hanger',
+        2 * (joists.length - 2),
+        'One hanger at either end of each joist of the landing but the outermost',
+      ),
+      // the beams end flush with the outermost joists: half of a hanger would hang in the air
+      connector(
+        'landing end angle',
+        4,
+        'One angle in the corner at either end of the outermost joists of the landing, where the beams’ ends leave a hanger no room',
+      ),
       connector(
         'landing post base',
         posts.members.length,

@@ -133,6 +133,7 @@ export type StairConnectorKind =
   | 'header bolt'
   | 'tread bracket'
   | 'landing hanger'
+  | 'landing end angle'
   | 'landing post base'
   | 'landing post cap'
 

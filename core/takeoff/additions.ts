@@ -1,7 +1,7 @@
 import type { Connector, ConnectorKind, Frame, Member } from '../frame/index.ts'
 import type { GuardPlan } from '../guard/index.ts'
 import type { Job } from '../job/index.ts'
-import type { StairPlan } from '../stairs/index.ts'
+import type { StairConnectorKind, StairPlan } from '../stairs/index.ts'
 
 /** What stands on or beside the frame and is taken off with it: no stairs, and null, where the job asks for none. */
 export interface Additions {
@@ -24,14 +24,20 @@ export function withAdditions(job: Job, frame: Frame, { stairs, guard }: Additio
 
 const METAL = {
   'landing hanger': 'joist hanger',
+  'landing end angle': 'end joist angle',
   'landing post base': 'post base',
   'landing post cap': 'post cap',
 } as const satisfies { readonly [kind: string]: ConnectorKind }
 
+function isMetal(kind: StairConnectorKind): kind is StairConnectorKind & keyof typeof METAL {
+  return Object.hasOwn(METAL, kind)
+}
+
 function landingMetal(job: Job, stairs: StairPlan): readonly Connector[] {
   return stairs.connectors.flatMap(({ kind, count, cause }) => {
-    if (kind !== 'landing hanger' && kind !== 'landing post base' && kind !== 'landing post cap') return []
-    const size = kind === 'landing hanger' ? job.frame.joists.size : job.frame.postSize
+    if (!isMetal(kind) || count === 0) return []
+    const size =
+      kind === 'landing post base' || kind === 'landing post cap' ? job.frame.postSize : job.frame.joists.size
     return [{ kind: METAL[kind], size, count, at: cause.ids, cause }]
   })
 }

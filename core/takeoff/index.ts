@@ -5,7 +5,7 @@ export { AT_LEDGER_JOINT, type LedgerColumn, ledgerColumns } from './ledger-colu
 export { spacingFor } from './ledger-fasteners.ts'
 export { nailedJoints } from './nails.ts'
 export { skus } from './skus.ts'
-export { stairNails } from './stair-goods.ts'
+export { END_NAILS, stairNails } from './stair-goods.ts'
 export { stepNails } from './step-goods.ts'
 export { takeOff } from './take-off.ts'
 export { taskRates } from './task-rates.ts'

@@ -30,7 +30,7 @@ export function stairGoods(whole: Job, stairs: StairPlan): readonly GoodShare[] 
   const job = jobOfStairs(whole, stairs.branch)
   return [
     ...stairs.connectors.flatMap((one) => connectorGoods(one, stairs)),
-    ...stripNailed(stairs).map(nailPounds),
+    ...[...stripNailed(stairs), ...landingNailed(stairs)].map(nailPounds),
     ...plyNailed(stairs).map(nailPounds),
     ...screws(job, stairs),
     ...handrail(stairs),
@@ -131,6 +131,26 @@ function plyNailed({ members }: StairPlan): readonly Nailed[] {
   )
 }
 
+/** Through the beam's inner ply into the end of a landing's outermost joist: as a rim is nailed to joists, common practice, no source. */
+export const END_NAILS = 3
+
+function landingNailed({ connectors, members }: StairPlan): readonly Nailed[] {
+  const ends = connectors.find(({ kind }) => kind === 'landing end angle')?.count ?? 0
+  return ends === 0
+    ? []
+    : [
+        {
+          nail: '16d common',
+          count: END_NAILS * ends,
+          each: `${END_NAILS} into each end`,
+          joint: 'landing’s beam into the end of an outermost joist',
+          says: 'common practice, no source',
+          fields: ['stairs.kind'],
+          ids: members.flatMap(({ role, id }) => (role === 'landing joist' ? [id] : [])),
+        },
+      ]
+}
+
 /** Every kind of joint of stairs that is nailed. */
 export function stairNails(plans: readonly StairPlan[]): readonly Nailed[] {
   return plans.flatMap((plan) => [
@@ -138,6 +158,7 @@ export function stairNails(plans: readonly StairPlan[]): readonly Nailed[] {
       isNailed(kind) ? nailed(kind, count, cause) : [],
     ),
     ...stripNailed(plan),
+    ...landingNailed(plan),
     ...plyNailed(plan),
   ])
 }

@@ -1,5 +1,6 @@
 import type { Member } from '../../frame/index.ts'
 import type { Platform, StairPlan } from '../../stairs/index.ts'
+import { END_NAILS } from '../../takeoff/index.ts'
 import { printLength, ticks } from '../../units/index.ts'
 
 /** How a landing between flights is framed and held, by its marks; null of stairs without one. */
@@ -17,7 +18,7 @@ export function landingWords({
     `beams ${marks(of('landing beam'))}, two plies each${platform.faced > 0 ? ` and before the outer one a third board, ${of('landing beam').at(-1)?.mark}` : ''}, on posts ${marks(of('landing post'))}`,
     ...beamAtEdge(platform, of('landing post')),
     `${count('landing post base')} post bases and ${count('landing post cap')} caps`,
-    `joists ${marks(of('landing joist'))} hung between the beams, tops flush, in ${count('landing hanger')} landing hangers, every hole filled`,
+    `joists ${marks(of('landing joist'))} hung between the beams, tops flush, in ${count('landing hanger')} landing hangers, every hole filled; the outermost, flush with the beams’ ends, which leave a hanger no room, by ${count('landing end angle')} end joist angles in the corners and ${END_NAILS} nails 16d through the beam’s inner ply into each end, before the outer ply is nailed on (common practice, no source)`,
     `top of its boards ${printLength(ticks(Math.round((flights[0]?.topLevel ?? 0) - platform.level)))} under the top of the decking and ${printLength(ticks(Math.round(totalRise - (flights[0]?.topLevel ?? 0) + platform.level)))} over the foot of the stairs`,
   ].join('; ')
 }

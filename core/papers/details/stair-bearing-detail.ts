@@ -131,7 +131,7 @@ function headDetail({ job, stairs, flight, pattern }: Hung, isDeck: boolean): De
       {
         at: [inches(1), lower - inches(1)],
         to: [inches(6), bottom + inches(8)],
-        text: `The stringers’ heads stand from ${printInches(nearestTick(head))} to ${printInches(nearestTick(lower))} under the boards above: a sloped hanger at each, its seat on the header, every hole filled.`,
+        text: `The stringers’ heads stand from ${printInches(nearestTick(head))} to ${printInches(nearestTick(lower))} under the boards above: a sloped hanger at each, its seat on the header, every hole filled. The two outer ones stand flush with the header’s ends: their hangers have flanges turned in, or a plate behind.`,
       },
       {
         at: [flight.over / 2, board / 2],

@@ -73,6 +73,14 @@ function boltLength(through: number): string {
   return printInches(ticks(Math.ceil((through + inches(guardBolts.beyondWood)) / step - 1e-9) * step))
 }
 
+/** Outer stringers stand flush with the ends of their header, where a flange turned out has nothing behind it. */
+export function stringerHangerNote({ stairs }: Pick<Source, 'stairs'>): string {
+  const flights = stairs.reduce((sum, one) => sum + one.flights.length, 0)
+  return flights === 0
+    ? ''
+    : `${2 * flights} of them for outer stringers, flush with the ends of their header: flanges turned in, or a plate behind; where the yard has none, ask the designer before the stringers are cut`
+}
+
 /** What stands behind a ledger most often: the greatest sheathing of the table's row, and a band of one board. */
 const SHEATHING = inches(0.5)
 const BAND = inches(1.5)

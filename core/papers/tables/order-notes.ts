@@ -4,7 +4,7 @@ import { joistsAtHipEnd } from '../build/at-hip-end.ts'
 import { boltLengthWords, stairBoltWords } from '../build/guard-post-bolts.ts'
 import { mitredPosts } from '../order/mitred-posts.ts'
 import { hangerHands } from './hanger-hands.ts'
-import { anchorNote, capNote, lagNote, throughBoltNote } from './metal-notes.ts'
+import { anchorNote, capNote, lagNote, stringerHangerNote, throughBoltNote } from './metal-notes.ts'
 
 type Source = Pick<Estimate, 'frame' | 'job' | 'guard' | 'stairs'>
 
@@ -28,6 +28,7 @@ function noteOf(sku: string, source: Source, part: 'free' | 'held' | null): stri
   if (sku === 'guard-hold-down' || sku === 'hold-down-1500lb')
     return 'with the screws or nails that its sheet names, in its bag or asked for with it'
   if (sku === 'handrail-bracket') return 'with its screws, long enough for 1 in in the wood behind'
+  if (sku === 'stringer-hanger') return stringerHangerNote(source)
   if (sku === 'ledger-bolt-1/2') return throughBoltNote(source)
   if (sku === 'anchor-bolt-1/2') return anchorNote(source)
   if (sku === 'carriage-bolt-1/2') {

@@ -2,6 +2,7 @@ import type { Planned } from '../../estimate-types.ts'
 import { BEHIND_JOINT, boardsForBlocks, jointBlocks, productName } from '../../pricing/index.ts'
 import { printInches, printLength, toFeet } from '../../units/index.ts'
 import { type BoardName, boardNames } from '../cutting/board-names.ts'
+import { hasClimbing, withClimbingCuts } from '../cutting/climbing-cuts.ts'
 import { endOf, isOffSquare, liesFlat } from '../cutting/cut-ends.ts'
 import { type SetUp, setUps } from '../cutting/set-ups.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
@@ -73,7 +74,8 @@ function productBlocks(
   nameOfBoard: BoardName,
   keepFrom: number,
 ): readonly Block[] {
-  const groups = setUps(planned)
+  const climbers = guard?.members ?? []
+  const groups = setUps(withClimbingCuts(planned, climbers))
   const rips = ripWords(frame.members, planned)
   const about = turnedAbout([...frame.members, ...(guard?.members ?? [])], planned)
   const longest = Math.max(...groups.map(({ length }) => length))
@@ -83,6 +85,7 @@ function productBlocks(
     { kind: 'heading', text: `${productName(product)}: ${count} ${count === 1 ? 'board' : 'boards'}` },
     ...[
       ...howDrawn([...frame.members, ...(guard?.members ?? [])], planned),
+      ...(hasClimbing(planned, climbers) ? [CLIMBING] : []),
       ...rimBlocks(takeoff.runs, planned),
     ].map((text): Block => ({ kind: 'text', tone: 'soft', text })),
     ...groups.map(
@@ -102,6 +105,9 @@ function productBlocks(
     ),
   ]
 }
+
+const CLIMBING =
+  'Rails, caps and posts beside stairs are drawn as they are sawn: a rail lying on its face, its two cuts parallel across it; a cap on its edge, its two bevels parallel through its thickness; a post on a side that faces along the stairs. Saw one and hold it in its place before the others.'
 
 /** Two blocks behind each joint of rims are among no board's pieces: they come off what is left, or off boards of their own. */
 function rimBlocks(

@@ -8,7 +8,7 @@ import { landingBracingWords } from './landing-bracing.ts'
 import { landingWords } from './landing-words.ts'
 import { lastCardTitle } from './last-card.ts'
 import { layWords } from './lay-words.ts'
-import { atLandingWords, headWords, padAnchorWords } from './stair-bearing-words.ts'
+import { atLandingWords, headWords, padAnchorWords, treadOrderWords } from './stair-bearing-words.ts'
 
 /** Decking, stairs, guard, the last inspection. */
 export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] {
@@ -77,6 +77,7 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
               }),
               ...stairs.flatMap((one) => padAnchorWords(one)),
               ...stairPostWords(estimate),
+              ...stairs.flatMap((one) => treadOrderWords(one)).slice(0, 1),
             ],
           },
         ]

@@ -1,7 +1,7 @@
 import type { Member } from '../../frame/index.ts'
-import type { Platform, StairPlan } from '../../stairs/index.ts'
+import type { PlacedFlight, Platform, StairPlan } from '../../stairs/index.ts'
 import { END_NAILS } from '../../takeoff/index.ts'
-import { printLength, ticks } from '../../units/index.ts'
+import { printInches, printLength, ticks } from '../../units/index.ts'
 
 /** How a landing between flights is framed and held, by its marks; null of stairs without one. */
 export function landingWords({
@@ -19,8 +19,19 @@ export function landingWords({
     ...beamAtEdge(platform, of('landing post')),
     `${count('landing post base')} post bases and ${count('landing post cap')} caps`,
     `joists ${marks(of('landing joist'))} hung between the beams, tops flush, in ${count('landing hanger')} landing hangers, every hole filled; the outermost, flush with the beams’ ends, which leave a hanger no room, by ${count('landing end angle')} end joist angles in the corners and ${END_NAILS} nails 16d through the beam’s inner ply into each end, before the outer ply is nailed on (common practice, no source)`,
+    ...boardsOver(of('landing decking'), flights.at(-1)),
     `top of its boards ${printLength(ticks(Math.round((flights[0]?.topLevel ?? 0) - platform.level)))} under the top of the decking and ${printLength(ticks(Math.round(totalRise - (flights[0]?.topLevel ?? 0) + platform.level)))} over the foot of the stairs`,
   ].join('; ')
+}
+
+/** What its boards are, and by how much they make the nosing where the lower flight leaves. */
+function boardsOver(boards: readonly Member[], lower: PlacedFlight | undefined): readonly string[] {
+  const [first] = boards
+  const last = boards.at(-1)
+  if (first === undefined || last === undefined || lower === undefined) return []
+  return [
+    `its boards ${marks(boards)} ${printLength(first.length)} long, the first at the edge away from the deck${last.ripTo === null ? '' : `, the last ripped to ${printInches(last.ripTo)}`}; where the lower flight leaves they reach ${printInches(lower.over)} over, as each tread does`,
+  ]
 }
 
 /** Caps are made for a beam on a post's middle: one that stands at its edge is told, for those who buy and set them. */

@@ -55,6 +55,18 @@ export function topStepWords(
   ].join(' ')
 }
 
+/** In which order boards go on the stringers, and what to measure before they are fastened. */
+export function treadOrderWords({ tread, patterns: [pattern] }: StairPlan): readonly string[] {
+  if (pattern === undefined) return []
+  const boards =
+    tread.riserBoard > 0
+      ? 'From the foot up: a riser board on its rise cuts, then the tread under it, its rear edge against that board'
+      : 'From the foot up, each tread with its rear edge at the rise cut'
+  return [
+    `${boards}; but for the uppermost each nosing is ${printInches(tread.nosing)}. Before they are fastened measure from nosing to nosing, from the boards above too: ${printInches(pattern.run)} at every step, none 3/8 in off another.`,
+  ]
+}
+
 /** How flights end and begin at the landing between them; null of stairs without one. */
 export function atLandingWords({ members, patterns, flights, platform }: StairPlan): string | null {
   if (platform === null) return null

@@ -224,7 +224,7 @@ function finalItems({ stairs, checks }: Source): readonly string[] {
     'Guard: nothing passes a 4 in ball, 36 in high or more, holds a person who leans on it',
     ...(stairs.length > 0
       ? [
-          'Stairs: risers equal within 3/8 in and no more than 7 3/4 in, treads 10 in or more, handrail from four risers',
+          'Stairs: risers equal within 3/8 in and no more than 7 3/4 in, treads 10 in or more and equal within 3/8 in from nosing to nosing, the first too, handrail from four risers',
         ]
       : []),
     'Decking fastened at every joist; no nail or screw stands proud',

@@ -111,6 +111,21 @@ describe('what stairs hang on, stand on and where their pad lies', () => {
     expect(told('inspections')).toContain('20 header bolts, nuts tight')
   })
 
+  test('is a landing whose boards reach over by the nosing, and an order of boards that keeps every step equal', () => {
+    // 37 + 7/8 in over the edge: six boards and gaps of 5-5/8 in are 33-3/4, 4-1/8 in are left for the seventh
+    for (const id of ['stairs', 'steps'] as const)
+      expect(told(id)).toContain(
+        `its boards LD1 to LD7 4'-0" long, the first at the edge away from the deck, the last ripped to 4 1/8 in; where the lower flight leaves they reach 7/8 in over`,
+      )
+    expect(told('steps')).toContain('a riser board on its rise cuts, then the tread under it')
+    expect(told('steps')).toContain('10 1/4 in at every step')
+    // 1-7/8 in of riser board and nosing less the deck's 1 in, and less the landing's 7/8 in
+    expect(told('stairs')).toContain(
+      'The uppermost run of the stringers is therefore 9 3/8 in, 7/8 in shorter',
+    )
+    expect(told('stairs')).toContain('The uppermost run of the stringers is therefore 9 1/4 in, 1 in shorter')
+  })
+
   test('is the pad by its distances, in the steps too, which dig what the cost charges', () => {
     const place = `from 12'-3 1/8" to 16'-3 1/8" out from the rim’s face of the front side, and from 0" to 4'-0" along it`
     expect(told('stairs')).toContain(place)

@@ -87,6 +87,8 @@ type BlockKind =
       readonly layers: readonly Layer[]
       /** largest share of a page's height that it may take, 0 to 1 */
       readonly share?: number
+      /** a part seen near: as large as fits, for a scale that is stated is that of plans, sections and elevations */
+      readonly near?: true
       /** not to scale: said so, without a bar */
       readonly sketch?: boolean
       /** points of room that what follows wants on the same page */

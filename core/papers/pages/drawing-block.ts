@@ -29,7 +29,7 @@ export function drawingBlock(flow: Flow, block: DrawingBlock, alike: number | nu
   const extent = { w: drawing.x1 - drawing.x0, h: drawing.y1 - drawing.y0 }
   const denominator = scaleAmong(flow, block, alike)
   const { scale: stated } = flow.options
-  const asStated = stated === null || denominator === stated
+  const asStated = stated === null || block.near === true || denominator === stated
   const scale = POINTS_PER_TICK / denominator
   const height = extent.h * scale
   flow.need(drawingRoom(flow, block, alike))
@@ -58,10 +58,10 @@ function scaleAmong(flow: Flow, block: DrawingBlock, alike: number | null): numb
 }
 
 /** 1 : n at which it fits by itself. */
-function ownScale(flow: Flow, { drawing, share = 1 }: DrawingBlock): number {
+function ownScale(flow: Flow, { drawing, share = 1, near }: DrawingBlock): number {
   const extent = { w: drawing.x1 - drawing.x0, h: drawing.y1 - drawing.y0 }
   const room = { w: flow.width, h: flow.whole * share - CAPTION }
-  return scaleFor(extent, room, flow.options.paper, flow.options.scale)
+  return scaleFor(extent, room, flow.options.paper, near === true ? null : flow.options.scale)
 }
 
 /** The one scale, as 1 : n, of drawings that are drawn alike, by their common name. */

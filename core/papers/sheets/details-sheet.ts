@@ -50,7 +50,7 @@ export function detailsSheet({ estimate }: PaperSource): Sheet {
     across: false,
     blocks: [
       ...made.flatMap(({ drawing, notes }): readonly Block[] => [
-        { kind: 'drawing', drawing, layers: LAYERS, share: SHARE, follows: LINES * notes.length },
+        { kind: 'drawing', drawing, layers: LAYERS, near: true, share: SHARE, follows: LINES * notes.length },
         { kind: 'steps', items: notes.map((text) => ({ text })) },
       ]),
       {

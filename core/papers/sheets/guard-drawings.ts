@@ -24,6 +24,7 @@ export function guardDrawings(estimate: PaperSource['estimate'], guard: GuardPla
       kind: 'drawing',
       drawing: guardBay(estimate, bay, bought?.length ?? null),
       layers: LAYERS,
+      near: true,
       share: SHARE,
       follows: 120,
     },

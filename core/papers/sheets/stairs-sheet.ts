@@ -117,6 +117,7 @@ function landingBlocks(stairs: StairPlan): readonly Block[] {
       kind: 'drawing',
       drawing: landingPlan(stairs, stairs.platform),
       layers: ['joists', 'guard', 'dimensions'],
+      near: true,
       share: SHARE_OF_LANDING,
       follows: 40,
     },
@@ -148,7 +149,13 @@ function patternBlocks(
           ? `Flight ${flight}: ${count} ${kind} stringers`
           : `Flights ${flights}, alike: ${count} ${kind} stringers each`,
     },
-    { kind: 'drawing', drawing: stringerDrawing(pattern), layers: ['joists', 'dimensions'], share },
+    {
+      kind: 'drawing',
+      drawing: stringerDrawing(pattern),
+      layers: ['joists', 'dimensions'],
+      near: true,
+      share,
+    },
     {
       kind: 'steps',
       columns: `marks-${flight}`,

@@ -1,3 +1,4 @@
+import type { Band } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { ZoneView } from '../layout/index.ts'
 import { printLength, ticks } from '../units/index.ts'
@@ -36,23 +37,21 @@ export function frameBreakers(
         const low = (x: number) => endAt(shape, x, Math.min)
         const high = (x: number) => endAt(shape, x, Math.max)
         const beside = under.filter(({ from, to }) => from < y1 && to > y0)
+        // past the end of a border, or a corner, it is notched where it lies: its corners are all of its shape's then
+        const isNotched = shape.length > 4
+        const levels = { z0: d.joistTop, z1: d.deckTop }
         const member: Member = {
           id: `breaker-${number}`,
           mark: `BB${number}`,
           role: 'decking',
           product: productOf(job, job.decking.size),
           ripTo: null,
-          ...placedBoard(
-            view,
-            [
-              { x: x0, y: low(x0) },
-              { x: x0, y: high(x0) },
-              { x: x1, y: high(x1) },
-              { x: x1, y: low(x1) },
-            ],
-            { z0: d.joistTop, z1: d.deckTop },
-            true,
-          ),
+          ...(isNotched
+            ? {
+                ...placedBoard(view, lengthwise(x0, x1, [y0, y1], [y0, y1]), levels, true),
+                plan: shape.map(view.turned),
+              }
+            : placedBoard(view, lengthwise(x0, x1, [low(x0), high(x0)], [low(x1), high(x1)]), levels, true)),
           lay: { part: 'breaker', zone: view.zone.id, row: 1, degrees: 0, alongJoists: true },
           bearings: beside.map((joist) => joist.member.id),
           cause: {
@@ -80,6 +79,21 @@ export function frameBreakers(
         }
       })
     })
+}
+
+/** Corners of a board along the joists from where its left and its right edge begin and end. */
+function lengthwise(
+  x0: number,
+  x1: number,
+  left: readonly [number, number],
+  right: readonly [number, number],
+): Band {
+  return [
+    { x: x0, y: left[0] },
+    { x: x0, y: left[1] },
+    { x: x1, y: right[1] },
+    { x: x1, y: right[0] },
+  ]
 }
 
 /** Where a shape's left or right edge ends. */

@@ -134,4 +134,41 @@ describe('decking beside corners', () => {
     const breakers = made.frame.members.filter(({ lay }) => lay?.part === 'breaker')
     expect(breakers.map(({ lay }) => lay?.zone)).toEqual(['zone-1'])
   })
+
+  it.each([
+    ['67 in: 144, 60; 144, 132; 204, 132; 204, 60', '5 ft', 2],
+    ['67 in: 144, 0; 144, 94; 204, 94; 204, 0', '8 ft', 1],
+  ])(
+    'notches a breaker past the end of a border, where a higher level of %s ends beside it',
+    (levels, at, border) => {
+      // the level's corner lies 60 in, or 94 in, from the wall: between the breaker's edges, 2-3/4 in from its middle
+      const made = framed(
+        deck('0, 0; 144, 0; 144, 120; 0, 120', {
+          shape: { joists: 'along', levels },
+          frame: { joists: { spacing: 12 }, beams: { front: { setback: 14 }, rear: { setback: 14 } } },
+          decking: { breakers: at, border, gap: 0 },
+          ground: { base: '14 in' },
+        }),
+      )
+      const [breaker] = made.frame.members.filter(({ lay }) => lay?.part === 'breaker')
+      expect(breaker?.plan?.length).toBe(6)
+      expect(breaker?.ends).toBeUndefined()
+      const lowest = Math.min(
+        ...made.frame.members.flatMap(({ lay, box }) => (lay === undefined ? [] : [box.z1])),
+      )
+      const bands = made.frame.members.filter(({ lay, box }) => lay?.part === 'border' && box.z1 === lowest)
+      // no border board of the deck holds a corner of the breaker, nor the middle of one of its edges
+      const corners = breaker?.plan ?? []
+      const places = corners.flatMap((a, i) => {
+        const b = corners[(i + 1) % corners.length] ?? a
+        return [a, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }]
+      })
+      for (const { box, id } of bands)
+        for (const { x, y } of places)
+          expect(
+            x > box.x0 + 1 && x < box.x1 - 1 && y > box.y0 + 1 && y < box.y1 - 1,
+            `${id} ${x} ${y}`,
+          ).toBe(false)
+    },
+  )
 })

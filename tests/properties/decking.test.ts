@@ -355,10 +355,10 @@ describe('decking of any outline and pattern', () => {
             return [from.x + wayX * (start + at) + cutX * off, from.y + wayY * (start + at) + cutY * off]
           }).filter((place) => depthIn(shape, place) > -0.1)
           expect(across.length, `${run.label} at ${at}`).toBeGreaterThan(0)
-          // a joint over the rim that a joist ends at is held by the rim
-          const under = frame.members
-            .filter(({ id, role }) => id === joist.id || role === 'rim' || role === 'ledger')
-            .map(shapeOf)
+          // a joint over the rim, or the flush beam, that a joist ends at is held by it: its top is level with the joist's
+          const isEnd = ({ role, box }: Member) =>
+            role === 'rim' || role === 'ledger' || (role === 'beam ply' && box.z1 === joist.box.z1)
+          const under = frame.members.filter((one) => one.id === joist.id || isEnd(one)).map(shapeOf)
           const near = Math.max(...across.flatMap((place) => under.map((one) => depthIn(one, place))))
           expect(near, `${run.label} at ${at}`).toBeGreaterThan(0)
         }

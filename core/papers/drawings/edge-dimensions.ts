@@ -6,7 +6,7 @@ import { chainBeside, chainOutside, placeBehind } from './beam-dimensions.ts'
 import { clearOf, figuresLine } from './clear-of.ts'
 import { HOUSE } from './house-walls.ts'
 import { outlineSides, type Side } from './outline-sides.ts'
-import { stairShapes } from './plan-stairs.ts'
+import { stairDimensions, stairShapes } from './plan-stairs.ts'
 import { levelDimension, text, uprightDimension } from './shapes.ts'
 
 /** Distance from an edge to its first dimension line, from one to the next, and from an edge to the whole size. */
@@ -22,7 +22,7 @@ const WHOLE = inches(30)
 export function edgeDimensions(design: Design): readonly Primitive[] {
   const { job, layout, frame } = design
   const over = job.decking.overhang
-  const stairs = stairShapes(design)
+  const stairs = [...stairShapes(design), ...design.stairs.flatMap(stairDimensions).flatMap(figuresLine)]
   const sides = outlineSides(design, ticks(over + FIRST), ticks(over + FIRST + NEXT))
   const corners = layout.levels.flatMap(({ outline }) => outline)
   const width = Math.max(...corners.map(({ x }) => x))

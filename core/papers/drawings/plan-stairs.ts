@@ -31,8 +31,13 @@ function onePlan(stairs: StairPlan, job: Design['job'], isOne: boolean): readonl
     ...stairs.members.flatMap(ofMember),
     ...stairs.flights.flatMap((flight) => arrow(flight, isOne)),
     ...landingWords(stairs, job),
-    ...stairChains(stairs, onTheWayOut(stairs), stairShapes({ stairs: [stairs] }).flat()),
+    ...stairDimensions(stairs),
   ]
+}
+
+/** Where landing and pad lie, from the deck's edge out and along it. */
+export function stairDimensions(stairs: StairPlan): readonly Primitive[] {
+  return stairChains(stairs, onTheWayOut(stairs), stairShapes({ stairs: [stairs] }).flat())
 }
 
 /** Depth and width of the landing between flights, and how far its boards lie over the ground under its middle. */

@@ -41,7 +41,8 @@ export const HELP = `Kerfwright: estimates and cut plans for residential deck fr
       --as says which of these, and svg for a file a page. --only: contents, the index of the sheets, framing, section,
       details, footings, marking, decking, stairs, cutting, order, checks, steps, inspections, cost, quote, change,
       record, and strips, the joist marks at true size, which are made only when named. --units mm prints lengths in
-      millimetres. Without --scale each drawing is as large as fits at a usual scale; --scale 48 is 1/4 in to the foot.
+      millimetres. Without --scale each drawing is as large as fits at a usual scale; --scale 48 is 1/4 in to the foot,
+      for plans, sections and elevations: details stay as large as fits.
       The date is printed as it is stated and never read from a clock; without --revision six figures tell one
       state of the job from another. --firm is a file { "name": "…", "lines": ["…"], "terms": ["…"],
       "logo": "data:image/png;base64,…", "state": "CA", "validDays": 30, "stages": [{ "label": "Deposit", "share": 1000 }, …] }, shares in 1/100 %.

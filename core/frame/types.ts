@@ -42,6 +42,7 @@ export type Role =
   | 'landing joist'
   | 'landing decking'
   | 'landing post'
+  | 'landing brace'
   | 'guard post'
   | 'guard rail'
   | 'guard cap'

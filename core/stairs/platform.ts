@@ -4,6 +4,7 @@ import type { Job } from '../job/index.ts'
 import { groundAt } from '../layout/index.ts'
 import { ceilTicks, feet, inches, type Ticks, ticks } from '../units/index.ts'
 import { member } from './flight-members.ts'
+import { type LandingPost, landingBraces } from './landing-braces.ts'
 import { onFlight } from './place-flights.ts'
 import type { PlacedFlight, Platform, Spot, StairConnector, StairFooting } from './types.ts'
 
@@ -151,7 +152,7 @@ export function framePlatform(
       outerOff: posts.outerOff,
       beamSpan: ceilTicks(between),
     },
-    members: [...plies, ...joists, ...decking, ...posts.members],
+    members: [...plies, ...joists, ...decking, ...posts.members, ...posts.braces],
     connectors: [
       connector(
         'landing hanger',
@@ -174,6 +175,11 @@ export function framePlatform(
         posts.members.length,
         'One cap or pair of plates per post of the landing',
       ),
+      connector(
+        'landing brace bolt',
+        2 * posts.braces.length,
+        'One 1/2 in bolt at each end of a brace of the landing',
+      ),
     ],
     footings: posts.footings,
     behindHeader: goesOn ? posts.perBeam : 2,
@@ -190,6 +196,7 @@ function framePosts(
   inset: Ticks
   outerOff: Ticks
   members: readonly Member[]
+  braces: readonly Member[]
   footings: readonly StairFooting[]
 } {
   const { tube, base, projection, standoff, holeRoom } = job.ground
@@ -201,7 +208,7 @@ function framePosts(
   const inset = ticks(half + sectionOf(job.frame.joists.size).thickness)
   const spaces = Math.max(1, Math.ceil((size.width - 2 * inset) / POSTS_APART))
   const outer = size.faced > 0 ? size.depth - size.faced - half : size.depth - size.beam / 2
-  const members: Member[] = []
+  const rows: LandingPost[][] = [[], []]
   const footings: StairFooting[] = []
   for (const [beam, down] of [size.beam / 2, outer].entries()) {
     for (let i = 0; i <= spaces; i += 1) {
@@ -209,22 +216,19 @@ function framePosts(
       const spot = onFlight(frame, down, across)
       const number = beam * (spaces + 1) + i + 1
       const foot = groundAt(job, spot.x, spot.y) + projection + standoff
-      members.push(
-        member(job, frame, {
-          id: `${name.id}-post-${number}`,
-          mark: `${name.mark}P${number}`,
-          role: 'landing post',
-          size: job.frame.postSize,
-          length: ceilTicks(size.bottom - foot),
-          ripTo: null,
-          from: [down - half, across - half],
-          to: [down + half, across + half],
-          levels: [foot, size.bottom],
-          cause: cause(
-            'Length = landing − decking − beam − (ground + projection) − stand-off, up to 1/32 in',
-          ),
-        }),
-      )
+      const post = member(job, frame, {
+        id: `${name.id}-post-${number}`,
+        mark: `${name.mark}P${number}`,
+        role: 'landing post',
+        size: job.frame.postSize,
+        length: ceilTicks(size.bottom - foot),
+        ripTo: null,
+        from: [down - half, across - half],
+        to: [down + half, across + half],
+        levels: [foot, size.bottom],
+        cause: cause('Length = landing − decking − beam − (ground + projection) − stand-off, up to 1/32 in'),
+      })
+      rows[beam]?.push({ post, down, across })
       footings.push({
         id: `${name.id}-footing-${number}`,
         ...spot,
@@ -246,7 +250,8 @@ function framePosts(
     perBeam: spaces + 1,
     inset,
     outerOff: ticks(size.faced > 0 ? half - size.beam / 2 : 0),
-    members,
+    members: rows.flat().map(({ post }) => post),
+    braces: landingBraces(job, frame, rows[0] ?? [], rows[1] ?? [], name),
     footings,
   }
 }

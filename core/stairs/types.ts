@@ -136,6 +136,7 @@ export type StairConnectorKind =
   | 'landing end angle'
   | 'landing post base'
   | 'landing post cap'
+  | 'landing brace bolt'
 
 export interface StairConnector {
   readonly kind: StairConnectorKind

@@ -26,6 +26,8 @@ export function addedPlace(member: Member): string | null {
     case 'landing decking':
     case 'landing post':
       return `${role}, ${middle(member)}`
+    case 'landing brace':
+      return `between the landing’s posts, ${middle(member)}`
     default:
       return null
   }

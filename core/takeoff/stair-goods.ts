@@ -62,6 +62,7 @@ function connectorGoods({ kind, count, cause }: StairConnector, { floor }: Stair
     case 'stringer landing angle':
       return [each('stringer-foot-angle'), ...nails(kind, count, cause)]
     case 'header bolt':
+    case 'landing brace bolt':
       return [each('ledger-bolt-1/2')]
     case 'tread bracket':
       return [each('tread-bracket'), ...nails(kind, count, cause)]

@@ -89,6 +89,7 @@ function landingTasks(
     task('post-base-wet', posts, 'One per post of the landing'),
     task('post-set', posts, 'One per post of the landing'),
     task('post-cap', posts, 'One per post of the landing'),
+    task('post-brace', own('landing brace').length, 'One per brace of the landing'),
     task('beam-builtup', feetOfBoard('landing beam'), 'Board feet of the landing’s beams'),
     task('joist', feetOfBoard('landing joist'), 'Board feet of the landing’s joists'),
     task('deck-perp-screw', (platform.width * platform.depth) / TICKS_PER_FOOT ** 2, 'Area of the landing'),

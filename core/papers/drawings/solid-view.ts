@@ -91,6 +91,7 @@ function isDrawn({ role }: Member): boolean {
 const NOT_DRAWN: ReadonlySet<Member['role']> = new Set([
   'stringer',
   'knee brace',
+  'landing brace',
   'guard rail',
   'guard cap',
   'guard blocking',

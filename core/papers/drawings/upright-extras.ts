@@ -98,7 +98,39 @@ function standingStairs(stairs: StairPlan, is: View): readonly Primitive[] {
       fill: 'none',
     }
   })
-  return [...lines, ...shown.map((member) => standing(member, is, 'stairs'))]
+  const braces = stairs.members.filter(({ role }) => role === 'landing brace')
+  return [
+    ...lines,
+    ...shown.map((member) => standing(member, is, 'stairs')),
+    ...braces.flatMap((brace) => slantingBrace(brace, stairs.members, is)),
+  ]
+}
+
+/** A brace from the foot of one post to the head of another; seen from its end it is left out, for a post hides it. */
+function slantingBrace(brace: Member, members: readonly Member[], is: View): readonly Primitive[] {
+  const middles = brace.cause.ids.flatMap((id) => {
+    const { box } = members.find((one) => one.id === id) ?? {}
+    if (box === undefined) return []
+    return [is === 'front' ? (box.x0 + box.x1) / 2 : (box.y0 + box.y1) / 2]
+  })
+  const [foot, head] = middles
+  if (foot === undefined || head === undefined || Math.abs(head - foot) < 1) return []
+  const wide = sectionOf(brace.product.size).depth
+  const [low, high] = [brace.box.z0 + wide / 2, brace.box.z1 - wide / 2]
+  const long = Math.hypot(head - foot, high - low)
+  const [offX, offZ] = [((high - low) / long) * (wide / 2), ((foot - head) / long) * (wide / 2)]
+  const corner = (x: number, z: number, side: 1 | -1) => ({ x: x + side * offX, y: up(z + side * offZ) })
+  return [
+    {
+      kind: 'polygon',
+      id: brace.id,
+      layer: 'stairs',
+      points: [corner(foot, low, 1), corner(head, high, 1), corner(head, high, -1), corner(foot, low, -1)],
+      weight: 'fine',
+      stroke: 'solid',
+      fill: 'wood',
+    },
+  ]
 }
 
 /**

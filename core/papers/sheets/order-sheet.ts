@@ -1,5 +1,4 @@
 import { printLength, printMoney, printShare, toFeet } from '../../units/index.ts'
-import { landingBracingStock } from '../build/landing-bracing.ts'
 import { type Asked, askedOf, billedWords, longestOf, pricesOf, sumOf } from '../order/asked.ts'
 import { grouped } from '../order/grouped.ts'
 import { type Held, heldHere, heldOf } from '../order/held-lines.ts'
@@ -37,7 +36,6 @@ export function orderMessages(
 function orderSheet(source: PaperSource, asked: Asked, at: number, held: Held): Sheet {
   const { estimate, book } = source
   const isHeld = heldHere(held, asked.lines).length > 0
-  const braces = landingBracingStock(estimate.stairs)
   const free = { held, part: 'free' } as const
   return {
     id: 'order',
@@ -70,7 +68,6 @@ function orderSheet(source: PaperSource, asked: Asked, at: number, held: Held): 
         follows: AFTER_GOODS,
         empty: isHeld ? 'No hardware is free to be bought.' : 'No hardware is bought.',
       },
-      ...(at === 0 && braces !== null ? [{ kind: 'text', text: braces } satisfies Block] : []),
       {
         kind: 'caution',
         text: 'Hangers, ties, bases, nails and bolts in treated wood: hot-dip galvanised or stainless, metal and nails of the same kind.',

@@ -40,6 +40,7 @@ function boltsOf({ members, connectors, flights }: StairPlan): readonly Bolts[] 
   const down = flights[0]?.down
   const header = members.find(({ id }) => id === `stair-header-${flights[0]?.number}`)
   const [post] = members.filter(({ role }) => role === 'landing post')
+  const braces = bracesOf(members, connectors)
   if (header === undefined || down === undefined) return []
   const thin = sectionOf(header.product.size).thickness
   // from the header's middle to the upright's is as far as the plies of the rim before it are thick
@@ -53,7 +54,7 @@ function boltsOf({ members, connectors, flights }: StairPlan): readonly Bolts[] 
       return { count: 4, through, what: 'through rim or header and the upright behind' }
     })
   const rest = all - 4 * behind.length
-  if (rest <= 0 || post === undefined) return behind
+  if (rest <= 0 || post === undefined) return [...behind, ...braces]
   return [
     ...behind,
     {
@@ -61,7 +62,17 @@ function boltsOf({ members, connectors, flights }: StairPlan): readonly Bolts[] 
       through: thin + sectionOf(post.product.size).thickness,
       what: 'through header and landing post',
     },
+    ...braces,
   ]
+}
+
+function bracesOf(members: StairPlan['members'], connectors: StairPlan['connectors']): readonly Bolts[] {
+  const count = connectors.find(({ kind }) => kind === 'landing brace bolt')?.count ?? 0
+  const [brace] = members.filter(({ role }) => role === 'landing brace')
+  const [post] = members.filter(({ role }) => role === 'landing post')
+  if (brace === undefined || post === undefined) return []
+  const through = sectionOf(brace.product.size).thickness + sectionOf(post.product.size).depth
+  return [{ count, through, what: 'through brace and landing post' }]
 }
 
 function middle({ box }: Member): { readonly x: number; readonly y: number } {

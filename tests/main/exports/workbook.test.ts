@@ -262,6 +262,8 @@ describe('the workbook as a file', () => {
   test('says in the order what waits for a designer, and how many of each', async () => {
     const { estimate, book: prices } = paperSource(
       CATALOGUE.find(({ file }) => file === 'wrap-hip.json')?.job ?? {},
+      SAMPLE_BOOK,
+      { quick: true },
     )
     const book = await readBook(await makeWorkbook(estimate, prices))
     const words: string[] = []

@@ -2,6 +2,7 @@ import { DCA_HANGERS, IRC_LIMITS } from '../data/index.ts'
 import type { Connector } from '../frame/index.ts'
 import { figure } from '../rules/index.ts'
 import { TICKS_PER_INCH } from '../units/index.ts'
+import { closeHangers } from './close-hangers.ts'
 import type { JoistContext } from './context.ts'
 import { byLimit } from './finding.ts'
 import { hangingJoists } from './hanging-joists.ts'
@@ -54,7 +55,7 @@ export function checkHangerLoad(context: JoistContext): readonly Check[] {
       uncovered: `${each} carries ${figure(load)} lb, more than the ${figure(guide?.capacity?.value ?? 0)} lb that the AWC deck guide asks of one for a ${size}`,
       byCalculation: `it must be listed for ${figure(load)} lb`,
       remedy: '',
-      caution: `${ofAngles}To be confirmed: the listing of the ${hangers.length === 0 ? 'angle' : 'hanger'} that is bought. Hot-dip galvanised or stainless, and nails of the same.`,
+      caution: `${ofAngles}${closeHangers(context)}To be confirmed: the listing of the ${hangers.length === 0 ? 'angle' : 'hanger'} that is bought. Hot-dip galvanised or stainless, and nails of the same.`,
     }),
   ]
 }

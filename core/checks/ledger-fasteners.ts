@@ -1,5 +1,5 @@
 import { calculatedLedgerSpacing, figure, impliedFastenerLoad, ledgerSpacing } from '../rules/index.ts'
-import { inches, toInches } from '../units/index.ts'
+import { inches, type Ticks, ticks, toInches } from '../units/index.ts'
 import type { JoistContext } from './context.ts'
 import { length } from './finding.ts'
 import { hangingJoists } from './hanging-joists.ts'
@@ -14,10 +14,8 @@ import { feetInches, spacingText } from './words.ts'
  */
 export function checkLedgerFasteners(context: JoistContext): readonly Check[] {
   const { job } = context
-  const at = context.spans.filter(({ from, to }) => from.kind === 'ledger' || to.kind === 'ledger')
-  const [first] = at
-  if (first === undefined) return []
-  const span = at.reduce((a, b) => (b.clear > a.clear ? b : a), first)
+  const span = longestAt(context.spans)
+  if (span === null) return []
   const { ledgerFastener, sheathing } = job.site
   const name = ledgerFastener === 'lag' ? '1/2 in lag screws' : '1/2 in bolts'
   const lookup = underTables(context, ledgerSpacing(span.clear, ledgerFastener, sheathing, context.load))
@@ -53,7 +51,8 @@ export function checkLedgerFasteners(context: JoistContext): readonly Check[] {
       prescriptive,
       calculated,
       paged: lookup.paged,
-      good: () => `The ledger${where} takes ${name} at ${toInches(tabled ?? reckoned)} in on centre.`,
+      good: () =>
+        `The ledger${where} takes ${name} at ${toInches(tabled ?? reckoned)} in on centre${held(context, tabled)}.`,
       bad: `The load on the ledger${where} is more than ${name} can carry.`,
       uncovered: `No table row covers ${name} through sheathing ${sheathing} at ${context.load} psf, ${job.site.deadLoad} psf dead, and a joist span of ${feetInches(span.clear)}`,
       byCalculation: `${toInches(reckoned)} in on centre`,
@@ -61,6 +60,28 @@ export function checkLedgerFasteners(context: JoistContext): readonly Check[] {
       caution: 'Flash the ledger. It may not hang on masonry veneer, and the band behind it must be sound.',
     }),
   ]
+}
+
+/** The longest span that ends at a ledger; null where none does. */
+function longestAt(spans: JoistContext['spans']): JoistContext['spans'][number] | null {
+  const at = spans.filter(({ from, to }) => from.kind === 'ledger' || to.kind === 'ledger')
+  return at.reduce<(typeof at)[number] | null>((a, b) => (a === null || b.clear > a.clear ? b : a), null)
+}
+
+/** What is drawn and ordered where other joists on one of the same ledgers ask for less: the closest, all along it. */
+function held(context: JoistContext, own: Ticks | null): string {
+  const { ledgerFastener, sheathing } = context.job.site
+  const ledgers = new Set(context.group.supports.flatMap(({ id, kind }) => (kind === 'ledger' ? [id] : [])))
+  const others = context.groups.flatMap(({ supports, spans }) => {
+    const span = supports.some(({ id }) => ledgers.has(id)) ? longestAt(spans) : null
+    if (span === null) return []
+    const lookup = ledgerSpacing(span.clear, ledgerFastener, sheathing, context.load)
+    return lookup.kind === 'row' && lookup.value !== null ? [inches(lookup.value)] : []
+  })
+  const closest = Math.min(...others)
+  return own === null || !(closest < own)
+    ? ''
+    : `; marks and order hold ${toInches(ticks(closest))} in along the whole ledger, the closest that any of its joists asks for`
 }
 
 /** Spacing by the joists' greatest reaction at the ledger and the least load that the table implies for a fastener. */

@@ -21,8 +21,8 @@ export function bearingOf(job: Job): Bearing {
     const used = psf(Math.min(soilBearing, poorest))
     return {
       psf: used,
-      says: `Soil not known: ${used} psf, as for clay or silt (${SOIL_BEARING.source.clause})`,
-      caution: 'The soil is not known: have it looked at before digging; clay, silt and fill can carry less.',
+      says: `Soil not known: ${used} psf, as for clay or silt (${SOIL_BEARING.source.clause})${soilBearing > used ? `; the ${soilBearing} psf stated count once it is said what the soil is` : ''}`,
+      caution: `The soil is not known: have it looked at before digging; clay, silt and fill can carry less.${soilBearing > used ? ` The ${soilBearing} psf stated count only once it is said what the soil is: ${used} psf until then.` : ''}`,
     }
   }
   const presumed = SOIL_BEARING.rows.find((row) => row.soil === soil)?.psf ?? poorest

@@ -1,4 +1,4 @@
-import type { Check } from '../../checks/index.ts'
+import { bearingOf, type Check } from '../../checks/index.ts'
 import { toldBy } from '../../job/index.ts'
 import { printInches, printLength } from '../../units/index.ts'
 import { outsideWords } from '../build/outside-words.ts'
@@ -57,6 +57,7 @@ export function checksSheet(source: PaperSource): Sheet {
 function basis({ estimate }: PaperSource): readonly (readonly [string, string])[] {
   const { job, given } = estimate
   const { site, size } = job
+  const bearing = bearingOf(job).psf
   const said = (path: string): string =>
     given.includes(path) ? 'stated in the job' : 'the program’s default, to be confirmed'
   return [
@@ -79,7 +80,7 @@ function basis({ estimate }: PaperSource): readonly (readonly [string, string])[
     ],
     [
       'Soil',
-      `${site.soil}, bearing ${site.soilBearing} psf: ${said('site.soilBearing')}, ${toldBy(site.soilSource)}`,
+      `${site.soil}, bearing ${site.soilBearing} psf: ${said('site.soilBearing')}, ${toldBy(site.soilSource)}${bearing < site.soilBearing ? `; reckoned with ${bearing} psf` : ''}`,
     ],
     [
       'Wind exposure',

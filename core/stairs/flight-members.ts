@@ -60,6 +60,11 @@ function stringers(job: Job, flight: PlacedFlight, pattern: StringerPattern): re
   })
 }
 
+/** Of the board behind the heads of a flight's stringers. */
+export function headerId(flight: number): string {
+  return `stair-header-${flight}`
+}
+
 /** What a header is made of, the smallest first. */
 const HEADERS: readonly LumberSize[] = ['2x6', '2x8', '2x10', '2x12']
 
@@ -75,7 +80,7 @@ function header(job: Job, flight: PlacedFlight, pattern: StringerPattern): Membe
   const size = HEADERS.find((one) => sectionOf(one).depth >= top - lowest) ?? '2x12'
   const { thickness, depth } = sectionOf(size)
   return member(job, flight, {
-    id: `stair-header-${flight.number}`,
+    id: headerId(flight.number),
     mark: `SH${flight.number}`,
     role: 'stair header',
     size,
@@ -98,13 +103,18 @@ const STRIP: LumberSize = '2x4'
 /** How high a strip is: what of a landing's beam it covers. */
 export const STRIP_HEIGHT = sectionOf(STRIP).depth
 
+/** Of the ledger strip under a flight's feet. */
+export function stripId(flight: number): string {
+  return `stair-strip-${flight}`
+}
+
 /** On a landing's beam under the level cuts of the stringers, as long as the flight is wide. */
 function strip(job: Job, flight: PlacedFlight, { below }: StringerPattern): readonly Member[] {
   if (below === 0) return []
   const top = flight.bottomLevel - below
   return [
     member(job, flight, {
-      id: `stair-strip-${flight.number}`,
+      id: stripId(flight.number),
       mark: `SL${flight.number}`,
       role: 'stair strip',
       size: STRIP,

@@ -3,7 +3,7 @@ import { fromAbove, type Member } from '../frame/index.ts'
 import { convexOverlap } from '../geometry/index.ts'
 import { furtherStairs, type Job, jobOfStairs } from '../job/index.ts'
 import { inches, ticks } from '../units/index.ts'
-import { member } from './flight-members.ts'
+import { headerId, member } from './flight-members.ts'
 import type { StairConnector, StairPlan } from './types.ts'
 
 /** What a post of a landing does under its lower flight, under the deck's rim. */
@@ -42,13 +42,21 @@ export function withUprights(
   })
 }
 
+/** Bolts of one flight's header: at the deck those of the uprights behind it, under a landing those of its posts. */
+export function headerBolts({ flights, members, behindHeader }: StairPlan, flight: number): number {
+  const uprights = members.filter(({ role }) => role === 'stair upright').length
+  const atDeck = flights[0]?.number === flight ? 2 * uprights : 0
+  const atLanding = flights[1]?.number === flight ? behindHeader : 0
+  return BOLTS * (atDeck + atLanding)
+}
+
 function bolts({ branch, behindHeader, flights }: StairPlan, uprights: number): StairConnector {
   return {
     kind: 'header bolt',
     count: BOLTS * (2 * uprights + behindHeader),
     cause: {
       fields: [furtherStairs(branch, 'stairs.width'), furtherStairs(branch, 'stairs.kind')],
-      ids: flights.map(({ number }) => `stair-header-${number}`),
+      ids: flights.map(({ number }) => headerId(number)),
       rule: 'At each upright two through the rim and two through the header; two in each landing post behind the lower flight’s header (common practice, no source)',
     },
   }
@@ -57,7 +65,7 @@ function bolts({ branch, behindHeader, flights }: StairPlan, uprights: number): 
 function uprightsOf(whole: Job, plan: StairPlan, standing: readonly Member[]): readonly Member[] {
   const [flight] = plan.flights
   const pattern = plan.patterns.find((one) => one.flight === flight?.number)
-  const header = plan.members.find(({ id }) => id === `stair-header-${flight?.number}`)
+  const header = plan.members.find(({ id }) => flight !== undefined && id === headerId(flight.number))
   if (flight === undefined || pattern === undefined || header === undefined) return []
   const job = jobOfStairs(whole, plan.branch)
   const { thickness, depth } = sectionOf(UPRIGHT)

@@ -11,7 +11,7 @@ import type { GoodShare } from './tally.ts'
 const SCREW_WASTE = 5
 
 /** Bolts of one post: common practice; the hold-down takes the upper one. */
-const BOLTS_EACH = 2
+export const GUARD_POST_BOLTS = 2
 
 /** Screws of one thing, by kind: common practice, no source. */
 const SCREWS = { railEnd: 2, balusterEnd: 2, capPerFoot: 2 } as const
@@ -39,7 +39,7 @@ export function guardGoods(job: Job, guard: GuardPlan | null): readonly GoodShar
     },
     {
       sku: 'carriage-bolt-1/2',
-      quantity: BOLTS_EACH * (deckPosts + stairPosts),
+      quantity: GUARD_POST_BOLTS * (deckPosts + stairPosts),
       cause: because(
         'Two through bolts for each post, on the deck and beside the stairs (common practice, no source)',
       ),

@@ -1,5 +1,5 @@
 export { type Additions, withAdditions } from './additions.ts'
-export { guardNails } from './guard-goods.ts'
+export { GUARD_POST_BOLTS, guardNails } from './guard-goods.ts'
 export { connectorSkus } from './hardware.ts'
 export { AT_LEDGER_JOINT, type LedgerColumn, ledgerColumns } from './ledger-columns.ts'
 export { spacingFor } from './ledger-fasteners.ts'

@@ -1,6 +1,7 @@
 import type { Estimate } from '../../estimate-types.ts'
 import type { Line, Pricing } from '../../pricing/index.ts'
-import { connectorSkus } from '../../takeoff/index.ts'
+import { headerBolts, headerId } from '../../stairs/index.ts'
+import { connectorSkus, GUARD_POST_BOLTS } from '../../takeoff/index.ts'
 import { type Cents, cents, priceOf } from '../../units/index.ts'
 import { type Hold, holdsOf } from './holds.ts'
 
@@ -43,7 +44,8 @@ export function heldOf(source: Source): Held {
   }
   holdBoards(source, holds, hold)
   holdConnectors(source, holds, hold)
-  holdHoldDowns(source, holds, hold)
+  holdGuardPosts(source, holds, hold)
+  holdFlights(source, holds, hold)
   const lines = new Map<Line['id'], HeldLine>()
   for (const line of source.pricing.lines) {
     if (line.part !== 'material') continue
@@ -111,16 +113,25 @@ function holdConnectors({ frame }: Source, holds: readonly Hold[], hold: Add): v
     }
 }
 
-/** One at each guard post of the deck and its landings that is in doubt. */
-function holdHoldDowns({ guard, pricing }: Source, holds: readonly Hold[], hold: Add): void {
-  const line = pricing.lines.find(({ id }) => id.startsWith('good-guard-hold-down'))
-  if (line === undefined) return
-  for (const { post } of guard?.faces ?? [])
-    hold(
-      line.id,
-      1,
-      holds.filter(({ doubt }) => doubt.skus === undefined && doubt.ids.has(post)),
-    )
+/** Of each guard post in doubt, wherever it stands: its hold-down and its bolts. */
+function holdGuardPosts({ guard, pricing }: Source, holds: readonly Hold[], hold: Add): void {
+  const holdDown = pricing.lines.find(({ id }) => id.startsWith('good-guard-hold-down'))
+  for (const { id, role } of guard?.members ?? []) {
+    if (role !== 'guard post') continue
+    const by = holds.filter(({ doubt }) => doubt.skus === undefined && doubt.ids.has(id))
+    if (holdDown !== undefined) hold(holdDown.id, 1, by)
+    hold('good-carriage-bolt-1/2', GUARD_POST_BOLTS, by)
+  }
+}
+
+/** Of each flight whose head is in doubt: the hangers of its stringers and the bolts of its header. */
+function holdFlights({ stairs }: Source, holds: readonly Hold[], hold: Add): void {
+  for (const plan of stairs)
+    for (const { flight, count } of plan.patterns) {
+      const by = holds.filter(({ doubt }) => doubt.skus === undefined && doubt.ids.has(headerId(flight)))
+      hold('good-stringer-hanger', count, by)
+      hold('good-ledger-bolt-1/2', headerBolts(plan, flight), by)
+    }
 }
 
 const BY_MEMBER: ReadonlySet<Line['group']> = new Set(['hardware', 'concrete', 'joints'])

@@ -1,5 +1,6 @@
 import { type Check, membersNamed } from '../../checks/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
+import { headerId, stripId } from '../../stairs/index.ts'
 import { joistsAtHipEnd } from '../build/at-hip-end.ts'
 import { mitredPosts } from './mitred-posts.ts'
 
@@ -20,7 +21,7 @@ interface Doubt {
   readonly skus?: RegExp
 }
 
-type Source = Pick<Estimate, 'checks' | 'frame' | 'job'> & Partial<Pick<Estimate, 'guard'>>
+type Source = Pick<Estimate, 'checks' | 'frame' | 'job' | 'stairs'> & Partial<Pick<Estimate, 'guard'>>
 
 const SETTLED: ReadonlySet<Check['status']> = new Set(['passes', 'near'])
 
@@ -39,12 +40,28 @@ export function holdsOf(source: Source): readonly Hold[] {
     const [{ title, status } = { title: '', status: 'fails' as const }] = all
     const members = [...source.frame.members, ...(source.guard?.members ?? [])]
     const named = membersNamed({ frame: { ...source.frame, members }, joistIds: [...ids] })
-    return { what: named === '' ? title : `${title}: ${named}`, until: UNTIL[status] ?? '', doubt: { ids } }
+    return {
+      what: named === '' ? title : `${title}: ${named}`,
+      until: UNTIL[status] ?? '',
+      doubt: { ids: new Set([...ids, ...hangingWith(ids, source)]) },
+    }
   })
   return [...checks, ...hipJoints(source), ...mitredCaps(source)].map((hold, at) => ({
     name: `H${at + 1}`,
     ...hold,
   }))
+}
+
+/** What is made to hold the head of a flight whose header is in doubt, and its feet on a landing. */
+function hangingWith(ids: ReadonlySet<string>, { stairs }: Source): readonly string[] {
+  return stairs.flatMap(({ flights, members }) => {
+    const strips = flights.flatMap(({ number }) => (ids.has(headerId(number)) ? [stripId(number)] : []))
+    return members
+      .filter(({ id, role, cause }) =>
+        role === 'stair upright' ? cause.ids.some((one) => ids.has(one)) : strips.includes(id),
+      )
+      .map(({ id }) => id)
+  })
 }
 
 /** Where a hip ends by the house no table has its hanger, nor those of the joists that meet it there. */

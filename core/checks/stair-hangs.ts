@@ -10,6 +10,7 @@ import { judge } from './judge.ts'
 import { valuesOf } from './load-path.ts'
 import { borneByDeck } from './stair-head-load.ts'
 import type { Check } from './types.ts'
+import { uprightLoads } from './upright-loads.ts'
 
 /** A 1/2 in bolt: its diameter, in, and what it yields at, psi. NDS 2018 Table I1. */
 const BOLT = { diameter: 0.5, strength: 45_000 }
@@ -81,11 +82,13 @@ function each({ each: pounds }: Hung): string {
 
 /** Behind the rim an upright at each stringer, bolted to rim and header; the rim between the joists that end at it, where it is no joist itself. */
 function atDeck(hung: Hung): readonly Limit[] {
-  const { context, stairs, pattern, each } = hung
+  const { context, stairs, flight, pattern, each } = hung
   const { job } = context
   const uprights = stairs.members.filter(({ role }) => role === 'stair upright').length
   if (uprights === 0) return []
-  const brought = (each * Math.max(pattern.count, uprights)) / uprights
+  // where joists keep an upright from standing behind its stringer the header brings it more
+  const shared = (each * Math.max(pattern.count, uprights)) / uprights
+  const brought = Math.max(shared, ...uprightLoads(stairs, flight, pattern, each))
   const values = valuesOf(context, job.frame.joists.size, 1)
   const spacing = toInches(job.frame.joists.spacing)
   return [

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { uprightLoads } from '../../../core/checks/upright-loads.ts'
 import { design } from '../../../core/design.ts'
+import { ticks } from '../../../core/units/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 
 const high = CATALOGUE.find(({ file }) => file === 'high-stairs-landing.json')?.job ?? {}
@@ -24,8 +26,26 @@ describe('what flights hang on', () => {
     expect(upper?.status).toBe('calculated only')
     const [, z] = /Z = (\d+) lb × CM 0.7 × CΔ 0.57 × 2 bolts/.exec(stepsOf(upper)) ?? []
     expect(Math.abs(Number(z) - 337)).toBeLessThanOrEqual(3)
-    // 335 × 0.7 × 0.571 × 2 = 268 lb
-    expect(stepsOf(upper)).toContain('Bolts of an upright: 166 lb of 268 lb')
+    // 335 × 0.7 × 0.571 × 2 = 268 lb. The first upright stands 7-3/4 in from the side, beside joist and post, the second at
+    // 19-3/4: 83 × 19 ÷ 12 of the outer stringer at 3/4 in, and 166 × 3-1/2 ÷ 12 of the next at 16-1/4 in
+    expect(stepsOf(upper)).toContain('Bolts of an upright: 180 lb of 268 lb')
+  })
+
+  it('presses more on an upright that stands beside its stringer, by the lever of the header', () => {
+    const member = (x: number) => ({
+      role: 'stair upright',
+      box: { x0: x - 32, x1: x + 32, y0: 0, y1: 32, z0: 0, z1: 1 },
+    })
+    const flight = { head: { x: 0, y: 16 }, across: { x: 1, y: 0 } }
+    // stringers' middles at 3/4, 16-1/4 and 31-3/4 in; uprights at 8-3/4, 16-1/4 and 31-3/4 in. The first stringer's 50 lb lies
+    // 8 in outside: 50 × 15-1/2 ÷ 7-1/2 = 103.3 lb on the first upright and 53.3 lb less on the second
+    const loads = uprightLoads(
+      { members: [8.75, 16.25, 31.75].map((x) => member(x * 32)) } as never,
+      flight as never,
+      { count: 3, spacing: ticks(15.5 * 32) },
+      100,
+    )
+    expect(loads.map((load) => Math.round(load * 10) / 10)).toEqual([103.3, 46.7, 50])
   })
 
   it('is reckoned at the strip: three nails of 154 lb, wet, and wood on 1-1/2 by 1-1/2 in', () => {

@@ -19,6 +19,7 @@ import { checkFrostUplift } from './frost-uplift.ts'
 import { checkGuard } from './guard.ts'
 import { checkGuardBuilt } from './guard-build.ts'
 import { checkGuardHoldDowns } from './guard-hold-downs.ts'
+import { checkGuardRailEnds } from './guard-rail-ends.ts'
 import { checkHangerLoad } from './hanger-load.ts'
 import { checkHips, hipCheck } from './hip.ts'
 import { checkJoistBearing } from './joist-bearing.ts'
@@ -81,6 +82,7 @@ export function checksWith(
     checkGuard(context, guard, stairs),
     ...checkGuardBuilt(context.job, guard),
     ...checkGuardHoldDowns(context.job, guard),
+    ...checkGuardRailEnds(context.job, guard),
     ...checkStairGuardPosts(context.job, guard, stairs),
     ...stairs.flatMap((one) => checkStairs(context, one)),
   ]

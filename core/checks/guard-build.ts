@@ -1,5 +1,5 @@
 import { DCA_LIMITS, guardBolts, IRC_LIMITS, STAIR_LIMITS, sectionOf } from '../data/index.ts'
-import { type GuardPlan, isBacked, railsPastPosts } from '../guard/index.ts'
+import { type GuardPlan, isBacked } from '../guard/index.ts'
 import type { Job } from '../job/index.ts'
 import {
   adjustedValues,
@@ -41,7 +41,6 @@ function checkGuardMake(job: Job, guard: GuardPlan): Check {
       : 'Make the guard 36 in high or higher.',
     caution: [
       unread,
-      pastWords(job, guard),
       job.guard.infill === 'panels'
         ? 'Panels: the maker’s report must show that they bear 200 lb at the top and that no 4 in ball passes.'
         : '',
@@ -49,14 +48,6 @@ function checkGuardMake(job: Job, guard: GuardPlan): Check {
       .filter((text) => text !== '')
       .join(' '),
   })
-}
-
-/** Rails that end at no post; empty where each does. */
-function pastWords(job: Job, guard: GuardPlan): string {
-  const past = railsPastPosts(guard)
-  if (past.length === 0 || job.guard.infill === 'panels') return ''
-  const most = printLength(ticks(Math.ceil(Math.max(...past.map(({ by }) => by)))))
-  return `Rails reach past ${past.map(({ post }) => markOf(guard, post)).join(', ')}, by ${most} at most, and end at no post there: no table has that, have what holds their ends drawn.`
 }
 
 function makeRules(job: Job, guard: GuardPlan): readonly PlainRule[] {

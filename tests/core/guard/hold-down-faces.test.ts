@@ -112,8 +112,25 @@ describe.each(CATALOGUE)('the rails round $file', ({ job }) => {
         return posts.filter(({ id }) => id === last?.id).map(({ mark }) => mark)
       }),
     )
-    const told = checks.find(({ id }) => id === 'guard-make')?.remedy ?? ''
-    for (const mark of loose) expect(told, mark).toMatch(new RegExp(`Rails reach past .*\\b${mark}\\b`))
-    if (loose.length === 0) expect(told).not.toContain('Rails reach past')
+    const told = checks.find(({ id }) => id === 'guard-rail-ends')
+    for (const mark of loose) expect(told?.message, mark).toMatch(new RegExp(`reach past .*\\b${mark}\\b`))
+    expect(told?.status).toBe(loose.length === 0 ? undefined : 'outside scope')
   })
+})
+
+it('rails that end short of a post that stands turned are not bought before somebody has drawn what holds them', () => {
+  const job = CATALOGUE.find(({ file }) => file === 'clipped-corner.json')?.job ?? {}
+  const source = paperSource({
+    ...job,
+    guard: { ...(job as { guard?: object }).guard, where: 'all open edges' },
+  })
+  const check = source.estimate.checks.find(({ id }) => id === 'guard-rail-ends')
+  expect(check?.message).toMatch(/^Rails GR\d+-\d+a, GR\d+-\d+b reach past GP5, /)
+  const held = heldOf(source.estimate)
+  const hold = held.holds.find(({ what }) => what.startsWith('Ends of the guard’s rails: '))
+  expect(hold).toBeDefined()
+  const boards = source.estimate.pricing.lines.filter(
+    ({ id, label }) => label.startsWith('2x4') && held.lines.get(id)?.by.includes(hold?.name ?? '') === true,
+  )
+  expect(boards.length).toBeGreaterThan(0)
 })

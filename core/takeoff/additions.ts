@@ -38,6 +38,9 @@ function landingMetal(job: Job, stairs: StairPlan): readonly Connector[] {
     if (!isMetal(kind) || count === 0) return []
     const size =
       kind === 'landing post base' || kind === 'landing post cap' ? job.frame.postSize : job.frame.joists.size
-    return [{ kind: METAL[kind], size, count, at: cause.ids, cause }]
+    const joists = stairs.members.filter(({ role }) => role === 'landing joist').map(({ id }) => id)
+    // its end angles hold the outermost: of a beam's end nailed into them the landing's own row tells
+    const at = kind === 'landing end angle' ? [...joists.slice(0, 1), ...joists.slice(-1)] : cause.ids
+    return [{ kind: METAL[kind], size, count, at, cause }]
   })
 }

@@ -95,7 +95,10 @@ function countOf(connectors: readonly { readonly count: number }[]): number {
 function framingNails(frame: Frame): readonly Nailed[] {
   const ofRole = (role: Member['role']) => frame.members.filter((member) => member.role === role)
   const blocks = ofRole('blocking')
-  const angles = frame.connectors.filter(({ kind }) => kind === 'end joist angle')
+  const onLanding = new Set(ofRole('landing joist').map(({ id }) => id))
+  const angles = frame.connectors.filter(
+    ({ kind, at }) => kind === 'end joist angle' && !at.some((id) => onLanding.has(id)),
+  )
   const hips = new Set(ofRole('hip').map(({ id }) => id))
   const isOfHip = ({ at }: (typeof angles)[number]) => at.some((id) => hips.has(id))
   const angled = new Set(angles.flatMap(({ at }) => at))

@@ -99,3 +99,19 @@ test('nails of stairs have their joints too: with them the counts of 10d common 
   const pounds = (high.takeoff.goods.find(({ sku }) => sku === 'nail-10d-common')?.thousandths ?? 0) / 1000
   expect((all / (65 * 0.92)) * 1.05).toBeCloseTo(pounds, 2)
 })
+
+test('the angles of a landing are not counted among the end joists nailed into the ledger: two of those meet it', () => {
+  const high = paperSource(
+    CATALOGUE.find(({ file }) => file === 'high-stairs-landing.json')?.job ?? {},
+  ).estimate
+  const { rows } = nailingTable(high)
+  // one at either end of the deck, three nails through each
+  expect(rows.find(({ joint }) => joint === 'end joist into ledger')?.count).toBe('6')
+  // four ends of the landing's outermost joists, three nails into each
+  expect(rows.find(({ joint }) => joint?.startsWith('landing’s beam into the end'))?.count).toBe('12')
+  const all = rows
+    .filter(({ fastener }) => fastener === '16d common')
+    .reduce((sum, { count }) => sum + Number(count), 0)
+  const pounds = (high.takeoff.goods.find(({ sku }) => sku === 'nail-16d-common')?.thousandths ?? 0) / 1000
+  expect((all / (45 * 0.92)) * 1.05).toBeCloseTo(pounds, 2)
+})

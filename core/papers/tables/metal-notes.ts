@@ -132,10 +132,21 @@ export function capNote({ frame, stairs }: Source): string {
       ),
     ),
   ].map(({ mark, plies, size }) => ({ mark, plies, wide: plies * sectionOf(size).thickness }))
-  return [...Map.groupBy(widths, ({ wide }) => wide)]
-    .map(
+  return [
+    ...[...Map.groupBy(widths, ({ wide }) => wide)].map(
       ([wide, group]) =>
         `for a beam ${printInches(ticks(wide))} wide, ${group[0]?.plies ?? 0} plies: ${group.map(({ mark }) => mark).join(', ')}`,
-    )
-    .join('; ')
+    ),
+    ...stairs.flatMap(facedPosts),
+  ].join('; ')
+}
+
+/** Under a landing's outer beam that a third board and a header stand before no plate fits on that face. */
+function facedPosts({ members, platform }: StairPlan): readonly string[] {
+  if (platform === null || platform.faced === 0) return []
+  const posts = members.filter(({ role }) => role === 'landing post').map(({ mark }) => mark)
+  const outer = posts.slice(posts.length / 2)
+  return [
+    `${outer.length} of them, for ${outer.join(' and ')}, with a plate on the inner face only, as a cap at an edge has: the outer face is the header’s`,
+  ]
 }

@@ -45,6 +45,8 @@ test('the order of a high deck with a landing says how long each bolt is, how wi
   expect(label('Bolt 1/2 in')).toMatch(/16 of 4 in, .*4 of 8 in, /)
   // two plies of 1-1/2 in, on the deck and under the landing
   expect(label('Post cap')).toContain('for a beam 3 in wide, 2 plies: B1, LB1, LB2')
+  // a third board and the header stand on the outer faces of the landing's outer posts
+  expect(label('Post cap')).toContain('2 of them, for LP3 and LP4, with a plate on the inner face only')
   // four stringers on a pad of 4 in
   expect(label('Anchor bolt')).toMatch(/4 of them for the stairs’ pad: .*4 in of concrete/)
   expect(label('Lag screw')).toContain('4 in where sheathing is 1/2 in')

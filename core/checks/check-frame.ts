@@ -27,6 +27,7 @@ import { checkJoistCantilevers } from './joist-cantilever.ts'
 import { checkJoistJoints } from './joist-joints.ts'
 import { checkJoistRestraint } from './joist-restraint.ts'
 import { checkJoistSpan } from './joist-span.ts'
+import { checkLandingRoom } from './landing-room.ts'
 import { checkLateralLoad } from './lateral-load.ts'
 import { checkLedgerBand } from './ledger-band.ts'
 import { checkLedgerEdges } from './ledger-edges.ts'
@@ -84,6 +85,7 @@ export function checksWith(
     ...checkGuardHoldDowns(context.job, guard),
     ...checkGuardRailEnds(context.job, guard),
     ...checkStairGuardPosts(context.job, guard, stairs),
+    ...checkLandingRoom(context.job, guard, stairs),
     ...stairs.flatMap((one) => checkStairs(context, one)),
   ]
 }

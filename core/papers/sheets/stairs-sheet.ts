@@ -6,7 +6,7 @@ import { edgeWords } from '../build/edge-words.ts'
 import { landingWords } from '../build/landing-words.ts'
 import { atLandingWords, headWords, padPlace, topStepWords } from '../build/stair-bearing-words.ts'
 import { landingPlan } from '../drawings/landing-plan.ts'
-import { headMark, stringerDrawing } from '../drawings/stringer-drawing.ts'
+import { headMark, lowestMark, stringerDrawing } from '../drawings/stringer-drawing.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { guardTable } from '../tables/guard-table.ts'
@@ -161,8 +161,13 @@ function patternBlocks(
       columns: `marks-${flight}`,
       items: [
         {
-          text: `Hook the tape on the lowest mark and strike every mark of the table, in one pull; from mark to mark it is ${printInches(nearestTick(step))} along the edge. Then lay the square at each mark, ${printInches(ceilTicks(rise))} on the tongue and ${printInches(run)} on the blade.`,
+          text: `Crown up. Strike the lowest mark ${printInches(nearestTick(lowestMark(pattern)))} from the board’s lower end, hook the tape on it and strike every mark of the table, in one pull; from mark to mark it is ${printInches(nearestTick(step))} along the edge. Then lay the square at each mark, ${printInches(ceilTicks(rise))} on the tongue and ${printInches(run)} on the blade.`,
           notes: [
+            ...(kind === 'cut'
+              ? [
+                  `The head: from the uppermost mark the level line is ${printInches(pattern.topRun)} long; at its end, which is the board’s upper end, the plumb cut goes down with the square.`,
+                ]
+              : []),
             ...(placed === undefined ? [] : [topStepWords(stairs, placed, pattern)]),
             'The marks rule: do not step off with the square alone, its rounding adds up over the flight.',
           ],
@@ -186,17 +191,22 @@ function patternBlocks(
 }
 
 function marksTable(pattern: StringerPattern): PaperTable {
-  const { flight, marks } = pattern
+  const { flight, kind, marks } = pattern
+  const lowest = nearestTick(lowestMark(pattern))
+  const head = nearestTick(headMark(pattern))
+  const from = (at: Ticks) => ({ at: printLength(at), end: printLength(ticks(at + lowest)) })
   return {
     id: `stringer-marks-${flight}`,
     title: 'Marks along the edge',
     columns: [
       { key: 'riser', label: 'Top of riser', align: 'right' },
       { key: 'at', label: 'From the lowest mark', align: 'right' },
+      { key: 'end', label: 'From the board’s lower end', align: 'right' },
     ],
     rows: [
-      ...marks.map(({ riser, at }) => ({ riser: `${riser}`, at: printLength(at) })),
-      { riser: 'plumb cut of the head', at: printLength(nearestTick(headMark(pattern))) },
+      ...marks.map(({ riser, at }) => ({ riser: `${riser}`, ...from(at) })),
+      // a cut one's lies past the end of the board that is ordered
+      ...(kind === 'closed' ? [{ riser: 'plumb cut of the head', ...from(head) }] : []),
     ],
   }
 }

@@ -31,7 +31,8 @@ export function connectorSkus(connector: Connector): readonly string[] {
     case 'brace bolt':
       return ['ledger-bolt-1/2']
     case 'hold-down':
-      return ['hold-down-1500lb']
+      // one on the deck's joist, one inside on the house's framing, a rod through both: IRC 2021 Figure R507.9.2(1), from memory
+      return ['hold-down-1500lb', 'hold-down-1500lb']
     case 'joist splice':
       return ['joist-splice-plate', 'joist-splice-plate']
     case 'joist lap':

@@ -15,7 +15,26 @@ export function frameSteps(estimate: Source): readonly Step[] {
   return [...ledgerSteps(estimate), ...postSteps(estimate), ...joistSteps(estimate)]
 }
 
-function ledgerSteps({ job, frame, checks, layout }: Source): readonly Step[] {
+/** What the second hold-down of each place is fixed to must be found while the ledger can still be moved. */
+function insideSteps(estimate: Source): readonly Step[] {
+  const held = houseHoldDownWords(estimate)
+  return held === ''
+    ? []
+    : [
+        {
+          text: `Go inside the house before the ledger is hung, and look behind the band at each hold-down to the house: ${held}.`,
+          notes: [
+            'A floor joist beside the rod, or blocking between joists nailed through the subfloor, takes the second hold-down; no pipe, duct or wire where the rod comes through. The detail shows it.',
+          ],
+          cautions: [
+            'Where the floor cannot be reached from inside, ask the building official before the ledger is hung.',
+          ],
+        },
+      ]
+}
+
+function ledgerSteps(estimate: Source): readonly Step[] {
+  const { job, frame, checks, layout } = estimate
   const ledger = frame.members.find(({ role }) => role === 'ledger')
   if (ledger === undefined) return []
   const below = ticks(Math.round(layout.deckTop - ledger.box.z1))
@@ -26,6 +45,7 @@ function ledgerSteps({ job, frame, checks, layout }: Source): readonly Step[] {
         'Where it is anything else, stop: a ledger may not hang on it. A freestanding deck, or a designer.',
       ],
     },
+    ...insideSteps(estimate),
     {
       text: `Strike the ledger’s top line, level: ${printLength(below)} under the top of the decking.`,
       notes: [
@@ -144,7 +164,7 @@ function joistSteps(estimate: Source): readonly Step[] {
           },
         ]),
     {
-      text: `Fit ${ties} uplift ties, ${hips.length === 0 ? 'the rims, and' : 'and'} ${blocks} blocks over the beams${held === '' ? '' : `; then the hold-downs to the house: ${held}`}.`,
+      text: `Fit ${ties} uplift ties, ${hips.length === 0 ? 'the rims, and' : 'and'} ${blocks} blocks over the beams${held === '' ? '' : `; then the hold-downs to the house, on each rod a second one inside: ${held}`}.`,
       notes: ['Every cut and bored hole is brushed with preservative before it is closed.'],
     },
     ...guardPostSteps(estimate),

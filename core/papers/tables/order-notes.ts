@@ -6,6 +6,8 @@ import { mitredPosts } from '../order/mitred-posts.ts'
 import { hangerHands } from './hanger-hands.ts'
 import { anchorNote, capNote, lagNote, stringerHangerNote, throughBoltNote } from './metal-notes.ts'
 
+const OWN_FASTENERS = 'with the screws or nails that its sheet names, in its bag or asked for with it'
+
 type Source = Pick<Estimate, 'frame' | 'job' | 'guard' | 'stairs'>
 
 /**
@@ -25,8 +27,9 @@ function noteOf(sku: string, source: Source, part: 'free' | 'held' | null): stri
   if (sku === 'ledger-lag-1/2') return lagNote(source)
   if (sku === 'guard-hold-down-strong')
     return `listed for ${job.guard.holdDown.toLocaleString('en-US')} lb or more on this wood; with the bolt, washers and nails of its sheet`
-  if (sku === 'guard-hold-down' || sku === 'hold-down-1500lb')
-    return 'with the screws or nails that its sheet names, in its bag or asked for with it'
+  if (sku === 'guard-hold-down') return OWN_FASTENERS
+  if (sku === 'hold-down-1500lb')
+    return `${OWN_FASTENERS}; two for each place, one at the deck’s joist, one at the house’s framing; with the threaded rod, nuts and washers of its sheet`
   if (sku === 'handrail-bracket') return 'with its screws, long enough for 1 in in the wood behind'
   if (sku === 'stringer-hanger') return stringerHangerNote(source)
   if (sku === 'ledger-bolt-1/2') return throughBoltNote(source)

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { houseHoldDowns, houseHoldDownWords } from '../../../core/papers/build/house-hold-downs.ts'
 import { houseHoldDownDetail } from '../../../core/papers/details/house-hold-down-detail.ts'
-import { makeSheets } from '../../../core/papers/index.ts'
+import { hardwareTable, makeSheets } from '../../../core/papers/index.ts'
 import { inches, printLength, ticks } from '../../../core/units/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
@@ -34,6 +34,26 @@ describe.each([
       // joists stand 16 in apart, and the hip is at one end of either wall
       expect(fromEnd).toBeLessThanOrEqual(inches(24))
     }
+  })
+
+  it('are ordered in pairs, one for the deck and one for inside the house, with their rods', () => {
+    // IRC 2021 Figure R507.9.2(1): a hold-down on either side of the wall, one rod through both
+    const [row] = hardwareTable(estimate, source.book.goods).rows.filter(({ label }) =>
+      label?.startsWith('Hold-down, deck to floor framing'),
+    )
+    expect(row?.bought).toBe(`${2 * count}`)
+    expect(row?.label).toContain('two for each place, one at the deck’s joist, one at the house’s framing')
+    expect(row?.label).toContain('with the threaded rod, nuts and washers of its sheet')
+    // the check counts places
+    const check = estimate.checks.find(({ title }) => title === 'Lateral load connection')
+    expect(check?.message).toBe(`${count} hold-downs tie the deck to the house.`)
+  })
+
+  it('send somebody inside before the ledger is fastened, when what is behind the band can still be chosen', () => {
+    const words = JSON.stringify(makeSheets(source, ['steps']))
+    const inside = words.indexOf('Go inside the house')
+    expect(inside).toBeGreaterThan(0)
+    expect(inside).toBeLessThan(words.indexOf('Prop the ledger'))
   })
 
   it('have a detail with their rod, and are told by the step and by the inspection card', () => {

@@ -34,10 +34,10 @@ test('the orders together are everything that is bought, to the cent', () => {
       block.kind === 'text' && block.text.startsWith('All of it') ? [block.text] : [],
     ),
   )
-  // 18 × 10.00 + 3 × 20.00 at the hill; the yard has the rest of 1,240.87 without 18 × 15.72 + 3 × 32.75
+  // 18 × 10.00 + 3 × 20.00 at the hill; the yard has the rest of 1,300.47 without 18 × 15.72 + 3 × 32.75
   expect(said[1]).toEqual(['All of it by this list, before tax: $240.00'])
   expect(said[0]).toEqual([
-    `All of it by this list, before tax: ${printMoney(cents(124_087 - 28_296 - 9825))}`,
+    `All of it by this list, before tax: ${printMoney(cents(130_047 - 28_296 - 9825))}`,
   ])
   const lines = supplierOrders(source.estimate.pricing.lines, book).flatMap((order) => order.lines)
   const bought = source.estimate.pricing.lines.filter(

@@ -7,11 +7,12 @@ import { nearestSixteenth, printLength } from '../../units/index.ts'
 import type { Primitive } from '../types.ts'
 import { levelDimension, uprightDimension } from './shapes.ts'
 import { onTheWayOut, pairs, stairOuts } from './stair-places.ts'
-import { standing, up, type View } from './upright-shapes.ts'
+import { type Depth, depthOf, standing, up, type View } from './upright-shapes.ts'
 
 /** Treads, stringers, landing with its frame, posts and footings as they are seen. */
-export function uprightStairs({ stairs, job }: Design, is: View): readonly Primitive[] {
+export function uprightStairs({ stairs, job }: Design, is: View, depth: Depth): readonly Primitive[] {
   return stairs.flatMap((one) => {
+    if (depthOf(one.edge, is) !== depth) return []
     // in a section they would stand before what is cut, unless they go away from the house
     if (is === 'section' && one.edge.side !== 'front') return []
     return [...standingStairs(one, is), ...stairFootings(one, job, is), ...landingHeight(one, job, is)]

@@ -2,29 +2,26 @@ import { sectionOf } from '../../data/index.ts'
 import type { Design } from '../../estimate-types.ts'
 import type { Member } from '../../frame/index.ts'
 import { balusterPlaces, levelAt, postsMiddle, UNDER_LOWER_RAIL } from '../../guard/index.ts'
-import { onFlight, spotAt } from '../../stairs/index.ts'
+import { type DeckEdge, onFlight, spotAt } from '../../stairs/index.ts'
 import { inches } from '../../units/index.ts'
 import type { Primitive } from '../types.ts'
-import { standing, up, type View } from './upright-shapes.ts'
+import { type Depth, depthOf, standing, up, type View } from './upright-shapes.ts'
 
 /** What is seen so much aslant is seen from its end: its balusters would stand in one line. */
 const LEAST_WIDE = inches(6)
 
 /** The guard as it is seen level: posts, rails, cap and balusters, on the deck, on landings and beside stairs. */
-export function uprightGuard(design: Design, is: View): readonly Primitive[] {
+export function uprightGuard(design: Design, is: View, depth: Depth): readonly Primitive[] {
   const { guard, stairs } = design
   if (guard === null) return []
-  const front = new Set(stairs.filter(({ edge }) => edge.side === 'front').map(({ number }) => number))
   // in a section what does not stand at the front would hide what is cut
-  const stretches = guard.stretches.filter(
-    ({ edge, landing }) =>
-      is !== 'section' || (landing === null ? edge.side === 'front' : front.has(landing)),
+  const isSeen = (edge: DeckEdge) =>
+    (is !== 'section' || edge.side === 'front') && depthOf(edge, is) === depth
+  const seen = stairs.filter(({ edge }) => isSeen(edge))
+  const stretches = guard.stretches.filter(({ edge, landing }) =>
+    landing === null ? isSeen(edge) : seen.some(({ number }) => number === landing),
   )
-  const flights = new Set(
-    stairs
-      .filter(({ number }) => is !== 'section' || front.has(number))
-      .flatMap(({ flights: own }) => own.map(({ number }) => number)),
-  )
+  const flights = new Set(seen.flatMap(({ flights: own }) => own.map(({ number }) => number)))
   const sides = guard.stairs.filter(({ flight }) => flights.has(flight))
   const shown = new Set([
     ...stretches.flatMap(({ posts }) =>

@@ -1,4 +1,5 @@
 import type { Member } from '../../frame/index.ts'
+import type { DeckEdge } from '../../stairs/index.ts'
 import type { Layer, Primitive } from '../types.ts'
 
 export type View = 'section' | 'front' | 'side'
@@ -21,4 +22,13 @@ export function standing({ id, box }: Pick<Member, 'id' | 'box'>, is: View, laye
     stroke: 'solid',
     fill: 'wood',
   }
+}
+
+/** Whether what stands on an edge, or leaves the deck there, is drawn before the deck's own wood or over it. */
+export type Depth = 'behind the deck' | 'before it'
+
+/** An elevation looks at the front or at the left side; in a section nothing stands behind what is cut. */
+export function depthOf({ out }: Pick<DeckEdge, 'out'>, is: View): Depth {
+  const away = is === 'front' ? -out.y : is === 'side' ? out.x : 0
+  return away > 0.5 ? 'behind the deck' : 'before it'
 }

@@ -147,10 +147,12 @@ function view(design: Design, is: View, title: string, place: Place, wood: reado
     ...houseWall(design, is, place),
     ...ground(design, is, place),
     ...footings(standing, is),
+    ...uprightStairs(design, is, 'behind the deck'),
+    ...uprightGuard(design, is, 'behind the deck'),
     ...posts(design, standing, is),
     ...wood,
-    ...uprightStairs(design, is),
-    ...uprightGuard(design, is),
+    ...uprightStairs(design, is, 'before it'),
+    ...uprightGuard(design, is, 'before it'),
     ...heights(design, standing, is, place, Math.max(...wood.map(rightOf))),
   ]
   return drawingOf(`deck-${is}`, title, primitives, inches(8))

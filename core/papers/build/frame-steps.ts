@@ -164,7 +164,7 @@ function joistSteps(estimate: Source): readonly Step[] {
           },
         ]),
     {
-      text: `Fit ${ties} uplift ties, ${hips.length === 0 ? 'the rims, and' : 'and'} ${blocks} blocks over the beams${held === '' ? '' : `; then the hold-downs to the house, on each rod a second one inside: ${held}`}.`,
+      text: `Fit ${ties} uplift ties, ${hips.length === 0 ? 'the rims, and' : 'and'} ${blocks} blocks over the beams${held === '' ? '' : `; then the hold-downs to the house: ${held}; on each rod a second one inside`}.`,
       notes: ['Every cut and bored hole is brushed with preservative before it is closed.'],
     },
     ...guardPostSteps(estimate),

@@ -11,17 +11,17 @@ export type GuardPlace = 'deck' | 'landing' | 'stairs'
 /** Posts of a guard that stand in the deck's own frame, "GP1 to GP6, GP9"; or on landings. Empty where there are none. */
 export function guardPostMarks({ guard, frame }: Source, where: 'deck' | 'landing'): string {
   if (guard === null) return ''
-  return membersNamed({ frame: { ...frame, members: guard.members }, joistIds: postIds(guard, where) })
+  return membersNamed({ frame: { ...frame, members: guard.members }, joistIds: guardPostIds(guard, where) })
 }
 
 /** Posts in one place: those of stairs are bolted to their stringers. */
 export function guardPostCount(guard: GuardPlan, where: GuardPlace): number {
-  return where === 'stairs' ? guard.stairPosts : postIds(guard, where).length
+  return where === 'stairs' ? guard.stairPosts : guardPostIds(guard, where).length
 }
 
 /** Blocks behind the posts of one place: cut and nailed while that is open. */
 export function guardBlockCount({ members, ...guard }: GuardPlan, where: GuardPlace): number {
-  const [deck, landing] = [new Set(postIds(guard, 'deck')), new Set(postIds(guard, 'landing'))]
+  const [deck, landing] = [new Set(guardPostIds(guard, 'deck')), new Set(guardPostIds(guard, 'landing'))]
   return members.filter(({ role, cause }) => {
     if (role !== 'guard blocking') return false
     const serves = (posts: ReadonlySet<string>) => cause.ids.some((id) => posts.has(id))
@@ -30,7 +30,10 @@ export function guardBlockCount({ members, ...guard }: GuardPlan, where: GuardPl
   }).length
 }
 
-function postIds({ stretches }: Pick<GuardPlan, 'stretches'>, where: 'deck' | 'landing'): readonly string[] {
+export function guardPostIds(
+  { stretches }: Pick<GuardPlan, 'stretches'>,
+  where: 'deck' | 'landing',
+): readonly string[] {
   return stretches
     .filter(({ landing }) => (landing === null) === (where === 'deck'))
     .flatMap(({ posts }) => posts.map(({ id }) => id))

@@ -2,7 +2,7 @@ import { membersNamed } from '../../checks/index.ts'
 import { allHoles, type Hole } from '../../ground/index.ts'
 import { titleOfStairs } from '../../job/index.ts'
 import { printInches, ticks } from '../../units/index.ts'
-import { guardBlockCount, guardPostCount, guardPostMarks } from '../build/guard-posts.ts'
+import { guardBlockCount, guardPostCount, guardPostIds, guardPostMarks } from '../build/guard-posts.ts'
 import { houseHoldDownWords } from '../build/house-hold-downs.ts'
 import { landingWords } from '../build/landing-words.ts'
 import { lastCardTitle } from '../build/last-card.ts'
@@ -179,30 +179,41 @@ function guardPostItems(estimate: Source, where: 'deck' | 'landing'): readonly s
     `${posts} guard posts ${job.guard.postSize} ${place}, ${marks}, none notched`,
     ...(job.guard.fixing === 'hold-downs'
       ? [
-          `${posts} hold-downs, one at the upper bolt of each of these posts, fixed to the side of a joist or a block${unheldWords(estimate)}, every hole filled`,
+          `${posts} hold-downs, one at the upper bolt of each of these posts, fixed to the side of a joist or a block${unheldWords(estimate, where)}, every hole filled`,
         ]
       : []),
-    `${2 * posts} bolts through ${where === 'deck' ? 'rim' : 'the landing’s boards'} and post, two each, nuts tight, washers on wood`,
+    `${2 * posts} bolts through ${where === 'deck' ? 'rim' : 'the landing’s beam or joist'} and post, two each, nuts tight, washers on wood`,
     ...(blocks === 0
       ? []
       : [`${blocks} ${blocks === 1 ? 'block' : 'blocks'} behind these posts, tight, nailed at both ends`]),
   ]
 }
 
-/** Posts whose hold-down finds neither. */
-function unheldWords({ guard, frame }: Source): string {
+/** Those of the posts in one place whose hold-down finds neither. */
+function unheldWords({ guard, frame }: Source, where: 'deck' | 'landing'): string {
   if (guard === null) return ''
-  const bare = guard.faces.filter(({ wood }) => wood === null).map(({ post }) => post)
+  const here = new Set(guardPostIds(guard, where))
+  const bare = guard.faces.flatMap(({ wood, post }) => (wood === null && here.has(post) ? [post] : []))
   if (bare.length === 0) return ''
   return `, at ${membersNamed({ frame: { ...frame, members: guard.members }, joistIds: bare })} as the licensed designer says`
 }
 
-function guardItems({ guard, checks, job }: Source): readonly string[] {
+/** Posts beside stairs that are left to a designer. */
+function designedWords({ guard, frame, checks }: Source): string {
+  const ids = checks
+    .filter(({ id, status }) => id === 'guard-stair-posts' && status === 'outside scope')
+    .flatMap(({ subjects }) => subjects)
+  if (guard === null || ids.length === 0) return ''
+  return `, ${membersNamed({ frame: { ...frame, members: guard.members }, joistIds: ids })} held as the licensed designer says`
+}
+
+function guardItems(estimate: Source): readonly string[] {
+  const { guard, checks, job } = estimate
   if (guard === null || guard.stretches.length === 0) return []
   return [
     ...(guard.stairPosts > 0
       ? [
-          `${guard.stairPosts} posts on the stairs, none notched; ${2 * guard.stairPosts} bolts through stringer and post, two each, nuts tight, washers on wood`,
+          `${guard.stairPosts} posts on the stairs, none notched${designedWords(estimate)}; ${2 * guard.stairPosts} bolts through stringer and post, two each, nuts tight, washers on wood`,
           ...(job.guard.fixing === 'hold-downs'
             ? [
                 `${guard.stairPosts} hold-downs, one at the upper bolt of each post on the stairs, fixed to the block between the stringers, every hole filled`,

@@ -47,3 +47,14 @@ test('nothing on the pad waits for stringers that cannot stand yet', () => {
   // one beside each of the 4 stringers
   expect(step(/^Build the stairs/)).toMatch(/drill it beside each .* 4 of 1\/2 in/)
 })
+
+test('each line of a card names only its own posts as a designer’s, and bolts go through frame, not boards', () => {
+  // GP1 to GP3 stand in the deck's frame; no table has posts bolted to stringers, two on either side of either flight
+  expect(card('Framing')).toContain('at GP1 to GP3 as the licensed designer says')
+  const last = card('Stairs and guard')
+  expect(last).not.toMatch(/at GP\d.* as the licensed designer says/)
+  expect(last).toContain(
+    'SG1-1, SG1-2, SG2-1, SG2-2, SG3-1, SG3-2, SG4-1, SG4-2 held as the licensed designer says',
+  )
+  expect(last).toContain('8 bolts through the landing’s beam or joist and post')
+})

@@ -116,7 +116,12 @@ type BlockKind =
       readonly lines: readonly Ticks[]
       readonly offcut: Ticks
       readonly fate: string
-      readonly boards: readonly { readonly name: string; readonly marks: readonly string[] }[]
+      readonly boards: readonly {
+        readonly name: string
+        readonly marks: readonly string[]
+        /** names of the holds for which it is not sawn yet */
+        readonly waits?: string
+      }[]
     }
   | { readonly kind: 'signatures'; readonly lines: readonly string[] }
   | {

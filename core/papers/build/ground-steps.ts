@@ -1,6 +1,7 @@
 import { allHoles, layoutChecks } from '../../ground/index.ts'
 import { dugForPad, UNDER_PAD } from '../../takeoff/index.ts'
 import { printInches, printLength, ticks } from '../../units/index.ts'
+import { holdsOf } from '../order/holds.ts'
 import { waitingHoles, waitingWords } from '../order/waiting-holes.ts'
 import type { Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
@@ -22,6 +23,7 @@ export function groundSteps(source: Source): readonly Step[] {
   const bags = takeoff.volumes.bags
   const pads = source.stairs.reduce((sum, { pad }) => sum + dugForPad(pad), 0)
   return [
+    ...settleSteps(source),
     {
       text: 'Have the permit in hand and the inspector’s telephone number on the wall. Ask which work he wants to see open.',
     },
@@ -93,4 +95,18 @@ function padSteps(source: Source): readonly Step[] {
       },
     ]
   })
+}
+
+/** What is in doubt is settled while nothing that hangs on it is bought, dug or sawn. */
+function settleSteps(source: Source): readonly Step[] {
+  const holds = holdsOf(source)
+  const [first] = holds
+  if (first === undefined) return []
+  const names = holds.length === 1 ? first.name : `${first.name} to ${holds.at(-1)?.name ?? ''}`
+  return [
+    {
+      text: `Settle ${names} first: nothing that waits for ${holds.length === 1 ? 'it' : 'one of them'} is bought, dug, sawn or built before.`,
+      notes: holds.map(({ name, what, until }) => `${name}, ${what}: not before ${until}.`),
+    },
+  ]
 }

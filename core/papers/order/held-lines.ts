@@ -4,6 +4,7 @@ import { headerBolts, headerId } from '../../stairs/index.ts'
 import { connectorSkus, GUARD_POST_BOLTS } from '../../takeoff/index.ts'
 import { type Cents, cents, priceOf } from '../../units/index.ts'
 import { type Hold, holdsOf } from './holds.ts'
+import { waitingBoards } from './waiting-boards.ts'
 
 /** What of a line is not to be bought yet. */
 export interface HeldLine {
@@ -83,20 +84,9 @@ export function partOf(
 
 type Add = (id: Line['id'], quantity: number, by: readonly Hold[]) => void
 
-function holdBoards({ plans, takeoff }: Source, holds: readonly Hold[], hold: Add): void {
-  const pieces = new Map(takeoff.pieces.map(({ id, memberId }) => [id, memberId]))
-  for (const { plan, onHand } of plans) {
-    const runs = new Map(plan.runPieces.map(({ id, memberId }) => [id, memberId]))
-    for (const { stockId, cuts } of plan.boards) {
-      if (onHand.includes(stockId)) continue
-      const members = cuts.map(({ pieceId }) => pieces.get(pieceId) ?? runs.get(pieceId) ?? '')
-      hold(
-        `lumber-${stockId}`,
-        1,
-        holds.filter(({ doubt }) => doubt.skus === undefined && members.some((id) => doubt.ids.has(id))),
-      )
-    }
-  }
+function holdBoards(source: Source, holds: readonly Hold[], hold: Add): void {
+  for (const { stockId, onHand, by } of waitingBoards(source, holds))
+    if (!onHand) hold(`lumber-${stockId}`, 1, by)
 }
 
 function holdConnectors({ frame }: Source, holds: readonly Hold[], hold: Add): void {

@@ -6,6 +6,8 @@ import type { PaperTable } from '../types.ts'
 import { type Asked, billedWords, longestOf, pricesOf, sumOf } from './asked.ts'
 import { grouped } from './grouped.ts'
 import { type Held, type HeldPart, heldHere } from './held-lines.ts'
+import type { Hold } from './holds.ts'
+import { waitingBoards, waitingWith } from './waiting-boards.ts'
 
 /** The order of one supplier as lines of plain text, to be sent as a message. */
 export function messageTo(source: PaperSource, asked: Asked, held: Held): string {
@@ -15,6 +17,7 @@ export function messageTo(source: PaperSource, asked: Asked, held: Held): string
   const free = { held, part: 'free' } as const
   const kept = { held, part: 'held' } as const
   const holds = heldHere(held, asked.lines)
+  const waiting = waitingBoards(estimate, holds)
   const boards = orderTable(estimate, asked.lines).rows.reduce(
     (sum, { code, count }) => sum + (code === 'on hand' ? 0 : Number(count)),
     0,
@@ -32,7 +35,7 @@ export function messageTo(source: PaperSource, asked: Asked, held: Held): string
       : [
           `To be bought now, before tax: ${printMoney(sumOf(source, asked, free))}`,
           'ON HOLD. Please price these and do not load or cut them until we say so:',
-          ...holds.map(({ name, what, until }) => `${name}: ${what}. Not to be bought before ${until}.`),
+          ...holds.map((hold) => holdLine(hold, waitingWith(estimate, hold, waiting))),
           ...linesOf(source, asked, kept),
           `On hold, before tax: ${printMoney(sumOf(source, asked, kept))}`,
         ]),
@@ -41,6 +44,11 @@ export function messageTo(source: PaperSource, asked: Asked, held: Held): string
     ...billedWords(source, asked),
     'No change of length, size, grade or treatment without a call, but for what stands after “or instead”.',
   ].join('\n')
+}
+
+function holdLine({ name, what, until }: Hold, also: string): string {
+  const mates = also === '' ? '' : ` Waits with it, sawn from the same boards: ${also}.`
+  return `${name}: ${what}. Not to be bought before ${until}.${mates}`
 }
 
 type Row = PaperTable['rows'][number]

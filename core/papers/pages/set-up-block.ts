@@ -115,7 +115,10 @@ function figureRows(flow: Flow, { lines }: SetUpBlock, scale: number): readonly 
 
 /** `□ 2x10-4: J1 + K2` for each board, in columns. */
 function boardBoxes(flow: Flow, boards: SetUpBlock['boards']): void {
-  const texts = boards.map(({ name, marks }) => `${name}: ${marks.join(' + ')}`)
+  const texts = boards.map(
+    ({ name, marks, waits }) =>
+      `${name}${waits === undefined ? '' : ` (waits: ${waits})`}: ${marks.join(' + ')}`,
+  )
   const widest = Math.max(...texts.map((text) => widthOf(text, SIZE)))
   const columns = Math.max(1, Math.floor(flow.width / (widest + 28)))
   const width = flow.width / columns

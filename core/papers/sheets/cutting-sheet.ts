@@ -5,6 +5,8 @@ import { type BoardName, boardNames } from '../cutting/board-names.ts'
 import { hasClimbing, withClimbingCuts } from '../cutting/climbing-cuts.ts'
 import { endOf, isOffSquare, liesFlat } from '../cutting/cut-ends.ts'
 import { type SetUp, setUps } from '../cutting/set-ups.ts'
+import { holdsOf } from '../order/holds.ts'
+import { type WaitingBoard, waitingBoards } from '../order/waiting-boards.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { piecesByPlace } from '../tables/pieces-by-place.ts'
@@ -17,6 +19,7 @@ export function cuttingSheet({ estimate }: PaperSource): Sheet {
   const { job, plans, takeoff } = estimate
   const { kerf, endTrim } = job.cutting
   const names = boardNames(plans)
+  const waiting = waitingBoards(estimate, holdsOf(estimate))
   return {
     id: 'cutting',
     title: 'Cutting sheet',
@@ -46,8 +49,20 @@ export function cuttingSheet({ estimate }: PaperSource): Sheet {
         kind: 'caution',
         text: 'Treated wood: eyes and lungs covered, no burning of offcuts. Brush every field cut with preservative.',
       },
+      ...(waiting.length === 0
+        ? []
+        : [
+            {
+              kind: 'caution',
+              text: 'A board that “waits” is neither bought nor sawn, none of its pieces, before what stands after it is settled: H1 and so on are the holds of the order.',
+            } satisfies Block,
+          ]),
       ...plans.flatMap((planned) =>
-        productBlocks(estimate, planned, nameOf(names, planned), job.cutting.keepOffcutsFrom),
+        productBlocks(estimate, planned, {
+          nameOfBoard: nameOf(names, planned),
+          keepFrom: job.cutting.keepOffcutsFrom,
+          waiting: waiting.filter(({ planId }) => planId === planned.plan.jobId),
+        }),
       ),
       { kind: 'page break' },
       ...plans.map(
@@ -71,8 +86,15 @@ function nameOf(names: ReadonlyMap<string, BoardName>, { plan }: Planned): Board
 function productBlocks(
   { frame, guard, takeoff }: PaperSource['estimate'],
   planned: Planned,
-  nameOfBoard: BoardName,
-  keepFrom: number,
+  {
+    nameOfBoard,
+    keepFrom,
+    waiting,
+  }: {
+    readonly nameOfBoard: BoardName
+    readonly keepFrom: number
+    readonly waiting: readonly WaitingBoard[]
+  },
 ): readonly Block[] {
   const climbers = guard?.members ?? []
   const groups = setUps(withClimbingCuts(planned, climbers))
@@ -81,6 +103,7 @@ function productBlocks(
   const longest = Math.max(...groups.map(({ length }) => length))
   const { plan, product } = planned
   const count = plan.boards.length
+  const holds = new Map(waiting.map(({ number, by }) => [number, by.map(({ name }) => name).join(', ')]))
   return [
     { kind: 'heading', text: `${productName(product)}: ${count} ${count === 1 ? 'board' : 'boards'}` },
     ...[
@@ -97,6 +120,7 @@ function productBlocks(
         ...group,
         boards: group.boards.map(({ number, marks }) => ({
           name: nameOfBoard(number),
+          ...waitsFor(holds.get(number)),
           marks: marks.map(
             (mark) => `${mark}${rips.get(mark) ?? ''}${about.has(mark) ? ' (end for end)' : ''}`,
           ),
@@ -104,6 +128,10 @@ function productBlocks(
       }),
     ),
   ]
+}
+
+function waitsFor(names: string | undefined): { readonly waits?: string } {
+  return names === undefined ? {} : { waits: names }
 }
 
 const CLIMBING =

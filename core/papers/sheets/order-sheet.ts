@@ -3,6 +3,7 @@ import { type Asked, askedOf, billedWords, longestOf, pricesOf, sumOf } from '..
 import { grouped } from '../order/grouped.ts'
 import { type Held, heldHere, heldOf } from '../order/held-lines.ts'
 import { messageTo } from '../order/order-message.ts'
+import { waitingBoards, waitingWith } from '../order/waiting-boards.ts'
 import { waitingHoles, waitingWords } from '../order/waiting-holes.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
@@ -116,6 +117,7 @@ function facts(source: PaperSource, asked: Asked): readonly (readonly [string, s
 function holdBlocks(source: PaperSource, asked: Asked, held: Held): readonly Block[] {
   const { estimate, book } = source
   const kept = { held, part: 'held' } as const
+  const boards = waitingBoards(estimate, held.holds)
   const here = new Set(heldHere(held, asked.lines).map(({ name }) => name))
   const sum = (part: 'free' | 'held') => printMoney(sumOf(source, asked, { held, part }))
   return [
@@ -131,8 +133,14 @@ function holdBlocks(source: PaperSource, asked: Asked, held: Held): readonly Blo
           ['name', 'Hold', 'left'],
           ['what', 'What is open', 'left'],
           ['until', 'Not to be bought before', 'left'],
+          ['also', 'Waits with it, sawn from the same boards', 'left'],
         ],
-        heldHere(held, asked.lines).map(({ name, what, until }) => ({ name, what, until })),
+        heldHere(held, asked.lines).map((hold) => ({
+          name: hold.name,
+          what: hold.what,
+          until: hold.until,
+          also: waitingWith(estimate, hold, boards),
+        })),
       ),
       empty: '',
     },

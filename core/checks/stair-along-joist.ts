@@ -1,7 +1,6 @@
-import { fromAbove } from '../frame/index.ts'
 import { analyseBeams, greatestShear, momentExtremes, momentOfInertia } from '../rules/index.ts'
-import type { PlacedFlight, StairPlan } from '../stairs/index.ts'
-import { inches, toInches } from '../units/index.ts'
+import { headJoist, type StairPlan } from '../stairs/index.ts'
+import { toInches } from '../units/index.ts'
 import { strengthLimits } from './bending-limits.ts'
 import { byCalculation } from './calculated.ts'
 import type { CheckContext } from './context.ts'
@@ -9,9 +8,6 @@ import { type ReckonedJoist, valuesOf } from './load-path.ts'
 import type { BeamFacts } from './measures.ts'
 import type { Borne } from './stair-head-load.ts'
 import type { Finding } from './types.ts'
-
-/** A joist whose face lies no farther behind the edge is the one that the flight hangs along. */
-const AT_EDGE = inches(0.5)
 
 /** Every so many inches along the joist the flight is tried. */
 const EVERY = 6
@@ -34,7 +30,7 @@ export interface AlongJoist {
 export function alongJoist(context: CheckContext, { flights }: StairPlan, borne: Borne): AlongJoist | null {
   const [flight] = flights
   if (flight === undefined) return null
-  const member = joistUnder(context, flight)
+  const member = headJoist(context.frame.members, flight)
   const one = context.path.joists.find(({ group }) => group.memberIds.includes(member?.id ?? ''))
   if (member === undefined || one === undefined) return null
   const { moments, shear, reaction, deflections } = worstOf(one, borne, toInches(flight.width))
@@ -74,24 +70,6 @@ export function alongJoist(context: CheckContext, { flights }: StairPlan, borne:
       ],
     ),
   }
-}
-
-/** The joist right behind the edge, along the head of the flight. */
-function joistUnder({ frame }: CheckContext, { head, down, across, width }: PlacedFlight) {
-  const middle = width / 2
-  return frame.members.find((one) => {
-    if (one.role !== 'end joist' && one.role !== 'joist') return false
-    const spots = fromAbove(one).map(({ x, y }) => ({
-      down: (x - head.x) * down.x + (y - head.y) * down.y,
-      across: (x - head.x) * across.x + (y - head.y) * across.y,
-    }))
-    const acrosses = spots.map((spot) => spot.across)
-    return (
-      Math.abs(Math.max(...spots.map((spot) => spot.down))) <= AT_EDGE &&
-      Math.min(...acrosses) < middle &&
-      Math.max(...acrosses) > middle
-    )
-  })
 }
 
 /** Of the flight alone, at the worst place: moment and live deflection by stretch, shear and reaction. */

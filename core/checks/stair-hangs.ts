@@ -1,6 +1,6 @@
 import { sectionOf } from '../data/index.ts'
 import { dowelBearing, nailLateral, rectangleOf, singleShearYield } from '../rules/index.ts'
-import type { PlacedFlight, StairPlan, StringerPattern } from '../stairs/index.ts'
+import { type PlacedFlight, RIM, type StairPlan, type StringerPattern } from '../stairs/index.ts'
 import { type Ticks, toInches } from '../units/index.ts'
 import { strengthLimits } from './bending-limits.ts'
 import { byCalculation, type Limit } from './calculated.ts'
@@ -65,15 +65,20 @@ export function checkStairHangs(context: CheckContext, stairs: StairPlan): reado
               ]),
         good: () => '',
         bad: `What flight ${flight.number} hangs on cannot carry ${each(hung)} lb at each of its ${pattern.count} stringers.`,
-        uncovered: `No table covers rim, header and bolts under ${each(hung)} lb at each of ${pattern.count} stringers`,
+        uncovered: `No table covers ${isDeck && stairs.headBoard !== RIM ? stairs.headBoard : 'rim'}, header and bolts under ${each(hung)} lb at each of ${pattern.count} stringers`,
         remedy:
           'Put stringers closer, shorten the flight by a landing, or have a designer say what holds its head.',
-        caution: isDeck
-          ? 'Nails of the rim into the ends of joists are reckoned for nothing: have an angle at every joist under the head of the stairs, and nail uprights to joists that they stand beside.'
-          : '',
+        caution: isDeck ? heldBy(stairs) : '',
       }),
     ]
   })
+}
+
+/** What the board at the deck's edge is held by there, which is not reckoned. */
+function heldBy({ headBoard }: StairPlan): string {
+  return headBoard === RIM
+    ? 'Nails of the rim into the ends of joists are reckoned for nothing: have an angle at every joist under the head of the stairs, and nail uprights to joists that they stand beside.'
+    : `No joist ends at the head of the stairs: ${headBoard} runs along the edge and is held by its own two ends and the blocks between it and the next joist; nail uprights to blocks that they stand beside.`
 }
 
 function each({ each: pounds }: Hung): string {

@@ -1,5 +1,6 @@
 export { deckEdges, sideOf, spotAt } from './deck-edges.ts'
 export { headerId, stripId } from './flight-members.ts'
+export { headJoist, RIM } from './head-joist.ts'
 export { layStairs } from './lay-stairs.ts'
 export { onFlight } from './place-flights.ts'
 export { headerBolts, withUprights } from './place-uprights.ts'

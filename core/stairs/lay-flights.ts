@@ -6,6 +6,7 @@ import { ceilTicks, fail, inches, ok, printLength, type Result, type Ticks, tick
 import { deckEdges } from './deck-edges.ts'
 import { deckReach } from './deck-reach.ts'
 import { flightMembers, lumberOf, STRIP_HEIGHT } from './flight-members.ts'
+import { RIM } from './head-joist.ts'
 import { placeFlights } from './place-flights.ts'
 import { placeStairs } from './place-stairs.ts'
 import { framePlatform } from './platform.ts'
@@ -135,6 +136,7 @@ export function layFlights(
       ...(platform?.members ?? []),
     ]),
     connectors: [...connectorsOf(job, patterns), ...(platform?.connectors ?? [])],
+    headBoard: RIM,
     behindHeader: platform?.behindHeader ?? 0,
     pad: floor === null ? padAt(job, last, riserBoard) : null,
     footings: [

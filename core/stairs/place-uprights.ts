@@ -4,6 +4,7 @@ import { convexOverlap } from '../geometry/index.ts'
 import { furtherStairs, type Job, jobOfStairs } from '../job/index.ts'
 import { inches, ticks } from '../units/index.ts'
 import { headerId, member } from './flight-members.ts'
+import { headJoist, RIM } from './head-joist.ts'
 import type { StairConnector, StairPlan } from './types.ts'
 
 /** What a post of a landing does under its lower flight, under the deck's rim. */
@@ -36,10 +37,17 @@ export function withUprights(
     placed.push(...uprights)
     return {
       ...plan,
+      headBoard: headBoard(plan, built),
       members: [...plan.members, ...uprights],
       connectors: [...plan.connectors, bolts(plan, uprights.length)],
     }
   })
+}
+
+/** The joist that runs along the edge where a first flight leaves, by its mark; the rim where joists end there. */
+function headBoard({ flights: [flight] }: StairPlan, built: readonly Member[]): string {
+  const joist = flight === undefined ? undefined : headJoist(built, flight)
+  return joist === undefined ? RIM : `${joist.role} ${joist.mark}`
 }
 
 /** Bolts of one flight's header: at the deck those of the uprights behind it, under a landing those of its posts. */
@@ -57,7 +65,7 @@ function bolts({ branch, behindHeader, flights }: StairPlan, uprights: number): 
     cause: {
       fields: [furtherStairs(branch, 'stairs.width'), furtherStairs(branch, 'stairs.kind')],
       ids: flights.map(({ number }) => headerId(number)),
-      rule: 'At each upright two through the rim and two through the header; two in each landing post behind the lower flight’s header (common practice, no source)',
+      rule: 'At each upright two through the board at the edge and two through the header; two in each landing post behind the lower flight’s header (common practice, no source)',
     },
   }
 }
@@ -89,7 +97,7 @@ function uprightsOf(whole: Job, plan: StairPlan, standing: readonly Member[]): r
       cause: {
         fields: [furtherStairs(plan.branch, 'stairs.width'), 'frame.joists.size'],
         ids: [header.id],
-        rule: 'One flat behind rim and header at each stringer, bolted to both; beside a joist, a post or a block that stands there (common practice, no source)',
+        rule: 'One flat behind the board at the edge and the header at each stringer, bolted to both; beside a joist, a post or a block that stands there (common practice, no source)',
       },
     })
   const made: Member[] = []

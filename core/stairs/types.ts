@@ -188,6 +188,8 @@ export interface StairPlan {
   }
   readonly members: readonly Member[]
   readonly connectors: readonly StairConnector[]
+  /** what the first flight hangs on at the deck: the rim, or the joist that runs along its edge, with its mark */
+  readonly headBoard: string
   /** posts of the landing that the lower flight's header is bolted to */
   readonly behindHeader: number
   readonly pad: Pad | null

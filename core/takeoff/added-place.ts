@@ -55,7 +55,8 @@ function stairPlace(id: string, role: Member['role']): string {
   if (role === 'tread') return `tread ${numbers[1]} from below, ${flight}`
   if (role === 'riser') return `riser ${numbers[1]} from below, ${flight}`
   if (role === 'stair strip') return `on the landing’s beam, under the feet of ${flight}`
-  if (role === 'stair upright') return `behind rim and header at stringer ${numbers[1]}, ${flight}`
+  if (role === 'stair upright')
+    return `behind the deck’s edge and the header at stringer ${numbers[1]}, ${flight}`
   return role === 'stringer'
     ? `stringer ${numbers[1]}, ${flight}`
     : `behind the heads of the stringers, ${flight}`

@@ -1,29 +1,36 @@
-import type { PlacedFlight, StairPlan, StringerPattern } from '../../stairs/index.ts'
+import { type PlacedFlight, RIM, type StairPlan, type StringerPattern } from '../../stairs/index.ts'
 import { inches, printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
 
 /** What the first flight hangs on under the deck, by marks; what no upright fits behind is told. */
-export function headWords({ members, patterns, flights }: StairPlan): string {
+export function headWords({ members, patterns, flights, headBoard }: StairPlan): string {
   const header = members.find(({ id }) => id === `stair-header-${flights[0]?.number}`)
   const uprights = members.filter(({ role }) => role === 'stair upright')
   const heads = patterns.find(({ flight }) => flight === flights[0]?.number)?.count ?? 0
   const [one] = uprights
   const below = (flights[0]?.topLevel ?? 0) - (header?.box.z1 ?? 0)
+  const isRim = headBoard === RIM
+  const board = isRim ? 'the rim' : headBoard
   return [
     ...(header === undefined
       ? []
       : [
-          `Header ${header.mark}, ${header.product.size}, right under the rim and in its plane, its top ${printInches(nearest(below))} under the top of the decking.`,
+          `Header ${header.mark}, ${header.product.size}, right under ${board} and in its plane, its top ${printInches(nearest(below))} under the top of the decking.`,
         ]),
     ...(one === undefined
       ? []
       : [
-          `Behind rim and header ${uprights.length === 1 ? 'upright' : 'uprights'} ${uprights.map(({ mark }) => mark).join(', ')}, ${one.product.size} flat, ${printLength(one.length)} long, at the stringers, beside what stands there: two 1/2 in bolts through the rim and two through the header each, one over the other, 1 1/2 in apart, 2 in or more from edges and ends (common practice, no source).`,
+          `Behind ${headBoard} and header ${uprights.length === 1 ? 'upright' : 'uprights'} ${uprights.map(({ mark }) => mark).join(', ')}, ${one.product.size} flat, ${printLength(one.length)} long, at the stringers, beside what stands there: two 1/2 in bolts through the ${isRim ? 'rim' : 'joist'} and two through the header each, one over the other, 1 1/2 in apart, 2 in or more from edges and ends (common practice, no source).`,
         ]),
     ...(uprights.length < heads
       ? [
-          `At ${heads - uprights.length} of ${heads} stringers no upright fits behind the rim: have the header held there as a designer says.`,
+          `At ${heads - uprights.length} of ${heads} stringers no upright fits behind ${board}: have the header held there as a designer says.`,
         ]
       : []),
+    ...(isRim
+      ? []
+      : [
+          `No joist ends there: ${headBoard} runs along the edge, and its own two ends hold the head of the stairs; the checks say for how much more they must be listed.`,
+        ]),
   ].join(' ')
 }
 
@@ -78,7 +85,10 @@ export function atLandingWords({ members, patterns, flights, platform }: StairPl
 }
 
 /** Where the pad lies from the edge that the stairs leave: its edges away from it and along it, and its top. */
-export function padPlace({ pad, flights, edge, totalRise }: StairPlan, edgeName: string): string | null {
+export function padPlace(
+  { pad, flights, edge, totalRise, headBoard }: StairPlan,
+  edgeName: string,
+): string | null {
   const last = flights.at(-1)
   if (pad === null || last === undefined) return null
   const corners = [0, pad.depth].flatMap((down) =>
@@ -90,7 +100,7 @@ export function padPlace({ pad, flights, edge, totalRise }: StairPlan, edgeName:
   const out = corners.map(({ x, y }) => x * edge.out.x + y * edge.out.y)
   const along = corners.map(({ x, y }) => x * edge.along.x + y * edge.along.y)
   const [from, to] = [Math.min(...along), Math.max(...along)]
-  return `from ${printLength(nearest(Math.min(...out)))} to ${printLength(nearest(Math.max(...out)))} out from the rim’s face of the ${edgeName}, and from ${fromEnd(from)} to ${fromEnd(to)} along it; its top level with the ground there, ${printLength(totalRise)} under the top of the decking`
+  return `from ${printLength(nearest(Math.min(...out)))} to ${printLength(nearest(Math.max(...out)))} out from the ${headBoard === RIM ? 'rim' : 'joist'}’s face of the ${edgeName}, and from ${fromEnd(from)} to ${fromEnd(to)} along it; its top level with the ground there, ${printLength(totalRise)} under the top of the decking`
 }
 
 /** What the lower flight is held by on its pad: holes that need the stringers in their places. */

@@ -1,6 +1,6 @@
 import { sectionOf } from '../../data/index.ts'
 import { type Job, titleOfStairs } from '../../job/index.ts'
-import type { PlacedFlight, StairPlan, StringerPattern } from '../../stairs/index.ts'
+import { type PlacedFlight, RIM, type StairPlan, type StringerPattern } from '../../stairs/index.ts'
 import { inches, printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
 import { headWords, topStepWords } from '../build/stair-bearing-words.ts'
 import { levelDimension, uprightDimension } from '../drawings/shapes.ts'
@@ -77,7 +77,8 @@ function headDetail({ job, stairs, flight, pattern }: Hung, isDeck: boolean): De
           weight: 'heavy',
         }),
       ),
-      box('joist', [-inches(18), board], [-back, top], {}),
+      // where a joist runs along the edge none ends at it
+      ...(isDeck && stairs.headBoard !== RIM ? [] : [box('joist', [-inches(18), board], [-back, top], {})]),
       box(header.id, [-under.thickness, top], [0, bottom], { fill: 'wood', weight: 'heavy' }),
       isDeck
         ? box('stair-upright', [-under.thickness - behind, board], [-under.thickness, bottom], {

@@ -12,6 +12,11 @@ const RAIL_HEIGHT = inches(36)
 /** Width of the stairs above the handrail. IRC 2021 R311.7.1. */
 export function checkStairWidth(job: Job, stairs: StairPlan): Check {
   const narrowest = ticks(Math.min(...stairs.flights.map(({ width }) => width)))
+  const widths = [...new Set(stairs.flights.map(({ width }) => width))]
+  const wide =
+    widths.length === 1
+      ? `The stairs are ${printLength(narrowest)} wide.`
+      : `Flights are ${widths.map((width) => printLength(width)).join(' and ')} wide.`
   const { deciding, beside } = plainRules([
     { limit: IRC_LIMITS.stairWidth, what: 'the stairs', measure: narrowest, holds: 'at least' },
   ])
@@ -24,8 +29,8 @@ export function checkStairWidth(job: Job, stairs: StairPlan): Check {
     prescriptive: deciding,
     calculated: null,
     beside,
-    good: () => `The stairs are ${printLength(narrowest)} wide.`,
-    bad: `The stairs are ${printLength(narrowest)} wide.`,
+    good: () => wide,
+    bad: wide,
     uncovered: 'No rule covers the width',
     remedy: 'Make them 36 in wide or more; a flight that turns is as wide as its landing is deep.',
     caution: '',

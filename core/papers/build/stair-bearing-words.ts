@@ -63,15 +63,25 @@ export function topStepWords(
 }
 
 /** In which order boards go on the stringers, and what to measure before they are fastened. */
-export function treadOrderWords({ tread, patterns: [pattern] }: StairPlan): readonly string[] {
+export function treadOrderWords({ tread, flights, patterns: [pattern] }: StairPlan): readonly string[] {
   if (pattern === undefined) return []
+  const rears = Map.groupBy(flights, ({ over }) => rearWords(over - tread.nosing))
+  const uppermost = [...rears].map(([words, own]) =>
+    rears.size === 1 ? words : `on flight ${own.map(({ number }) => number).join(' and ')} ${words}`,
+  )
   const boards =
     tread.riserBoard > 0
       ? 'From the foot up: a riser board on its rise cuts, then the tread under it, its rear edge against that board'
       : 'From the foot up, each tread with its rear edge at the rise cut'
   return [
-    `${boards}; but for the uppermost each nosing is ${printInches(tread.nosing)}. Before they are fastened measure from nosing to nosing, from the boards above too: ${printInches(pattern.run)} at every step, none 3/8 in off another.`,
+    `${boards}; the uppermost has the face above behind it, ${uppermost.join(', ')}. Each nosing is ${printInches(tread.nosing)}. Before they are fastened measure from nosing to nosing, from the boards above too: ${printInches(pattern.run)} at every step, none 3/8 in off another.`,
   ]
+}
+
+/** Where the rear edge of an uppermost tread stands, by how much further the boards above reach than a nosing. */
+function rearWords(off: number): string {
+  if (off < 0) return `its rear board ripped by ${printInches(nearest(-off))}`
+  return off === 0 ? 'tight against it' : `its rear edge ${printInches(nearest(off))} off`
 }
 
 /** How flights end and begin at the landing between them; null of stairs without one. */

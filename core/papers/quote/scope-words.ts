@@ -4,6 +4,7 @@ import { deckEdges } from '../../stairs/index.ts'
 import { printInches, printLength, type Ticks, ticks } from '../../units/index.ts'
 import { layWords, STRAIGHT } from '../build/lay-words.ts'
 import { areaWords, isNoRectangle, outsideOf } from '../build/outside-words.ts'
+import { stairWidthWords } from '../build/stair-width-words.ts'
 
 type Source = Design
 
@@ -74,13 +75,13 @@ function stairs({ stairs: plans }: Source): readonly string[] {
 }
 
 function flightWords(plan: Source['stairs'][number]): string {
-  const { risers, width, handrail, flights } = plan
+  const { risers, handrail, flights } = plan
   const foot =
     plan.floor !== null ? ', down to the lower level' : plan.pad === null ? '' : ', down to a concrete pad'
   const rail = handrail.needed
     ? `, with a handrail on ${handrail.sides === 1 ? 'one side' : 'both sides'}`
     : ''
-  return `Stairs ${printLength(width)} wide with ${risers} ${risers === 1 ? 'riser' : 'risers'}${flights.length > 1 ? ` in ${flights.length} flights with a landing` : ''}${foot}${rail}.`
+  return `Stairs ${stairWidthWords(plan)}, with ${risers} ${risers === 1 ? 'riser' : 'risers'}${flights.length > 1 ? ` in ${flights.length} flights with a landing` : ''}${foot}${rail}.`
 }
 
 function guard({ guard: plan, job, stairs }: Source): readonly string[] {

@@ -5,6 +5,7 @@ import { ceilTicks, inches, printInches, printLength, type Ticks, ticks } from '
 import { edgeWords } from '../build/edge-words.ts'
 import { landingWords } from '../build/landing-words.ts'
 import { atLandingWords, headWords, padPlace, topStepWords } from '../build/stair-bearing-words.ts'
+import { stairWidthWords } from '../build/stair-width-words.ts'
 import { landingPlan } from '../drawings/landing-plan.ts'
 import { headMark, lowestMark, stringerDrawing } from '../drawings/stringer-drawing.ts'
 import type { Block, Sheet } from '../sheet-types.ts'
@@ -45,28 +46,15 @@ const SHARE_OF_LANDING = 0.5
 const ORDER = ['First stairs', 'Second stairs', 'Third stairs']
 
 function stairBlocks(stairs: StairPlan, share: number, design: Pick<Design, 'layout'>): readonly Block[] {
-  const {
-    totalRise,
-    risers,
-    rise,
-    run,
-    width,
-    place,
-    edge,
-    handrail,
-    tread,
-    pad,
-    floor,
-    patterns,
-    platform,
-  } = stairs
+  const { totalRise, risers, rise, run, place, edge, handrail, tread, pad, floor, patterns, platform } =
+    stairs
   return [
     {
       kind: 'facts',
       rows: [
         [
           'Stairs',
-          `on the ${edgeWords(edge, design)}, from ${printLength(place)} along it, ${printLength(width)} wide`,
+          `on the ${edgeWords(edge, design)}, from ${printLength(place)} along it, ${stairWidthWords(stairs)}`,
         ],
         [
           'Rise',

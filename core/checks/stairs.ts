@@ -35,7 +35,7 @@ function checksOf(job: Job, stairs: StairPlan): readonly Check[] {
     checkStairWidth(job, stairs),
     ...checkStringers(job, stairs),
     ...checkTreads(job, stairs),
-    ...(stairs.platform === null ? [] : [checkLanding(job, stairs.platform)]),
+    ...(stairs.platform === null ? [] : [checkLanding(job, stairs.platform, stairs.members)]),
     ...(stairs.floor === null ? [] : [checkStairFloor(job, stairs, stairs.floor)]),
     checkHandrail(job, stairs),
   ]

@@ -35,9 +35,13 @@ export function postBolts({ job, frame, guard }: Source): readonly PostBolts[] {
   )
 }
 
+/** Where bolts are bought for: some posts only, where others wait. */
+type IsHere = (post: string) => boolean
+
 /** What to buy for which posts: "7 in above and 6 in below at GP1 to GP7; 8 in at GP8 to GP11". */
-export function boltLengthWords(source: Source): string {
-  const alike = Map.groupBy(postBolts(source), ({ upper, lower }) => `${upper} ${lower}`)
+export function boltLengthWords(source: Source, isHere: IsHere = () => true): string {
+  const here = postBolts(source).filter(({ post }) => isHere(post.id))
+  const alike = Map.groupBy(here, ({ upper, lower }) => `${upper} ${lower}`)
   return [...alike.values()]
     .map((group) => {
       const [first] = group
@@ -46,21 +50,45 @@ export function boltLengthWords(source: Source): string {
         frame: { ...source.frame, members: source.guard?.members ?? [] },
         joistIds: group.map(({ post }) => post.id),
       })
-      return `${pairWords(first.upper, first.lower)} at ${marks}`
+      return `${pairWords(first)} at ${marks}`
     })
     .join('; ')
 }
 
-/** The same beside stairs, where they go through stringer and post; empty where none are. */
-export function stairBoltWords({ job, guard }: Pick<Source, 'job' | 'guard'>): string {
-  if (guard === null || guard.stairPosts === 0) return ''
+/** The same with those beside stairs, and first how many there are of each length: "14 of 6 in, 14 of 7 in: …". */
+export function boltOrderWords(source: Source, isHere: IsHere): string {
+  const level = postBolts(source).filter(({ post }) => isHere(post.id))
+  const beside = stairBolts(source).filter(({ id }) => isHere(id))
+  const lengths = [...level, ...beside].flatMap(({ upper, lower }) => [upper, lower])
+  const counts = [
+    ...Map.groupBy(
+      lengths.toSorted((a, b) => a - b),
+      (length) => length,
+    ),
+  ].map(([length, all]) => `${all.length} of ${printInches(length)}`)
+  const [stair] = beside
+  const places = [
+    boltLengthWords(source, isHere),
+    ...(stair === undefined ? [] : [`${pairWords(stair)} beside stairs`]),
+  ].filter((words) => words !== '')
+  return places.length === 0 ? '' : `${counts.join(', ')}: ${places.join('; ')}`
+}
+
+interface Pair {
+  readonly upper: Ticks
+  readonly lower: Ticks
+}
+
+/** Beside stairs they go through stringer and post. */
+function stairBolts({ job, guard }: Source): readonly (Pair & { readonly id: string })[] {
   const through = sectionOf('2x12').thickness + sectionOf(job.guard.postSize).thickness
   const least = through + inches(guardBolts.beyondWood)
   const seat = job.guard.fixing === 'hold-downs' ? inches(guardBolts.holdDown) : 0
-  return `${pairWords(bought(least + seat), bought(least))} beside stairs`
+  const pair = { upper: bought(least + seat), lower: bought(least) }
+  return (guard?.stairs ?? []).flatMap(({ posts }) => posts.map(({ id }) => ({ id, ...pair })))
 }
 
-function pairWords(upper: Ticks, lower: Ticks): string {
+function pairWords({ upper, lower }: Pair): string {
   return upper === lower ? printInches(upper) : `${printInches(upper)} above and ${printInches(lower)} below`
 }
 

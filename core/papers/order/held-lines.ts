@@ -82,6 +82,13 @@ export function partOf(
   return { thousandths: line.thousandths - kept, amount: cents(line.amount - amount) }
 }
 
+/** Whether what stands at a member belongs to a part; to both together where there is but one. */
+export function isInPart(id: string, only: HeldPart | null): boolean {
+  if (only === null) return true
+  const waits = only.held.holds.some(({ doubt }) => doubt.skus === undefined && doubt.ids.has(id))
+  return waits === (only.part === 'held')
+}
+
 type Add = (id: Line['id'], quantity: number, by: readonly Hold[]) => void
 
 function holdBoards(source: Source, holds: readonly Hold[], hold: Add): void {

@@ -4,7 +4,7 @@ import { type Cents, printMoney } from '../../units/index.ts'
 import { type HeldPart, partOf } from '../order/held-lines.ts'
 import type { PaperTable } from '../types.ts'
 import { type JointGoods, jointGoods, jointPurchase } from './joint-goods.ts'
-import { orderNote } from './order-notes.ts'
+import { isToldByPart, orderNote } from './order-notes.ts'
 import { holdCell } from './order-table.ts'
 import { packsText } from './packs.ts'
 import { quantity, tableOf } from './table.ts'
@@ -74,11 +74,11 @@ function goodCells(
   const wanted = takeoff.goods.filter(({ id }) => line.cause.ids.includes(id))
   const whole = thousandths === line.thousandths
   const need = whole ? wanted.reduce((sum, good) => sum + good.thousandths, 0) : thousandths
-  const note = orderNote(line.cause.ids, estimate, only?.part ?? null)
+  const note = orderNote(line.cause.ids, estimate, only)
   const good = goods.find(({ sku }) => wanted[0]?.sku === sku)
   return {
     code: line.code,
-    label: `${labelOfLine(line)}${note === '' ? '' : ` (${whole ? '' : `of all ${quantity(line.thousandths)}: `}${note})`}`,
+    label: `${labelOfLine(line)}${note === '' ? '' : ` (${whole || isToldByPart(line.cause.ids) ? '' : `of all ${quantity(line.thousandths)}: `}${note})`}`,
     needed: quantity(need),
     bought: quantity(thousandths),
     unit: line.unit,

@@ -1,7 +1,7 @@
 import { guardBolts, sectionOf } from '../../data/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
 import type { Member } from '../../frame/index.ts'
-import type { StairPlan } from '../../stairs/index.ts'
+import { headerId, type StairPlan } from '../../stairs/index.ts'
 import { inches, printInches, ticks } from '../../units/index.ts'
 
 type Source = Pick<Estimate, 'frame' | 'job' | 'stairs'>
@@ -9,11 +9,12 @@ type Source = Pick<Estimate, 'frame' | 'job' | 'stairs'>
 const TO_SUIT = 'length to suit: through all that it holds, with washers and nut'
 
 /** Bolts of the stairs' heads by what they go through; those of a ledger or a brace go through what is measured there. */
-export function throughBoltNote({ frame, job, stairs }: Source): string {
-  const counted = stairs.flatMap(boltsOf)
+export function throughBoltNote({ frame, job, stairs }: Source, isHere: (member: string) => boolean): string {
+  const counted = stairs.flatMap(boltsOf).filter(({ at }) => isHere(at))
   const others =
-    frame.connectors.some(({ kind }) => kind === 'brace bolt') ||
-    (job.site.ledgerFastener === 'bolt' && frame.members.some(({ role }) => role === 'ledger'))
+    frame.connectors.some(({ kind, at }) => kind === 'brace bolt' && at.some(isHere)) ||
+    (job.site.ledgerFastener === 'bolt' &&
+      frame.members.some(({ role, id }) => role === 'ledger' && isHere(id)))
   const alike = Map.groupBy(counted, ({ through, what }) => `${through} ${what}`)
   const words = [...alike.values()].flatMap((group) => {
     const [first] = group
@@ -33,6 +34,8 @@ interface Bolts {
   /** wood, ticks */
   readonly through: number
   readonly what: string
+  /** id of what they hold */
+  readonly at: string
 }
 
 function boltsOf({ members, connectors, flights }: StairPlan): readonly Bolts[] {
@@ -51,7 +54,7 @@ function boltsOf({ members, connectors, flights }: StairPlan): readonly Bolts[] 
       const rim = Math.abs((a.x - b.x) * down.x + (a.y - b.y) * down.y)
       const plies = Math.max(1, Math.ceil(rim / thin - 0.01))
       const through = plies * thin + sectionOf(one.product.size).thickness
-      return { count: 4, through, what: 'through rim or header and the upright behind' }
+      return { count: 4, through, what: 'through rim or header and the upright behind', at: header.id }
     })
   const rest = all - 4 * behind.length
   if (rest <= 0 || post === undefined) return [...behind, ...braces]
@@ -61,6 +64,7 @@ function boltsOf({ members, connectors, flights }: StairPlan): readonly Bolts[] 
       count: rest,
       through: thin + sectionOf(post.product.size).thickness,
       what: 'through header and landing post',
+      at: headerId(flights[1]?.number ?? 0),
     },
     ...braces,
   ]
@@ -72,7 +76,7 @@ function bracesOf(members: StairPlan['members'], connectors: StairPlan['connecto
   const [post] = members.filter(({ role }) => role === 'landing post')
   if (brace === undefined || post === undefined) return []
   const through = sectionOf(brace.product.size).thickness + sectionOf(post.product.size).depth
-  return [{ count, through, what: 'through brace and landing post' }]
+  return [{ count, through, what: 'through brace and landing post', at: brace.id }]
 }
 
 function middle({ box }: Member): { readonly x: number; readonly y: number } {
@@ -105,18 +109,29 @@ export function lagNote({ job }: Pick<Source, 'job'>): string {
   return `length to suit: through ledger, sheathing and band, its whole tip past the band’s inner face (IRC 2021 Table R507.9.1.3(1), footnotes, from memory); ${long} where sheathing is ${printInches(SHEATHING)} and the band ${printInches(BAND)}: ${printInches(ledger)} + ${printInches(SHEATHING)} + ${printInches(BAND)}, and ${printInches(TIP)} of tip (common practice, no source)`
 }
 
-/** Cast under posts; drilled into a pad, which is thinner than a post base's anchor is deep. */
-export function anchorNote({ stairs }: Source): string {
-  const cast = 'length to suit: as deep as the post base’s listing asks, and its thread'
-  const drilled = stairs.flatMap(({ pad, floor, connectors }) => {
+/** Cast under posts and at stringers on footings; drilled into a pad, which is thinner than a post base's anchor is deep. */
+export function anchorNote({ frame, stairs }: Source): string {
+  const all = [...frame.connectors, ...stairs.flatMap(({ connectors }) => connectors)]
+  const cast = all
+    .filter(({ kind }) => kind === 'post base' || kind === 'landing post base')
+    .reduce((sum, { count }) => sum + count, 0)
+  const feet = stairs.flatMap(({ pad, floor, connectors }) => {
     const count = connectors.find(({ kind }) => kind === 'stringer foot angle')?.count ?? 0
-    return pad === null || floor !== null || count === 0
-      ? []
+    if (floor !== null || count === 0) return []
+    return pad === null
+      ? [`${count} of them at the feet of stringers on their footings: length to suit the angle’s listing`]
       : [
           `${count} of them for the stairs’ pad: a kind that is drilled in, no longer than its maker lists for ${printInches(pad.thickness)} of concrete`,
         ]
   })
-  return [cast, ...drilled].join('; ')
+  return [
+    ...(cast === 0
+      ? []
+      : [
+          `${cast} of them cast in under posts: length to suit, as deep as the post base’s listing asks, and its thread`,
+        ]),
+    ...feet,
+  ].join('; ')
 }
 
 /** How wide the beams are that a cap holds, by how many plies stand in it. */

@@ -1,7 +1,8 @@
 import type { Estimate } from '../../estimate-types.ts'
 import type { Frame } from '../../frame/index.ts'
 import { joistsAtHipEnd } from '../build/at-hip-end.ts'
-import { boltLengthWords, stairBoltWords } from '../build/guard-post-bolts.ts'
+import { boltOrderWords } from '../build/guard-post-bolts.ts'
+import { type HeldPart, isInPart } from '../order/held-lines.ts'
 import { mitredPosts } from '../order/mitred-posts.ts'
 import { hangerHands } from './hanger-hands.ts'
 import { anchorNote, capNote, lagNote, stringerHangerNote, throughBoltNote } from './metal-notes.ts'
@@ -12,18 +13,27 @@ type Source = Pick<Estimate, 'frame' | 'job' | 'guard' | 'stairs'>
 
 /**
  * What a yard asks back: a bolt's length, a hanger's hand, a cap or an angle that is not like the others. Nothing where there is nothing to say.
- * @param part what of it is told of: what waits for an answer is not said of what is free
+ * @param only what of it is told of: what waits for an answer is not said of what is free
  */
-export function orderNote(
-  goodIds: readonly string[],
-  source: Source,
-  part: 'free' | 'held' | null = null,
-): string {
-  return goodIds.map((id) => noteOf(id.replace(/^good-/, ''), source, part)).find((note) => note !== '') ?? ''
+export function orderNote(goodIds: readonly string[], source: Source, only: HeldPart | null = null): string {
+  return goodIds.map((id) => noteOf(skuOf(id), source, only)).find((note) => note !== '') ?? ''
 }
 
-function noteOf(sku: string, source: Source, part: 'free' | 'held' | null): string {
-  const { frame, job, guard } = source
+/** Whether the note of some goods tells of their part alone, by its own counts, and not of all of them. */
+export function isToldByPart(goodIds: readonly string[]): boolean {
+  return goodIds.some((id) => BY_PART.has(skuOf(id)))
+}
+
+const BY_PART: ReadonlySet<string> = new Set(['carriage-bolt-1/2', 'ledger-bolt-1/2'])
+
+function skuOf(goodId: string): string {
+  return goodId.replace(/^good-/, '')
+}
+
+function noteOf(sku: string, source: Source, only: HeldPart | null): string {
+  const { frame, job } = source
+  const part = only?.part
+  const isHere = (id: string) => isInPart(id, only)
   if (sku === 'ledger-lag-1/2') return lagNote(source)
   if (sku === 'guard-hold-down-strong')
     return `listed for ${job.guard.holdDown.toLocaleString('en-US')} lb or more on this wood; with the bolt, washers and nails of its sheet`
@@ -32,12 +42,9 @@ function noteOf(sku: string, source: Source, part: 'free' | 'held' | null): stri
     return `${OWN_FASTENERS}; two for each place, one at the deck’s joist, one at the house’s framing; with the threaded rod, nuts and washers of its sheet`
   if (sku === 'handrail-bracket') return 'with its screws, long enough for 1 in in the wood behind'
   if (sku === 'stringer-hanger') return stringerHangerNote(source)
-  if (sku === 'ledger-bolt-1/2') return throughBoltNote(source)
+  if (sku === 'ledger-bolt-1/2') return throughBoltNote(source, isHere)
   if (sku === 'anchor-bolt-1/2') return anchorNote(source)
-  if (sku === 'carriage-bolt-1/2') {
-    const beside = stairBoltWords({ job, guard })
-    return [boltLengthWords({ job, frame, guard }), beside].filter((words) => words !== '').join('; ')
-  }
+  if (sku === 'carriage-bolt-1/2') return boltOrderWords(source, isHere)
   if (sku.startsWith('post-cap-'))
     return [capNote(source), part === 'free' ? '' : mitredCaps(frame)]
       .filter((note) => note !== '')

@@ -13,6 +13,8 @@ const SIZE = 7.5
 const TICK = 3
 const PAST = 4
 const OFF = 3
+/** figures beside an upright line end so far off its witness lines, both ends together */
+const BETWEEN = 1
 /** figures that find no place of their own slide along their line so far at most */
 const REACH = 24
 
@@ -102,7 +104,10 @@ function roomOf({ x, y, anchor, turned }: Place, wide: number): Room {
   return { x0: left - 1, x1: left + wide + 1, y0: y - SIZE * 0.8, y1: y + 1 }
 }
 
-/** Best first: turned along the line, or where it is too short for that beyond the end of its chain, or level beside it. */
+/**
+ * Best first: turned along the line, or where it is too short for that level beside it or beyond the lower end of its
+ * chain. Over the upper end it would be read as the height of what stands there.
+ */
 function placesBesideUpright(
   { a, b }: Line,
   wide: number,
@@ -120,11 +125,10 @@ function placesBesideUpright(
   const along = [turned(a.x - 3), turned(a.x + SIZE * 0.8 + 3)]
   const level = [beside(!toLeft), beside(toLeft)]
   const past = wide / 2 + TICK + 3
-  const ends = [
-    ...(after && !before ? [Math.min(a.y, b.y) - past] : []),
-    ...(before && !after ? [Math.max(a.y, b.y) + past] : []),
-  ].map((y): Place => ({ x: a.x + SIZE * 0.35, y, anchor: 'middle', turned: true }))
-  return wide + 4 <= Math.abs(b.y - a.y) ? [...along, ...level] : [...ends, ...level, ...along]
+  const pastEnd = (y: number): Place => ({ x: a.x + SIZE * 0.35, y, anchor: 'middle', turned: true })
+  if (wide + BETWEEN <= Math.abs(b.y - a.y)) return [...along, ...level]
+  if (after && !before) return [...level, pastEnd(Math.min(a.y, b.y) - past), ...along]
+  return [...(before && !after ? [pastEnd(Math.max(a.y, b.y) + past)] : []), ...level, ...along]
 }
 
 /** Best first: over the middle; where it is too short, beyond the end of its chain, or in a row over its neighbours' figures. */

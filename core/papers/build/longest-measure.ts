@@ -1,4 +1,4 @@
-import { carriers } from '../../frame/index.ts'
+import { carriers, diagonal } from '../../frame/index.ts'
 import {
   allHoles,
   isBeforeOneWall,
@@ -9,14 +9,16 @@ import {
   tiesTo,
 } from '../../ground/index.ts'
 import { type Ticks, ticks } from '../../units/index.ts'
+import { padSpots } from '../drawings/stair-places.ts'
 import type { PaperSource } from '../source.ts'
 
 /** The longest that any sheet for the crew asks to be measured in one pull: strings, proofs, marks, boards as laid. */
 export function longestMeasure(estimate: PaperSource['estimate']): Ticks {
-  const { frame, layout, plans } = estimate
+  const { frame, job, layout, plans, stairs } = estimate
   const { strings, crossings } = layoutStrings(estimate)
   const corners = layoutCorners(estimate)
   const sight = sightOf(layout)
+  const pads = padSpots(stairs).flatMap((pad) => pad.corners.map(({ spot }) => spot))
   const ties = allHoles(estimate).flatMap((hole) => tiesTo(hole, sight))
   return ticks(
     Math.max(
@@ -24,11 +26,18 @@ export function longestMeasure(estimate: PaperSource['estimate']): Ticks {
       ...layoutChecks(estimate).map(({ measures }) => measures),
       ...strings.map(({ offset }) => offset),
       ...(isBeforeOneWall(estimate)
-        ? [...crossings, ...corners].flatMap(({ fromLeftCorner, fromRightCorner }) => [
-            fromLeftCorner,
-            fromRightCorner,
-          ])
-        : [...ties, ...corners.flatMap((corner) => corner.ties)].map(({ measures }) => measures)),
+        ? [
+            ...[...crossings, ...corners].flatMap(({ fromLeftCorner, fromRightCorner }) => [
+              fromLeftCorner,
+              fromRightCorner,
+            ]),
+            ...pads.flatMap(({ x, y }) => [diagonal(x, y), diagonal(x - job.size.width, y)]),
+          ]
+        : [
+            ...ties,
+            ...corners.flatMap((corner) => corner.ties),
+            ...pads.flatMap((spot) => tiesTo(spot, sight)),
+          ].map(({ measures }) => measures)),
       ...carriers(estimate, plans).map(({ length }) => length),
       ...frame.members.map(({ length }) => length),
     ),

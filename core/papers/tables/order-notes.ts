@@ -36,7 +36,7 @@ function noteOf(sku: string, source: Source, only: HeldPart | null): string {
   const isHere = (id: string) => isInPart(id, only)
   if (sku === 'ledger-lag-1/2') return lagNote(source)
   if (sku === 'guard-hold-down-strong')
-    return `listed for ${job.guard.holdDown.toLocaleString('en-US')} lb or more on this wood; with the bolt, washers and nails of its sheet`
+    return `listed for ${job.guard.holdDown.toLocaleString('en-US')} lb or more on this wood; with the bolt, washers and nails of its sheet: where that is another bolt than the carriage bolt counted at the upper hole, it takes that one’s place`
   if (sku === 'guard-hold-down') return OWN_FASTENERS
   if (sku === 'hold-down-1500lb')
     return `${OWN_FASTENERS}; two for each place, one at the deck’s joist, one at the house’s framing; with the threaded rod, nuts and washers of its sheet`

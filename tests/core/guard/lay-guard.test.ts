@@ -293,6 +293,11 @@ describe('in the price', () => {
     const of = (sku: string) => (made.takeoff.goods.find((good) => good.sku === sku)?.thousandths ?? 0) / 1000
     expect(of('guard-hold-down-strong')).toBe(made.guard?.deckPosts)
     expect(of('guard-hold-down')).toBe(0)
-    expect(orderNote(['good-guard-hold-down-strong'], made)).toMatch(/^listed for 2,700 lb or more/)
+    const note = orderNote(['good-guard-hold-down-strong'], made)
+    expect(note).toMatch(/^listed for 2,700 lb or more/)
+    // one bolt stands in the upper hole, not two
+    expect(note).toMatch(
+      /another bolt than the carriage bolt counted at the upper hole, it takes that one’s place/,
+    )
   })
 })

@@ -12,8 +12,8 @@ const LEAST_WIDTH = inches(IRC_LIMITS.stairWidth.value)
 
 /**
  * Guard posts of a landing stand inside its edges, and so take of its depth and of the width of the flights that come and
- * leave. Whether what is left between them counts, the clause does not say: it is told, and the official decides. None
- * where no post stands on a landing.
+ * leave. Whether less than the 36 in of the clauses is too little between posts they do not say: it is told, and the official
+ * decides. None where no post stands on a landing.
  */
 export function checkLandingRoom(
   job: Job,
@@ -84,6 +84,9 @@ function roomCheck(
           `${lower.marks.join(', ')} ${lower.marks.length === 1 ? 'stands' : 'stand'} inside the lower flight’s width of ${printLength(lower.width)} at its head and ${lower.marks.length === 1 ? 'leaves' : 'leave'} ${printLength(lower.clear)} there`,
         ]),
   ]
+  const clear = byLimit(STAIR_LIMITS.landingDepth, length(LEAST_DEPTH), length(depth), [
+    `Clear depth of the landing between riser and guard posts: ${printInches(depth)}`,
+  ])
   return judge(job, {
     id: number === 1 ? 'landing-room' : `landing-room-of-${number}`,
     title: titleOfStairs(branch, 'Room between the guard posts of the landing'),
@@ -93,14 +96,15 @@ function roomCheck(
       furtherStairs(branch, 'stairs.width'),
       'guard.where',
     ],
-    prescriptive: null,
+    prescriptive:
+      shallow || narrow
+        ? null
+        : byLimit(IRC_LIMITS.stairWidth, length(LEAST_WIDTH), length(lower.clear), [
+            `Clear width at the head of the lower flight: ${printLength(lower.clear)}`,
+          ]),
     calculated: null,
-    beside: [
-      byLimit(STAIR_LIMITS.landingDepth, length(LEAST_DEPTH), length(depth), [
-        `Clear depth of the landing between riser and guard posts: ${printInches(depth)}`,
-      ]),
-    ],
-    good: () => '',
+    beside: [clear],
+    good: () => `${told.join('; ')}.`,
     bad: '',
     uncovered: told.join('; '),
     remedy: '',

@@ -3,6 +3,7 @@ import { sectionOf } from '../../../core/data/index.ts'
 import { design } from '../../../core/design.ts'
 import type { Member } from '../../../core/frame/index.ts'
 import { heldOf } from '../../../core/papers/order/held-lines.ts'
+import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { inches } from '../../../core/units/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
@@ -86,7 +87,8 @@ it('at a square corner the post of the edge that joists run into stands beside o
 })
 
 it('where a hip takes the corner, the order holds what two posts there need', () => {
-  const source = paperSource(CATALOGUE.find(({ file }) => file === 'wrap-hip.json')?.job ?? {})
+  const job = CATALOGUE.find(({ file }) => file === 'wrap-hip.json')?.job ?? {}
+  const source = paperSource(job, SAMPLE_BOOK, { quick: true })
   const check = source.estimate.checks.find(({ id }) => id === 'guard-hold-downs')
   expect(check?.message).toContain('GP7, GP17')
   const held = heldOf(source.estimate)
@@ -120,10 +122,11 @@ describe.each(CATALOGUE)('the rails round $file', ({ job }) => {
 
 it('rails that end short of a post that stands turned are not bought before somebody has drawn what holds them', () => {
   const job = CATALOGUE.find(({ file }) => file === 'clipped-corner.json')?.job ?? {}
-  const source = paperSource({
-    ...job,
-    guard: { ...(job as { guard?: object }).guard, where: 'all open edges' },
-  })
+  const source = paperSource(
+    { ...job, guard: { ...(job as { guard?: object }).guard, where: 'all open edges' } },
+    SAMPLE_BOOK,
+    { quick: true },
+  )
   const check = source.estimate.checks.find(({ id }) => id === 'guard-rail-ends')
   expect(check?.message).toMatch(/^Rails GR\d+-\d+a, GR\d+-\d+b reach past GP5, /)
   const held = heldOf(source.estimate)

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest'
 import { footingLayout, makeSheets, orderMessages } from '../../../core/papers/index.ts'
+import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 
 const sourceOf = (name: string) =>
-  paperSource(CATALOGUE.find(({ file }) => file === `${name}.json`)?.job ?? {})
+  paperSource(CATALOGUE.find(({ file }) => file === `${name}.json`)?.job ?? {}, SAMPLE_BOOK, { quick: true })
 
 // the hip bears on post 1, whose base the order holds with it until the building official has accepted the calculation
 describe('the hole under a base that is on hold', () => {

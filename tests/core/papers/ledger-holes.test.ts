@@ -1,11 +1,14 @@
 import { expect, test } from 'vitest'
 import { ledgerDetail } from '../../../core/papers/details/ledger-detail.ts'
 import { makeSheets } from '../../../core/papers/index.ts'
+import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 
 const sourceOf = (name: string, more: object = {}) =>
-  paperSource({ ...CATALOGUE.find(({ file }) => file === `${name}.json`)?.job, ...more })
+  paperSource({ ...CATALOGUE.find(({ file }) => file === `${name}.json`)?.job, ...more }, SAMPLE_BOOK, {
+    quick: true,
+  })
 const marking = (source: ReturnType<typeof sourceOf>) =>
   makeSheets(source, ['marking'])
     .flatMap(({ blocks }) =>

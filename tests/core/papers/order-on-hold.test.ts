@@ -1,12 +1,17 @@
 import { describe, expect, test } from 'vitest'
 import { makeSheets, orderMessages, type PaperTable } from '../../../core/papers/index.ts'
+import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { printMoney } from '../../../core/units/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
 import { smallJob } from '../../fixtures/worked-job.ts'
 
 const sourceOf = (name: string, more = {}) =>
-  paperSource({ ...(CATALOGUE.find(({ file }) => file === `${name}.json`)?.job ?? {}), ...more })
+  paperSource(
+    { ...(CATALOGUE.find(({ file }) => file === `${name}.json`)?.job ?? {}), ...more },
+    SAMPLE_BOOK,
+    { quick: true },
+  )
 
 function orderOf(source: ReturnType<typeof paperSource>) {
   const sheets = makeSheets(source, ['order'])

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { makeSheets, orderTable } from '../../../core/papers/index.ts'
+import { SAMPLE_BOOK } from '../../../core/pricing/index.ts'
 import { printMoney } from '../../../core/units/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { paperSource } from '../../fixtures/paper-source.ts'
@@ -39,7 +40,7 @@ describe('the cutting sheet', () => {
   it('and the order has a board for those that no offcut gives, priced with the others, named on both', () => {
     const made = CATALOGUE.filter(({ file }) => ['wrap-hip.json', 'l-shape-free.json'].includes(file))
     for (const { file, job } of made) {
-      const source = paperSource(job)
+      const source = paperSource(job, SAMPLE_BOOK, { quick: file === 'wrap-hip.json' })
       const { estimate } = source
       const rims = new Set(estimate.takeoff.runs.filter(({ kind }) => kind === 'rim').map(({ id }) => id))
       const [planned] = estimate.plans.filter(({ plan }) => plan.joints.some(({ runId }) => rims.has(runId)))

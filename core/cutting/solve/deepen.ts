@@ -28,6 +28,8 @@ const WIDER = 2
 const BRANCHES = 1_500
 const BRANCHES_A_NODE = 15
 const SMALL_ROWS = 45
+/** Nodes of it where the engine is not asked after it: those that find an answer mostly find it in few. */
+const FEW_BRANCHES = 300
 /**
  * A run of so many equal members is asked of the own branch and bound first whatever the size: it branches on boards
  * and joints, which many equal members share. The decking of a deck took 45 ms so, and 160 in the engine's.
@@ -91,13 +93,21 @@ export function deepen(
       below,
       arcs: (run: number, arc: number): boolean => kept[run]?.[arc] === true,
     }
+    const isWide = within.length > (work.limits.askedAgain ?? Number.POSITIVE_INFINITY)
     let answer =
       rows > SMALL_ROWS && !shared
         ? null
-        : branch(problem, costs, engine, { ...question, nodes: branches }, work)
+        : branch(
+            problem,
+            costs,
+            engine,
+            { ...question, nodes: isWide ? Math.min(FEW_BRANCHES, branches) : branches },
+            work,
+          )
     if (answer === null || (!answer.proven && !work.stopped())) {
       const limit = answer?.solution?.cost ?? below
       if (answer?.solution != null) best = answer.solution
+      if (answer !== null && isWide) break
       answer = bestOf(problem, costs, engine, { ...question, below: limit, nodes: work.limits.nodes }, work)
     }
     if (answer.solution !== null) best = answer.solution

@@ -10,7 +10,7 @@ import {
   type StairPlan,
 } from '../stairs/index.ts'
 import { toFeet, toInches } from '../units/index.ts'
-import { walkedRun } from './flight-load.ts'
+import { walkedOf, walkedRun } from './flight-load.ts'
 import { concreteWeight, widthOf } from './footing-load.ts'
 import type { FootingLoad } from './footing-loads.ts'
 import { bearingOf } from './soil.ts'
@@ -44,8 +44,7 @@ export function loadedStairFootings({
 }: StairPlan): readonly LoadedStairFooting[] {
   const posts = new Map(members.filter(({ role }) => role === 'landing post').map((post) => [post.id, post]))
   const postOf = (footing: StairFooting) => footing.cause.ids.flatMap((id) => posts.get(id) ?? [])[0] ?? null
-  const patternOf = (flight: number) => patterns.find((pattern) => pattern.flight === flight)
-  const last = patternOf(flights.at(-1)?.number ?? 0)
+  const last = patterns.find(({ flight }) => flight === flights.at(-1)?.number)
   const underStringer = last === undefined ? 0 : areaOf(walkedRun(last) / 2, last.spacing)
   const underPosts = footings.filter((footing) => postOf(footing) !== null)
   return footings.map((footing) => {
@@ -63,8 +62,7 @@ export function loadedStairFootings({
         placeOn(platform, onFlight(flight, down, end * flight.width)),
       )
       const share = shareOf(platform, edge[0], edge[1], place, takes)
-      const pattern = patternOf(flight.number)
-      return share * halfOf(flight, pattern === undefined ? flight.run : walkedRun(pattern))
+      return share * halfOf(flight, walkedOf({ patterns }, flight))
     })
     const beamOff = isFar(platform, place) ? platform.outerOff : 0
     return { footing, post, ofLanding, ofFlights: upper + lower, onHeader: lower, beamOff }

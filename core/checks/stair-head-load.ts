@@ -1,7 +1,7 @@
 import type { DeckEdge, PlacedFlight, Spot, StairPlan } from '../stairs/index.ts'
 import { inches, toFeet } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
-import { walkedRun } from './flight-load.ts'
+import { walkedOf } from './flight-load.ts'
 import type { BeamFacts, JoistCantilever } from './measures.ts'
 
 /** An edge stands off the end of the joists by a rounding at most. */
@@ -36,9 +36,7 @@ export interface Borne {
 export function borneByDeck(context: CheckContext, stairs: StairPlan): Borne | null {
   const [flight] = stairs.flights
   if (flight === undefined || context.frame.posts.length === 0) return null
-  const pattern = stairs.patterns.find((one) => one.flight === flight.number)
-  const span = pattern === undefined ? flight.run : walkedRun(pattern)
-  const area = toFeet(flight.width) * toFeet(span / 2)
+  const area = toFeet(flight.width) * toFeet(walkedOf(stairs, flight) / 2)
   const pounds = area * (context.load + context.job.site.deadLoad)
   const found = beamBehind(context, stairs.edge, flight)
   const all = context.groups.flatMap(({ cantilevers }) => cantilevers)

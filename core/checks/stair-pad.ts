@@ -1,7 +1,7 @@
 import type { Pad, StairPlan } from '../stairs/index.ts'
 import { toFeet } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
-import { walkedRun } from './flight-load.ts'
+import { walkedOf } from './flight-load.ts'
 import { judge } from './judge.ts'
 import { bearingOf, underSoil } from './soil.ts'
 import type { Check } from './types.ts'
@@ -14,8 +14,7 @@ import { feetInches, squareFeetText } from './words.ts'
 export function checkPad(context: CheckContext, { flights, patterns, tread }: StairPlan, pad: Pad): Check {
   const { job, load } = context
   const last = flights.at(-1)
-  const pattern = patterns.find(({ flight }) => flight === last?.number)
-  const span = pattern === undefined ? (last?.run ?? 0) : walkedRun(pattern)
+  const span = last === undefined ? 0 : walkedOf({ patterns }, last)
   const area = toFeet(pad.width) * (toFeet(span) / 2)
   const under = toFeet(pad.width) * toFeet(pad.depth - pad.landing - tread.riserBoard)
   const psf = load + job.site.deadLoad

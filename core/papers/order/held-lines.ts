@@ -3,7 +3,7 @@ import type { Line, Pricing } from '../../pricing/index.ts'
 import { headerBolts, headerId } from '../../stairs/index.ts'
 import { connectorSkus, GUARD_POST_BOLTS } from '../../takeoff/index.ts'
 import { type Cents, cents, priceOf } from '../../units/index.ts'
-import { type Hold, holdsOf } from './holds.ts'
+import { type Hold, holdsOf, speaksOf } from './holds.ts'
 import { waitingBoards } from './waiting-boards.ts'
 
 /** What of a line is not to be bought yet. */
@@ -85,7 +85,7 @@ export function partOf(
 /** Whether what stands at a member belongs to a part; to both together where there is but one. */
 export function isInPart(id: string, only: HeldPart | null): boolean {
   if (only === null) return true
-  const waits = only.held.holds.some(({ doubt }) => doubt.skus === undefined && doubt.ids.has(id))
+  const waits = only.held.holds.some((hold) => speaksOf(hold, id))
   return waits === (only.part === 'held')
 }
 
@@ -115,7 +115,7 @@ function holdGuardPosts({ guard, pricing }: Source, holds: readonly Hold[], hold
   const holdDown = pricing.lines.find(({ id }) => id.startsWith('good-guard-hold-down'))
   for (const { id, role } of guard?.members ?? []) {
     if (role !== 'guard post') continue
-    const by = holds.filter(({ doubt }) => doubt.skus === undefined && doubt.ids.has(id))
+    const by = holds.filter((one) => speaksOf(one, id))
     if (holdDown !== undefined) hold(holdDown.id, 1, by)
     hold('good-carriage-bolt-1/2', GUARD_POST_BOLTS, by)
   }
@@ -125,7 +125,7 @@ function holdGuardPosts({ guard, pricing }: Source, holds: readonly Hold[], hold
 function holdFlights({ stairs }: Source, holds: readonly Hold[], hold: Add): void {
   for (const plan of stairs)
     for (const { flight, count } of plan.patterns) {
-      const by = holds.filter(({ doubt }) => doubt.skus === undefined && doubt.ids.has(headerId(flight)))
+      const by = holds.filter((one) => speaksOf(one, headerId(flight)))
       hold('good-stringer-hanger', count, by)
       hold('good-ledger-bolt-1/2', headerBolts(plan, flight), by)
     }
@@ -139,5 +139,5 @@ function wholly({ takeoff }: Source, { group, cause }: Line, holds: readonly Hol
   const goods = takeoff.goods.filter(({ id }) => cause.ids.includes(id))
   const ids = group === 'joints' ? cause.ids : goods.flatMap((good) => good.cause.ids)
   if (ids.length === 0) return []
-  return holds.filter(({ doubt }) => doubt.skus === undefined && ids.every((id) => doubt.ids.has(id)))
+  return holds.filter((one) => ids.every((id) => speaksOf(one, id)))
 }

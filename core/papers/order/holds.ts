@@ -21,6 +21,11 @@ interface Doubt {
   readonly skus?: RegExp
 }
 
+/** Whether it holds all that is at a member, a post or a footing. */
+export function speaksOf({ doubt }: Hold, id: string): boolean {
+  return doubt.skus === undefined && doubt.ids.has(id)
+}
+
 type Source = Pick<Estimate, 'checks' | 'frame' | 'job' | 'stairs'> & Partial<Pick<Estimate, 'guard'>>
 
 const SETTLED: ReadonlySet<Check['status']> = new Set(['passes', 'near'])

@@ -1,6 +1,6 @@
 import { membersNamed } from '../../checks/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
-import type { Hold } from './holds.ts'
+import { type Hold, speaksOf } from './holds.ts'
 
 /** A board from which a member in doubt is sawn: all of it waits. */
 export interface WaitingBoard {
@@ -27,9 +27,7 @@ export function waitingBoards(
     const runs = new Map(plan.runPieces.map(({ id, memberId }) => [id, memberId]))
     return plan.boards.flatMap(({ number, stockId, cuts }) => {
       const members = cuts.map(({ pieceId }) => pieces.get(pieceId) ?? runs.get(pieceId) ?? '')
-      const by = holds.filter(
-        ({ doubt }) => doubt.skus === undefined && members.some((id) => doubt.ids.has(id)),
-      )
+      const by = holds.filter((hold) => members.some((id) => speaksOf(hold, id)))
       return by.length === 0
         ? []
         : [{ planId: plan.jobId, number, stockId, onHand: onHand.includes(stockId), by, members }]

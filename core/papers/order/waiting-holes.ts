@@ -1,7 +1,7 @@
 import type { Estimate } from '../../estimate-types.ts'
 import { allHoles } from '../../ground/index.ts'
 import { numberList } from '../number-list.ts'
-import { type Hold, holdsOf } from './holds.ts'
+import { type Hold, holdsOf, speaksOf } from './holds.ts'
 
 /** Holes under something that is on hold: where they go, how deep and how wide may come out otherwise. */
 export interface WaitingHoles {
@@ -16,10 +16,8 @@ type Source = Pick<Estimate, 'checks' | 'frame' | 'job' | 'stairs'>
 export function waitingHoles(source: Source): readonly WaitingHoles[] {
   const holes = allHoles(source)
   return holdsOf(source).flatMap((hold) => {
-    const { ids, skus } = hold.doubt
-    if (skus !== undefined) return []
     const numbers = holes
-      .filter(({ id, post }) => ids.has(id) || (post !== null && ids.has(post.id)))
+      .filter(({ id, post }) => speaksOf(hold, id) || (post !== null && speaksOf(hold, post.id)))
       .map(({ number }) => number)
     return numbers.length === 0 ? [] : [{ hold, numbers }]
   })

@@ -1,16 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { layOutPages, type Sheet } from '../../../core/papers/index.ts'
-
-const ABOUT = {
-  job: 'a deck',
-  firm: '',
-  logo: null,
-  revision: '1',
-  date: '',
-  prices: '',
-  pricesOf: '',
-  code: '',
-}
+import { LITTLE_ABOUT as ABOUT } from '../../fixtures/about.ts'
 
 /** Twelve short rows and one with a long cell in the first column. */
 const rows = [

@@ -2,18 +2,8 @@ import { describe, expect, test } from 'vitest'
 import { design } from '../../../core/design.ts'
 import { deckElevation, deckSection } from '../../../core/papers/drawings/upright-views.ts'
 import { layOutPages, type Mark, type Sheet } from '../../../core/papers/index.ts'
+import { LITTLE_ABOUT as ABOUT } from '../../fixtures/about.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
-
-const ABOUT = {
-  job: 'a deck',
-  firm: '',
-  logo: null,
-  revision: '1',
-  date: '',
-  prices: '',
-  pricesOf: '',
-  code: '',
-}
 
 function deck(name: string) {
   const made = design(CATALOGUE.find(({ file }) => file === `${name}.json`)?.job ?? {})

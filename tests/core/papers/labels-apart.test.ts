@@ -6,6 +6,7 @@ import { guardPlans } from '../../../core/papers/drawings/guard-plan.ts'
 import { deckSection } from '../../../core/papers/drawings/upright-views.ts'
 import { layOutPages, type Mark, type Sheet } from '../../../core/papers/index.ts'
 import type { Drawing, Layer } from '../../../core/papers/types.ts'
+import { LITTLE_ABOUT as ABOUT } from '../../fixtures/about.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 
 const DECKS = ['l-shape', 'high-stairs-landing', 'picture-frame-l', 'diagonal', 'largest', 'wrap-hip']
@@ -23,17 +24,6 @@ const LAYERS: readonly Layer[] = [
   'marks',
   'dimensions',
 ]
-const ABOUT = {
-  job: 'a deck',
-  firm: '',
-  logo: null,
-  revision: '1',
-  date: '',
-  prices: '',
-  pricesOf: '',
-  code: '',
-}
-
 type Text = Extract<Mark, { kind: 'text' }>
 
 /** What a text takes of its page: of its height the letters alone, for what hangs under a line meets nothing. */

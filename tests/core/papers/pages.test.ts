@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest'
 import {
-  type About,
   type Block,
   type Drawing,
   layOutPages,
@@ -10,17 +9,7 @@ import {
   type Primitive,
   type Sheet,
 } from '../../../core/papers/index.ts'
-
-const ABOUT: About = {
-  job: 'Heron Lane',
-  firm: 'Plumb & Level',
-  logo: null,
-  revision: '7',
-  date: '2026-01-31',
-  prices: 'Prices: spring, 2026-01-01',
-  pricesOf: 'Prices of 2026-01-01',
-  code: 'IRC 2021',
-}
+import { ABOUT } from '../../fixtures/about.ts'
 
 const sheet = (blocks: readonly Block[], across = false): Sheet => ({
   id: 'checks',

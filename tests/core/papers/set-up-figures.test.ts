@@ -1,18 +1,8 @@
 import { expect, test } from 'vitest'
-import { type About, type Block, layOutPages, type Sheet } from '../../../core/papers/index.ts'
+import { type Block, layOutPages, type Sheet } from '../../../core/papers/index.ts'
 import { widthOf } from '../../../core/papers/type/measure.ts'
 import { ticks } from '../../../core/units/index.ts'
-
-const ABOUT: About = {
-  job: 'Heron Lane',
-  firm: 'Plumb & Level',
-  logo: null,
-  revision: '7',
-  date: '2026-01-31',
-  prices: 'Prices: spring, 2026-01-01',
-  pricesOf: 'Prices of 2026-01-01',
-  code: 'IRC 2021',
-}
+import { ABOUT } from '../../fixtures/about.ts'
 
 // 14 in, 27-5/8 in and 35-7/8 in from the left end of a board of 16 ft: three short blocks
 test('the first figures under a board stand beside or below each other, none over another', () => {

@@ -66,6 +66,8 @@ export interface RunGroup {
   readonly mitres?: Mitres & { readonly joint: number }
   /** inner points, ascending */
   readonly points: readonly JointPoint[]
+  /** what would give it another point, in words; any bearing where absent */
+  readonly another?: string
   /** bearings along it, ends included; a piece must cover at least `minSupports` of them */
   readonly supports: readonly Ticks[]
   readonly minSupports: number

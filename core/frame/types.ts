@@ -289,6 +289,8 @@ export interface FrameRun {
   /** admissible joint points, measured from the members' left end */
   readonly points: readonly RunPoint[]
   readonly refused: readonly RefusedPoint[]
+  /** what in the job would give it another joint point, in words; absent: nothing but another bearing */
+  readonly another?: string
   /** what a joint adds to both pieces that meet there, where it is cut at an angle; absent: 0 */
   readonly lap?: Ticks
   /** every bearing along it, ends included, measured from the left end */

@@ -1,7 +1,7 @@
 import { sectionOf } from '../data/index.ts'
 import { type Frame, type FrameRun, jointPlace, type RunPoint } from '../frame/index.ts'
 import type { Job } from '../job/index.ts'
-import { inches } from '../units/index.ts'
+import { inches, printLength } from '../units/index.ts'
 import { byEdge } from './boards-behind.ts'
 import type { GuardPlan } from './types.ts'
 
@@ -37,6 +37,7 @@ export function runsClearOfPosts(
     return {
       ...run,
       points: run.points.filter((point) => met.every((one) => one.point !== point)),
+      another: `guard posts more than ${printLength(job.guard.postSpacing)} apart, so that joists are left without one`,
       refused: [
         ...run.refused,
         ...met.map(({ point, post }) => ({

@@ -150,6 +150,7 @@ function runGroup(
       cap,
       excess: cap !== null && run.capPreferred ? staggerPenalty : null,
     })),
+    ...(run.another === undefined ? {} : { another: run.another }),
     supports: run.supports,
     minSupports: run.minSupports,
     minPiece: run.minPiece,

@@ -55,8 +55,9 @@ export function runNeedsStock(job: CutJob, run: RunGroup, longest: Ticks): Infea
     help: [
       needed === null ? null : `A stock length of ${stockFor(job, needed)} would do`,
       open
-        ? `a place for a joint (a post or another bearing) no more than ${say(longest)} from the last one`
+        ? `a place for a joint (${run.another ?? 'a post or another bearing'}) no more than ${say(longest)} from the last one`
         : null,
+      !open && run.another !== undefined ? `one more place for a joint (${run.another})` : null,
       !open && run.maxJoints !== null ? 'more joints allowed in one member' : null,
     ]
       .filter((part) => part !== null)
@@ -98,6 +99,6 @@ export function runCrowded(job: CutJob, run: RunGroup, longest: Ticks): Infeasib
     jobId: job.id,
     subject: run.label,
     message: `${run.label}: its ${run.members.length} members cannot all be jointed at the points it has, since too many would meet at one point; no board is longer than ${say(longest)}.`,
-    help: `One more place for a joint, a looser stagger${needed === null ? '' : `, or a stock length of ${stockFor(job, needed)}`} would help.`,
+    help: `One more place for a joint${run.another === undefined ? '' : ` (${run.another})`}, a looser stagger${needed === null ? '' : `, or a stock length of ${stockFor(job, needed)}`} would help.`,
   }
 }

@@ -38,9 +38,10 @@ export function meeting(a: Segment, b: Segment): PlanePoint | null {
   }
 }
 
-/** y of a line at an x; the line must not be upright. */
+/** y of a line at an x, exact at its ends; the line must not be upright. */
 export function heightAt({ from, to }: Segment, x: number): number {
   if (from.y === to.y) return from.y
+  if (x === to.x) return to.y
   return from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x)
 }
 

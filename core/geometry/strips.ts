@@ -1,5 +1,5 @@
 import { edgeAt, heightAt } from './lines.ts'
-import type { Polygon } from './types.ts'
+import type { PlanePoint, Polygon } from './types.ts'
 
 /** A stretch of an upright line inside a polygon, and the edges at which it ends. */
 export interface Stretch {
@@ -43,41 +43,50 @@ export interface StripPart {
 
 /** Parts of the strip from x0 to x1 that lie in a polygon with their whole width, from the lowest up. */
 export function stripParts(polygon: Polygon, x0: number, x1: number): readonly StripPart[] {
-  const right = stretchesAt(polygon, x1, -1)
-  return stretchesAt(polygon, x0, 1).flatMap((one) =>
-    right.flatMap((other) => {
-      const low = Math.max(one.low, other.low)
-      const high = Math.min(one.high, other.high)
-      if (high <= low) return []
-      const part = squaredBefore(polygon, { left: one, right: other }, x0, x1)
-      return part.left.high > part.left.low && part.right.high > part.right.low ? [part] : []
-    }),
-  )
-}
-
-function squaredBefore(polygon: Polygon, part: StripPart, x0: number, x1: number): StripPart {
-  const { left, right } = part
+  const [lefts, rights] = [stretchesAt(polygon, x0, 1), stretchesAt(polygon, x1, -1)]
+  const inStrip = polygon.filter(({ x }) => x > x0 && x < x1)
   const between = (a: number, b: number, x: number) => a + ((b - a) * (x - x0)) / (x1 - x0)
-  const inStrip = ({ x }: Polygon[number]) => x > x0 && x < x1
-  // the area is positive: low edges follow each other from left to right, high ones from right to left
-  const below = cornersBetween(polygon, left.lowEdge, right.lowEdge).filter(inStrip)
-  const above = cornersBetween(polygon, right.highEdge, left.highEdge).filter(inStrip)
-  const lowReached = below.some(({ x, y }) => y > between(left.low, right.low, x))
-  const highReached = above.some(({ x, y }) => y < between(left.high, right.high, x))
-  const low = Math.max(left.low, right.low, ...below.map(({ y }) => y))
-  const high = Math.min(left.high, right.high, ...above.map(({ y }) => y))
-  const cut = (own: Stretch): Stretch => ({
-    ...own,
-    low: lowReached ? low : own.low,
-    high: highReached ? high : own.high,
+  const parts = clearSpans(polygon, x0, x1).flatMap((span) => {
+    const around = ({ low, high }: Stretch) => low <= span.low && span.high <= high
+    const [left, right] = [lefts.find(around), rights.find(around)]
+    return left && right ? [{ span, left, right }] : []
   })
-  return { left: cut(left), right: cut(right) }
+  const fork = (a: StripPart | undefined, b: StripPart | undefined) =>
+    a?.left === b?.left || a?.right === b?.right
+  // from the clear span an end runs on to the edges, but where a corner reaches into it, or it would lie in another part
+  return parts.map((part, i): StripPart => {
+    const { span, left, right } = part
+    const lowReached = inStrip.some(({ x, y }) => y <= span.low && y > between(left.low, right.low, x))
+    const highReached = inStrip.some(({ x, y }) => y >= span.high && y < between(left.high, right.high, x))
+    const cut = (own: Stretch): Stretch => ({
+      ...own,
+      low: lowReached || fork(parts[i - 1], part) ? span.low : own.low,
+      high: highReached || fork(part, parts[i + 1]) ? span.high : own.high,
+    })
+    return { left: cut(left), right: cut(right) }
+  })
 }
 
-/** Corners passed on the way from one edge to a later one. */
-function cornersBetween(polygon: Polygon, from: number, to: number): Polygon {
-  const count = (to - from + polygon.length) % polygon.length
-  return Array.from({ length: count }, (_, i) => polygon[(from + 1 + i) % polygon.length]).filter(
-    (corner) => corner !== undefined,
-  )
+interface Span {
+  readonly low: number
+  readonly high: number
+}
+
+/** Heights at which the way straight across a strip meets no edge, from the lowest up: all of it is inside, or none. */
+function clearSpans(polygon: Polygon, x0: number, x1: number): readonly Span[] {
+  const met = polygon.flatMap((_, index): readonly Span[] => {
+    const edge = edgeAt(polygon, index)
+    const { from, to } = edge
+    if (Math.max(from.x, to.x) <= x0 || Math.min(from.x, to.x) >= x1) return []
+    const at = ({ x, y }: PlanePoint) => (x < x0 ? heightAt(edge, x0) : x > x1 ? heightAt(edge, x1) : y)
+    return [{ low: Math.min(at(from), at(to)), high: Math.max(at(from), at(to)) }]
+  })
+  met.sort((a, b) => a.low - b.low)
+  const clear: Span[] = []
+  let top = met[0]?.high ?? 0
+  for (const { low, high } of met) {
+    if (low > top) clear.push({ low: top, high: low })
+    top = Math.max(top, high)
+  }
+  return clear
 }

@@ -16,8 +16,8 @@ const sampleJoints: readonly JointKit[] = [
   {
     kind: 'rim',
     sku: 'joint-rim',
-    label: 'Blocks and nails behind a rim joint',
-    material: cents(150),
+    label: 'Nails behind a rim joint',
+    material: cents(62),
     minutes: 4,
   },
   {

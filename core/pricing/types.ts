@@ -92,7 +92,7 @@ export interface LabourRate {
 /** What one joint takes, as real money: material from the goods list, and minutes. */
 export interface JointKit {
   readonly kind: JointKind
-  /** material of one joint, a whole number of cents */
+  /** material of one joint, a whole number of cents; blocks behind one of a rim are offcuts, or boards with a line of their own */
   readonly material: Cents
   readonly sku: string
   readonly label: string

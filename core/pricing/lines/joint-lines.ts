@@ -32,7 +32,7 @@ export function jointLines(
     const cause = {
       fields: [],
       ids: [...new Set(made.map((joint) => joint.memberId))],
-      rule: `${made.length} joints in the cutting plan, ${cost.kit.minutes} worker minutes each`,
+      rule: `${made.length} joints in the cutting plan, ${cost.kit.minutes} worker minutes each${kind === 'rim' ? '; blocks behind them are offcuts, or boards with a line of their own' : ''}`,
     }
     const id = `joint-${kind.replace(' ', '-')}`
     lines.push(

@@ -61,6 +61,11 @@ describe('the lines of a price', () => {
     expect(new Set(joints.map((line) => line.part))).toEqual(new Set(['material', 'labour']))
   })
 
+  it('say of a rim’s joints that their blocks are lumber', () => {
+    expect(lineOf('joint-rim-material')?.cause.rule).toContain('boards with a line of their own')
+    expect(lineOf('joint-beam-ply-material')?.cause.rule).not.toContain('blocks')
+  })
+
   it('round goods up to whole packs', () => {
     // 27 bags by the count of the worked job; deck screws come in boxes of 350
     expect(lineOf('good-concrete-bag-80lb')?.thousandths).toBe(27_000)

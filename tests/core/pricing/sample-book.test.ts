@@ -39,6 +39,14 @@ describe('the sample price book', () => {
     expect(SAMPLE_BOOK.joints.map((joint) => joint.kind)).toEqual(['beam ply', 'rim', 'ledger', 'decking'])
   })
 
+  it('asks for no blocks in a joint of a rim, for boards are priced by themselves', () => {
+    // six 16d nails of 45 to the pound, 8 % fewer when galvanised (nails.ts), at the book’s own $4.25 a pound, in hundredths of a cent
+    const nails = SAMPLE_BOOK.goods.find(({ sku }) => sku === 'nail-16d-common')?.price ?? 0
+    const rim = SAMPLE_BOOK.joints.find(({ kind }) => kind === 'rim')
+    expect(rim?.material).toBe(Math.round(((6 / (45 * 0.92)) * nails) / 100))
+    expect(rim?.label).not.toMatch(/block/i)
+  })
+
   it('charges no price per foot that falls where nothing longer is dearer, but lists need not be even', () => {
     for (const { stock } of SAMPLE_BOOK.lumber) {
       const prices = stock.map((one) => one.price)

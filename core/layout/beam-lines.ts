@@ -36,6 +36,8 @@ export interface BeamRule {
   readonly half: number
   /** thickness of the rim */
   readonly rim: number
+  /** what both faces of a beam lie in */
+  readonly within: Polygon
   /** whether a beam that ends at a place of the edges is mitred along them there */
   isMitred(end: PlanePoint): boolean
 }
@@ -116,7 +118,7 @@ function chainBeams(polygon: Polygon, chain: readonly number[], rule: BeamRule):
     const to = cutAfter?.from ?? at(link.behind, reach?.to ?? link.right.x)
     if (to.x - from.x < 1) return []
     const found = squareInside(
-      polygon,
+      rule.within,
       { from, to },
       rule.half,
       (end) =>

@@ -45,7 +45,10 @@ export function layOut(job: Job): Result<Layout, readonly Fault[]> {
     ),
   ]
   if (misfits.length > 0) return fail(misfits)
-  const supported = withMitres(parts.map((zone) => ({ ...zone, supports: supportLines(job, zone, names) })))
+  const outlineAt = (level: number) => levels.find(({ number }) => number === level)?.outline ?? []
+  const supported = withMitres(
+    parts.map((zone) => ({ ...zone, supports: supportLines(job, zone, outlineAt(zone.level), names) })),
+  )
   const openings = openingsOf(job)
   const misplaced = [
     ...openingFaults(openings, supported),

@@ -4,6 +4,7 @@ import {
   edgeAt,
   lengthOf,
   type PlanePoint,
+  type Polygon,
   partsInside,
   type Segment,
   turn,
@@ -36,13 +37,21 @@ function letters(count: number): string {
   return count <= 26 ? last : `${letters(Math.floor((count - 1) / 26))}${last}`
 }
 
-/** The lines that carry a zone's joists: where they start, from left to right, then where they end. */
-export function supportLines(job: Job, zone: Bare, names: LineNames): readonly SupportLine[] {
+/**
+ * The lines that carry a zone's joists: where they start, from left to right, then where they end.
+ * @param outline of the zone's level
+ */
+export function supportLines(
+  job: Job,
+  zone: Bare,
+  outline: Polygon,
+  names: LineNames,
+): readonly SupportLine[] {
   const view = zoneView(job, zone)
   return [
     ...ledgers(view, names),
-    ...beamsOf(job, view, 'rear', names),
-    ...beamsOf(job, view, 'front', names),
+    ...beamsOf(job, view, outline, 'rear', names),
+    ...beamsOf(job, view, outline, 'front', names),
     ...flushBeams(view, names),
     ...middleBeams(job, view, names),
   ]
@@ -73,10 +82,17 @@ function ledgers(view: ZoneView, names: LineNames): readonly SupportLine[] {
 }
 
 /** Beams of one side; the rear ones are found as the front ones are, in the mirror. */
-function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNames): readonly SupportLine[] {
+function beamsOf(
+  job: Job,
+  view: ZoneView,
+  outline: Polygon,
+  beam: 'front' | 'rear',
+  names: LineNames,
+): readonly SupportLine[] {
   const sign = beam === 'front' ? 1 : -1
   const count = view.polygon.length
-  const polygon = beam === 'front' ? view.polygon : view.polygon.map(({ x, y }) => ({ x, y: -y })).reverse()
+  const mirror = ({ x, y }: PlanePoint): PlanePoint => ({ x, y: sign * y })
+  const polygon = beam === 'front' ? view.polygon : view.polygon.map(mirror).reverse()
   // corner i of the mirrored polygon is corner count - 1 - i, so its edge i is edge count - 2 - i
   const indexOf = (i: number) => (beam === 'front' ? i : (2 * count - 2 - i) % count)
   const role = beam === 'front' ? 'foot' : 'head'
@@ -90,19 +106,21 @@ function beamsOf(job: Job, view: ZoneView, beam: 'front' | 'rear', names: LineNa
     setback: (i) => setbackAt(i),
     half,
     rim,
-    isMitred: (end) => cutAtHip(view, { x: end.x, y: sign * end.y }) !== null,
+    within: polygon,
+    isMitred: (end) => cutAtHip(view, mirror(end)) !== null,
   })
   const underSeams = job.shape.seams === 'flush' ? [] : (['own beam', 'shared beam'] as const)
   const seams = underSeams.flatMap((seam) =>
     beamLines(polygon, (i) => edgeOf(i)?.role === role && edgeOf(i)?.edge.seam === seam, {
       setback: () => (seam === 'own beam' ? half : 0),
-      half: 0,
+      half,
       rim: 0,
+      // half of a shared one is in the other part
+      within: outline.map((corner) => mirror(view.turned(corner))),
       isMitred: () => false,
     }),
   )
   return named([...open, ...seams]).map(({ found, meets, key }) => {
-    const mirror = ({ x, y }: { readonly x: number; readonly y: number }) => ({ x, y: sign * y })
     const turned = (line: Segment) => ({ from: mirror(line.from), to: mirror(line.to) })
     return {
       ...placed(view, turned(found.line)),

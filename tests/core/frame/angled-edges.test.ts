@@ -45,6 +45,38 @@ describe('a deck with edges at an angle', () => {
         }
   })
 
+  it('has beams where two parts meet that reach an edge which slants there with one corner', () => {
+    // joists end on the seam at x = 120 from one side, or from both
+    for (const [left, right] of [
+      [100, 140],
+      [140, 100],
+    ] as const)
+      for (const joists of ['along', 'away'])
+        for (const plies of [1, 2, 3]) {
+          const made = design({
+            shape: {
+              outline: `0, 0; 240, 0; 240, ${right}; 0, ${left}`,
+              joists,
+              zones: '0, 0, 120, 144: along',
+              seams: 'single',
+            },
+            size: { height: '60 in' },
+            frame: { joists: { spacing: 12 }, beams: { front: { setback: 6, plies }, rear: { setback: 6 } } },
+            ground: { base: '16 in' },
+          })
+          if (!made.ok) throw new Error(JSON.stringify(made.error))
+          const { layout, frame } = made.value
+          const seam = layout.zones.flatMap(({ supports }) => supports).find((line) => line.seam)
+          const beam = frame.members.filter(({ id }) => id.startsWith(`beam-${seam?.key}-ply`))
+          expect(beam).toHaveLength(plies)
+          const past = beam.flatMap(({ box: { x0, x1, y1 } }) =>
+            [x0, x1].map((x) => y1 / 32 - left - ((x / 32) * (right - left)) / 240),
+          )
+          expect(Math.max(...past)).toBeLessThan(1 / 32)
+          expect(Math.max(...past)).toBeGreaterThan(-1 / 32)
+        }
+  })
+
   it('has no beam behind a slanting edge that reaches past the edge beside it', () => {
     // the rear beam lies behind the edge from 60, 0 to 0, 30 and ends at the edge from 0, 30 to 49, 86
     const made = design({

@@ -113,8 +113,6 @@ export interface WorkLimits {
   readonly patterns: number
   /** rows by columns of one integer program of a proof: above some millions its nodes take seconds each; none where absent */
   readonly program?: number
-  /** most patterns of which a small program is searched long, and the engine asked after that; any number where absent */
-  readonly askedAgain?: number
 }
 
 /** A cut of a board: from..to measured from the board's left end, trim included. */

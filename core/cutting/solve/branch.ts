@@ -55,7 +55,8 @@ function descend(
   let best: Solution | null = null
   let below = question.below
   let applied: readonly Bounds[] = []
-  const open: Node[] = [{ bounds: [], depth: 0 }]
+  const given = question.boards?.map((count, s) => ({ column: program.sums + s, lower: count, upper: count }))
+  const open: Node[] = [{ bounds: given ?? [], depth: 0 }]
   const better = (plan: Solution | null): void => {
     if (plan !== null && plan.cost < below) {
       best = plan

@@ -4,6 +4,7 @@ import type { LpEngine } from '../lp-port.ts'
 import type { Costs } from '../model/costs.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
 import { branch } from './branch.ts'
+import { byCounts } from './by-counts.ts'
 import { arcsWithin, patternsWithin } from './enumerate.ts'
 import { bestOf } from './integer.ts'
 import type { Solution } from './solution.ts'
@@ -22,14 +23,11 @@ const WHOLE = 1_800
 const WIDER = 2
 /**
  * Nodes of the own branch and bound before the engine's integer solver is asked, where the program is small: at most so
- * many, and so many for each node that the engine may use, for they take far less time. The rails of the largest deck
- * (29 rows) need some 800 of them, a second; left off after 300, the engine took five more.
+ * many, and so many for each node that the engine may use, for they take far less time.
  */
 const BRANCHES = 1_500
 const BRANCHES_A_NODE = 15
 const SMALL_ROWS = 45
-/** Nodes of it where the engine is not asked after it: those that find an answer mostly find it in few. */
-const FEW_BRANCHES = 300
 /**
  * A run of so many equal members is asked of the own branch and bound first whatever the size: it branches on boards
  * and joints, which many equal members share. The decking of a deck took 45 ms so, and 160 in the engine's.
@@ -77,8 +75,8 @@ export function deepen(
       if (!work.mayWeigh(2 * table.cells + problem.items.length * table.value.length)) return null
       return patternsWithin(problem, costs, table, dual, below, most, usable)
     }
-    const left = { step, asked, whole: upper() - dual.cents, most: mostPatterns }
-    const band = (upper() === tooMany ? null : wholeBand(left, patternsAt)) ?? nextBand(left, patternsAt)
+    const room = { step, asked, whole: upper() - dual.cents, most: mostPatterns }
+    const band = (upper() === tooMany ? null : wholeBand(room, patternsAt)) ?? nextBand(room, patternsAt)
     tooMany = upper()
     if (band === null || work.stopped()) break
     step = band.step
@@ -91,24 +89,22 @@ export function deepen(
       patterns: within,
       enough: bound,
       below,
+      nodes: work.limits.nodes,
       arcs: (run: number, arc: number): boolean => kept[run]?.[arc] === true,
     }
-    const isWide = within.length > (work.limits.askedAgain ?? Number.POSITIVE_INFINITY)
+    const orders = byCounts(problem, costs, engine, question, work)
+    if (orders.solution !== null) best = orders.solution
+    if (orders.least > bound) {
+      bound = Math.min(upper(), orders.least)
+      raised(bound)
+    }
+    if (bound >= Math.min(below, upper())) continue
+    const left = { ...question, enough: bound, below: Math.min(below, upper()) }
     let answer =
-      rows > SMALL_ROWS && !shared
-        ? null
-        : branch(
-            problem,
-            costs,
-            engine,
-            { ...question, nodes: isWide ? Math.min(FEW_BRANCHES, branches) : branches },
-            work,
-          )
+      rows > SMALL_ROWS && !shared ? null : branch(problem, costs, engine, { ...left, nodes: branches }, work)
     if (answer === null || (!answer.proven && !work.stopped())) {
-      const limit = answer?.solution?.cost ?? below
       if (answer?.solution != null) best = answer.solution
-      if (answer !== null && isWide) break
-      answer = bestOf(problem, costs, engine, { ...question, below: limit, nodes: work.limits.nodes }, work)
+      answer = bestOf(problem, costs, engine, { ...left, below: Math.min(left.below, upper()) }, work)
     }
     if (answer.solution !== null) best = answer.solution
     if (!answer.proven) break

@@ -13,6 +13,8 @@ export interface IntegerQuestion {
   /** a plan this cheap ends the search */
   readonly enough: number
   readonly nodes: number
+  /** boards of each stock type, where they are given */
+  readonly boards?: readonly number[]
   /** arcs that may be used; all where absent */
   readonly arcs?: (run: number, arc: number) => boolean
 }

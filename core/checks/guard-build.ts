@@ -225,14 +225,18 @@ function checkGuardPosts(job: Job, guard: GuardPlan): Check {
 const LOOSE =
   'Outside prescriptive scope: move these posts by their spacing, or have a licensed designer say how each is held to more than one joist.'
 
-/** Posts behind which fewer blocks stand than reach two joists, and those whose bolts go through a joint; empty where there are none. */
+/** Posts that stand in wood, behind which fewer blocks stand than reach two joists, and whose bolts go through a joint; empty where there are none. */
 function unheld({ stretches, members, backing }: GuardPlan): string {
   const posts = stretches.flatMap((stretch) => stretch.posts)
   const marks = (own: typeof posts) =>
     own.map(({ id }) => members.find((one) => one.id === id)?.mark ?? id).join(', ')
   const bare = posts.filter((post) => !isBacked(post, backing))
   const jointed = posts.filter(({ atJoint }) => atJoint === true)
+  const inside = posts.filter(({ inWood }) => inWood === true)
   return [
+    ...(inside.length === 0
+      ? []
+      : [`${marks(inside)} would stand in a joist or in another post, for no place beside it is left`]),
     ...(bare.length === 0 ? [] : [`No room for all blocks tight behind ${marks(bare)}`]),
     ...(jointed.length === 0
       ? []

@@ -50,9 +50,26 @@ export function holdDownFaces(
       const faces = [-1, 1].map((side) => faceBeside(edge, wood, { at, side, half: post / 2, from }))
       const [best] = faces.toSorted((a, b) => b.room - a.room)
       const found = best !== undefined && best.room >= LEAST_LEG ? best : null
-      return { post: id, wood: found?.wood ?? null, room: found?.room ?? 0 }
+      return {
+        post: id,
+        wood: found?.wood ?? null,
+        room: found?.room ?? 0,
+        clear: clearBehind(edge, wood, at, [behind, inner]),
+      }
     })
   })
+}
+
+/** From the inner face of a post to the first wood straight behind its outer one; null beyond a leg's reach. */
+function clearBehind(
+  edge: DeckEdge,
+  wood: readonly Wood[],
+  at: number,
+  [outer, inner]: readonly [number, number],
+): number | null {
+  for (let behind = outer; behind < inner + LEG; behind += STEP)
+    if (woodAt(edge, wood, at, behind + STEP / 2) !== null) return behind - inner
+  return null
 }
 
 interface Wood {
@@ -80,9 +97,9 @@ function faceBeside(
   let room = 0
   while (
     room < LEG &&
-    isInside(first.shape, spotAt(edge, at + side * (half + SHIM), -(from + room + STEP))) &&
-    woodAt(edge, wood, at, from + room + STEP) === null &&
-    woodAt(edge, wood, at + side * (half - SHIM), from + room + STEP) === null
+    isInside(first.shape, spotAt(edge, at + side * (half + SHIM), -(from + room + STEP / 2))) &&
+    woodAt(edge, wood, at, from + room + STEP / 2) === null &&
+    woodAt(edge, wood, at + side * (half - SHIM), from + room + STEP / 2) === null
   )
     room += STEP
   return { wood: first.id, room }

@@ -248,7 +248,11 @@ function layPosts(
     [near.kind === 'partial' ? bearing(first, -1) : first, far.kind === 'partial' ? bearing(last, 1) : last],
     [roomAt(near, boardsOf(near, behindOf)), roomAt(far, boardsOf(far, behindOf))],
   )
-  return places.map((place) => (jointed(place.at) ? { ...place, atJoint: true } : place))
+  return places.map((place) => ({
+    ...place,
+    ...(jointed(place.at) ? { atJoint: true } : {}),
+    ...(inWood(place.at) ? { inWood: true } : {}),
+  }))
 }
 
 /**

@@ -29,6 +29,8 @@ export interface GuardPost {
   readonly onJoist: boolean
   /** its bolts go through a joint of the board along the edge, and it has no other place */
   readonly atJoint?: true
+  /** it stands in lumber of the frame or in another post, and has no other place */
+  readonly inWood?: true
 }
 
 /** The clear opening between two posts. */
@@ -76,6 +78,8 @@ export interface HoldDownFace {
   readonly wood: string | null
   /** how far the leg may reach behind the post, and the block that stands tight behind it; ticks */
   readonly room: number
+  /** from the post to the wood that stands across straight behind it; less than nothing where it stands in that, null where none is near */
+  readonly clear: number | null
 }
 
 /** A post bolted to a stringer's outer face. */

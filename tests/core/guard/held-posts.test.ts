@@ -97,7 +97,11 @@ describe('where two edges meet at any angle', () => {
       }),
     )
     expect(few).toEqual([])
-    expect(checks.find(({ id }) => id === 'guard-posts')?.status).toBe('passes')
+    const check = checks.find(({ id }) => id === 'guard-posts')
+    // 19.8 in of edge have one place for two posts that the joist ending there leaves free: one stands a corner deep in it,
+    // its middle at 210.19 in from the left and half its diagonal, 2.47 in, less, where the joist reaches to 208.75 in
+    if (side === 14 && front === 14) expect(check?.message).toMatch(/^GP4 would stand in a joist/)
+    else expect(check?.status).toBe('passes')
     // as far apart as before: 6 ft
     for (const { posts } of guard?.stretches ?? [])
       for (const [i, { at }] of posts.slice(1).entries())

@@ -8,17 +8,23 @@ import { beamsOfHigher, levelBeamFaults, withLevelBeams } from './level-beams.ts
 import { furtherLevels, levelFaults, levelZone } from './levels.ts'
 import { openingFaults, openingsOf, zoneOf } from './openings.ts'
 import { outlineOf } from './outline.ts'
-import { outlineFaults } from './outline-faults.ts'
+import { outlineFaults, unknownEdges } from './outline-faults.ts'
 import { ringFaults, roomFaults } from './room-faults.ts'
 import { LineNames, supportLines } from './supports.ts'
 import type { Layout, Level, SupportLine, Zone } from './types.ts'
+import { zoneFaults } from './zone-faults.ts'
 import { zoneView } from './zone-view.ts'
 import { zonesOf } from './zones.ts'
 
 /** Outline, zones and support lines of a job, or what keeps it from being framed, each fault at its field. */
 export function layOut(job: Job): Result<Layout, readonly Fault[]> {
   const outline = outlineOf(job)
-  const faults = [...(isRectangle(job) ? [] : outlineFaults(job, outline)), ...layoutFaults(job)]
+  const further = furtherLevels(job)
+  const faults = [
+    ...(isRectangle(job) ? [] : outlineFaults(job, outline)),
+    ...unknownEdges(job, outline.edges, further),
+    ...layoutFaults(job),
+  ]
   if (faults.length > 0) return fail(faults)
   const first: Level = {
     number: 1,
@@ -26,12 +32,12 @@ export function layOut(job: Job): Result<Layout, readonly Fault[]> {
     edges: outline.edges,
     deckTop: job.size.height,
   }
-  const levels = [first, ...furtherLevels(job)]
-  const beside = levelFaults(levels)
+  const levels = [first, ...further]
+  const beside = [...levelFaults(levels), ...zoneFaults(job, levels)]
   if (beside.length > 0) return fail(beside)
   const names = new LineNames()
   const own = zonesOf(job, outline)
-  const bare = [...own, ...levels.slice(1).map((level, i) => levelZone(job, level, own.length + i + 1))]
+  const bare = [...own, ...further.map((level, i) => levelZone(job, level, own.length + i + 1))]
   const parts = withLevelBeams(job, levels, bare)
   const misfits = [
     ...levelBeamFaults(job, levels, bare),

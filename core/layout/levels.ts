@@ -2,6 +2,7 @@ import { common, firstCrossing, turnedPositive, twiceArea } from '../geometry/in
 import { type Fault, type Job, levelList } from '../job/index.ts'
 import { feet, inches } from '../units/index.ts'
 import type { Level, OutlineEdge, ZoneEdge } from './types.ts'
+import { zoneOver } from './zone-faults.ts'
 import type { Part } from './zones.ts'
 
 /** A shorter edge has no room for the boards that meet there: common practice, no source. */
@@ -23,13 +24,13 @@ export function furtherLevels(job: Job): readonly Level[] {
   })
 }
 
-/** A level as one zone, its joists as the deck's. */
+/** A level as one zone, its joists as the deck's or as the stated part says that it lies in. */
 export function levelZone(job: Job, level: Level, number: number): Part {
   const edges = level.edges.map((edge): ZoneEdge => ({ ...edge, seam: null }))
   return {
     id: `zone-${number}`,
     level: level.number,
-    joists: job.shape.joists,
+    joists: zoneOver(job, level)?.joists ?? job.shape.joists,
     outline: level.outline,
     edges,
   }

@@ -2,6 +2,7 @@ import { firstCrossing } from '../geometry/index.ts'
 import { edgeLengthList, edgeList, type Fault, type Job } from '../job/index.ts'
 import { feet, inches, printLength, type Ticks, ticks } from '../units/index.ts'
 import type { Outline } from './outline.ts'
+import type { Level } from './types.ts'
 
 /** Farthest corner from the deck's left end at the wall, either way. */
 const REACH = feet(100)
@@ -53,19 +54,31 @@ export function outlineFaults(job: Job, { corners, edges }: Outline): readonly F
       ),
     )
   }
-  const named = [
-    ...edgeList(job.shape.walls).map((number) => ({ number, path: 'shape.walls' })),
-    ...edgeLengthList(job.shape.setbacks).map(({ edge: number }) => ({ number, path: 'shape.setbacks' })),
-  ]
-  const unknown = named.find(({ number }) => number > edges.length)
-  if (unknown !== undefined) {
-    faults.push(
-      at(
-        `there is no edge ${unknown.number}: the outline has ${edges.length}`,
-        `name edges from 1 to ${edges.length}; edge 1 runs from the first corner to the second`,
-        unknown.path,
-      ),
-    )
-  }
   return faults
+}
+
+/** Edges that walls or setbacks are stated for and that the deck does not have; a setback may be of a further level's. */
+export function unknownEdges(
+  job: Job,
+  edges: Outline['edges'],
+  further: readonly Pick<Level, 'edges'>[],
+): readonly Fault[] {
+  const own = edges.map(({ number }) => number)
+  const all = [...own, ...further.flatMap((level) => level.edges.map(({ number }) => number))]
+  const named = [
+    ...edgeList(job.shape.walls).map((number) => ({ number, path: 'shape.walls', known: own })),
+    ...edgeLengthList(job.shape.setbacks).map(({ edge }) => ({
+      number: edge,
+      path: 'shape.setbacks',
+      known: all,
+    })),
+  ]
+  return named
+    .filter(({ number, known }) => !known.includes(number))
+    .slice(0, 1)
+    .map(({ number, path }) => ({
+      path,
+      message: `there is no edge ${number}: the outline has ${edges.length}`,
+      fix: `name edges from 1 to ${edges.length}; edge 1 runs from the first corner to the second`,
+    }))
 }

@@ -7,7 +7,7 @@ import {
   twiceArea,
   without,
 } from '../geometry/index.ts'
-import { type Job, type JoistDirection, zoneList } from '../job/index.ts'
+import { type Job, type JoistDirection, type StatedZone, zoneList } from '../job/index.ts'
 import { ticks } from '../units/index.ts'
 import { withHip } from './hip.ts'
 import type { Outline } from './outline.ts'
@@ -30,13 +30,9 @@ export function zonesOf(job: Job, outline: Outline): readonly Part[] {
   }
   let rest: readonly Polygon[] = [outline.corners]
   const parts: { readonly polygon: Polygon; readonly joists: JoistDirection }[] = []
-  for (const { x, y, width, depth, joists } of stated) {
-    const box = [
-      { x, y },
-      { x: x + width, y },
-      { x: x + width, y: y + depth },
-      { x, y: y + depth },
-    ]
+  for (const zone of stated) {
+    const { joists } = zone
+    const box = boxOf(zone)
     const covered = common(rest, [box])
     const large = covered.filter(isLarge)
     parts.push(...whole(large).map((polygon) => ({ polygon, joists })))
@@ -56,7 +52,18 @@ export function zonesOf(job: Job, outline: Outline): readonly Part[] {
   }))
 }
 
-function isLarge(polygon: Polygon): boolean {
+/** A stated part's corners. */
+export function boxOf({ x, y, width, depth }: StatedZone): Polygon {
+  return [
+    { x, y },
+    { x: x + width, y },
+    { x: x + width, y: y + depth },
+    { x, y: y + depth },
+  ]
+}
+
+/** Whether a shape is more than what clipping leaves of a line. */
+export function isLarge(polygon: Polygon): boolean {
   return twiceArea(polygon) / 2 > LEAST_AREA
 }
 

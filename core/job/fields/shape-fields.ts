@@ -47,7 +47,7 @@ export const SHAPE_FIELDS: readonly FieldSpec[] = [
     lists: 'zones',
     max: 1000,
     default: '',
-    help: "Rectangles whose joists run another way, each as x, y, width, depth: along (or: away), with semicolons between, such as 24', 0, 8', 20': along. Where they meet the rest, a beam carries the joists that end there.",
+    help: "Rectangles whose joists run another way, each as x, y, width, depth: along (or: away), with semicolons between, such as 24', 0, 8', 20': along. Where they meet the rest, a beam carries the joists that end there. The joists of a further level that lies wholly in one run its way too.",
     basis: 'the whole deck is framed one way',
   },
   {

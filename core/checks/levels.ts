@@ -16,27 +16,30 @@ import { feetInches } from './words.ts'
 const BESIDE = inches(6)
 
 /**
- * The way from each further level to the one beside it: a single riser of 7-3/4 in at most, box steps whose risers and
- * treads keep to IRC 2021 R311.7.5, or stairs, which have checks of their own. A level that no other is beside stands
- * alone.
+ * The ways from each further level to those beside it: a single riser of 7-3/4 in at most, box steps whose risers and
+ * treads keep to IRC 2021 R311.7.5, or stairs, which have checks of their own. A level that none of them leads to is
+ * told, and one that no other is beside.
  */
 export function checkLevels(context: CheckContext, stairs: readonly StairPlan[]): readonly Check[] {
   const { levels } = context.layout
-  const walked = stairs.flatMap(({ edge, floor }) =>
-    floor === null ? [] : [levelAt(levels, edge), floor.level],
-  )
-  const upper = new Set(walked)
-  return levels.slice(1).flatMap((level) => {
-    const check = checkOne(context, level, levels)
-    return check.status === 'outside scope' && upper.has(level.number) ? [] : [check]
-  })
+  const { steps } = context.frame
+  const reached = new Set([
+    ...stairs.flatMap(({ edge, floor }) => (floor === null ? [] : [levelAt(levels, edge), floor.level])),
+    ...steps.flatMap(({ higher, lower }) => [higher, lower]),
+  ])
+  const ways = levels
+    .slice(1)
+    .map((level) => ({ level, check: checkWay(context, level, levels) }))
+    .filter(({ level, check }) => check.status !== 'outside scope' || !reached.has(level.number))
+  return [...ways.map(({ check }) => check), ...steps.map((step) => checkStep(context.job, step))]
 }
 
 function levelAt(levels: readonly Level[], { number }: StairPlan['edge']): number {
   return levels.find(({ edges }) => edges.some((edge) => edge.number === number))?.number ?? 1
 }
 
-function checkOne({ job, frame }: CheckContext, level: Level, levels: readonly Level[]): Check {
+/** From a level to that of those beside it which is nearest in height: by one riser, or by nothing that is counted. */
+function checkWay({ job }: CheckContext, level: Level, levels: readonly Level[]): Check {
   const beside = levels.filter((other) => other !== level && liesBeside(level, other))
   const rise = (other: Level) => Math.abs(other.deckTop - level.deckTop)
   const nearest = beside.reduce<Level | null>(
@@ -51,8 +54,6 @@ function checkOne({ job, frame }: CheckContext, level: Level, levels: readonly L
       : `From level ${level.number} to level ${nearest.number}: ${feetInches(high)}`,
   ])
   const one = nearest !== null && high <= most
-  const step = one ? null : stepTo(frame.steps, level, nearest)
-  if (step !== null) return checkStep(job, level, step)
   return judge(job, {
     id: `level-${level.number}`,
     title: 'Step between levels',
@@ -75,15 +76,8 @@ function checkOne({ job, frame }: CheckContext, level: Level, levels: readonly L
 
 const WATER = 'Where one level ends over another, flash or slope so that water runs off both.'
 
-/** The box step between two levels. */
-function stepTo(steps: readonly LevelStep[], level: Level, other: Level | null): LevelStep | null {
-  if (other === null) return null
-  const between = [level.number, other.number]
-  return steps.find(({ higher, lower }) => between.includes(higher) && between.includes(lower)) ?? null
-}
-
 /** Risers, treads and width of a box step, and the landing at its foot. */
-function checkStep(job: Job, level: Level, step: LevelStep): Check {
+function checkStep(job: Job, step: LevelStep): Check {
   const rise = step.drop / step.risers
   const { deciding, beside, broken, unread } = plainRules([
     { limit: IRC_LIMITS.riser, what: 'each riser', measure: rise, holds: 'at most' },
@@ -92,7 +86,7 @@ function checkStep(job: Job, level: Level, step: LevelStep): Check {
   ])
   const told = `${step.risers} risers of ${printInches(ticks(Math.ceil(rise)))}`
   return judge(job, {
-    id: `level-${level.number}`,
+    id: `level-${step.id}`,
     title: 'Step between levels',
     subjects: step.memberIds,
     fields: ['shape.levels', 'size.height', 'shape.steps', 'shape.stepWidth'],

@@ -57,7 +57,7 @@ describe('a box step between two levels, two risers apart', () => {
   })
 
   it('is checked, cut and counted with its screws', () => {
-    const check = made.checks.find(({ id }) => id === 'level-2')
+    const check = made.checks.find(({ id }) => id === 'level-step-1')
     expect(check?.status).toBe('passes')
     expect(check?.message).toContain('2 risers of 7 in')
     const pieces = made.takeoff.pieces.filter(({ memberId }) => memberId.startsWith('step-1'))
@@ -124,6 +124,32 @@ describe('other drops', () => {
     })
     if (!made.ok) throw new Error(JSON.stringify(made.error))
     expect(made.value.frame.steps[0]?.landing).toBe(false)
-    expect(made.value.checks.find(({ id }) => id === 'level-2')?.status).toBe('outside scope')
+    expect(made.value.checks.find(({ id }) => id === 'level-step-1')?.status).toBe('outside scope')
+  })
+})
+
+describe('of three levels', () => {
+  /** What is told of the ways between them: a platform at the deck's right, and one before the deck. */
+  const ways = (right: string, front: string) => {
+    const outline = "0, 0; 18', 0; 18', 11'; 0, 11'"
+    const levels = `${right}: 18', 0; 28', 0; 28', 12'; 18', 12' | ${front}: 6', 11'; 18', 11'; 18', 21'; 6', 21'`
+    return levelsAt('', { outline, levels }, '66 in')
+      .checks.filter(({ title }) => title === 'Step between levels')
+      .map(({ status, message }) => `${status}: ${message.split(':')[0]}`)
+  }
+
+  it('each box step is checked, though a third level is nearer in height', () => {
+    // 66 − 50 = 16 in along 11 ft: a box; 50 − 36 = 14 in along 1 ft, too short for one; 66 − 36 = 30 in: no box
+    expect(ways('50 in', '36 in')).toEqual([
+      'outside scope: Level 3 lies 1\'-2" from level 2',
+      'passes: A box step leads from level 1 to level 2',
+    ])
+    // 66 − 52 = 14 in, a box to either of the others
+    expect(ways('50 in', '52 in')).toEqual([
+      'passes: One step of 2" leads to level 2.',
+      'passes: One step of 2" leads to level 3.',
+      'passes: A box step leads from level 1 to level 2',
+      'passes: A box step leads from level 1 to level 3',
+    ])
   })
 })

@@ -37,6 +37,7 @@ function checkOne(context: JoistContext, cantilever: JoistCantilever): Check {
   const table = atMost(lookup, reach, steps)
   const share: Finding = byLimit(IRC_LIMITS.cantileverShare, length(reach), length(quarter), steps)
   const tooLong = reach > quarter
+  const none = lookup.kind !== 'outside' && lookup.value === null
   // a quarter of the span is a limit of its own: it can fail a cantilever that has no row, and passes none
   const prescriptive = table === null ? (tooLong ? share : null) : worse(table, share)
   const guide = beside(context, guideOverhang(size, job.frame.joists.spacing, job.frame.species), (found) =>
@@ -52,9 +53,11 @@ function checkOne(context: JoistContext, cantilever: JoistCantilever): Check {
     calculated: calculate(context, cantilever),
     beside: guide,
     good: (used) => `${joistsNamed(context)} use ${used} of their cantilever beyond the ${name}.`,
-    bad: `${joistsNamed(context)} reach ${feetInches(reach)} beyond the ${name}; that is too far.`,
+    bad: `${joistsNamed(context)} reach ${feetInches(reach)} beyond the ${name}; ${none ? `over a span of ${feetInches(adjacent)} the table allows none` : 'that is too far'}.`,
     uncovered: `No table row covers a cantilever of ${size} joists of ${SPECIES_NAME[job.frame.species]} at ${context.load} psf`,
-    remedy: `Set the ${name} nearer the rim, or use deeper joists.`,
+    remedy: none
+      ? 'Use deeper joists, or shorten the span with another beam.'
+      : `Set the ${name} nearer the rim, or use deeper joists.`,
     caution: guideCaution(guide),
   })
 }

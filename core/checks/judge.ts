@@ -122,7 +122,11 @@ function disagreement(row: Finding, calculated: Finding | null): string {
     : `The calculation would allow it (${percent(calculated.ratio)}); the table does not.`
 }
 
-/** A share of a limit in whole percent; what is over the limit never reads 100 %. */
+/**
+ * A share of a limit in whole percent; what is over the limit never reads 100 %, and where a table allows nothing there
+ * is no figure.
+ */
 export function percent(ratio: number): string {
+  if (ratio > 9.99) return '>999 %'
   return `${ratio > 1 ? Math.ceil(ratio * 100 - 1e-9) : Math.round(ratio * 100)} %`
 }

@@ -1,4 +1,4 @@
-import type { Check, CheckStatus, Finding } from '../../core/checks/index.ts'
+import { type Check, type CheckStatus, type Finding, percent } from '../../core/checks/index.ts'
 import { wrap } from './text-table.ts'
 
 const MARKS: { readonly [status in CheckStatus]: string } = {
@@ -34,7 +34,7 @@ function byCalculation({ governing, basis }: Check): string {
 
 function basisOf(finding: Finding | null): string {
   if (finding === null) return ''
-  const used = finding.ratio === null ? '      ' : `${Math.round(finding.ratio * 100)} %`.padStart(6)
+  const used = finding.ratio === null ? '      ' : percent(finding.ratio).padStart(6)
   const known = finding.method === 'calculated' ? '' : ` (${finding.confidence})`
   return `${used}  ${finding.document} ${finding.edition} ${finding.clause}${known}`
 }

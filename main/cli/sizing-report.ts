@@ -1,3 +1,4 @@
+import { percent } from '../../core/checks/index.ts'
 import {
   basisWords,
   costWords,
@@ -50,7 +51,7 @@ function reasonLines({ part, chosen, governs, smaller }: SizingReason): string {
   const by =
     governs === null
       ? 'nothing comes near a limit'
-      : `${governs.check.title}, ${Math.round((governs.finding.ratio ?? 0) * 100)} % of its limit`
+      : `${governs.check.title}, ${percent(governs.finding.ratio ?? 0)} of its limit`
   const head = `${part}: ${chosen}; ${by}`
   return [
     ...wrap(head, WIDTH).map((line) => `  ${line}\n`),

@@ -1,4 +1,4 @@
-import type { Check } from '../../checks/index.ts'
+import { type Check, percent } from '../../checks/index.ts'
 import type { Design } from '../../estimate-types.ts'
 import type { PaperTable } from '../types.ts'
 import { tableOf } from './table.ts'
@@ -35,5 +35,5 @@ function clauseOf({ governing }: Check): string {
 
 function usedOf({ governing }: Check): string {
   const ratio = governing?.ratio ?? null
-  return ratio === null ? '' : `${Math.round(ratio * 100)} %`
+  return ratio === null ? '' : percent(ratio)
 }

@@ -24,12 +24,16 @@ export function reviewTable(checks: readonly Check[]): PaperTable {
         status === 'passes' ? status : status === 'near' ? 'passes, near its limit' : `${status}: see below`,
       clause: governing === null ? '' : `${governing.document} ${governing.edition} ${governing.clause}`,
       ...measured(governing),
-      ratio:
-        governing?.ratio == null ? '' : `${(Math.ceil(governing.ratio * 1000 - 1e-6) / 1000).toFixed(3)}`,
+      ratio: governing?.ratio == null ? '' : ratioText(governing.ratio),
       confidence: basis,
       message,
     })),
   )
+}
+
+/** To the next thousandth; where a table allows nothing it has no figure. */
+function ratioText(ratio: number): string {
+  return ratio > 9.99 ? '>9.990' : (Math.ceil(ratio * 1000 - 1e-6) / 1000).toFixed(3)
 }
 
 /**

@@ -2,6 +2,9 @@ import { describe, expect, it } from 'vitest'
 import { percent } from '../../../core/checks/index.ts'
 import { design } from '../../../core/design.ts'
 import { quantityText } from '../../../core/papers/quantity-text.ts'
+import { checksTable } from '../../../core/papers/tables/checks-table.ts'
+import { reviewTable } from '../../../core/papers/tables/review-table.ts'
+import { checksReport } from '../../../main/cli/checks-report.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
 import { checkNamed } from './worked-deck.ts'
 
@@ -20,6 +23,22 @@ describe('a share of a limit, in words', () => {
     expect(percent(0.936)).toBe('94 %')
     expect(percent(1)).toBe('100 %')
     expect(percent(1.0001)).toBe('101 %')
+  })
+
+  it('is no figure where a table allows nothing, in the checks, for a reviewer and on the command line', () => {
+    // 2x8 over more than 14 ft: past the last span for which IRC 2021 Table R507.6 lets them reach past a beam
+    const { checks } = designed({
+      size: { width: '12 ft', depth: '18 ft', height: '48 in' },
+      site: { snowLoad: 0 },
+      frame: { joists: { size: '2x8' }, beams: { front: { setback: '24 in' } } },
+    })
+    const found = checkNamed(checks, 'joist-cantilever-front')
+    expect(found.status).toBe('fails')
+    expect(found.message).toContain('the table allows none')
+    expect(found.remedy).toMatch(/^Use deeper joists, or shorten the span/)
+    expect(checksReport([found])).toContain(' >999 %  IRC 2021 Table R507.6')
+    expect(checksTable({ checks: [found] }).rows[0]).toMatchObject({ used: '>999 %' })
+    expect(reviewTable([found]).rows[0]).toMatchObject({ ratio: '>9.990' })
   })
 })
 

@@ -62,7 +62,7 @@ export interface Costed {
 }
 
 /** For one product of one deck: a person waits for it. What is not proven by then says how far it may be off. */
-const WORK_FOR_A_DECK: Partial<WorkLimits> = { nodes: 600, program: 2_500_000 }
+const WORK_FOR_A_DECK: Partial<WorkLimits> = { nodes: 600, program: 1_000_000 }
 /** Where something else than cost comes first each node takes far longer, and more of them seldom find a better plan. */
 const WORK_FOR_A_WISH: WorkLimits = { nodes: 20, patterns: 5_000, columns: 4_000 }
 

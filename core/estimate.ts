@@ -17,7 +17,7 @@ export { costDesign } from './split-order.ts'
  * Work for each product of a size that is only tried: its plan is an order that can be bought, so what it is said to save
  * is saved. The proof that no order of that size is cheaper took up to nine tenths of an estimate.
  */
-const WORK_FOR_A_TRY: Partial<WorkLimits> = { nodes: 20, patterns: 1_600, columns: 4_000 }
+const WORK_FOR_A_TRY: Partial<WorkLimits> = { nodes: 20, patterns: 1_600, columns: 4_000, program: 200_000 }
 
 /** The whole estimate of a stated job by a price book; the same inputs give the same bytes. */
 export function estimate(

@@ -111,7 +111,7 @@ export interface WorkLimits {
   readonly columns: number
   readonly nodes: number
   readonly patterns: number
-  /** rows by columns of one integer program of a proof: above some millions its nodes take seconds each; none where absent */
+  /** rows by columns of one integer program of a proof: above a million its nodes take seconds each; none where absent */
   readonly program?: number
 }
 

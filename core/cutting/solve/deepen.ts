@@ -5,6 +5,7 @@ import type { Costs } from '../model/costs.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
 import { branch } from './branch.ts'
 import { byCounts } from './by-counts.ts'
+import { type Completion, completionOf } from './completion.ts'
 import { arcsWithin, patternsWithin } from './enumerate.ts'
 import { bestOf } from './integer.ts'
 import type { Solution } from './solution.ts'
@@ -66,14 +67,20 @@ export function deepen(
   const { patterns, program = Number.POSITIVE_INFINITY } = work.limits
   const mostPatterns = Math.min(patterns, Math.floor(program / Math.max(1, rows)))
   const shared = problem.runs.some((run) => run.members >= MANY_MEMBERS)
+  let completion: Completion | null = null
   const upper = (): number => best?.cost ?? most + 1
   while (bound < upper()) {
     const patternsAt = (at: number, most: number): Pattern[] | null => {
       const below = Math.min(upper(), dual.cents + at)
       const usable = costs.savings > 0 ? null : usableWithin(problem, costs, dual, below)
-      // one table of the whole and one of what is usable, kept for each item
-      if (!work.mayWeigh(2 * table.cells + problem.items.length * table.value.length)) return null
-      return patternsWithin(problem, costs, table, dual, below, most, usable)
+      const limits = usable?.limits ?? problem.items.map(({ limit }) => limit)
+      if (completion === null || limits.some((limit, item) => limit > (completion?.limits[item] ?? 0))) {
+        // one table of the whole and one of what is usable, kept for each item
+        if (!work.mayWeigh(2 * table.cells + problem.items.length * table.value.length)) return null
+        completion = completionOf(problem, costs, table, dual.prices, limits)
+      }
+      if (completion === null) return null
+      return patternsWithin(problem, costs, completion, dual, below, most, usable)
     }
     const room = { step, asked, whole: upper() - dual.cents, most: mostPatterns }
     const band = (upper() === tooMany ? null : wholeBand(room, patternsAt)) ?? nextBand(room, patternsAt)

@@ -1,30 +1,25 @@
-import type { BoardTable } from '../bound/board-table.ts'
 import type { DualBound } from '../bound/dual-bound.ts'
-import { boardValues } from '../bound/dual-bound.ts'
-import { KnapsackTable } from '../bound/knapsack-table.ts'
 import { mayFit } from '../mitres/may-fit.ts'
 import { patternKey, patternOf, savingOf } from '../model/board-cost.ts'
 import { type Costs, costIn, savingIn } from '../model/costs.ts'
 import type { Pattern, Problem } from '../model/problem.ts'
-import { tableFor } from './generate.ts'
+import type { Completion } from './completion.ts'
 import type { IntegerQuestion } from './integer.ts'
 import type { Usable } from './usable.ts'
 import { waysWithin } from './ways.ts'
-
-/** Most cells of the completion table kept at once: 8 bytes each. */
-const MOST_CELLS = 6_000_000
 
 /**
  * Every pattern that a plan cheaper than `upper` can use: under the bound's prices its reduced cost is at most
  * upper − 1 − bound. Depth first, widest items first, cut by the table of what the rest can still earn.
  * Where boards' costs do not depend on their use, only patterns with no room for another piece are listed.
  * null: more than `most`.
+ * @param completion under the bound's prices, of no fewer pieces than are usable
  * @param usable what such a plan can want of the pieces; of boards whose costs depend on their use, nothing is known
  */
 export function patternsWithin(
   problem: Problem,
   costs: Costs,
-  table: BoardTable,
+  completion: Completion,
   bound: DualBound,
   upper: number,
   most: number,
@@ -33,26 +28,11 @@ export function patternsWithin(
   const { prices } = bound
   const n = problem.items.length
   const { mix } = problem.measure
-  const board = problem.capacity + 1
-  // where there are too many states, what the rest can earn is told as if no end of it were left alone: more, so still true
-  const states = mix === null || n * board * mix.states > MOST_CELLS ? 1 : mix.states
-  const size = board * states
-  if (n * size > MOST_CELLS) return null
   const slack = (upper - 1) * prices.scale - bound.exact
   if (slack < 0) return []
-  const values = boardValues(problem, costs, table, prices)
-  const profits = new Float64Array(n)
-  for (let i = 0; i < n; i++) profits[i] = (prices.items[i] ?? 0) - costs.perPiece * prices.scale
-  const completion = new Float64Array((n + 1) * size)
+  const { profits, values, stillToEarn } = completion
   const widths = problem.items.map((item) => item.width)
   const limits = usable?.limits ?? problem.items.map((item) => item.limit)
-  const ofTheRest =
-    states === (mix?.states ?? 1)
-      ? tableFor(problem, limits, table)
-      : new KnapsackTable(widths, limits, problem.capacity)
-  ofTheRest.fill(profits, false, (item) => {
-    completion.set(ofTheRest.value, (item + 1) * size)
-  })
   const narrowest = widths.findLast((_, i) => (limits[i] ?? 0) > 0) ?? 1
   const together = usable?.together ?? null
   const chosen: number[] = []
@@ -67,16 +47,6 @@ export function patternsWithin(
     return reached
   }
   const heldBy = (state: number): number => mix?.held[state] ?? 0
-  /** the most that items from this one on can still earn */
-  const stillToEarn = (item: number, room: number, state: number): number => {
-    if (mix === null || states === 1) return completion[item * size + room] as number
-    let most = Number.NEGATIVE_INFINITY
-    for (let rest = 0; rest < mix.states; rest++) {
-      const left = room - (mix.held[mix.joined[state * mix.states + rest] as number] as number)
-      if (left >= 0) most = Math.max(most, completion[item * size + rest * board + left] as number)
-    }
-    return most
-  }
   const patterns: Pattern[] = []
   const counts = new Int32Array(n)
   const seen = new Set<string>()

@@ -8,7 +8,7 @@ import { byLimit, length } from './finding.ts'
 import { judge } from './judge.ts'
 import { dropFromLanding } from './landing-guard.ts'
 import type { Check } from './types.ts'
-import { feetInches } from './words.ts'
+import { both, feetInches } from './words.ts'
 
 /** Whether a guard is needed: a drop of more than 30 in within 36 in of an open edge. IRC 2021 R312.1.1. */
 export function checkGuard(
@@ -55,10 +55,9 @@ export function checkGuard(
     const bare = guard.edges.filter(
       ({ needed, edge }) => needed && !edges.includes(edge.id) && roomBeside(edge, stairs) >= LEAST_ROOM,
     )
+    const own = bare.filter(({ landing }) => landing === null).map(({ edge }) => `edge ${edge.number}`)
     const missing = [
-      ...(bare.some(({ landing }) => landing === null)
-        ? [`along ${bare.filter(({ landing }) => landing === null).length} more edges`]
-        : []),
+      ...(own.length > 0 ? [`along ${both(own)} too`] : []),
       ...(bare.some(({ landing }) => landing !== null) ? ['on the open sides of the stairs’ landing'] : []),
     ]
     return judge(job, {

@@ -27,8 +27,17 @@ export function spacingText(spacing: Ticks): string {
 
 /** "a", "a or b", "a, b or c". */
 export function either(options: readonly string[]): string {
-  if (options.length < 2) return options[0] ?? ''
-  return `${options.slice(0, -1).join(', ')} or ${options.at(-1)}`
+  return listed(options, 'or')
+}
+
+/** "a", "a and b", "a, b and c". */
+export function both(parts: readonly string[]): string {
+  return listed(parts, 'and')
+}
+
+function listed(parts: readonly string[], word: string): string {
+  if (parts.length < 2) return parts[0] ?? ''
+  return `${parts.slice(0, -1).join(', ')} ${word} ${parts.at(-1)}`
 }
 
 /**

@@ -37,8 +37,11 @@ export function edgeDrops(
         ),
       }))
       const drop = edge.top - Math.min(...lows.map(({ low }) => low))
-      const needed = drop > LIMIT
-      return { edge, landing, drop, needed, parts: needed ? neededParts(edge, lows) : [] }
+      const stands = besideHigher(edge, levels)
+      const parts = neededParts(edge, lows).filter(
+        ({ from, to }) => !stands.some((one) => one.from <= from + GAP && to - GAP <= one.to),
+      )
+      return { edge, landing, drop, needed: parts.length > 0, parts }
     })
 }
 

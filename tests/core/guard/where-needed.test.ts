@@ -113,3 +113,22 @@ describe('a guard where it is needed', () => {
     expect(flat.checks.find(({ id }) => id === 'guard')?.message).toContain('No guard is needed')
   })
 })
+
+describe('a guard beside a platform that the deck looks down on', () => {
+  // 66 in high, 50 in at its right, 36 in before both: 11 of the platform's 12 ft lie along the deck, the last beside the
+  // lowest platform; behind the house's corner the ground lies 50 in down, within 36 in of it
+  const made = design({
+    size: { height: '66 in' },
+    shape: {
+      outline: "0, 0; 18', 0; 18', 11'; 0, 11'",
+      levels: "50 in: 18', 0; 28', 0; 28', 12'; 18', 12' | 36 in: 6', 11'; 18', 11'; 18', 21'; 6', 21'",
+    },
+    guard: { where: 'where needed' },
+  })
+
+  it('is not asked for along the deck’s own side, where nobody can fall', () => {
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    expect(made.value.guard?.edges.find(({ edge }) => edge.number === 204)).toMatchObject({ needed: false })
+    expect(made.value.checks.find(({ id }) => id === 'guard')).toMatchObject({ status: 'passes' })
+  })
+})

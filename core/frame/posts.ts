@@ -42,7 +42,8 @@ const STEP = inches(1)
 /**
  * Where a beam's posts stand along it, moved ones not counted. The beam of a rectangle has as many as are stated;
  * another has them no farther apart than those would stand, two at least, and a short one a smaller inset. A mitred
- * end stands on a post at the joint. An end post gives way to the footing of another beam's post.
+ * end stands on a post at the joint. An end post gives way to the footing of another beam's post, and the other end post
+ * then to it.
  * @param others posts of other beams, to which it gives way, where they stand to the tick
  */
 export function postPlaces(
@@ -60,18 +61,22 @@ export function postPlaces(
     const place = placeAlong(line, at)
     return others.every(({ x, y }) => Math.hypot(place.x - x, place.y - y) >= footing)
   }
-  const clear = (end: 0 | 1) => {
+  const clear = (end: 0 | 1, wanted: number): number => {
+    if ((line.cuts[end]?.meets ?? null) !== null) return 0
     const steps = 2 * Math.ceil(footing / STEP)
     const fits = (way: number) => way >= half && way < length / 3 && isFree(end === 0 ? way : length - way)
-    const at = (way: number) => ticks(end === 0 ? way : length - way)
     // towards the beam's end first, where it overhangs less
     for (const towards of [-STEP, STEP])
       for (let step = 0; step < steps; step += 1)
-        if (fits(inset + step * towards)) return at(inset + step * towards)
-    return at(inset)
+        if (fits(wanted + step * towards)) return wanted + step * towards
+    return wanted
   }
-  const first = (line.cuts[0]?.meets ?? null) === null ? clear(0) : ticks(0)
-  const last = (line.cuts[1]?.meets ?? null) === null ? clear(1) : length
+  const before = clear(0, inset)
+  const after = clear(1, inset)
+  // where one gave way inward the other stands nearer its own end: four times the overhang apart, IRC 2021 R507.5
+  const facing = (other: number) => Math.min(inset, Math.max(2 * Math.ceil(half / 2), length - 5 * other))
+  const first = ticks(clear(0, facing(after)))
+  const last = ticks(length - clear(1, facing(before)))
   const stated = Math.max(1, beamExtent(job) - 2 * spec.inset)
   const gaps = Math.max(1, Math.ceil(((last - first) * (spec.posts - 1)) / stated))
   return centresBetween(

@@ -1,6 +1,7 @@
 import type { FieldPath, Job } from '../job/index.ts'
-import { type Ticks, ticks } from '../units/index.ts'
+import { inches, type Ticks, ticks } from '../units/index.ts'
 import { crossesAtHip } from './crosses-at-hip.ts'
+import { HOLD_DOWN_WIDTH } from './house-hold-downs.ts'
 import { joistPairs } from './joist-pairs.ts'
 import { extentOf, type JoistJoint, type JoistPlace } from './joist-places.ts'
 import type { PlacedJoist } from './joists.ts'
@@ -198,6 +199,9 @@ function atJoints(job: Job, joists: readonly PlacedJoist[]): readonly Connector[
   ]
 }
 
+/** A hold-down to the house lies so far from the deck's end at most, IRC 2021 R507.9.2: 24 in. */
+const HOLD_DOWN_REACH = inches(24)
+
 const JOINT_FIELDS = ['frame.joists.overMiddle', 'frame.joists.longest', 'shape.middleBeams']
 
 /** With the beams over which the joints are among what causes them. */
@@ -256,7 +260,8 @@ function connector(
 }
 
 /**
- * The first and the last joist that hang in a ledger. Joists stand at most 24 in apart, so each is within the 24 in of
+ * The first and the last joist that hang in a ledger and leave room for one on the side that faces the other; none under a
+ * border's inner edge, which is cut at guard posts. Joists stand at most 24 in apart, so each is within the 24 in of
  * the deck's end that the clause allows; a lone joist leaves the other hold-down to the end joist. Where ledgers lie
  * along several walls, so it is at each; ledgers around a bay are one wall.
  */
@@ -268,12 +273,29 @@ function holdDownJoists(joists: readonly PlacedJoist[]): readonly string[] {
     walls.set(wall, [...(walls.get(wall) ?? []), joist])
   }
   const held = [...walls.values()].flatMap((here) => {
-    const hung = here.filter(({ member }) => member.role === 'joist').map(({ member }) => member.id)
-    const [left, right] = [hung[0], hung.at(-1)]
+    const all = here.filter(({ member }) => member.role === 'joist')
+    const own = all.filter(({ place }) => place.under !== 'border')
+    const hung = own.length === 0 ? all : own
+    const [left, right] = [heldAt(hung, here, 1), heldAt(hung.toReversed(), here.toReversed(), -1)]
     if (left === undefined || right === undefined) return here.map(({ member }) => member.id)
     return left === right ? [left, ...here.slice(-1).map(({ member }) => member.id)] : [left, right]
   })
   return [...new Set(held)]
+}
+
+/** Of joists from one end of a wall on, the first within 24 in of that end that has room beside it; else the first. */
+function heldAt(
+  hung: readonly PlacedJoist[],
+  here: readonly PlacedJoist[],
+  way: 1 | -1,
+): Member['id'] | undefined {
+  const end = here[0]?.place.centre ?? 0
+  const found = hung.find(({ place: { centre } }) => {
+    const isNear = way * (centre - end) <= HOLD_DOWN_REACH
+    const next = here.map(({ place }) => way * (place.centre - centre)).filter((off) => off > 1)
+    return isNear && Math.min(...next) >= HOLD_DOWN_WIDTH + inches(1.5)
+  })
+  return (found ?? hung[0])?.member.id
 }
 
 function idsOf(things: readonly { readonly id: string }[]): readonly string[] {

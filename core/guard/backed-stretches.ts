@@ -71,7 +71,7 @@ function refusalsFor(job: Job, loop: GuardLoop, first: Backed): readonly Refusal
 
 function backed(job: Job, loop: GuardLoop, stretches: readonly GuardStretch[]): Backed {
   const posts = stretches.flatMap((stretch) => guardPosts(job, stretch))
-  const { members, ...rest } = guardBlocks(job, stretches, loop.members, posts)
+  const { members, ...rest } = guardBlocks(job, stretches, loop, posts)
   return { stretches, posts, blocks: members, ...rest }
 }
 

@@ -3,12 +3,15 @@ import { convexOverlap } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import { type DeckEdge, type Spot, spotAt } from '../stairs/index.ts'
 import { inches } from '../units/index.ts'
-import type { BlockPlace } from './block-between.ts'
+import type { BlockPlace, Hold } from './block-between.ts'
 import { cornersBehind } from './boards-behind.ts'
 import type { GuardPost, GuardStretch } from './types.ts'
 
 /** Half the thickness of a block. */
 export const HALF_BLOCK = inches(0.75)
+
+/** Half the breadth of a line drawn from block to block. */
+const STRING = inches(1 / 4)
 
 type Cornered = Pick<BlockPlace, 'corners'>
 
@@ -90,10 +93,10 @@ export function lineThrough(
   { corners }: Cornered,
   centre: Spot,
 ): Line {
-  const [a, b, c] = corners
+  const [a, b] = corners
   const long = Math.hypot(b.x - a.x, b.y - a.y)
   const way = { x: (b.x - a.x) / long, y: (b.y - a.y) / long }
-  const middle = { x: (a.x + c.x) / 2, y: (a.y + c.y) / 2 }
+  const middle = middleOf({ corners })
   const along = (centre.x - middle.x) * way.x + (centre.y - middle.y) * way.y
   const crossing = crossingOf(stretch.edge)
   const inward = inwardOf(stretch, post)
@@ -106,6 +109,24 @@ export function lineThrough(
     way,
     on: Math.abs(across) > 0.7 ? [step] : [step, { x: -step.x, y: -step.y }],
   }
+}
+
+/** Whether nothing that blocks are nailed to stands between two of them: they are in one bay. */
+export function isOneBay(holds: readonly Hold[], a: Cornered, b: Cornered): boolean {
+  const [from, to] = [middleOf(a), middleOf(b)]
+  const long = Math.max(1, Math.hypot(to.x - from.x, to.y - from.y))
+  const side = { x: (-(to.y - from.y) * STRING) / long, y: ((to.x - from.x) * STRING) / long }
+  const string = [
+    { x: from.x - side.x, y: from.y - side.y },
+    { x: to.x - side.x, y: to.y - side.y },
+    { x: to.x + side.x, y: to.y + side.y },
+    { x: from.x + side.x, y: from.y + side.y },
+  ]
+  return !holds.some(({ shape }) => convexOverlap(shape, string, 1))
+}
+
+function middleOf({ corners: [a, , c] }: Cornered): Spot {
+  return { x: (a.x + c.x) / 2, y: (a.y + c.y) / 2 }
 }
 
 export function isSame(a: Cornered, b: Cornered): boolean {

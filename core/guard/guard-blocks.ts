@@ -1,5 +1,5 @@
 import { sectionOf } from '../data/index.ts'
-import { boundsOf, fromAbove, type Member } from '../frame/index.ts'
+import { boundsOf, cornersOf, fromAbove, type Member } from '../frame/index.ts'
 import { convexOverlap, type Polygon } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import { type DeckEdge, type Spot, spotAt } from '../stairs/index.ts'
@@ -10,6 +10,7 @@ import {
   crossingOf,
   HALF_BLOCK,
   halfPost,
+  isOneBay,
   isSame,
   type Line,
   lies,
@@ -19,6 +20,7 @@ import {
 } from './block-lines.ts'
 import { FRAME_WOOD } from './frame-wood.ts'
 import { guardStick } from './guard-stick.ts'
+import type { GuardLoop } from './stretches.ts'
 import type { Backing, GuardPost, GuardStretch } from './types.ts'
 import { underBorderAt } from './under-border.ts'
 
@@ -38,22 +40,29 @@ interface Backed {
  * joist, two bays of them elsewhere, in one line, and on both sides of a post that cuts what carries a border. The one
  * behind a post stands against it, as long as its bay is clear there and in nothing else; one that lies against it
  * already, another post's or one over a beam, serves it too. Where too few fit the check of guard posts names the post.
- * @param members what stands along and behind the edges
+ * @param loop what stands along and behind the edges, and where no block may
  * @param posts the posts themselves
  */
 export function guardBlocks(
   job: Job,
   stretches: readonly GuardStretch[],
-  members: readonly Member[],
+  { members, taken }: Pick<GuardLoop, 'members' | 'taken'>,
   posts: readonly Member[],
 ): Backed {
   const top = Math.max(0, ...stretches.map(({ edge }) => edge.top))
   // what is level with the joists: a dropped beam lies under them
   const bottom = top - inches(2)
   const level = members.filter(({ role, box }) => FRAME_WOOD.has(role) && box.z1 > bottom && box.z1 <= top)
-  const standing = [...level, ...posts].map(
-    (member): Standing => ({ id: member.id, shape: fromAbove(member), box: member.box }),
-  )
+  const standing = [
+    ...[...level, ...posts].map(
+      (member): Standing => ({ id: member.id, shape: fromAbove(member), box: member.box }),
+    ),
+    ...taken
+      .filter(({ joist }) => joist.box.z1 > bottom && joist.box.z1 <= top)
+      .map(
+        ({ joist, place }): Standing => ({ id: `beside ${joist.id}`, shape: cornersOf(place), box: place }),
+      ),
+  ]
   const holds = holdsBlocks(members, top)
   const made: Made[] = []
   const replaced = new Set<string>()
@@ -92,18 +101,20 @@ export function guardBlocks(
     const beside = standing.filter(isBeside)
     const [madeBeside, thereBeside] = [made.filter(isBeside), there.filter(isBeside)]
     const named = (i: number): Named => ({ ...behindPost(post), id: `guard-blocking-${numberOf(post)}-${i}` })
-    /** The block in the next bay of a line: one that stands there, or the place of a new one. */
+    /** The block in the next bay of a line: one that stands there, or the place of a new one; beside the first where no other bay takes one. */
     const next = (line: Line, first: Block | BlockPlace): Block | BlockPlace | null => {
+      let inOneBay: Block | BlockPlace | null = null
       for (const spot of nextBays(job, line)) {
         const place = blockThrough(near, spot.at, spot.way, cut)
         if (place === null || convexOverlap(place.corners, first.corners, HALF_BLOCK)) continue
         const overlaps = (one: Block) => convexOverlap(one.corners, place.corners, HALF_BLOCK)
-        const found = madeBeside.find(overlaps) ?? thereBeside.find(overlaps)
-        if (found === undefined && !isClear(place, cut, beside)) continue
-        if (found === undefined) return place
-        if (isSame(found, place)) return found
+        const there = madeBeside.find(overlaps) ?? thereBeside.find(overlaps)
+        const found = there ?? (isClear(place, cut, beside) ? place : null)
+        if (found === null || !isSame(found, place)) continue
+        if (!isOneBay(near, place, first)) return found
+        inOneBay ??= found
       }
-      return null
+      return inOneBay
     }
     const through = (one: Block): Way => ({ line: lineThrough(stretch, post, one, centre), first: one })
     const ways: readonly Way[] = [

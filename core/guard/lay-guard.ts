@@ -1,5 +1,5 @@
 import { sectionOf } from '../data/index.ts'
-import { distinctMarks, type Frame } from '../frame/index.ts'
+import { distinctMarks, type Frame, houseHoldDowns } from '../frame/index.ts'
 import type { Fault, Job } from '../job/index.ts'
 import type { Layout, Level } from '../layout/index.ts'
 import { type DeckEdge, deckEdges, type StairPlan } from '../stairs/index.ts'
@@ -132,6 +132,7 @@ function deckLoop({ edges: own }: Level, { job, layout, frame, stairs, edges, op
     landing: null,
     members: frame.members,
     joints: boardJoints(frame),
+    taken: houseHoldDowns(frame),
     wanted: wantedOf(job, open),
     waysOff: (edge) => [
       ...stairs
@@ -175,6 +176,7 @@ function landingLoop(
       landing: plan.number,
       members: plan.members.filter(({ role }) => role === 'landing beam' || role === 'landing joist'),
       joints: [],
+      taken: [],
       wanted: wantedOf(job, open),
       waysOff: (edge) => flightsOff(edge, plan),
     },

@@ -170,9 +170,12 @@ describe('blocking behind guard posts', () => {
           block.box.y1 >= box.y0 - 1,
       )
       expect(touching.length, mark).toBeGreaterThanOrEqual(1)
-      const same = (axis: 'x' | 'y') =>
-        new Set(blocks.map((block) => `${block.box[`${axis}0`]} ${block.box[`${axis}1`]}`)).size === 1
-      expect(same('x') || same('y'), mark).toBe(true)
+      // beside the walls the hold-down to the house takes that line in the next bay, 1 in to 8 in off the ledger
+      const [first, second = first] = blocks.map((block) => block.box)
+      if (first === undefined || second === undefined) throw new Error(mark)
+      const aside = Math.min(Math.abs(first.x0 - second.x0), Math.abs(first.y0 - second.y0)) / 32
+      if (mark === 'GP3' || mark === 'GP4') expect(aside, mark).toBe(4)
+      else expect(aside, mark).toBe(0)
     }
     const check = made.value.checks.find(({ id }) => id === 'guard-posts')
     expect(`${check?.message} ${check?.remedy}`).not.toContain('No room for all blocks')

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { houseHoldDowns, houseHoldDownWords } from '../../../core/papers/build/house-hold-downs.ts'
+import { houseHoldDowns } from '../../../core/frame/index.ts'
+import { houseHoldDownWords } from '../../../core/papers/build/house-hold-downs.ts'
 import { houseHoldDownDetail } from '../../../core/papers/details/house-hold-down-detail.ts'
 import { hardwareTable, makeSheets } from '../../../core/papers/index.ts'
 import { inches, printLength, ticks } from '../../../core/units/index.ts'
@@ -13,7 +14,7 @@ describe.each([
 ])('the lateral hold-downs of %s', (name, count) => {
   const source = paperSource(CATALOGUE.find(({ file }) => file === `${name}.json`)?.job ?? {})
   const { estimate } = source
-  const places = houseHoldDowns(estimate)
+  const places = houseHoldDowns(estimate.frame)
 
   it('stand on joists in the ledgers, each so far from the end of its wall as is said', () => {
     expect(places).toHaveLength(count)

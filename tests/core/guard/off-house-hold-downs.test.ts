@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest'
+import { design } from '../../../core/design.ts'
+import { houseHoldDowns } from '../../../core/frame/index.ts'
+import { inches } from '../../../core/units/index.ts'
+import { CATALOGUE } from '../../fixtures/catalogue.ts'
+import { apart, corners, type Place } from '../../fixtures/shapes-apart.ts'
+
+// A hold-down to the house lies on the side of the first or the last joist in a ledger, from 1 in to 8 in off it and
+// 2-1/2 in wide (from memory), on the side away from the deck's end, where somebody kneels between two joists. Guard
+// posts and the blocks behind them are as deep as the joist: in its place they would stand in it.
+
+describe.each(CATALOGUE)('the guard round $file', ({ job }) => {
+  it('leaves the hold-downs to the house their places', () => {
+    const made = design({ ...job, guard: { ...(job as { guard?: object }).guard, where: 'all open edges' } })
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    const { frame, guard } = made.value
+    const wood = [...frame.members, ...(guard?.members ?? [])].filter(({ role }) =>
+      ['guard post', 'guard blocking', 'blocking', 'joist', 'header', 'hip', 'rim'].includes(role),
+    )
+    const clashes = houseHoldDowns(frame).flatMap(({ joist, end }) => {
+      const { x0, x1, y0, y1 } = joist.box
+      const ledger = frame.members.find(
+        ({ role, box }) =>
+          role === 'ledger' && box.x0 <= x1 + 1 && box.x1 >= x0 - 1 && box.y0 <= y1 + 1 && box.y1 >= y0 - 1,
+      )
+      if (ledger === undefined) throw new Error(joist.mark)
+      const [near, far] = [inches(1), inches(8)]
+      const wide = inches(2.5)
+      const alongY = end === 'left' || end === 'right'
+      const atStart = alongY
+        ? ledger.box.y0 + ledger.box.y1 < y0 + y1
+        : ledger.box.x0 + ledger.box.x1 < x0 + x1
+      const [from, to] = alongY ? [y0, y1] : [x0, x1]
+      const off = atStart ? [from + near, from + far] : [to - far, to - near]
+      const inward = end === 'left' || end === 'rear'
+      const [low, high] = alongY ? [x0, x1] : [y0, y1]
+      const across = inward ? [high, high + wide] : [low - wide, low]
+      const [a = 0, b = 0, c = 0, d = 0] = [...off, ...across]
+      const place: Place[] = alongY
+        ? [
+            [c, a],
+            [d, a],
+            [d, b],
+            [c, b],
+          ]
+        : [
+            [a, c],
+            [b, c],
+            [b, d],
+            [a, d],
+          ]
+      return wood
+        .filter(({ box }) => box.z1 > joist.box.z0 && box.z0 < joist.box.z1)
+        .filter((one) => one.id !== joist.id && apart(corners(one), place) < -2)
+        .map(({ mark, role }) => `${role} ${mark} beside ${joist.mark}`)
+    })
+    expect(clashes).toEqual([])
+  })
+})

@@ -9,6 +9,7 @@ import { landingWords } from './landing-words.ts'
 import { lastCardTitle } from './last-card.ts'
 import { layWords } from './lay-words.ts'
 import { atLandingWords, headWords, padAnchorWords, treadOrderWords } from './stair-bearing-words.ts'
+import { startLines, startWords } from './start-lines.ts'
 
 /** Decking, stairs, guard, the last inspection. */
 export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] {
@@ -17,12 +18,17 @@ export function finishSteps(estimate: PaperSource['estimate']): readonly Step[] 
   const ripped = courses.filter(({ ripTo }) => ripTo !== null)
   const { gap, wallGap, overhang } = job.decking
   const clash = borderAndGuard(job)
+  const starts = startLines(estimate)
   const notched = guardPostMarks(estimate, 'deck')
   const guard = checks.filter(({ title }) => title === 'Guard').map(({ message }) => message)
   return [
     {
-      text: `Lay ${boardWords(courses)}, ${layWords(estimate)}, joints on joists as the cutting sheet says.`,
+      text: `Lay ${boardWords(courses, starts.length > 0)}, ${layWords(estimate)}, joints on joists as the cutting sheet says.`,
       notes: [
+        ...starts.map(
+          (line) =>
+            `Start line: ${startWords(line)} Snap it over the joists, lay ${line.board.mark} to it and go on from there both ways.`,
+        ),
         gap === 0
           ? 'Wet treated boards are laid tight: they open a gap as they dry.'
           : `Gap ${printInches(gap)}${wallGap > 0 ? `, ${printInches(wallGap)} off the wall` : ''}; boards laid wet are laid tight, for they shrink.`,
@@ -148,12 +154,12 @@ function guardWords({ guard, job }: PaperSource['estimate']): string {
 }
 
 /** Courses, and beside them what frames or parts them. */
-function boardWords(boards: readonly Member[]): string {
+function boardWords(boards: readonly Member[], isStarted: boolean): string {
   const count = (part: 'border' | 'breaker') => boards.filter(({ lay }) => lay?.part === part).length
   const [border, breaker] = [count('border'), count('breaker')]
   const field = boards.length - border - breaker
   return [
-    `${field} courses of decking, from the house outward`,
+    `${field} courses of decking${isStarted ? '' : ', from the house outward'}`,
     ...(border === 0 ? [] : [`${border} boards of border`]),
     ...(breaker === 0 ? [] : [`${breaker} ${breaker === 1 ? 'breaker' : 'breakers'}`]),
   ].join(', with ')

@@ -3,7 +3,9 @@ import type { Design } from '../../estimate-types.ts'
 import type { Member } from '../../frame/index.ts'
 import { insetBy } from '../../geometry/index.ts'
 import { isRectangle } from '../../job/index.ts'
+import { spotAt } from '../../stairs/index.ts'
 import { inches } from '../../units/index.ts'
+import { type StartLine, startLines } from '../build/start-lines.ts'
 import type { Drawing, Primitive } from '../types.ts'
 import { edgeDimensions } from './edge-dimensions.ts'
 import { houseWalls } from './house-walls.ts'
@@ -79,6 +81,7 @@ export function deckingPlan(design: Design, plans: readonly { readonly plan: Cut
       }),
     ),
     ...jointStrokes(design.frame, plans, 'decking'),
+    ...startLines(design).flatMap(startStroke),
     ...partNumbers(design),
     // boards of their own shape first: their marks have one place only, and in a crowd the later gives way
     ...[...courses]
@@ -86,6 +89,21 @@ export function deckingPlan(design: Design, plans: readonly { readonly plan: Cut
       .map((course) => courseMark(course, courses)),
   ]
   return drawingOf('decking-plan', 'Decking plan', primitives, MARGIN)
+}
+
+/** From the frame's edge to the name of a start line's end: away from the deck, but not into the house. */
+const MARK_OFF = inches(9)
+
+function startStroke({ board: { id }, marks }: StartLine): readonly Primitive[] {
+  const [{ spot: from }, { spot: to }] = marks
+  const line = { x1: from.x, y1: from.y, x2: to.x, y2: to.y }
+  return [
+    { kind: 'line', id: `start-${id}`, layer: 'marks', ...line, weight: 'heavy', stroke: 'solid' },
+    ...marks.map(({ name, edge, along }) => {
+      const { x, y } = spotAt(edge, along, edge.wall ? -MARK_OFF : MARK_OFF)
+      return text(`start-${id}`, 'marks', x, y, name)
+    }),
+  ]
 }
 
 /** Room that a mark takes past the end of its board. */

@@ -78,9 +78,8 @@ function flightWords(plan: Source['stairs'][number]): string {
   const { risers, handrail, flights } = plan
   const foot =
     plan.floor !== null ? ', down to the lower level' : plan.pad === null ? '' : ', down to a concrete pad'
-  const rail = handrail.needed
-    ? `, with a handrail on ${handrail.sides === 1 ? 'one side' : 'both sides'}`
-    : ''
+  const rail =
+    handrail.sides > 0 ? `, with a handrail on ${handrail.sides === 1 ? 'one side' : 'both sides'}` : ''
   return `Stairs ${stairWidthWords(plan)}, with ${risers} ${risers === 1 ? 'riser' : 'risers'}${flights.length > 1 ? ` in ${flights.length} flights with a landing` : ''}${foot}${rail}.`
 }
 

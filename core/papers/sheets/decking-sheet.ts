@@ -1,6 +1,7 @@
 import { printInches } from '../../units/index.ts'
 import { borderAndGuard } from '../build/border-and-guard.ts'
 import { layWords } from '../build/lay-words.ts'
+import { startLines, startWords } from '../build/start-lines.ts'
 import { isFitted } from '../cutting/fitted.ts'
 import { deckingPlan } from '../drawings/framing-plan.ts'
 import type { Sheet } from '../sheet-types.ts'
@@ -18,6 +19,7 @@ export function deckingSheet({ estimate }: PaperSource): Sheet {
   const fitted = boards.filter(isFitted)
   const forecast = takeoff.decking
   const clash = borderAndGuard(job)
+  const starts = startLines(estimate)
   return {
     id: 'decking',
     title: 'Decking plan',
@@ -37,6 +39,7 @@ export function deckingSheet({ estimate }: PaperSource): Sheet {
         rows: [
           ['Boards', `${size}, ${edges} edges, held by ${fastening}`],
           ['Laid', layWords(estimate)],
+          ...starts.map((line) => ['Start line', startWords(line)] as const),
           [
             'Gaps',
             `${printInches(gap)} between boards, ${printInches(wallGap)} off a wall; ${printInches(overhang)} past the frame`,
@@ -63,7 +66,10 @@ export function deckingSheet({ estimate }: PaperSource): Sheet {
                   `Dry boards with gaps of ${printInches(forecast.dry.gap)}: ${forecast.dry.courses} courses. Wet from treatment and tight: ${forecast.wet.courses}, whose gaps open to about ${printInches(forecast.wet.finalGap)}.`,
                 ] as const,
               ]),
-          ['How to read it', 'A heavy short stroke across a board: a joint. Lengths are to the long points.'],
+          [
+            'How to read it',
+            `A heavy short stroke across a board: a joint. Lengths are to the long points.${starts.length > 0 ? ' The heavy line from S to S is what the first board is laid to.' : ''}`,
+          ],
         ],
       },
     ],

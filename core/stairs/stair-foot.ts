@@ -14,12 +14,15 @@ const LEAST_DEPTH = inches(IRC_LIMITS.footingDepth.value)
 export function padAt(job: Job, flight: PlacedFlight, riserBoard: Ticks): Pad | null {
   const { foot, padDepth, padThickness } = job.stairs
   if (foot !== 'pad') return null
+  const toRiser = flight.run + riserBoard
+  // a flight of one tread is shorter than that: its pad begins where the flight does, not under the deck
+  const under = Math.min(UNDER_STRINGERS, toRiser)
   return {
-    corner: onFlight(flight, flight.run + riserBoard - UNDER_STRINGERS, 0),
+    corner: onFlight(flight, toRiser - under, 0),
     width: flight.width,
     depth: padDepth,
     thickness: padThickness,
-    landing: ticks(padDepth - UNDER_STRINGERS),
+    landing: ticks(padDepth - under),
   }
 }
 

@@ -49,6 +49,19 @@ describe('risers and treads', () => {
     expect(stairs.rise / 32).toBeCloseTo(7.231, 3)
   })
 
+  it('a flight of one tread stands on a pad that begins at the deck, not under it', () => {
+    const stairs = stairsOf({
+      size: { ...DECK.size, height: '15 in' },
+      frame: { joists: { size: '2x6' }, beams: { front: { set: 'flush', size: '2x6' } } },
+      ground: { projection: '0 in', standoff: '0 in' },
+      stairs: { kind: 'straight' },
+    })
+    expect(stairs).toMatchObject({ risers: 2, run: inches(10.25) })
+    // the deck's boards reach 1 in over, the tread's 7/8 in over its riser: 1 + 10-1/4 − 7/8 in to the face of its board
+    expect(stairs.pad).toMatchObject({ depth: inches(48), landing: inches(48 - 10.375) })
+    expect(stairs.pad?.corner.y).toBe(inches(144))
+  })
+
   // Own case from the limits of IRC R311.7.5: exactly five times 7-3/4 in
   it('38 3/4 in is five risers at the limit, not six', () => {
     const stairs = stairsOf({

@@ -7,7 +7,7 @@ import { type Cents, cents, printMoney, sumCents } from './units/index.ts'
 /** What is not in the price when a topic is left out, in plain words. */
 const withoutIt: { readonly [topic in ScopeTopic]: string } = {
   stairs: 'Stairs and their landing are not in this price.',
-  guard: 'Guards and handrails are not in this price.',
+  guard: 'Guards are not in this price.',
   'taking away': 'Taking away an old deck, slab or planting is not in this price.',
   hauling:
     'Hauling debris and spoil off the site, and tipping fees, are not in this price; wheeling the holes’ spoil to a heap on the site is.',

@@ -86,7 +86,7 @@ export function checksWith(
     ...checkGuardRailEnds(context.job, guard),
     ...checkStairGuardPosts(context.job, guard, stairs),
     ...checkLandingRoom(context.job, guard, stairs),
-    ...stairs.flatMap((one) => checkStairs(context, one)),
+    ...stairs.flatMap((one) => checkStairs(context, one, guard)),
   ]
 }
 

@@ -1,3 +1,4 @@
+import type { GuardPlan } from '../guard/index.ts'
 import { furtherStairs, type Job, jobOfStairs, titleOfStairs } from '../job/index.ts'
 import type { StairPlan } from '../stairs/index.ts'
 import type { CheckContext } from './context.ts'
@@ -13,10 +14,14 @@ import { checkHandrail, checkStairWidth } from './stair-width.ts'
 import type { Check } from './types.ts'
 
 /** Every rule for one of the stairs. */
-export function checkStairs(context: CheckContext, stairs: StairPlan): readonly Check[] {
+export function checkStairs(
+  context: CheckContext,
+  stairs: StairPlan,
+  guard: GuardPlan | null,
+): readonly Check[] {
   const { branch, number } = stairs
   return [
-    ...checksOf(jobOfStairs(context.job, branch), stairs),
+    ...checksOf(jobOfStairs(context.job, branch), stairs, guard),
     ...checkStairHead(context, stairs),
     ...checkStairHangs(context, stairs),
     ...checkStairFootings(context, stairs),
@@ -29,7 +34,7 @@ export function checkStairs(context: CheckContext, stairs: StairPlan): readonly 
   }))
 }
 
-function checksOf(job: Job, stairs: StairPlan): readonly Check[] {
+function checksOf(job: Job, stairs: StairPlan, guard: GuardPlan | null): readonly Check[] {
   return [
     checkStairSteps(job, stairs),
     checkStairWidth(job, stairs),
@@ -37,6 +42,6 @@ function checksOf(job: Job, stairs: StairPlan): readonly Check[] {
     ...checkTreads(job, stairs),
     ...(stairs.platform === null ? [] : [checkLanding(job, stairs.platform, stairs.members)]),
     ...(stairs.floor === null ? [] : [checkStairFloor(job, stairs, stairs.floor)]),
-    checkHandrail(job, stairs),
+    checkHandrail(job, stairs, guard),
   ]
 }

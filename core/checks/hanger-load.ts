@@ -55,6 +55,10 @@ export function checkHangerLoad(context: JoistContext): readonly Check[] {
       uncovered: `${each} carries ${figure(load)} lb, more than the ${figure(guide?.capacity?.value ?? 0)} lb that the AWC deck guide asks of one for a ${size}`,
       byCalculation: `it must be listed for ${figure(load)} lb`,
       remedy: '',
+      listings: [
+        ...(hangers.length === 0 ? [] : [{ of: 'joist hanger' as const, pounds: listed }]),
+        ...(angles.length === 0 ? [] : [{ of: 'end joist angle' as const, pounds: load }]),
+      ],
       caution: `${ofAngles}${closeHangers(context)}To be confirmed: the listing of the ${hangers.length === 0 ? 'angle' : 'hanger'} that is bought. Hot-dip galvanised or stainless, and nails of the same.`,
     }),
   ]

@@ -1,7 +1,7 @@
 import type { FieldPath, Job } from '../job/index.ts'
 import { isRow } from '../rules/index.ts'
 import { worse } from './finding.ts'
-import type { Check, CheckStatus, Finding } from './types.ts'
+import type { Check, CheckStatus, Finding, Listing } from './types.ts'
 
 /** Above this share of its limit a member is near it. */
 const NEAR = 0.9
@@ -35,6 +35,8 @@ export interface Question {
   readonly whenUncovered?: string
   /** a caution that holds whatever the outcome; empty where there is none */
   readonly caution: string
+  /** what bought metal must be listed for; nothing where absent */
+  readonly listings?: readonly Listing[]
 }
 
 const LICENSED = 'Outside prescriptive scope: needs a licensed designer.'
@@ -63,6 +65,9 @@ export function judge(job: Job, question: Question): Check {
     remedy: remedyFor(status, question, row === null ? '' : disagreement(row, calculated)),
     fields: question.fields,
     paged: question.paged ?? true,
+    ...(question.listings === undefined || question.listings.length === 0
+      ? {}
+      : { listings: question.listings }),
   }
 }
 

@@ -48,5 +48,6 @@ function checkOne(context: CheckContext, facts: BeamFacts): Check {
     uncovered: '',
     remedy: `Use bases with a stand-off of ${feetInches(least)}.`,
     caution: '',
+    listings: reactions.includes(null) ? [] : [{ of: 'post base or cap', pounds: Math.ceil(load) }],
   })
 }

@@ -27,9 +27,9 @@ export function checkStairHead(context: CheckContext, stairs: StairPlan): readon
   const numbers = context.frame.posts.flatMap(({ id, number }) => (postIds.includes(id) ? [number] : []))
   const at = `${numbers.length === 1 ? 'post' : 'posts'} ${numbers.join(' and ')}`
   const reactions = postIds.map((id) => postReaction(context, id))
-  const listed = reactions.includes(null)
-    ? ''
-    : ` Base and cap there: listed for ${whole(Math.max(...reactions.map((one) => one ?? 0)) + brought)} lb or more.`
+  const atPosts = Math.ceil(Math.max(...reactions.map((one) => one ?? 0)) + brought)
+  const isReckoned = !reactions.includes(null)
+  const listed = isReckoned ? ` Base and cap there: listed for ${whole(atPosts)} lb or more.` : ''
   const soil = onSoil(context, borne)
   const along = borne.beam === null ? alongJoist(context, stairs, borne) : null
   const found = inWood(context, borne, along)
@@ -49,6 +49,7 @@ export function checkStairHead(context: CheckContext, stairs: StairPlan): readon
       bad: `${told} That is too much.`,
       uncovered: `No table counts the ${whole(pounds)} lb of flight ${flight}`,
       remedy: 'Use a larger size there, wider bases, or a post under the head of the stairs.',
+      listings: isReckoned ? [{ of: 'post base or cap', pounds: atPosts }] : [],
       caution: beam === null ? alongWords(pounds, along) : '',
     }),
   ]

@@ -45,4 +45,12 @@ export interface Check {
   readonly fields: readonly FieldPath[]
   /** false: its table has no page for such a load and such lumber that can be relied on, so that no size has a row */
   readonly paged: boolean
+  /** what bought metal must be listed for, where the check says it */
+  readonly listings?: readonly Listing[]
+}
+
+/** The strength that connectors of one kind must be listed for, lb each: the greatest that a check found. */
+export interface Listing {
+  readonly of: 'joist hanger' | 'end joist angle' | 'post base or cap'
+  readonly pounds: number
 }

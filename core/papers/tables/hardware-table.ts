@@ -25,7 +25,7 @@ const COLUMNS = [
 /** What is held is not bought. */
 const WANTED = ['bought', 'Wanted', 'right'] as const
 
-type Source = Pick<Estimate, 'pricing' | 'takeoff' | 'frame' | 'job' | 'guard' | 'stairs'>
+type Source = Pick<Estimate, 'checks' | 'pricing' | 'takeoff' | 'frame' | 'job' | 'guard' | 'stairs'>
 
 /**
  * Goods that are bought by count, box, bag or roll: what is needed, what is bought in whole packs, what is left. What

@@ -1,3 +1,4 @@
+import type { Listing } from '../../checks/index.ts'
 import type { Estimate } from '../../estimate-types.ts'
 import type { Frame } from '../../frame/index.ts'
 import { joistsAtHipEnd } from '../build/at-hip-end.ts'
@@ -9,14 +10,16 @@ import { anchorNote, capNote, lagNote, stringerHangerNote, throughBoltNote } fro
 
 const OWN_FASTENERS = 'with the screws or nails that its sheet names, in its bag or asked for with it'
 
-type Source = Pick<Estimate, 'frame' | 'job' | 'guard' | 'stairs'>
+type Source = Pick<Estimate, 'checks' | 'frame' | 'job' | 'guard' | 'stairs'>
 
 /**
  * What a yard asks back: a bolt's length, a hanger's hand, a cap or an angle that is not like the others. Nothing where there is nothing to say.
  * @param only what of it is told of: what waits for an answer is not said of what is free
  */
 export function orderNote(goodIds: readonly string[], source: Source, only: HeldPart | null = null): string {
-  return goodIds.map((id) => noteOf(skuOf(id), source, only)).find((note) => note !== '') ?? ''
+  const own = goodIds.map((id) => noteOf(skuOf(id), source, only)).find((note) => note !== '') ?? ''
+  const listed = goodIds.map((id) => listingNote(skuOf(id), source)).find((note) => note !== '') ?? ''
+  return [own, listed].filter((note) => note !== '').join('; ')
 }
 
 /** Whether the note of some goods tells of their part alone, by its own counts, and not of all of them. */
@@ -59,6 +62,21 @@ function noteOf(sku: string, source: Source, only: HeldPart | null): string {
       ? ''
       : `; those of ${atEnds.map(({ mark }) => mark).join(' and ')}, at the hip’s end by the house, only when its joint there is designed`
   return `${hangerHands(frame, size)}${asked}`
+}
+
+const LISTED: readonly (readonly [RegExp, Listing['of'], string])[] = [
+  [/^joist-hanger-(?!double-)/, 'joist hanger', ''],
+  [/^end-joist-angle$/, 'end joist angle', ''],
+  [/^post-(?:base|cap)-/, 'post base or cap', ', pressing down'],
+]
+
+/** The strength that a connector is to be chosen by: the greatest that any check found for its kind. */
+function listingNote(sku: string, { checks }: Pick<Source, 'checks'>): string {
+  const [, kind, way = ''] = LISTED.find(([skus]) => skus.test(sku)) ?? []
+  const listings = checks.flatMap(({ listings = [] }) => listings.filter(({ of }) => of === kind))
+  if (listings.length === 0) return ''
+  const most = Math.max(...listings.map(({ pounds }) => pounds))
+  return `listed for ${most.toLocaleString('en-US')} lb or more each${way}`
 }
 
 /** A plain cap does not hold two beams that meet in a mitre. */

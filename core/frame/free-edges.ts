@@ -2,6 +2,7 @@ import {
   edgeAt,
   lengthOf,
   movedLeft,
+  type PlanePoint,
   partsInside,
   pointAt,
   type Segment,
@@ -53,10 +54,8 @@ export function freeStretches(
     }
     return free.map(([from, to]) => {
       const line = { from: pointAt(edge, from), to: pointAt(edge, to) }
-      const clear = [line.from, line.to].reduce(
-        (sum, { x, y }) => sum + Math.max(0, d.joistBottom - groundAt(job, x, y)) / 2,
-        0,
-      )
+      const clearAt = ({ x, y }: PlanePoint) =>
+        ticks(Math.round(Math.max(0, d.joistBottom - groundAt(job, x, y))))
       return {
         index,
         line,
@@ -64,7 +63,7 @@ export function freeStretches(
         level: level.number,
         number,
         length: ticks(Math.round((to - from) * length)),
-        clear: ticks(Math.round(clear)),
+        clear: [clearAt(line.from), clearAt(line.to)],
       }
     })
   })

@@ -101,8 +101,8 @@ export interface FreeEdge {
   /** of the outline's edge */
   readonly number: number
   readonly length: Ticks
-  /** from the ground to the joists' underside, the mean of its two ends */
-  readonly clear: Ticks
+  /** from the ground to the joists' underside at either end, between which the ground is taken to be straight */
+  readonly clear: readonly [Ticks, Ticks]
 }
 
 /** How a member climbs whose ends are cut plumb: the ends of its upper edge, the higher first. */

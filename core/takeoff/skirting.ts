@@ -14,25 +14,32 @@ const LEAST_HEIGHT = inches(6)
 const PANEL = { long: feet(8), high: feet(4) }
 const UPRIGHTS = feet(4)
 
+/** Boards are sold in 12 ft, and each is cut from one. */
+const BOARD = { long: feet(12), wide: sectionOf('5/4x6').depth, gap: inches(0.25) }
+
 /** What closes the room under the deck on its free edges: panels or boards, and 2x4 framing behind them. */
 export function skirtingGoods(job: Job, frame: Pick<Frame, 'freeEdges'>): readonly GoodShare[] {
   const { skirting } = job.decking
   if (skirting === 'none') return []
   return skirted(frame).flatMap((edge): readonly GoodShare[] => {
-    const high = heightOf(edge)
-    const framing = 2 * edge.length + (Math.ceil(edge.length / UPRIGHTS) + 1) * high
+    const uprights = Math.ceil(edge.length / UPRIGHTS) + 1
+    const framing = 2 * edge.length + uprights * meanOf(edge)
     const cause = becauseOf(edge)
     const infill: GoodShare =
       skirting === 'lattice'
         ? {
             sku: 'skirt-lattice-4x8',
-            quantity: Math.ceil(edge.length / PANEL.long) * Math.ceil(high / PANEL.high),
+            quantity:
+              Math.ceil(edge.length / PANEL.long) * Math.ceil(Math.max(...heights(edge)) / PANEL.high),
             cause: { ...cause, rule: `${cause.rule}, in whole panels of 4 ft by 8 ft` },
           }
         : {
             sku: 'skirt-board',
-            quantity: toFeet(boardsIn(edge.length) * high),
-            cause: { ...cause, rule: `${cause.rule}, upright boards of 5 1/2 in with gaps of 1/4 in` },
+            quantity: toFeet(BOARD.long) * piecesFor(boardsOf(edge), job.cutting.kerf),
+            cause: {
+              ...cause,
+              rule: `${cause.rule}, upright boards of 5 1/2 in with gaps of 1/4 in, each from one piece of 12 ft`,
+            },
           }
     return [
       infill,
@@ -50,23 +57,49 @@ export function skirtingTasks(job: Job, frame: Pick<Frame, 'freeEdges'>): readon
   if (job.decking.skirting === 'none') return []
   return skirted(frame).map((edge) => ({
     rateId: 'skirting',
-    quantity: toFeet(edge.length) * toFeet(heightOf(edge)),
+    quantity: toFeet(edge.length) * toFeet(meanOf(edge)),
     cause: { ...becauseOf(edge), rule: 'Length × height of what is closed' },
   }))
 }
 
+/** Edges at which the opening is high enough at one end at least. */
 function skirted({ freeEdges }: Pick<Frame, 'freeEdges'>): readonly FreeEdge[] {
-  return freeEdges.filter((edge) => heightOf(edge) >= LEAST_HEIGHT)
+  return freeEdges.filter((edge) => Math.max(...heights(edge)) >= LEAST_HEIGHT)
 }
 
-/** From the joists' underside to a little over the ground, in the middle of the edge. */
-function heightOf({ clear }: FreeEdge): number {
-  return clear - OFF_GROUND
+/** From the joists' underside to a little over the ground, at either end of the edge. */
+function heights({ clear: [from, to] }: FreeEdge): readonly [number, number] {
+  return [Math.max(0, from - OFF_GROUND), Math.max(0, to - OFF_GROUND)]
 }
 
-function boardsIn(length: number): number {
-  const gap = inches(0.25)
-  return Math.ceil((length + gap) / (sectionOf('5/4x6').depth + gap))
+function meanOf(edge: FreeEdge): number {
+  const [from, to] = heights(edge)
+  return (from + to) / 2
+}
+
+/** Lengths of the boards along an edge: each as long as at its deeper side. */
+function boardsOf(edge: FreeEdge): readonly number[] {
+  const [from, to] = heights(edge)
+  const { wide, gap } = BOARD
+  const count = Math.ceil((edge.length + gap) / (wide + gap))
+  const heightAt = (along: number) => from + ((to - from) * Math.min(along, edge.length)) / edge.length
+  return Array.from({ length: count }, (_, i) => {
+    const at = i * (wide + gap)
+    return Math.max(heightAt(at), heightAt(at + wide))
+  })
+}
+
+/** Pieces of stock from which boards come, the longest laid out first; one longer than stock takes several. */
+function piecesFor(boards: readonly number[], kerf: number): number {
+  const left: number[] = []
+  for (const board of boards.toSorted((a, b) => b - a)) {
+    const found = left.findIndex((room) => room >= board)
+    if (found >= 0) left[found] = (left[found] ?? 0) - board - kerf
+    else
+      for (let rest = board; rest > 0; rest -= BOARD.long)
+        left.push(BOARD.long - Math.min(rest, BOARD.long) - kerf)
+  }
+  return left.length
 }
 
 function becauseOf({ number }: FreeEdge): Cause {

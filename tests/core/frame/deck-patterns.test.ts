@@ -247,6 +247,34 @@ describe('fascia and skirting, 16 ft by 12 ft, its joists’ underside 31 3/4 in
     expect(good('skirt-framing')).toBeCloseTo(framing, 2)
   })
 
+  it('counts boards by the pieces of 12 ft that they are cut from, each as long as the ground asks there', () => {
+    const boards = (height: string, fall: string) => {
+      const { takeoff } = designOf({
+        size: { width: '16 ft', depth: '12 ft', height },
+        site: { ground: { kind: 'plane', along: { fall, over: '16 ft' } } },
+        decking: { skirting: 'boards' },
+      })
+      return (takeoff.goods.find(({ sku }) => sku === 'skirt-board')?.thousandths ?? 0) / 12000
+    }
+    // 29 3/4 in each: 4 from 144 in; 34 along 192 in and 26 along each 144 in: 9 + 7 + 7
+    expect(boards('42 in', '0 in')).toBe(9 + 7 + 7)
+    // 25 3/4 in at the left, 49 3/4 in at the right: 5 and 2 from 144 in, 26 ÷ 5 and 26 ÷ 2; along the front 34 boards of
+    // 25.8 to 49.8 in, 1284 in in all, of 9 pieces at the very least
+    const sloped = boards('38 in', '24 in') - (6 + 13)
+    expect(sloped).toBeGreaterThanOrEqual(9)
+    expect(sloped).toBeLessThanOrEqual(12)
+  })
+
+  it('closes an edge that only one end of leaves open, as high as it is there', () => {
+    const { takeoff } = designOf({
+      size: { width: '16 ft', depth: '12 ft', height: '38 in' },
+      site: { ground: { kind: 'plane', along: { fall: '60 in', over: '16 ft' } } },
+      decking: { skirting: 'lattice' },
+    })
+    // 25 3/4 in at the left, 85 3/4 in at the right: two panels high there and along the front
+    expect(takeoff.goods.find(({ sku }) => sku === 'skirt-lattice-4x8')?.thousandths).toBe(1000 * (2 + 4 + 4))
+  })
+
   it('has neither where the job states none', () => {
     const plain = designOf({ size: { width: '16 ft', depth: '12 ft', height: '42 in' } })
     expect(plain.frame.members.some(({ role }) => role === 'fascia')).toBe(false)

@@ -1,4 +1,6 @@
 import { IRC_LIMITS } from '../data/index.ts'
+import { HOLD_DOWN_REACH, houseHoldDowns } from '../frame/index.ts'
+import { printLength } from '../units/index.ts'
 import type { CheckContext } from './context.ts'
 import { byLimit } from './finding.ts'
 import { judge } from './judge.ts'
@@ -12,6 +14,7 @@ export function checkLateralLoad(context: CheckContext): Check {
   const holdDowns = frame.connectors.filter((one) => one.kind === 'hold-down')
   const count = holdDowns.reduce((sum, one) => sum + one.count, 0)
   const limit = IRC_LIMITS.lateralDevices
+  const far = houseHoldDowns(frame).filter(({ reach }) => reach > HOLD_DOWN_REACH)
   const found = byLimit(limit, { value: limit.value, unit: 'count' }, { value: count, unit: 'count' }, [
     `${limit.value} hold-downs of 1,500 lb within 24 in of the deck's ends, or ${IRC_LIMITS.weakLateralDevices.value} of 750 lb`,
     `Counted in the frame: ${count}`,
@@ -27,6 +30,9 @@ export function checkLateralLoad(context: CheckContext): Check {
     bad: `The deck has ${count} hold-downs; ${limit.value} are needed.`,
     uncovered: 'No rule covers the lateral load',
     remedy: `Add hold-downs: ${limit.value} of 1,500 lb, or ${IRC_LIMITS.weakLateralDevices.value} of 750 lb.`,
-    caution: '',
+    caution:
+      far.length === 0
+        ? ''
+        : `At ${far.map(({ joist, reach }) => `${joist.mark} it reaches ${printLength(reach)}`).join(', ')} from the deck’s end, where the clause allows 24 in: fix it to a block nearer the end by its maker’s sheet, or choose a closer spacing of joists.`,
   })
 }

@@ -1,7 +1,7 @@
 import type { FieldPath, Job } from '../job/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
 import { crossesAtHip } from './crosses-at-hip.ts'
-import { HOLD_DOWN_WIDTH } from './house-hold-downs.ts'
+import { HOLD_DOWN_REACH, HOLD_DOWN_WIDTH } from './house-hold-downs.ts'
 import { joistPairs } from './joist-pairs.ts'
 import { extentOf, type JoistJoint, type JoistPlace } from './joist-places.ts'
 import type { PlacedJoist } from './joists.ts'
@@ -199,9 +199,6 @@ function atJoints(job: Job, joists: readonly PlacedJoist[]): readonly Connector[
   ]
 }
 
-/** A hold-down to the house lies so far from the deck's end at most, IRC 2021 R507.9.2: 24 in. */
-const HOLD_DOWN_REACH = inches(24)
-
 const JOINT_FIELDS = ['frame.joists.overMiddle', 'frame.joists.longest', 'shape.middleBeams']
 
 /** With the beams over which the joints are among what causes them. */
@@ -261,8 +258,8 @@ function connector(
 
 /**
  * The first and the last joist that hang in a ledger and leave room for one on the side that faces the other; none under a
- * border's inner edge, which is cut at guard posts. Joists stand at most 24 in apart, so each is within the 24 in of
- * the deck's end that the clause allows; a lone joist leaves the other hold-down to the end joist. Where ledgers lie
+ * border's inner edge, which is cut at guard posts. The clause allows 24 in from the deck's end: of joists 24 in apart the
+ * first may stand farther in, which the check says; a lone joist leaves the other hold-down to the end joist. Where ledgers lie
  * along several walls, so it is at each; ledgers around a bay are one wall.
  */
 function holdDownJoists(joists: readonly PlacedJoist[]): readonly string[] {
@@ -272,7 +269,9 @@ function holdDownJoists(joists: readonly PlacedJoist[]): readonly string[] {
     const wall = `${joist.member.line === undefined} ${joist.place.startsAt?.board === 'ledger'}`
     walls.set(wall, [...(walls.get(wall) ?? []), joist])
   }
-  const held = [...walls.values()].flatMap((here) => {
+  const held = [...walls.values()].flatMap((hanging) => {
+    // parts of the deck lie along a wall in any order
+    const here = hanging.toSorted((a, b) => a.place.centre - b.place.centre)
     const all = here.filter(({ member }) => member.role === 'joist')
     const own = all.filter(({ place }) => place.under !== 'border')
     const hung = own.length === 0 ? all : own

@@ -8,6 +8,9 @@ export const OFF_LEDGER = inches(1)
 export const HOLD_DOWN_LEG = inches(7)
 export const HOLD_DOWN_WIDTH = inches(2.5)
 
+/** It lies so far from the deck's end at most, IRC 2021 R507.9.2: 24 in. */
+export const HOLD_DOWN_REACH = inches(24)
+
 /** A hold-down to the house: the joist on whose side it lies, and how far that stands from the nearer end of its wall's ledgers. */
 export interface HouseHoldDown {
   readonly joist: Member
@@ -18,6 +21,8 @@ export interface HouseHoldDown {
   readonly inward: boolean
   /** what it takes of the plan */
   readonly place: Pick<Box, 'x0' | 'x1' | 'y0' | 'y1'>
+  /** from the deck's end beside it to its far side */
+  readonly reach: Ticks
 }
 
 /** Where the lateral hold-downs go (IRC 2021 R507.9.2); none where the deck hangs on no ledger. */
@@ -49,21 +54,34 @@ export function houseHoldDowns({
         ? ([joist.box[high], joist.box[high] + HOLD_DOWN_WIDTH] as const)
         : ([joist.box[low] - HOLD_DOWN_WIDTH, joist.box[low]] as const)
       const [x, y] = alongX ? [side, off] : [off, side]
-      return { x0: ticks(x[0]), x1: ticks(x[1]), y0: ticks(y[0]), y1: ticks(y[1]) }
+      // a joist ends off the grid at a wall at an angle
+      const [floor, ceil] = [(at: number) => ticks(Math.floor(at)), (at: number) => ticks(Math.ceil(at))]
+      return { x0: floor(x[0]), x1: ceil(x[1]), y0: floor(y[0]), y1: ceil(y[1]) }
     }
     const inner = beside(isFirst)
+    const along = members.filter(
+      ({ role, box }) => HANGS.has(role) && line.some((ledger) => touches(box, ledger.box)),
+    )
     const inward = !members.some((one) => STANDS.has(one.role) && one.id !== id && overlaps(one.box, inner))
+    const place = inward ? inner : beside(!isFirst)
+    const reach = isFirst
+      ? place[high] - Math.min(from, ...along.map(({ box }) => box[low]))
+      : Math.max(to, ...along.map(({ box }) => box[high])) - place[low]
     return [
       {
         joist,
         fromEnd: ticks(Math.round(isFirst ? at - from : to - at)),
         end: alongX ? (isFirst ? 'left' : 'right') : isFirst ? 'rear' : 'front',
         inward,
-        place: inward ? inner : beside(!isFirst),
+        place,
+        reach: ticks(Math.ceil(reach)),
       } as const,
     ]
   })
 }
+
+/** What ends at a ledger; an end joist laps its end. */
+const HANGS: ReadonlySet<Member['role']> = new Set(['joist', 'end joist'])
 
 /** What a hold-down cannot lie in. */
 const STANDS: ReadonlySet<Member['role']> = new Set([

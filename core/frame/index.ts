@@ -13,7 +13,13 @@ export { footingDepth, footingUnder } from './footings.ts'
 export { boundsOf, cornersOf, fromAbove, placedAlongEdge } from './footprint.ts'
 export { frameDeck } from './frame-deck.ts'
 export { type FramedZone, frameZones } from './frame-zones.ts'
-export { HOLD_DOWN_LEG, type HouseHoldDown, houseHoldDowns, OFF_LEDGER } from './house-hold-downs.ts'
+export {
+  HOLD_DOWN_LEG,
+  HOLD_DOWN_REACH,
+  type HouseHoldDown,
+  houseHoldDowns,
+  OFF_LEDGER,
+} from './house-hold-downs.ts'
 export { innerCorners } from './inner-corners.ts'
 export { jointPlace, leadOf } from './joint-place.ts'
 export { risersFor } from './level-steps.ts'

@@ -10,6 +10,9 @@ import type { GuardPost, GuardStretch } from './types.ts'
 /** Half the thickness of a block. */
 export const HALF_BLOCK = inches(0.75)
 
+/** So many inches from where a bay is looked for, or from a line of blocks, in turn. */
+const SHIFTS = [0, 2, -2, 4, -4, 6, -6]
+
 /** Half the breadth of a line drawn from block to block. */
 const STRING = inches(1 / 4)
 
@@ -52,9 +55,10 @@ export function lines(job: Job, stretch: GuardStretch, post: GuardPost): readonl
  * line with the block behind the post, beside it.
  */
 export function nextBays(job: Job, { at, way, on }: Line): readonly BlockSpot[] {
-  return [0, 2, -2, 4, -4, 6, -6].flatMap((aside) =>
-    on.flatMap((step) =>
-      [0, 2, -2, 4, -4, 6, -6].map((odd) => {
+  // sooner or later may be a bay further on, where the line is clear again
+  return SHIFTS.flatMap((odd) =>
+    SHIFTS.flatMap((aside) =>
+      on.map((step) => {
         const far = job.frame.joists.spacing + inches(odd)
         const off = inches(aside)
         return { at: { x: at.x + far * step.x - off * way.y, y: at.y + far * step.y + off * way.x }, way }

@@ -57,3 +57,21 @@ describe.each(CATALOGUE)('the guard round $file', ({ job }) => {
     expect(clashes).toEqual([])
   })
 })
+
+it('a block that gives way to one stands aside in the same bay, not a bay further on', () => {
+  // joists at 96 in and 112 in; in the last bay the block against the post lies 7 in to 8-1/2 in from the house, where in the
+  // next one the hold-down beside the joist at 112 in reaches to 9-1/2 in: 4 in further off the house
+  const made = design({
+    size: { width: '120 in', depth: '10 ft', height: '48 in' },
+    frame: { joists: { size: '2x10', spacing: '16 in' } },
+    guard: { where: 'all open edges' },
+  })
+  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  const places = made.value.guard?.members
+    .filter(({ role, cause }) => role === 'guard blocking' && cause.ids.includes('guard-post-1'))
+    .map(({ box }) => [box.x0, box.x1, box.y0, box.y1].map((at) => at / 32))
+  expect(places).toEqual([
+    [112.75, 118.5, 7, 8.5],
+    [96.75, 111.25, 11, 12.5],
+  ])
+})

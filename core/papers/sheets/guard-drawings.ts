@@ -3,6 +3,7 @@ import { UNDER_LOWER_RAIL } from '../../guard/index.ts'
 import { printInches } from '../../units/index.ts'
 import { bayHeights, guardBay, typicalBay } from '../drawings/guard-bay.ts'
 import { guardPlans } from '../drawings/guard-plan.ts'
+import { stairGuardViews } from '../drawings/stair-guard-view.ts'
 import type { Block, Step } from '../sheet-types.ts'
 import type { PaperSource } from '../source.ts'
 import { guardBaysTable, stairGuardTable, stairPostsTable } from '../tables/guard-table.ts'
@@ -40,6 +41,13 @@ export function guardTables(estimate: PaperSource['estimate'], guard: GuardPlan)
     ...(guard.stairs.length === 0
       ? []
       : [
+          ...stairGuardViews(estimate, guard).map(
+            (drawing): Block => ({ kind: 'drawing', drawing, layers: LAYERS, near: true, share: SHARE }),
+          ),
+          {
+            kind: 'text',
+            text: 'The dashed line lies on the nosings; heights over it are measured upright, from it to the top of the guard. Circles are the bolts through post and stringer. A handrail’s top is 34 to 38 in over that line (IRC 2021 R311.7.8.1).',
+          } as const,
           { kind: 'table', table: stairGuardTable(guard, estimate.stairs), empty: '' } as const,
           {
             kind: 'table',

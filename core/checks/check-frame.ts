@@ -81,7 +81,7 @@ export function checksWith(
     ...checkLevels(context, stairs),
     ...after,
     checkGuard(context, guard, stairs),
-    ...checkGuardBuilt(context.job, guard),
+    ...checkGuardBuilt(context.job, guard, stairs),
     ...checkGuardHoldDowns(context.job, guard),
     ...checkGuardRailEnds(context.job, guard),
     ...checkStairGuardPosts(context.job, guard, stairs),

@@ -9,7 +9,8 @@ import {
   isIncised,
   rectangleOf,
 } from '../rules/index.ts'
-import { inches, printLength, ticks, toInches } from '../units/index.ts'
+import type { StairPlan } from '../stairs/index.ts'
+import { feet, inches, printLength, ticks, toInches } from '../units/index.ts'
 import { byCalculation } from './calculated.ts'
 import { byLimit } from './finding.ts'
 import { judge } from './judge.ts'
@@ -20,7 +21,7 @@ import type { Check, Finding } from './types.ts'
 const UPPER_BOLT = inches(guardBolts.fromEdge)
 
 /** Height and openings of the guard as it is built. IRC 2021 R312.1.2 and R312.1.3. */
-function checkGuardMake(job: Job, guard: GuardPlan): Check {
+function checkGuardMake(job: Job, guard: GuardPlan, stairs: readonly StairPlan[]): Check {
   const rules = makeRules(job, guard)
   const { deciding, beside, broken, unread } = plainRules(rules)
   const length = ticks(Math.round(guard.levelLength + guard.slopedLength))
@@ -44,10 +45,33 @@ function checkGuardMake(job: Job, guard: GuardPlan): Check {
       job.guard.infill === 'panels'
         ? 'Panels: the maker’s report must show that they bear 200 lb at the top and that no 4 in ball passes.'
         : '',
+      gateWords(job, guard, stairs),
     ]
       .filter((text) => text !== '')
       .join(' '),
   })
+}
+
+/** Gates as they are sold close no wider way: common practice, no source. */
+const WIDEST_GATE = feet(5)
+
+/** Stairs at which a gate that is asked for is not counted, or is counted as one of usual width. */
+function gateWords(job: Job, { stretches }: GuardPlan, stairs: readonly StairPlan[]): string {
+  if (!job.guard.gate) return ''
+  const hung = stairs.filter(({ edge }) => stretches.some((stretch) => stretch.edge.id === edge.id))
+  const bare = stairs.filter((one) => !hung.includes(one))
+  const wide = hung.filter(({ width }) => width > WIDEST_GATE)
+  return [
+    ...(stairs.length === 0 ? ['No gate is counted: there are no stairs.'] : []),
+    ...bare.map(
+      ({ width }) =>
+        `No gate is counted at the stairs ${printLength(width)} wide: no guard stands along their edge to hang it from.`,
+    ),
+    ...wide.map(
+      ({ width }) =>
+        `The gate at the stairs ${printLength(width)} wide is counted as one of usual width: ask who makes one so wide before it is bought.`,
+    ),
+  ].join(' ')
 }
 
 function makeRules(job: Job, guard: GuardPlan): readonly PlainRule[] {
@@ -294,7 +318,11 @@ function postUnderLoad(
 }
 
 /** Every rule for a guard as it is built; none where none is counted, or where no edge asks for one. */
-export function checkGuardBuilt(job: Job, guard: GuardPlan | null): readonly Check[] {
+export function checkGuardBuilt(
+  job: Job,
+  guard: GuardPlan | null,
+  stairs: readonly StairPlan[],
+): readonly Check[] {
   if (guard === null || guard.levelLength + guard.slopedLength === 0) return []
-  return [checkGuardMake(job, guard), checkGuardPosts(job, guard)]
+  return [checkGuardMake(job, guard, stairs), checkGuardPosts(job, guard)]
 }

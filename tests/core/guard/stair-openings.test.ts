@@ -77,7 +77,7 @@ describe('an opening of 4 3/4 in that nothing closes', () => {
     const openings = guard.openings.map((one) =>
       one.level === 'guard-post-14' ? { ...one, clear: 4.75 * 32 } : one,
     )
-    const check = checkGuardBuilt(job, { ...guard, openings }).find(({ id }) => id === 'guard-make')
+    const check = checkGuardBuilt(job, { ...guard, openings }, []).find(({ id }) => id === 'guard-make')
     expect(check?.status).toBe('fails')
     expect(check?.message).toBe('the opening between GP14 and SG3-1 is not at most 4 in.')
     expect(check?.remedy).toContain('Close the opening')

@@ -14,8 +14,10 @@ export interface BoltedPost {
   readonly bolts: readonly [Ticks, Ticks] | null
 }
 
-/** Off the stringer's lower edge, off the notch over them, and from one to the other: common practice, no source. */
+/** Off the stringer's lower edge, square to it: 4 diameters of a 1/2 in bolt. NDS 2018 12.5.1, from memory. */
 const OFF_EDGE = inches(2)
+
+/** Off the notch over them, and from one to the other: common practice, no source. */
 const OFF_NOTCH = inches(1.5)
 const APART = inches(2)
 
@@ -35,15 +37,20 @@ export function boltedPosts(
   const { rise, run, step, kind } = pattern
   const thick = pattern.drop > 0 ? pattern.drop : inches(1)
   const underNosings = (plan.tread.riserBoard + plan.tread.nosing) * guard.slope + thick
-  const deep = (sectionOf('2x12').depth * step) / run
+  // what is square to a slanting edge, measured plumb
+  const plumb = (square: number): number => (square * step) / run
+  const deep = plumb(sectionOf('2x12').depth)
   const nosingAt = (at: number): number => guard.headLevel - at * guard.slope
   return guard.posts.map(({ id, at, z0, z1 }, i): BoltedPost => {
     // both bolts are bored on the post's middle line; a notch that begins nearer than it may keeps them low
-    const low = Math.max(nosingAt(at) - underNosings - deep, flight.bottomLevel, z0)
+    const edge = nosingAt(at) - underNosings - deep
+    const low = Math.max(edge + plumb(OFF_EDGE), flight.bottomLevel + OFF_EDGE, z0 + OFF_EDGE)
     const tread = Math.floor((flight.run - (at + OFF_NOTCH)) / run + 1e-9) + 1
     const high =
-      kind === 'cut' ? flight.bottomLevel + Math.max(1, tread) * rise - thick : nosingAt(at) - underNosings
-    const [lower, upper] = [low + OFF_EDGE - z0, high - OFF_NOTCH - z0]
+      kind === 'cut'
+        ? flight.bottomLevel + Math.max(1, tread) * rise - thick - OFF_NOTCH
+        : nosingAt(at) - underNosings - plumb(OFF_NOTCH)
+    const [lower, upper] = [low - z0, high - z0]
     return {
       id,
       nosings: nosingAt(at) - z0,

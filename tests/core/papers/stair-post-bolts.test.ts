@@ -13,12 +13,13 @@ const boltsOf = (mark: string) => posts.find((one) => one.mark === mark)?.bolts?
 // 9 ft in 14 risers: 7.714 in on 10-1/4 in, slope 0.7526, a 2x12 14.080 in deep measured plumb; treads 1 in thick with
 // 7/8 in of nosing past riser boards of 1 in; the uppermost run 7/8 in shorter, for the deck's boards reach 1 in over: the
 // flight is 60-5/8 in long. A post reaches 18 in under the line of the nosings
-test('a post in a flight is bolted 2 in over the stringer’s lower edge and 1-1/2 in under the notch over it', () => {
+test('a post in a flight is bolted 2 in off the stringer’s lower edge, square to it, and 1-1/2 in under the notch over it', () => {
   // its middle 30-5/16 in from the head of seven risers, halfway from 1-3/4 in to 58-7/8, over the third tread: lower edge
-  // 1.411 + 1 + 14.080 = 16.491 in under the nosings, so 18 − 16.491 + 2 = 3.509; the tread's underside
+  // 1.411 + 1 + 14.080 = 16.491 in under the nosings; 2 in square to the edge, 4 diameters of a 1/2 in bolt (NDS 2018
+  // 12.5.1, from memory), are 2 × 1.2516 = 2.503 plumb, so 18 − 16.491 + 2.503 = 4.012; the tread's underside
   // 3 × 7.714 − 1 = 22.143 over the foot, the post's end 54 − 29.3125 × 0.7526 − 18 = 13.939 over it:
   // 22.143 − 1.5 − 13.939 = 6.704, 215 of 1/32 in
-  expect(boltsOf('SG1-2')).toEqual([3.5, 6.71875])
+  expect(boltsOf('SG1-2')).toEqual([4, 6.71875])
 })
 
 test('the last post of a flight stands on the ground or the landing: its bolts are between that and the lowest tread', () => {

@@ -19,7 +19,7 @@ export default defineConfig({
     // core is pure and every store has a folder of its own: files share a worker, and with it what they import
     isolate: false,
     projects: [
-      project('core'),
+      project('core', { setupFiles: ['tests/properties/setup.ts'] }),
       project('main'),
       project('renderer', { setupFiles: ['tests/properties/setup.ts'] }),
       project('reference'),

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 
 /**
- * The gate tries the same cases each time, so that it says the same of the same tree; the soak brings fresh seeds. The
- * seed is printed, so that a failure can be run again: FC_SEED=… FC_PATH=… with `-t` and the test's name.
+ * The gate tries the same cases each time, so that it says the same of the same tree; the soak brings fresh seeds. A
+ * failure prints its seed and path, so that it can be run again: FC_SEED=… FC_PATH=… with `-t` and the test's name.
  */
 const seed = Number(process.env.FC_SEED ?? 20_261_125)
 const path = process.env.FC_PATH
@@ -13,4 +13,3 @@ fc.configureGlobal({
   // one case run again, and a mutation run, need no search for the smallest case that fails
   endOnFailure: path !== undefined || process.env.FC_END_ON_FAILURE === '1',
 })
-process.stdout.write(`fast-check seed ${seed}\n`)

@@ -40,7 +40,7 @@ export function borderOf(
 
 /**
  * Free edges of every level, and the fascia along them, numbered through the deck.
- * @param boards those along the levels' edges, in which none lies
+ * @param boards those along the levels' edges and of the decking, in which none lies
  */
 export function fasciaOf(job: Job, levels: LevelDimensions, layout: Layout, boards: readonly Member[]) {
   let first = 1
@@ -51,10 +51,11 @@ export function fasciaOf(job: Job, levels: LevelDimensions, layout: Layout, boar
     const own = frameFascia(job, d, level, stretches, first, before)
     first += own.length
     before.push(...own.map(({ member }) => member))
-    const edges = stretches.map(({ level: of, number, length, clear }) => ({
+    const edges = stretches.map(({ level: of, number, length, over, clear }) => ({
       level: of,
       number,
       length,
+      over: over?.number ?? null,
       clear,
     }))
     return { edges, boards: own }

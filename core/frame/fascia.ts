@@ -13,7 +13,7 @@ import {
 } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { Level } from '../layout/index.ts'
-import { ticks } from '../units/index.ts'
+import { inches, type Ticks, ticks } from '../units/index.ts'
 import type { Course } from './decking.ts'
 import { type Dimensions, productOf } from './dimensions.ts'
 import { fromAbove, placedAlongEdge } from './footprint.ts'
@@ -22,8 +22,9 @@ import { linesEvery } from './runs.ts'
 import type { Member } from './types.ts'
 
 /**
- * Fascia boards on the outside of a level's frame, flush with the joists' tops, mitred at corners where two meet.
- * @param before boards along the levels' edges, and fascia of the levels before it, at whose faces they end
+ * Fascia boards on the outside of a level's frame, flush with the joists' tops, mitred at corners where two of one height
+ * meet; over a lower level ripped to what shows of the rim.
+ * @param before boards along the levels' edges, decking, and fascia of the levels before it, at whose faces they end
  */
 export function frameFascia(
   job: Job,
@@ -37,10 +38,18 @@ export function frameFascia(
   if (fascia === 'none') return []
   const { thickness, depth } = sectionOf(fascia)
   const count = level.outline.length
-  return stretches.map((stretch, i): Course => {
+  const shown = stretches
+    .map((stretch) => ({ stretch, high: heightOver(d, stretch, depth) }))
+    .filter(({ high }) => high >= LEAST_HIGH)
+  return shown.map(({ stretch, high }, i): Course => {
     const meets = (other: number, end: 0 | 1) =>
       stretch.whole[end] &&
-      stretches.some(({ index, whole }) => index === (other + count) % count && whole[end === 0 ? 1 : 0])
+      shown.some(
+        (one) =>
+          one.stretch.index === (other + count) % count &&
+          one.stretch.whole[end === 0 ? 1 : 0] &&
+          one.high === high,
+      )
     const endAt = (other: number, end: 0 | 1): BandEnd => ({ kind: meets(other, end) ? 'mitred' : 'square' })
     const band = bandAlong(
       level.outline,
@@ -48,7 +57,7 @@ export function frameFascia(
       [-thickness, 0],
       [endAt(stretch.index - 1, 0), endAt(stretch.index + 1, 1)],
     )
-    const levels = { z0: ticks(d.joistTop - depth), z1: d.joistTop }
+    const levels = { z0: ticks(d.joistTop - high), z1: d.joistTop }
     const beside = before.filter(({ box }) => box.z0 < levels.z1 && levels.z0 < box.z1).map(fromAbove)
     const name = first + i
     const member: Member = {
@@ -56,13 +65,18 @@ export function frameFascia(
       mark: `FB${name}`,
       role: 'fascia',
       product: productOf(job, fascia),
-      ripTo: null,
+      ripTo: high < depth ? high : null,
       ...placedAlongEdge(endingBefore(shortened(band, stretch), beside), levels).placed,
       bearings: [],
       cause: {
-        fields: ['decking.fascia', 'size.width', 'size.depth'],
+        fields: [
+          'decking.fascia',
+          'size.width',
+          'size.depth',
+          ...(stretch.over === null ? [] : ['shape.levels']),
+        ],
         ids: [],
-        rule: `Length of the free stretch of edge ${stretch.number}, to the long points of its mitres (common practice, no source)`,
+        rule: `Length of the free stretch of edge ${stretch.number}${stretch.over === null ? '' : ` over level ${stretch.over.number}, 1/4 in off its boards`}, to the long points of its mitres (common practice, no source)`,
       },
     }
     return {
@@ -72,6 +86,17 @@ export function frameFascia(
       lines: linesEvery(job.frame.joists.spacing, member.length, () => member),
     }
   })
+}
+
+/** Fascia keeps off a lower level's boards by this much, so that it dries: common practice, no source. */
+const OFF_BOARDS = inches(0.25)
+
+/** Narrower strips hold no pair of screws and are left out: common practice, no source. */
+const LEAST_HIGH = inches(1.5)
+
+/** How high a board stands on a stretch: all of it, or what shows over a lower level's boards. */
+function heightOver({ joistTop }: Dimensions, { over }: FreeStretch, depth: Ticks): Ticks {
+  return over === null ? depth : ticks(Math.min(depth, joistTop - over.deckTop - OFF_BOARDS))
 }
 
 /** A band cut off square where the stretch ends before the edge does. */
@@ -93,7 +118,7 @@ function shortened([a, b, c, d]: Band, { line, whole }: FreeStretch): Band {
 const STEP = 8
 const LEAST_LEFT = 64
 
-/** A band cut shorter, at the end nearer to them, until it lies in none of some others. */
+/** A band cut shorter, at the end nearer to each in turn, until it lies in none of some others. */
 function endingBefore(band: Band, others: readonly Polygon[]): Band {
   const clash = others.find((other) => convexOverlap(band, other, NOISE))
   if (clash === undefined) return band
@@ -107,7 +132,7 @@ function endingBefore(band: Band, others: readonly Polygon[]): Band {
     const moved = ({ x, y }: PlanePoint) => ({ x: x + way.x * by, y: y + way.y * by })
     const [p, q, r, s] = band
     const cut: Band = atStart ? [moved(p), q, r, moved(s)] : [p, moved(q), moved(r), s]
-    if (!others.some((other) => convexOverlap(cut, other, NOISE))) return cut
+    if (!convexOverlap(cut, clash, NOISE)) return endingBefore(cut, others)
   }
   return band
 }

@@ -101,6 +101,7 @@ export function frameDeck(
   const fascia = fasciaOf(job, levels, layout, [
     ...boards.flatMap(({ plies }) => plies),
     ...joists.flatMap(({ member, place }) => (place.end ? [member] : [])),
+    ...courses.map(({ member }) => member),
   ])
   const overBeams = carried.flatMap((one) => one.blocking.blocks)
   const inSpans = midSpanBlocks(job, levels, zones, overBeams)

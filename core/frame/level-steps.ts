@@ -60,9 +60,9 @@ export function frameLevelSteps(
   return steps
 }
 
-/** A level that stands off another has its fascia before it there. */
-function fasciaAt({ decking }: Job, { apart }: Seam): number {
-  return apart === 0 || decking.fascia === 'none' ? 0 : sectionOf(decking.fascia).thickness
+/** The higher level's fascia stands before its rim. */
+function fasciaAt({ decking }: Job): number {
+  return decking.fascia === 'none' ? 0 : sectionOf(decking.fascia).thickness
 }
 
 /** The fewest risers, each within IRC 2021 R311.7.5.1. */
@@ -85,7 +85,7 @@ function stepBetween(
     null,
   )
   if (longest === null) return null
-  const seam = { ...longest, at: longest.at + longest.side * fasciaAt(job, longest) }
+  const seam = { ...longest, at: longest.at + longest.side * fasciaAt(job) }
   const width = ticks(Math.min(job.shape.stepWidth, 2 * Math.floor((seam.to - seam.from) / 2 - BESIDE_STEP)))
   const from = Math.round((seam.from + seam.to - width) / 2)
   const treads = treadsOf(job, risers)

@@ -95,13 +95,15 @@ export interface DeckedZone {
   readonly area: number
 }
 
-/** A stretch of the deck's edge with neither wall nor another level along it. */
+/** A stretch of the deck's edge with neither wall nor a higher level along it. */
 export interface FreeEdge {
   readonly level: number
   /** of the outline's edge */
   readonly number: number
   readonly length: Ticks
-  /** from the ground to the joists' underside at either end, between which the ground is taken to be straight */
+  /** the lower level whose boards run along it; null over the ground */
+  readonly over: number | null
+  /** from the ground, or those boards, to the joists' underside at either end, between which the ground is taken to be straight */
   readonly clear: readonly [Ticks, Ticks]
 }
 

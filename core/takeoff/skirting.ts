@@ -4,7 +4,7 @@ import type { Job } from '../job/index.ts'
 import { feet, inches, toFeet } from '../units/index.ts'
 import type { GoodShare, TaskShare } from './tally.ts'
 
-/** Skirting keeps off the ground by this much: common practice, no source. */
+/** Skirting keeps off the ground, or a lower level's boards, by this much: common practice, no source. */
 const OFF_GROUND = inches(2)
 
 /** Lower openings than this are left open: common practice, no source. */
@@ -102,10 +102,10 @@ function piecesFor(boards: readonly number[], kerf: number): number {
   return left.length
 }
 
-function becauseOf({ number }: FreeEdge): Cause {
+function becauseOf({ number, over }: FreeEdge): Cause {
   return {
-    fields: ['decking.skirting', 'size.height', 'site.ground'],
+    fields: ['decking.skirting', 'size.height', over === null ? 'site.ground' : 'shape.levels'],
     ids: [],
-    rule: `Edge ${number}, from the joists to 2 in over the ground (common practice, no source)`,
+    rule: `Edge ${number}, from the joists to 2 in over ${over === null ? 'the ground' : `the boards of level ${over}`} (common practice, no source)`,
   }
 }

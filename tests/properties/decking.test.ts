@@ -270,7 +270,7 @@ describe('decking of any outline and pattern', () => {
       levels += 1
       // box steps stand on the boards
       const wood = made.frame.members
-        .filter(({ role }) => !['decking', 'fascia', 'step frame', 'step tread'].includes(role))
+        .filter(({ role }) => !['decking', 'step frame', 'step tread'].includes(role))
         .map((member) => ({ member, shape: shapeOf(member) }))
       for (const board of boardsOf(made)) {
         const shape = shapeOf(board)

@@ -2,8 +2,8 @@ import { expect, it } from 'vitest'
 import { design } from '../../../core/design.ts'
 import { apart, corners } from '../../fixtures/shapes-apart.ts'
 
-it('fascia of a level ends at the face of a higher level’s where the two come together', () => {
-  // the deck's front at 96 in is free from 60 in on; the lower level's side runs from its corner there to 144 in
+it('fascia of a level ends where a lower level’s boards begin, whose own begins at the higher one’s rim', () => {
+  // the lower level's boards reach 1 in past its side at 60 in, which runs from its corner at 96 in to 144 in
   const made = design({
     shape: {
       outline: '0, 0; 120, 0; 120, 96; 0, 96',
@@ -20,14 +20,14 @@ it('fascia of a level ends at the face of a higher level’s where the two come 
   const front = boards.find(({ box }) => box.y0 === 96 * 32 && box.x1 > 100 * 32)
   const side = boards.find(({ box }) => box.x0 === 60 * 32 && box.y1 > 140 * 32)
   if (front === undefined || side === undefined) throw new Error('a fascia is missing')
-  // 3/4 in thick: the side's begins at 96-3/4 in, and both are mitred where their own level's corner is
-  expect(place(front)).toEqual([60, 120.75, 96, 96.75])
-  expect(place(side)).toEqual([60, 60.75, 96.75, 144.75])
+  // 3/4 in thick: both are mitred where their own level's corner is
+  expect(place(front)).toEqual([61, 120.75, 96, 96.75])
+  expect(place(side)).toEqual([60, 60.75, 96, 144.75])
 })
 
-it('fascia along a slanting edge ends before a lower level’s rim at its far corner', () => {
-  // the edge from 0, 82 to 14.09, 96 ends at the lower level’s rim, which begins at 96 in; a board square at its end
-  // would reach 3/4 in × cos 45° = 0.53 in past it
+it('fascia along a slanting edge ends before a lower level’s boards at its far corner', () => {
+  // the edge from 0, 82 to 14.09, 96 ends at the lower level’s rim at 96 in, whose boards begin at 95 in; a board square
+  // at its end would reach 3/4 in × cos 45° = 0.53 in past its line
   const made = design({
     shape: {
       outline: '0, 14; 22, 14; 22, 0; 120, 0; 120, 96; 14.09375, 96; 0, 82',
@@ -46,8 +46,8 @@ it('fascia along a slanting edge ends before a lower level’s rim at its far co
   const slanting = made.value.frame.members.find(
     ({ role, plan }) => role === 'fascia' && plan?.some(({ x, y }) => x === 0 && y === 82 * 32),
   )
-  expect((slanting?.box.y1 ?? Number.NaN) / 32).toBeLessThanOrEqual(96)
-  expect((slanting?.box.y1 ?? Number.NaN) / 32).toBeGreaterThan(95)
+  expect((slanting?.box.y1 ?? Number.NaN) / 32).toBeLessThanOrEqual(95)
+  expect((slanting?.box.y1 ?? Number.NaN) / 32).toBeGreaterThan(94)
 })
 
 it('fascia beside a lower level’s that runs nearly along it is cut back until both have room', () => {

@@ -9,13 +9,13 @@ import {
   type Rectangle,
   rectangleOf,
 } from '../rules/index.ts'
-import type { StairPlan, StringerPattern } from '../stairs/index.ts'
-import { printLength, ticks, toInches } from '../units/index.ts'
+import { type StairPlan, type StringerPattern, spacingFor } from '../stairs/index.ts'
+import { inches, printLength, ticks, toInches } from '../units/index.ts'
 import { byCalculation } from './calculated.ts'
 import { rowReadWords } from './decking-span.ts'
-import { atMost, byLimit, length } from './finding.ts'
+import { atMost, byLimit, length, worse } from './finding.ts'
 import { headLoad } from './flight-load.ts'
-import { judge } from './judge.ts'
+import { judge, percent } from './judge.ts'
 import { plainRules } from './plain-rules.ts'
 import type { Check, Finding } from './types.ts'
 import { spacingText } from './words.ts'
@@ -25,6 +25,9 @@ const TREAD_LOAD = STAIR_LIMITS.treadLoad.value
 
 /** Deflection of a tread, a 288th of its span: read in Wisconsin SPS 320-325 Appendix B, table 7, footnotes. */
 const TREAD_LIMIT = 288
+
+/** Where boards over one span stand, from memory. */
+const ONE_SPAN = ['2021', 'single span']
 
 /** Spans of the stringers against the AWC deck guide, one check for each flight. */
 export function checkStringers(job: Job, stairs: StairPlan): readonly Check[] {
@@ -84,10 +87,11 @@ export function checkTreads(job: Job, stairs: StairPlan): readonly Check[] {
   const { size } = stairs.tread.product
   const over = pattern.kind === 'cut' && pattern.count > 2
   const row = size === '5/4x6' ? '1-1/4 in wood' : '2 in wood'
-  const at = over ? ['2018', 'multiple spans'] : ['2021', 'single span']
+  const at = over ? ['2018', 'multiple spans'] : ONE_SPAN
   const lookup = lookUpRow(DECKING_SPANS, { at, row, column: 'perpendicular' })
   const recalled = lookUpRow(DECKING_SPANS, { at: ['2021', 'multiple spans'], row, column: 'perpendicular' })
   const spacing = ticks(Math.ceil(pattern.spacing))
+  const others = otherTreads(job, stairs, pattern)
   const prescriptive = atMost(lookup, pattern.spacing, [
     `Stringers at ${spacingText(spacing)}, boards over ${over ? 'two spans or more' : 'one span'}`,
     lookup.sentence,
@@ -99,22 +103,43 @@ export function checkTreads(job: Job, stairs: StairPlan): readonly Check[] {
       subjects: stairs.members.filter(({ role }) => role === 'tread').map(({ id }) => id),
       fields: ['stairs.treads', 'stairs.stringers', 'stairs.width'],
       prescriptive,
-      calculated: size === '5/4x6' ? null : treadUnderLoad(job, pattern, rectangleOf(size)),
+      calculated: size === '5/4x6' ? null : treadUnderLoad(job, pattern.spacing, rectangleOf(size)),
       good: (share) =>
         `Treads of ${size} use ${share} of their span${over ? `, ${rowReadWords(recalled)}` : ''}.`,
       bad: `Treads of ${size} span ${spacingText(spacing)} between the stringers.`,
       uncovered: `No table row covers treads of ${size} over ${over ? 'these stringers' : 'one span'}`,
-      remedy: 'Use cut stringers, which stand closer, or 2x6 treads.',
+      remedy: `Treads of ${size} do not hold there: ${others}.`,
+      whenUncovered: `Outside prescriptive scope: ${others}.`,
       caution: '',
     }),
   ]
 }
 
+/** What else treads between closed stringers may be: of 2x6 where those hold, and on cut stringers where those reach. */
+function otherTreads(job: Job, { patterns, tread }: StairPlan, pattern: StringerPattern): string {
+  const spacing = spacingFor('2x6', pattern)
+  const recalled = atMost(
+    lookUpRow(DECKING_SPANS, { at: ONE_SPAN, row: '2 in wood', column: 'perpendicular' }),
+    spacing,
+    [],
+  )
+  const share =
+    worse(recalled, treadUnderLoad(job, spacing, rectangleOf('2x6')))?.ratio ?? Number.POSITIVE_INFINITY
+  const reached = patterns.every(({ span }) => span <= inches(DCA_LIMITS.cutStringerSpan.value))
+  return [
+    ...(share <= 1 && tread.product.size !== '2x6'
+      ? [`take treads of 2x6, ${percent(share)} used by figures that the building official must accept`]
+      : []),
+    ...(reached ? ['take cut stringers, over which the boards run on as a row of the table allows'] : []),
+    'have a licensed designer draw them',
+  ].join(', or ')
+}
+
 /** One board, flat, under the whole 300 lb in the middle of a span; the factor for flat use is left out. NDS 2018 3.3. */
-function treadUnderLoad(job: Job, pattern: StringerPattern, upright: Rectangle): Finding {
+function treadUnderLoad(job: Job, spacing: number, upright: Rectangle): Finding {
   const { species, treatment } = job.frame
   const board = { breadth: upright.depth, depth: upright.breadth }
-  const span = toInches(pattern.spacing) - 1.5
+  const span = toInches(spacing) - 1.5
   const values = adjustedValues('2x6', species, {
     wet: true,
     incised: treatment === 'treated' && isIncised(species),

@@ -46,7 +46,7 @@ export function stringerPattern(size: FlightSize): StringerPattern {
   const drop = cut ? treadThickness : ticks(0)
   const below = strip === null ? ticks(0) : belowLanding(rise, run, drop, strip)
   const between = width - STRINGER.thickness
-  const spaces = Math.max(1, Math.ceil(between / mostApart - 1e-9))
+  const spaces = spacesIn(between, mostApart)
   const slide = treads * run - span
   const marks = Array.from(
     { length: treads },
@@ -73,6 +73,11 @@ export function stringerPattern(size: FlightSize): StringerPattern {
     span,
     marks,
   }
+}
+
+/** Spaces between stringers, the fewest. */
+export function spacesIn(between: number, mostApart: number): number {
+  return Math.max(1, Math.ceil(between / mostApart - 1e-9))
 }
 
 /** As low as the plumb end is, less what a level cut of 1-1/2 in takes off it, and no lower than the strip may lie. */

@@ -2,6 +2,8 @@ import { DCA_LIMITS, DECKING_SPANS, type LumberSize, sectionOf } from '../data/i
 import type { Job } from '../job/index.ts'
 import { lookUpRow } from '../rules/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
+import { spacesIn } from './stringer-pattern.ts'
+import type { StringerPattern } from './types.ts'
 
 /** The board that closes a riser: a 5/4x6 on edge. */
 const RISER_BOARD = sectionOf('5/4x6')
@@ -41,6 +43,12 @@ export function treadMake(job: Job, rise: number): TreadMake {
     opening: Math.max(0, rise - thickness - (closed ? RISER_BOARD.depth : 0)),
     mostApart: inches(mostApart(size, stairs.stringers)),
   }
+}
+
+/** How far apart stringers of the same stairs would stand under other treads, centre to centre, ticks. */
+export function spacingFor(size: LumberSize, { kind, spacing, count }: StringerPattern): number {
+  const between = spacing * (count - 1)
+  return between / spacesIn(between, inches(mostApart(size, kind)))
 }
 
 /**

@@ -89,7 +89,7 @@ function messageFor(status: CheckStatus, governing: Finding | null, question: Qu
   if (status === 'outside scope') return `${question.uncovered}.`
   const share = percent(governing?.ratio ?? 0)
   if (status !== 'calculated only') return question.good(share)
-  return `${question.uncovered}; by calculation ${question.byCalculation ?? `${share} is used`}.`
+  return `${question.uncovered}; by ${howFound(governing)} ${question.byCalculation ?? `${share} is used`}.`
 }
 
 function remedyFor(status: CheckStatus, question: Question, disagreement: string): string {
@@ -103,13 +103,17 @@ function remedyFor(status: CheckStatus, question: Question, disagreement: string
   return parts.filter((part) => part !== '').join(' ')
 }
 
+/** What decides where no row that can be relied on does. */
+function howFound(governing: Finding | null): string {
+  return governing?.method === 'prescriptive' ? 'a figure that is no table row' : 'calculation'
+}
+
 /** Which of table and calculation decides, and how well it is known. */
 function basisOf(job: Job, row: Finding | null, governing: Finding | null): string {
   if (governing === null) return ''
   if (governing === row) return `table, ${row.confidence}`
   if (row === null) {
-    const how = governing.method === 'calculated' ? 'calculation alone' : 'a figure that is no table row'
-    return `${how}, ${governing.confidence}`
+    return `${howFound(governing)}${governing.method === 'calculated' ? ' alone' : ''}, ${governing.confidence}`
   }
   if (job.code.governs === 'calculated') return 'calculation, as the job chooses'
   return (row.ratio ?? 0) > 1 + NOISE

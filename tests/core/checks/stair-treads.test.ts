@@ -43,4 +43,9 @@ describe('treads of 5/4x6 between closed stringers', () => {
     // 72 in and 8 risers or more: 7 treads of 10-1/4 in are 71-3/4 in, 8 are 82 in
     expect(treads({}, '66 in').remedy).not.toContain('cut stringers')
   })
+
+  it('call a share by a figure that was recalled no calculation', () => {
+    // a span of 17-1/4 in of the 24 in that are recalled is 72 %; bending and deflection alone use less
+    expect(treads({ treads: '2x6' }).message).toMatch(/; by a figure that is no table row 72 % is used\.$/)
+  })
 })

@@ -50,7 +50,7 @@ interface FieldOfZone {
 }
 
 /**
- * The field of a zone's decking, across its joists or at an angle, numbered from where the joists start. Each course is
+ * The field of a zone's decking, across its joists or at an angle, numbered from the house outward. Each course is
  * what its strip covers of the field: past a rim or an end joist by the overhang on open sides, or as far as a border,
  * short of a wall by its gap, up to a seam, mitred over a hip, and on both sides of a breaker.
  */
@@ -80,10 +80,11 @@ export function frameDecking(
       ? courseWidths(extent, board, gap)
       : { widths: slantingWidths(extent, board, gap), short: ticks(0) }
   const isBox = degrees === 0 && holes.length === 0 && laid.length === 1 && isRectangle(laid[0] ?? [], bounds)
-  let y = bounds.y0
+  const fromFoot = degrees === 0 && startsAtFoot(view)
+  let laidOver = 0
   const courses = widths.flatMap((width, i): readonly Course[] => {
-    const y0 = y
-    y += width + gap
+    const y0 = fromFoot ? bounds.y1 - laidOver - width : bounds.y0 + laidOver
+    laidOver += width + gap
     const strip = cornersOf({ ...bounds, y0, y1: y0 + width })
     const parts = isBox ? [strip] : partsOf(strip, laid, holes)
     return parts.map((shape, part) =>
@@ -97,6 +98,12 @@ export function frameDecking(
   const area = whole.reduce((sum, shape) => sum + twiceArea(shape) / 2, 0)
   const field = { zone: view.zone.id, degrees, rows: widths.length, cover: extent, area: Math.abs(area) }
   return { courses, field, short }
+}
+
+/** Courses go from the house outward: from where the joists end, where a zone hangs on the house there alone. */
+function startsAtFoot({ edges }: ZoneView): boolean {
+  const hangs = (end: 'head' | 'foot') => edges.some(({ role, board }) => role === end && board === 'ledger')
+  return hangs('foot') && !hangs('head')
 }
 
 /** Breakers with the gaps on both their sides, across all of a zone. */

@@ -211,12 +211,20 @@ function deckingTasks(job: Job, frame: Frame): readonly TaskShare[] {
 /** Both ends of all courses, along the line that they are cut to, gaps left out but where all courses are alike. */
 function trimmed(courses: readonly Member[]): number {
   const [first] = courses
-  const last = courses.at(-1)
-  if (first === undefined || last === undefined) return 0
+  if (first === undefined) return 0
+  const runsAway = first.line !== undefined
+  const [start, low, high] = runsAway ? (['y0', 'x0', 'x1'] as const) : (['x0', 'y0', 'y1'] as const)
   const alike = courses.every(
-    ({ length, line, box }) => length === first.length && line === undefined && box.x0 === first.box.x0,
+    ({ length, line, box, lay }) =>
+      length === first.length &&
+      (line !== undefined) === runsAway &&
+      (lay?.degrees ?? 0) === 0 &&
+      box[start] === first.box[start],
   )
-  if (alike) return 2 * toFeet(last.box.y1 - first.box.y0)
+  if (alike) {
+    const from = Math.min(...courses.map(({ box }) => box[low]))
+    return 2 * toFeet(Math.max(...courses.map(({ box }) => box[high])) - from)
+  }
   return courses.reduce((sum, course) => sum + 2 * toFeet(acrossOf(course)), 0)
 }
 

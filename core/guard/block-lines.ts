@@ -26,6 +26,8 @@ export interface BlockSpot {
 /** A line of blocks: through a place, along a unit vector, and the ways on which the next bay may lie. */
 export interface Line extends BlockSpot {
   readonly on: readonly Spot[]
+  /** square to it: to which side a block is moved out of the line first */
+  readonly aside: Spot
 }
 
 /** Where the block behind a post may stand, the best first: behind it along the edge, or beside it across the edge. */
@@ -34,17 +36,19 @@ export function lines(job: Job, stretch: GuardStretch, post: GuardPost): readonl
   const half = halfPost(job)
   const inward = inwardOf(stretch, post)
   const along = { x: inward * edge.along.x, y: inward * edge.along.y }
+  const crossing = crossingOf(edge)
   const back: Line = {
     at: spotAt(edge, post.at, -(behind + 2 * half + HALF_BLOCK)),
     way: edge.along,
     on: [along, { x: -along.x, y: -along.y }],
+    aside: crossing,
   }
-  const crossing = crossingOf(edge)
   const beside = [inward, -inward].map(
     (side): Line => ({
       at: spotAt(edge, post.at + side * (half + HALF_BLOCK), -(behind + half)),
       way: crossing,
       on: [crossing],
+      aside: along,
     }),
   )
   return post.onJoist || stretch.crossed ? [back, ...beside] : [...beside, back]
@@ -54,14 +58,14 @@ export function lines(job: Job, stretch: GuardStretch, post: GuardPost): readonl
  * Places in the next bay of a line: it begins about a spacing on; an odd one sooner or later. Where none is clear in one
  * line with the block behind the post, beside it.
  */
-export function nextBays(job: Job, { at, way, on }: Line): readonly BlockSpot[] {
+export function nextBays(job: Job, { at, way, on, aside }: Line): readonly BlockSpot[] {
   // sooner or later may be a bay further on, where the line is clear again
   return SHIFTS.flatMap((odd) =>
-    SHIFTS.flatMap((aside) =>
+    SHIFTS.flatMap((moved) =>
       on.map((step) => {
         const far = job.frame.joists.spacing + inches(odd)
-        const off = inches(aside)
-        return { at: { x: at.x + far * step.x - off * way.y, y: at.y + far * step.y + off * way.x }, way }
+        const off = inches(moved)
+        return { at: { x: at.x + far * step.x + off * aside.x, y: at.y + far * step.y + off * aside.y }, way }
       }),
     ),
   )
@@ -104,15 +108,22 @@ export function lineThrough(
   const along = (centre.x - middle.x) * way.x + (centre.y - middle.y) * way.y
   const crossing = crossingOf(stretch.edge)
   const inward = inwardOf(stretch, post)
+  const onward = { x: inward * stretch.edge.along.x, y: inward * stretch.edge.along.y }
   const across = way.x * crossing.x + way.y * crossing.y
-  const towards =
-    Math.abs(across) > 0.7 ? across : inward * (way.x * stretch.edge.along.x + way.y * stretch.edge.along.y)
-  const step = { x: Math.sign(towards) * way.x, y: Math.sign(towards) * way.y }
+  const isAcross = Math.abs(across) > 0.7
+  const step = turnedTo(way, isAcross ? crossing : onward)
   return {
     at: { x: middle.x + along * way.x, y: middle.y + along * way.y },
     way,
-    on: Math.abs(across) > 0.7 ? [step] : [step, { x: -step.x, y: -step.y }],
+    on: isAcross ? [step] : [step, { x: -step.x, y: -step.y }],
+    aside: turnedTo({ x: -way.y, y: way.x }, isAcross ? onward : crossing),
   }
+}
+
+/** A unit vector or the opposite one, whichever goes more the way of another. */
+function turnedTo({ x, y }: Spot, way: Spot): Spot {
+  const sign = x * way.x + y * way.y < 0 ? -1 : 1
+  return { x: sign * x, y: sign * y }
 }
 
 /** Whether nothing that blocks are nailed to stands between two of them: they are in one bay. */

@@ -83,15 +83,18 @@ export function guardBlocks(
       return { stretch, post, centre, cut, near: holds.filter(({ box }) => isNear(box, centre)) }
     }),
   )
+  // one block stands in the way of the next: whose is first must not depend on the hand of the deck
+  const middle = middleOf(stretches)
+  const inTurn = wished.toSorted((a, b) => offFrom(middle, a.centre) - offFrom(middle, b.centre))
   // what carries cut ends goes where they are; a block behind a post may stand beside it
-  for (const { stretch, post, centre, cut, near } of wished) {
+  for (const { stretch, post, centre, cut, near } of inTurn) {
     for (const wish of besideBorder(job, stretch, post, cut)) {
       const beside = standing.filter(({ box }) => isNear(box, centre))
       const place = wish.spots.map((spot) => clearAt(spot, near, cut, beside)).find((one) => one !== null)
       if (place !== undefined && place !== null) put(stretch.edge, place, wish)
     }
   }
-  for (const { stretch, post, centre, cut, near } of wished) {
+  for (const { stretch, post, centre, cut, near } of inTurn) {
     const against = (one: Block) => lies(job, stretch, post, one)
     // one on each side of a post that cuts a border, where they stand tight
     const holding = new Set<Block>(made.filter((one) => one.ids.includes(post.id) && against(one)))
@@ -215,6 +218,17 @@ function isClear({ corners }: BlockPlace, cut: readonly string[], standing: read
   return !standing.some(
     ({ id, shape, box }) => meet(box, own) && !cut.includes(id) && convexOverlap(shape, corners, 1),
   )
+}
+
+/** The middle of what the stretches' edges enclose. */
+function middleOf(stretches: readonly GuardStretch[]): Spot {
+  const { x0, x1, y0, y1 } = boundsOf(stretches.flatMap(({ edge }) => [edge.near, edge.far]))
+  return { x: (x0 + x1) / 2, y: (y0 + y1) / 2 }
+}
+
+/** How far off a spot another lies, to the tick. */
+function offFrom(a: Spot, b: Spot): number {
+  return Math.round(Math.hypot(b.x - a.x, b.y - a.y))
 }
 
 /** Whether a member reaches the bays beside a post. */

@@ -79,16 +79,7 @@ export function guardCaps(job: Job, stretch: GuardStretch): readonly Member[] {
   const { number, edge, from, to, posts: placed, mitres } = stretch
   const { cap, height } = job.guard
   if (cap === 'none') return []
-  const stops = [...placed.slice(1, -1).map(({ at }) => at), to]
-  const pieces: (readonly [number, number])[] = []
-  let start = from
-  for (const [i, stop] of stops.entries()) {
-    const next = stops[i + 1]
-    if (next === undefined || next - start > LONGEST_CAP) {
-      pieces.push([start, stop])
-      start = stop
-    }
-  }
+  const pieces = capPieces([from, ...placed.slice(1, -1).map(({ at }) => at), to])
   const { depth, thickness } = sectionOf(cap)
   const middle = postsMiddle(job, stretch)
   const [outer, inner] = [middle - depth / 2, middle + depth / 2]
@@ -117,6 +108,30 @@ export function guardCaps(job: Job, stretch: GuardStretch): readonly Member[] {
       ...at,
     }
   })
+}
+
+/** From joint to joint, laid from the end from which the pieces come out the more even: not by the hand of the deck. */
+function capPieces(stops: readonly number[]): readonly (readonly [number, number])[] {
+  const onward = longestPieces(stops)
+  const back = longestPieces(stops.map((at) => -at).toReversed())
+    .map(([a, b]) => [0 - b, 0 - a] as const)
+    .toReversed()
+  const unevenness = (pieces: typeof onward) => pieces.reduce((sum, [a, b]) => sum + (b - a) ** 2, 0)
+  return unevenness(back) < unevenness(onward) - 1 ? back : onward
+}
+
+/** Each piece as many bays as make no more than 16 ft. */
+function longestPieces([first, ...stops]: readonly number[]): readonly (readonly [number, number])[] {
+  const pieces: (readonly [number, number])[] = []
+  let start = first ?? 0
+  for (const [i, stop] of stops.entries()) {
+    const next = stops[i + 1]
+    if (next === undefined || next - start > LONGEST_CAP) {
+      pieces.push([start, stop])
+      start = stop
+    }
+  }
+  return pieces
 }
 
 /** From the edge to the middle of the posts, on which rails and cap lie. */

@@ -49,21 +49,17 @@ export function woodBehind(
  * post that would stand in a joist is moved beside it, as far as the opening at its end allows.
  */
 export function postPlaces(
-  { spacing, post, joists, stands }: Standing,
+  { spacing, post, joists, way, stands }: Standing,
   [first, last]: readonly [number, number],
   rooms: readonly [Room, Room],
 ): readonly Omit<GuardPost, 'id'>[] {
   if (last - first < post) return [{ at: (first + last) / 2, onJoist: false }]
-  const ends = [
-    { at: first, down: rooms[0].towards, up: rooms[0].away },
-    { at: last, down: rooms[1].away, up: rooms[1].towards },
-  ].map(({ at, down, up }, i) => {
-    const clear = clearOf(at, { down, up }, stands)
+  const clearEnd = (at: number, room: Room, inward: 1 | -1) => {
+    const clear = clearOf(at, room, inward, stands)
     // further from the end the opening there is filled
-    const far = i === 0 ? { down: 0, up: FURTHER } : { down: FURTHER, up: 0 }
-    return stands(clear) ? clearOf(at, far, stands) : clear
-  })
-  const [near, far] = ends as [number, number]
+    return stands(clear) ? clearOf(at, { away: FURTHER, towards: 0 }, inward, stands) : clear
+  }
+  const [near, far] = [clearEnd(first, rooms[0], 1), clearEnd(last, rooms[1], -1)]
   // two that give way past each other stay where they are: the checks tell what they stand in
   const [start, end] = far - near < post ? [first, last] : [near, far]
   const beside = joists
@@ -77,16 +73,17 @@ export function postPlaces(
   if (joists.length > 0) {
     for (let spaces = fewest; spaces <= fewest + 1; spaces += 1) {
       const moved = ideal(spaces).map((at, i) => {
-        const near = i === 0 || i === spaces ? undefined : nearest(beside, at, start + post, end - post)
+        const near =
+          i === 0 || i === spaces ? undefined : nearest(beside, at, [start + post, end - post], way)
         return near === undefined ? { at, onJoist: isBeside(beside, at) } : { at: near, onJoist: true }
       })
       if (fits(moved)) return moved
     }
   }
   for (let spaces = fewest; spaces <= fewest + 1; spaces += 1) {
-    const room = { down: ASIDE, up: ASIDE }
+    const room = { away: ASIDE, towards: ASIDE }
     const moved = ideal(spaces).map((at, i) => ({
-      at: i === 0 || i === spaces ? at : clearOf(at, room, stands),
+      at: i === 0 || i === spaces ? at : clearOf(at, room, way, stands),
       onJoist: false,
     }))
     if (fits(moved)) return moved
@@ -100,6 +97,8 @@ export interface Standing {
   readonly post: number
   /** centres of the joists that run into the edge */
   readonly joists: readonly number[]
+  /** on which side a post is sought first where both are as near: the way in which the joists are laid out */
+  readonly way: 1 | -1
   /** whether a post with its centre there would stand in wood, or its bolts in a joint */
   readonly stands: (at: number) => boolean
 }
@@ -119,24 +118,25 @@ export function standsIn(
   }
 }
 
-/** The nearest place that is clear, by quarters of an inch; the place itself where none is. */
-function clearOf(
-  at: number,
-  { down, up }: { readonly down: number; readonly up: number },
-  stands: (at: number) => boolean,
-): number {
+/** The nearest place that is clear, by quarters of an inch, one way first; the place itself where none is. */
+function clearOf(at: number, { away, towards }: Room, way: 1 | -1, stands: (at: number) => boolean): number {
   if (!stands(at)) return at
-  for (let by = STEP; by <= Math.max(down, up); by += STEP) {
-    if (by <= up && !stands(at + by)) return at + by
-    if (by <= down && !stands(at - by)) return at - by
+  for (let by = STEP; by <= Math.max(towards, away); by += STEP) {
+    if (by <= away && !stands(at + way * by)) return at + way * by
+    if (by <= towards && !stands(at - way * by)) return at - way * by
   }
   return at
 }
 
-function nearest(places: readonly number[], at: number, from: number, to: number): number | undefined {
+function nearest(
+  places: readonly number[],
+  at: number,
+  [from, to]: readonly [number, number],
+  way: 1 | -1,
+): number | undefined {
   return places
     .filter((place) => place >= from && place <= to)
-    .toSorted((a, b) => Math.abs(a - at) - Math.abs(b - at) || a - b)[0]
+    .toSorted((a, b) => Math.abs(a - at) - Math.abs(b - at) || way * (a - b))[0]
 }
 
 function isBeside(places: readonly number[], at: number): boolean {

@@ -81,24 +81,30 @@ export function layStretches(
     const behindOf = new Map(loop.edges.map((edge) => [edge.id, boardsBehind(edge, loop.members)]))
     const spans = new Map(loop.edges.map((edge) => [edge.id, spansOf(loop, edge)]))
     const pairs = cornerPairs({ ...loop, behindOf, post: sectionOf(job.guard.postSize).thickness })
-    return loop.edges.flatMap((edge) =>
-      (spans.get(edge.id) ?? []).map((span): GuardStretch => {
-        number += 1
+    const half = sectionOf(job.guard.postSize).thickness / 2
+    const laid = inTurn(loop.edges).flatMap((edge) =>
+      (spans.get(edge.id) ?? []).map((span) => {
         const ends = [
           endAt(loop, spans, pairs, edge, span.from, edge.near),
           endAt(loop, spans, pairs, edge, span.to, edge.far),
         ] as const
         const behind = behindOf.get(edge.id) ?? inches(1.5)
         const off = refused.filter((one) => one.edge === edge.id)
-        const laid = layPosts(job, loop, edge, ends, behind, behindOf, standing, off)
-        const posts = laid.map((place): GuardPost => {
+        const places = layPosts(job, loop, edge, ends, behind, behindOf, standing, off)
+        standing.push(
+          ...places.map(({ at }) => cornersBehind(edge, [at - half, at + half], [behind, behind + 2 * half])),
+        )
+        return { edge, span, ends, behind, places }
+      }),
+    )
+    return loop.edges
+      .flatMap((edge) => laid.filter((one) => one.edge === edge))
+      .map(({ edge, span, ends, behind, places }): GuardStretch => {
+        number += 1
+        const posts = places.map((place): GuardPost => {
           post += 1
           return { id: `guard-post-${post}`, ...place }
         })
-        const half = sectionOf(job.guard.postSize).thickness / 2
-        standing.push(
-          ...posts.map(({ at }) => cornersBehind(edge, [at - half, at + half], [behind, behind + 2 * half])),
-        )
         const bays = posts.slice(1).flatMap(({ at }, k) => {
           const bay = fillBay(job, { from: (posts[k]?.at ?? at) + half, to: at - half }, false)
           return bay.clear < LEAST_BAY ? [] : [bay]
@@ -120,9 +126,14 @@ export function layStretches(
           bays: [...moved[0], ...bays, ...moved[1]],
           closed: [faceOf(ends[0], edge) !== null, faceOf(ends[1], edge) !== null],
         }
-      }),
-    )
+      })
   })
+}
+
+/** Posts give way to those of other edges: slanting ones first, the shorter before the longer, whatever the hand of the deck. */
+function inTurn(edges: readonly DeckEdge[]): readonly DeckEdge[] {
+  const isLevel = ({ out }: DeckEdge) => Number(Math.min(Math.abs(out.x), Math.abs(out.y)) < 1e-9)
+  return edges.toSorted((a, b) => isLevel(a) - isLevel(b) || Math.round(a.length - b.length))
 }
 
 /** Openings at either end whose post stands in another place than the ball there allows, to be filled like a bay. */
@@ -252,7 +263,7 @@ function layPosts(
   const first = near.at + inset(near)
   const last = far.at - inset(far)
   const places = postPlaces(
-    { spacing: job.guard.postSpacing, post, joists, stands },
+    { spacing: job.guard.postSpacing, post, joists, way: layoutWay(job, joists), stands },
     [near.kind === 'partial' ? bearing(first, -1) : first, far.kind === 'partial' ? bearing(last, 1) : last],
     [roomAt(near, boardsOf(near, behindOf)), roomAt(far, boardsOf(far, behindOf))],
   )
@@ -261,6 +272,11 @@ function layPosts(
     ...(jointed(place.at) ? { atJoint: true } : {}),
     ...(inWood(place.at) ? { inWood: true } : {}),
   }))
+}
+
+/** The way along an edge in which the joists that run into it are laid out; onward where none do. */
+function layoutWay({ frame }: Job, joists: readonly number[]): 1 | -1 {
+  return joists.length > 0 && frame.joists.layoutFrom === 'right' ? -1 : 1
 }
 
 /**

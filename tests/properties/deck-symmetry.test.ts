@@ -17,19 +17,23 @@ function areaOf(corners: readonly Place[]): number {
   return Math.abs(sum)
 }
 
-/** Every board by role, section and length, and what holds joists and decking; boards cut at an angle apart. */
-function orderOf({ frame, takeoff }: Design) {
+/** Every board by role, section and length, and what holds joists, decking and posts; boards cut at an angle apart. */
+function orderOf({ frame, guard, takeoff }: Design) {
   const goods = takeoff.goods
-    .filter(({ sku }) => /^(screw-deck|deck-clip|joist-hanger|uplift-tie)/.test(sku))
+    .filter(({ sku }) => /^(screw-deck|deck-clip|joist-hanger|uplift-tie|guard-hold-down)/.test(sku))
     .map(({ sku, thousandths }) => `${sku} ${thousandths}`)
-  const square = frame.members
+  const work = takeoff.tasks
+    .filter(({ rateId }) => /^(deck-trim|blocking)$/.test(rateId))
+    .map(({ rateId, thousandths }) => `${rateId} ${thousandths}`)
+  const members = [...frame.members, ...(guard?.members ?? [])]
+  const square = members
     .filter(({ ends }) => ends === undefined)
     .map(({ role, product, length, ripTo }) => `${role} ${product.size} ${length} ${ripTo ?? ''}`)
-  const slanting = frame.members
+  const slanting = members
     .filter(({ ends }) => ends !== undefined)
     .map(({ role, product, length, ripTo }) => ({ what: `${role} ${product.size} ${ripTo ?? ''}`, length }))
     .sort((one, other) => one.what.localeCompare(other.what) || one.length - other.length)
-  return { square: [...square.sort(), ...goods.sort()], slanting }
+  return { square: [...square.sort(), ...goods.sort(), ...work.sort()], slanting }
 }
 
 function expectSame(other: Design, plain: Design) {
@@ -77,6 +81,7 @@ describe('the same deck seen otherwise', () => {
       readonly angle: number
       readonly leans: string
       readonly border: number
+      readonly guard?: string
     },
   ): JobStatement => ({
     shape: { outline: outlineText(corners), joists: over.joists },
@@ -88,35 +93,92 @@ describe('the same deck seen otherwise', () => {
     },
     ground: { base: '16 in' },
     decking: { angle: over.angle, leans: over.leans, border: over.border },
+    guard: { where: over.guard ?? 'none' },
   })
+
+  /** Whether it can be built, and then is the same order mirrored with its layout from the other end, and turned by 90°. */
+  function expectSymmetric(corners: Corners, angle: number, border: number): boolean {
+    const guard = 'all open edges'
+    const width = Math.max(...corners.map(([x]) => x))
+    const plain = design(
+      stated(corners, { joists: 'away', from: 'left', angle, leans: 'right', border, guard }),
+    )
+    if (!plain.ok) return false
+    const mirrored = design(
+      stated(
+        corners.map(([x, y]) => [width - x, y]),
+        { joists: 'away', from: 'right', angle, leans: 'left', border, guard },
+      ),
+    )
+    const turned = design(
+      stated(
+        corners.map(([x, y]) => [y, x]),
+        { joists: 'along', from: 'left', angle, leans: 'right', border, guard },
+      ),
+    )
+    for (const other of [mirrored, turned]) {
+      if (!other.ok) throw new Error(JSON.stringify(other.error))
+      expectSame(other.value, plain.value)
+    }
+    return true
+  }
 
   it('asks for the same order when mirrored with its layout from the other end, and when turned by 90 degrees', () => {
     let tried = 0
     fc.assert(
       fc.property(steps, fc.constantFrom(0, 30, 45), fc.constantFrom(0, 1), (corners, angle, border) => {
-        const width = Math.max(...corners.map(([x]) => x))
-        const plain = design(stated(corners, { joists: 'away', from: 'left', angle, leans: 'right', border }))
-        if (!plain.ok) return
-        tried += 1
-        const mirrored = design(
-          stated(
-            corners.map(([x, y]) => [width - x, y]),
-            { joists: 'away', from: 'right', angle, leans: 'left', border },
-          ),
-        )
-        const turned = design(
-          stated(
-            corners.map(([x, y]) => [y, x]),
-            { joists: 'along', from: 'left', angle, leans: 'right', border },
-          ),
-        )
-        for (const other of [mirrored, turned]) {
-          if (!other.ok) throw new Error(JSON.stringify(other.error))
-          expectSame(other.value, plain.value)
-        }
+        tried += Number(expectSymmetric(corners, angle, border))
       }),
     )
     expect(tried).toBeGreaterThan(10)
+  })
+
+  it.each([
+    [170, 157, 48, 55],
+    [204, 180, 48, 51],
+    [228, 168, 36, 36],
+    [200, 150, 40, 60],
+    [210, 120, 24, 48],
+  ])(
+    'asks for the same order with a corner of its %i by %i in cut off by %i in and %i in',
+    (w, d, side, front) => {
+      const corners: Corners = [
+        [0, 0],
+        [w, 0],
+        [w, d - side],
+        [w - front, d],
+        [0, d],
+      ]
+      expect(expectSymmetric(corners, 0, 0)).toBe(true)
+    },
+  )
+
+  it('is decked from the house outward on whichever side of it a wing lies', () => {
+    const wing = (corners: Corners, zone: number, walls: string, from: string) =>
+      design({
+        shape: { outline: outlineText(corners), walls, zones: `${zone}, 0, 72, 168: along`, seams: 'hip' },
+        size: { height: '36 in' },
+        frame: { joists: { size: '2x8', layoutFrom: from } },
+      })
+    const left: Corners = [
+      [0, 0],
+      [72, 0],
+      [72, 168],
+      [264, 168],
+      [264, 240],
+      [0, 240],
+    ]
+    const right: Corners = [
+      [192, 0],
+      [264, 0],
+      [264, 240],
+      [0, 240],
+      [0, 168],
+      [192, 168],
+    ]
+    const [one, other] = [wing(left, 0, '2,3', 'left'), wing(right, 192, '5,6', 'right')]
+    if (!one.ok || !other.ok) throw new Error(JSON.stringify([one, other]))
+    expectSame(other.value, one.value)
   })
 
   it('never loses a member when it is made larger', () => {

@@ -56,7 +56,7 @@ export function deckedOutlines(job: Job, level: Level, levels: readonly Level[])
       const kept = shape.flatMap((corner, i) => {
         const own = along[i] ?? null
         const before = along[(i + shape.length - 1) % shape.length] ?? null
-        return own !== null && own === before ? [] : [{ corner, own }]
+        return own === before && (own !== null || isStraightAt(shape, i)) ? [] : [{ corner, own }]
       })
       return {
         polygon: kept.map(({ corner }) => corner),
@@ -95,6 +95,12 @@ function besideEdge(job: Job, { outline }: Level, i: number, higher: Polygon): r
     const [outer, inner] = [movedLeft(edge, -far), movedLeft(edge, gap)]
     return [at(outer, start), at(outer, end), at(inner, end), at(inner, start)]
   })
+}
+
+/** Whether a shape goes straight on at a corner. */
+function isStraightAt(shape: Polygon, i: number): boolean {
+  const [before, after] = [edgeAt(shape, i - 1), edgeAt(shape, i)]
+  return Math.abs(turn(before.from, before.to, after.to)) / lengthOf(before) < NOISE
 }
 
 /** The outline's edge on whose line a part of an edge lies, between its ends. */

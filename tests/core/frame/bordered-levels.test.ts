@@ -62,6 +62,25 @@ describe.each(decks)('$file with a border', ({ job }) => {
 })
 
 describe('the border of a lower level', () => {
+  it('is as long at the left as at the right where the level is as wide as the higher one', () => {
+    const members = bordered(
+      {
+        size: { height: '44 in' },
+        shape: {
+          outline: '0, 0; 192, 0; 192, 144; 0, 144',
+          levels: '29 in: 0, 144; 192, 144; 192, 264; 0, 264',
+        },
+      },
+      1,
+      0,
+    )
+    // 10 ft and an inch, less the gap of 1/8 in to the higher one's rim
+    const beside = members.filter(
+      ({ lay, line, box }) => lay?.part === 'border' && lay.zone === 'level-2' && line && box.y0 < 150 * 32,
+    )
+    expect(beside.map(({ length }) => length / 32)).toEqual([120.875, 120.875])
+  })
+
   it('ends a gap short of the higher one’s rim, by hand', () => {
     // 12 ft by 8 ft at the front of the deck: 12 ft and an inch at either end along the front; beside it 8 ft and an inch,
     // less the gap of 1/8 in to the rim, to the long points of the mitres

@@ -46,6 +46,8 @@ describe('treads of 5/4x6 between closed stringers', () => {
 
   it('call a share by a figure that was recalled no calculation', () => {
     // a span of 17-1/4 in of the 24 in that are recalled is 72 %; bending and deflection alone use less
-    expect(treads({ treads: '2x6' }).message).toMatch(/; by a figure that is no table row 72 % is used\.$/)
+    expect(treads({ width: '36 in', treads: '2x6' }).message).toMatch(
+      /; by a figure that is no table row 72 % is used\.$/,
+    )
   })
 })

@@ -181,7 +181,13 @@ test('a quote is sent, prices change after it: the job follows, the quote stays,
   await settled(page)
   await place(page, 'Papers').click()
   const list = page.getByRole('list', { name: 'Quotes sent' })
-  await expect(list).toContainText(quoted)
+  // the list has the cents, the foot of the window whole dollars
+  await expect
+    .poll(async () => {
+      const [, sum = ''] = /\$([\d,]+\.\d\d)/.exec((await list.textContent()) ?? '') ?? []
+      return `$${Math.round(Number(sum.replaceAll(',', ''))).toLocaleString('en-US')}`
+    })
+    .toBe(quoted)
   const [again] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Revision 1 as it was sent' }).click(),

@@ -23,16 +23,18 @@ export function stairFillers(job: Job, standing: Standing, plans: readonly Stair
     const open = stairOpenings({ ...standing, members }, plans).filter(
       ({ clear }) => clear >= inches(STAIR_LIMITS.guardOpening.value),
     )
-    fillers = [...fillers, ...open.flatMap((one) => upright(job, standing, one, count))]
+    for (const one of open) fillers = [...fillers, ...upright(job, standing, one, count, fillers)]
   }
   return fillers
 }
 
+/** @param before those that stand already: a post between two stairs may have some on either face, and none twice on one */
 function upright(
   job: Job,
   { stretches, members }: Standing,
   { level, stairs }: StairOpening,
   count: number,
+  before: readonly Member[],
 ): readonly Member[] {
   const stretch = stretches.find(({ posts }) => posts.some(({ id }) => id === level))
   const post = stretch?.posts.find(({ id }) => id === level)
@@ -46,21 +48,21 @@ function upright(
   const ends = [face, face + way * thickness].sort((a, b) => a - b) as [number, number]
   const low = edge.top + UNDER_LOWER_RAIL
   const top = edge.top + job.guard.height - capThickness(job)
-  const number = level.split('-')[2]
-  return [
-    guardStick(job, {
-      id: `guard-filler-${number}-${count}`,
-      mark: `GF${number}-${count}`,
-      role: 'guard rail',
-      size: RAIL,
-      length: ticks(Math.round(top - low)),
-      corners: cornersBehind(edge, ends, [behind, behind + depth]),
-      levels: [low, top],
-      cause: {
-        fields: ['guard.where', 'guard.postSize'],
-        ids: [level],
-        rule: 'Upright on the post’s face towards the stairs, so that no 4 in ball passes between it and the post beside the stairs (IRC 2021 R312.1.3; common practice, no source)',
-      },
-    }),
-  ]
+  const own = before.filter(({ cause }) => cause.ids.includes(level))
+  const name = `${level.split('-')[2]}-${own.length + 1}`
+  const filler = guardStick(job, {
+    id: `guard-filler-${name}`,
+    mark: `GF${name}`,
+    role: 'guard rail',
+    size: RAIL,
+    length: ticks(Math.round(top - low)),
+    corners: cornersBehind(edge, ends, [behind, behind + depth]),
+    levels: [low, top],
+    cause: {
+      fields: ['guard.where', 'guard.postSize'],
+      ids: [level],
+      rule: 'Upright on the post’s face towards the stairs, so that no 4 in ball passes between it and the post beside the stairs (IRC 2021 R312.1.3; common practice, no source)',
+    },
+  })
+  return own.some(({ box }) => box.x0 === filler.box.x0 && box.y0 === filler.box.y0) ? [] : [filler]
 }

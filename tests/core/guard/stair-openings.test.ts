@@ -125,3 +125,28 @@ describe('no 4 in ball passes between posts where stairs begin', () => {
     expect(closed).toBeGreaterThan(30)
   })
 })
+
+describe('a post that stands between two stairs', () => {
+  it('has uprights on the faces towards both, each a piece of its own and none in the place of another', () => {
+    const made = design({
+      size: { width: '60 in', depth: '60 in', height: '39 in' },
+      frame: { beams: { front: { posts: 2 } } },
+      stairs: {
+        kind: 'straight',
+        side: 'front',
+        align: 'far',
+        width: '30 in',
+        run: '9 in',
+        foot: 'pad',
+        landingDepth: '30 in',
+        second: { kind: 'landing left', side: 'right', align: 'middle' },
+      },
+      guard: { where: 'where needed', postSpacing: '36 in', height: '36 in' },
+    })
+    if (!made.ok) throw new Error(JSON.stringify(made.error))
+    const fillers = made.value.guard?.members.filter(({ id }) => id.startsWith('guard-filler-')) ?? []
+    expect(fillers.length).toBeGreaterThan(0)
+    expect(new Set(fillers.map(({ id }) => id)).size).toBe(fillers.length)
+    expect(new Set(fillers.map(({ box }) => `${box.x0} ${box.y0}`)).size).toBe(fillers.length)
+  })
+})

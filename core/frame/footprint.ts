@@ -101,3 +101,10 @@ const STEEPER = 1.01
 function isUpright([a, b]: Band): boolean {
   return Math.abs(b.y - a.y) > STEEPER * Math.abs(b.x - a.x)
 }
+
+/** Whether two boxes share some of the plan. */
+export function overlapOnPlan(a: Extent, b: Extent): boolean {
+  return a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1
+}
+
+type Extent = Pick<Box, 'x0' | 'x1' | 'y0' | 'y1'>

@@ -1,4 +1,5 @@
 import { inches, type Ticks, ticks } from '../units/index.ts'
+import { overlapOnPlan } from './footprint.ts'
 import type { Box, Frame, Member } from './types.ts'
 
 /** Its nearer end lies so far off the ledger: common practice, no source. */
@@ -62,7 +63,9 @@ export function houseHoldDowns({
     const along = members.filter(
       ({ role, box }) => HANGS.has(role) && line.some((ledger) => touches(box, ledger.box)),
     )
-    const inward = !members.some((one) => STANDS.has(one.role) && one.id !== id && overlaps(one.box, inner))
+    const inward = !members.some(
+      (one) => STANDS.has(one.role) && one.id !== id && overlapOnPlan(one.box, inner),
+    )
     const place = inward ? inner : beside(!isFirst)
     const reach = isFirst
       ? place[high] - Math.min(from, ...along.map(({ box }) => box[low]))
@@ -96,8 +99,4 @@ const STANDS: ReadonlySet<Member['role']> = new Set([
 /** Whether they meet, seen from above; joists hang tight against a ledger. */
 function touches(a: Box, b: Box): boolean {
   return a.x0 <= b.x1 + 1 && a.x1 >= b.x0 - 1 && a.y0 <= b.y1 + 1 && a.y1 >= b.y0 - 1
-}
-
-function overlaps(a: HouseHoldDown['place'], b: HouseHoldDown['place']): boolean {
-  return a.x0 < b.x1 && a.x1 > b.x0 && a.y0 < b.y1 && a.y1 > b.y0
 }

@@ -4,7 +4,7 @@ import type { Job } from '../job/index.ts'
 import type { Level, OutlineEdge } from '../layout/index.ts'
 import { inches, type Ticks, ticks } from '../units/index.ts'
 import { productOf } from './dimensions.ts'
-import { cornersOf } from './footprint.ts'
+import { cornersOf, overlapOnPlan } from './footprint.ts'
 import type { Box, LevelStep, Member } from './types.ts'
 
 /** Levels no farther apart than this are stepped between: common practice, no source. */
@@ -94,7 +94,8 @@ function stepBetween(
   if (!liesOn(lower, seam, span, reach)) return null
   const on = decking
     .filter(
-      ({ box }) => Math.abs(box.z1 - lower.deckTop) < 1 && overlaps(box, boxOf(seam, span, 0, reach, 0, 0)),
+      ({ box }) =>
+        Math.abs(box.z1 - lower.deckTop) < 1 && overlapOnPlan(box, boxOf(seam, span, 0, reach, 0, 0)),
     )
     .map(({ id }) => id)
   const members = treads.covers
@@ -273,10 +274,6 @@ function boxOf(
   return axis === 'x'
     ? { x0: from, x1: to, y0: a, y1: b, z0, z1 }
     : { x0: a, x1: b, y0: from, y1: to, z0, z1 }
-}
-
-function overlaps(a: Box, b: Box): boolean {
-  return a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1
 }
 
 /** Whether a step of some reach stands wholly on a level; the gap between the two outlines is bridged. */

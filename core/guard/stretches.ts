@@ -1,5 +1,5 @@
 import { sectionOf } from '../data/index.ts'
-import type { Member } from '../frame/index.ts'
+import type { HouseHoldDown, Member } from '../frame/index.ts'
 import type { Polygon } from '../geometry/index.ts'
 import type { Job } from '../job/index.ts'
 import type { DeckEdge } from '../stairs/index.ts'
@@ -38,17 +38,11 @@ export interface GuardLoop {
   /** of the boards along the edges, where no bolts may go */
   readonly joints: readonly BoardJoint[]
   /** places of hold-downs to the house, in which no block may stand */
-  readonly taken: readonly Taken[]
+  readonly taken: readonly Pick<HouseHoldDown, 'joist' | 'place'>[]
   /** what of each edge is to be guarded, by its id */
   readonly wanted: ReadonlyMap<string, readonly EdgePart[]>
   /** where one walks off an edge, or a level as high or higher stands along it */
   readonly waysOff: (edge: DeckEdge) => readonly EdgePart[]
-}
-
-/** A place on the plan beside a joist. */
-export interface Taken {
-  readonly joist: Pick<Member, 'id' | 'box'>
-  readonly place: Pick<Member['box'], 'x0' | 'x1' | 'y0' | 'y1'>
 }
 
 /** How a stretch ends: at a wall, at a corner that the next one turns, at the corner of an open edge, or free. */

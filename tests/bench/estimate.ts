@@ -6,8 +6,9 @@ import { SAMPLE_BOOK } from '../../core/pricing/index.ts'
 import { sizeIt } from '../../core/sizing/index.ts'
 import { feet, inches } from '../../core/units/index.ts'
 import { loadHighs } from '../../main/workers/lp/highs.ts'
+import { designed } from '../fixtures/designed.ts'
 import { calibrate, medianTime, type Time } from './calibration.ts'
-import { designed, firstPlans } from './deck.ts'
+import { firstPlans } from './deck.ts'
 
 /** Widths that the tape shows: 18 to 28 ft by 3 in. */
 const TAPE = { from: feet(18), to: feet(28), step: inches(3) }

@@ -2,8 +2,9 @@ import { readFileSync } from 'node:fs'
 import { planCuts } from '../../core/cutting/index.ts'
 import { cutJobs, SAMPLE_BOOK } from '../../core/pricing/index.ts'
 import { loadHighs } from '../../main/workers/lp/highs.ts'
+import { designed } from '../fixtures/designed.ts'
 import { calibrate, medianTime } from './calibration.ts'
-import { designed, firstPlans } from './deck.ts'
+import { firstPlans } from './deck.ts'
 
 /** The largest deck of the catalogue: 1,200 sq ft, three levels, two stairs, guards all round. */
 const file = new URL('../fixtures/catalogue/largest.json', import.meta.url)

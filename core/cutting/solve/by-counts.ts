@@ -4,7 +4,7 @@ import type { Costs } from '../model/costs.ts'
 import type { Problem } from '../model/problem.ts'
 import { branch } from './branch.ts'
 import type { IntegerQuestion } from './integer.ts'
-import { masterRows, pricesFrom } from './master.ts'
+import { type MasterRows, masterRows, pricesFrom } from './master.ts'
 import { type Program, programOf } from './program.ts'
 import type { Solution } from './solution.ts'
 import type { Work } from './work.ts'
@@ -52,6 +52,7 @@ export function byCounts(
 ): ByCounts {
   const orders = applies(problem, costs) ? ordersBetween(problem, costs, question) : null
   if (orders === null) return { least: question.enough, solution: null }
+  const rows = masterRows(problem)
   const program = programOf(problem, costs, question)
   const model = engine.create(program.rows, freeOrder(problem, costs, program))
   try {
@@ -68,7 +69,7 @@ export function byCounts(
       work.nodes++
       const { status, duals } = model.solve()
       if (status !== 'optimal') return unknown
-      const cut = cutFrom(problem, costs, question, duals)
+      const cut = cutFrom(problem, costs, question, rows, duals)
       if (refutes(cut, boards)) {
         cuts.unshift(cut)
         continue
@@ -146,9 +147,10 @@ function cutFrom(
   problem: Problem,
   costs: Costs,
   { patterns, below }: IntegerQuestion,
+  rows: MasterRows,
   duals: ArrayLike<number>,
 ): Cut {
-  const { items } = pricesFrom(problem, costs, masterRows(problem), duals, scaleFor(below))
+  const { items } = pricesFrom(problem, costs, rows, duals, scaleFor(below))
   const worth = problem.stocks.map(() => 0)
   for (const { stock, items: held, counts } of patterns) {
     const value = held.reduce((sum, item, k) => sum + (counts[k] ?? 0) * (items[item] ?? 0), 0)

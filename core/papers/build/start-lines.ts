@@ -1,5 +1,6 @@
 import type { Design } from '../../estimate-types.ts'
 import type { Member } from '../../frame/index.ts'
+import { meeting } from '../../geometry/index.ts'
 import { type DeckEdge, deckEdges, type Spot, spotAt } from '../../stairs/index.ts'
 import { nearestSixteenth, printLength, type Ticks } from '../../units/index.ts'
 
@@ -81,18 +82,18 @@ function longEdge(plan: readonly Spot[], [from, to]: readonly [Spot, Spot], near
 
 /** Where the line first meets an edge on either side of its place. */
 function crossings({ at, way }: Ray, edges: readonly DeckEdge[]): readonly Omit<StartMark, 'name'>[] | null {
-  const met = edges.flatMap((edge) => {
-    const across = way.x * edge.along.y - way.y * edge.along.x
-    if (Math.abs(across) < 1e-9) return []
-    const [x, y] = [edge.near.x - at.x, edge.near.y - at.y]
-    const reach = (x * edge.along.y - y * edge.along.x) / across
-    const along = (x * way.y - y * way.x) / across
+  const line = { from: at, to: { x: at.x + way.x, y: at.y + way.y } }
+  const places = edges.flatMap((edge) => {
+    const met = meeting(line, { from: edge.near, to: edge.far })
+    if (met === null) return []
+    const reach = (met.x - at.x) * way.x + (met.y - at.y) * way.y
+    const along = (met.x - edge.near.x) * edge.along.x + (met.y - edge.near.y) * edge.along.y
     return along < -1 || along > edge.length + 1
       ? []
       : [{ reach, edge, along: nearestSixteenth(along), spot: spotAt(edge, along, 0) }]
   })
-  const before = met.filter(({ reach }) => reach < 0).sort((a, b) => b.reach - a.reach)[0]
-  const after = met.filter(({ reach }) => reach > 0).sort((a, b) => a.reach - b.reach)[0]
+  const before = places.filter(({ reach }) => reach < 0).sort((a, b) => b.reach - a.reach)[0]
+  const after = places.filter(({ reach }) => reach > 0).sort((a, b) => a.reach - b.reach)[0]
   return before === undefined || after === undefined ? null : [before, after]
 }
 

@@ -7,6 +7,7 @@ import { inches } from '../../units/index.ts'
 import { box } from '../details/detail.ts'
 import type { Drawing, Primitive } from '../types.ts'
 import { drawingOf, levelDimension, text, uprightDimension } from './shapes.ts'
+import { flightOf } from './upright-guard.ts'
 
 const OFF = inches(5)
 const UNDER = inches(4)
@@ -20,12 +21,13 @@ type Corner = readonly [down: number, level: number]
  */
 function stairGuardView(design: Design, guard: GuardPlan, side: StairGuard, title: string): Drawing {
   const { job, stairs } = design
-  const plan = stairs.find(({ flights }) => flights.some(({ number }) => number === side.flight))
-  const flight = plan?.flights.find(({ number }) => number === side.flight)
-  if (plan === undefined || flight === undefined) throw new Error('a guard beside stairs has its flight')
+  const flight = flightOf(stairs, side)
+  if (flight === undefined) throw new Error('a guard beside stairs has its flight')
   const id = `stair-guard-${side.number}`
   const half = sectionOf(job.guard.postSize).thickness / 2
-  const treads = plan.members.filter((member) => member.role === 'tread' && isOn(flight, member))
+  const treads = stairs
+    .flatMap(({ members }) => members)
+    .filter((member) => member.role === 'tread' && isOn(flight, member))
   const rails = guard.members.filter(({ id: own }) =>
     ['rail', 'cap'].some((what) => own.startsWith(`stair-guard-${what}-${side.number}-`)),
   )

@@ -121,7 +121,8 @@ function stairPosts({ job, stairs }: Design, is: View, sides: Guard['stairs']): 
   })
 }
 
-function flightOf(stairs: Design['stairs'], { flight }: Guard['stairs'][number]) {
+/** The flight that a guard stands beside. */
+export function flightOf(stairs: Design['stairs'], { flight }: Guard['stairs'][number]) {
   return stairs.flatMap(({ flights }) => flights).find(({ number }) => number === flight)
 }
 

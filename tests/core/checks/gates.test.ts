@@ -1,15 +1,14 @@
 import { describe, expect, it } from 'vitest'
-import { design } from '../../../core/design.ts'
+import { designed } from '../../fixtures/designed.ts'
 
 const DECK = { size: { width: '14 ft', depth: '11 ft', height: '40 in' } }
 
 /** Gates that are counted, and what is told with the guard's make. */
 function gatesAt(stairs: object) {
-  const made = design({ ...DECK, guard: { where: 'all open edges', gate: true }, stairs })
-  if (!made.ok) throw new Error(JSON.stringify(made.error))
+  const made = designed({ ...DECK, guard: { where: 'all open edges', gate: true }, stairs })
   return {
-    gates: made.value.guard?.gates,
-    told: made.value.checks.find(({ id }) => id === 'guard-make')?.remedy ?? '',
+    gates: made.guard?.gates,
+    told: made.checks.find(({ id }) => id === 'guard-make')?.remedy ?? '',
   }
 }
 

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest'
-import { design } from '../../../core/design.ts'
 import type { Member } from '../../../core/frame/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
+import { designed } from '../../fixtures/designed.ts'
 import { apart, corners } from '../../fixtures/shapes-apart.ts'
 
 // A deck 10 ft by 8 ft, 60 in high, with a lower level before the left part of its front. Boards of decking are 1 in
 // thick and reach 1 in past the frame; fascia 1x10 is 9-1/4 in by 3/4 in.
 
 function levelsAt(lower: string, decking: object = { fascia: '1x10' }) {
-  const made = design({
+  const made = designed({
     shape: {
       outline: '0, 0; 120, 0; 120, 96; 0, 96',
       levels: `${lower}: 0, 96; 60, 96; 60, 144; 0, 144`,
@@ -18,8 +18,7 @@ function levelsAt(lower: string, decking: object = { fascia: '1x10' }) {
     decking,
     ground: { base: '16 in' },
   })
-  if (!made.ok) throw new Error(JSON.stringify(made.error))
-  return made.value
+  return made
 }
 
 const fasciaOf = (members: readonly Member[]) => members.filter(({ role }) => role === 'fascia')
@@ -75,9 +74,8 @@ describe.each(CATALOGUE.filter(({ job }) => /levels":/.test(JSON.stringify(job))
   ({ job }) => {
     it.each(['none', 'box'])('lies in no other wood, with steps: %s', (steps) => {
       const shape = { ...(job as { shape: object }).shape, steps }
-      const made = design({ ...job, shape, decking: { fascia: '1x10' } })
-      if (!made.ok) throw new Error(JSON.stringify(made.error))
-      const { members } = made.value.frame
+      const made = designed({ ...job, shape, decking: { fascia: '1x10' } })
+      const { members } = made.frame
       const clashes = fasciaOf(members).flatMap((one) =>
         members
           .filter((other) => other !== one)
@@ -85,7 +83,7 @@ describe.each(CATALOGUE.filter(({ job }) => /levels":/.test(JSON.stringify(job))
           .filter((other) => apart(corners(one), corners(other)) < -1)
           .map(({ id }) => `${one.id} in ${id}`),
       )
-      expect(made.value.frame.freeEdges.some(({ over }) => over !== null)).toBe(true)
+      expect(made.frame.freeEdges.some(({ over }) => over !== null)).toBe(true)
       expect(clashes).toEqual([])
     })
   },

@@ -1,17 +1,16 @@
 import { describe, expect, it } from 'vitest'
-import { design } from '../../../core/design.ts'
 import { houseHoldDowns } from '../../../core/frame/index.ts'
 import { houseHoldDownWords } from '../../../core/papers/build/house-hold-downs.ts'
+import { designed } from '../../fixtures/designed.ts'
 
 function framed(width: number, spacing: number, zones = '') {
-  const made = design({
+  const made = designed({
     shape: { outline: `0, 0; ${width}, 0; ${width}, 144; 0, 144`, zones, seams: 'flush' },
     size: { height: '60 in' },
     frame: { joists: { spacing }, beams: { front: { setback: 12 } } },
     decking: { size: '2x6' },
   })
-  if (!made.ok) throw new Error(JSON.stringify(made.error))
-  return made.value
+  return made
 }
 
 /** How far the far side of each hold-down lies from the deck's end beside it, inches. */
@@ -45,13 +44,12 @@ describe('hold-downs to the house, IRC 2021 R507.9.2', () => {
   })
 
   it('have their places at a wall at an angle too, where joists end off the grid', () => {
-    const made = design({
+    const made = designed({
       shape: { outline: '0, 0; 240, 31; 240, 160; 0, 160', walls: '1' },
       size: { height: '60 in' },
       guard: { where: 'all open edges' },
       ground: { base: '14 in' },
     })
-    if (!made.ok) throw new Error(JSON.stringify(made.error))
-    expect(houseHoldDowns(made.value.frame)).toHaveLength(2)
+    expect(houseHoldDowns(made.frame)).toHaveLength(2)
   })
 })

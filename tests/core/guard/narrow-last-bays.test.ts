@@ -1,18 +1,17 @@
 import { describe, expect, it } from 'vitest'
-import { design } from '../../../core/design.ts'
+import { designed } from '../../fixtures/designed.ts'
 import { apart, corners } from '../../fixtures/shapes-apart.ts'
 
 // Joists at 16 in from the left: beside the right end joist a bay of inches is left. A post 3-1/2 in thick stands in it
 // against the end joist, and of what is then left behind it the leg of its hold-down asks for 3 in. By hand, in inches.
 
 function built(width: number) {
-  const made = design({
+  const made = designed({
     size: { width: `${width} in`, depth: '10 ft', height: '48 in' },
     frame: { joists: { size: '2x10', spacing: '16 in' } },
     guard: { where: 'all open edges' },
   })
-  if (!made.ok) throw new Error(JSON.stringify(made.error))
-  const { checks, guard, frame } = made.value
+  const { checks, guard, frame } = made
   return {
     frame,
     posts: guard?.members.filter(({ role }) => role === 'guard post') ?? [],

@@ -1,19 +1,13 @@
 import { describe, expect, it } from 'vitest'
-import { design } from '../../../core/design.ts'
 import { type StartLine, startLines, startWords } from '../../../core/papers/build/start-lines.ts'
 import { deckingPlan } from '../../../core/papers/drawings/framing-plan.ts'
 import { feet, inches } from '../../../core/units/index.ts'
 import { CATALOGUE } from '../../fixtures/catalogue.ts'
+import { designed } from '../../fixtures/designed.ts'
 
 interface Spot {
   readonly x: number
   readonly y: number
-}
-
-function designOf(job: unknown) {
-  const made = design(job)
-  if (!made.ok) throw new Error(JSON.stringify(made.error))
-  return made.value
 }
 
 /** How far a spot lies from the line through two others. */
@@ -26,7 +20,7 @@ function ends({ marks }: StartLine): readonly [Spot, Spot] {
   return [marks[0].spot, marks[1].spot]
 }
 
-const slanting = CATALOGUE.map(({ file, job }) => ({ file, made: designOf(job) })).filter(({ made }) =>
+const slanting = CATALOGUE.map(({ file, job }) => ({ file, made: designed(job) })).filter(({ made }) =>
   made.frame.decked.some(({ degrees }) => degrees !== 0),
 )
 
@@ -84,6 +78,6 @@ describe('the line that boards at an angle begin from', () => {
       )
     for (const { made } of slanting) expect(drawn(made).slice(0, 2)).toEqual(['S1', 'S2'])
     const straight = CATALOGUE.find(({ file }) => file === 'l-shape.json')
-    expect(drawn(designOf(straight?.job ?? {}))).toEqual([])
+    expect(drawn(designed(straight?.job ?? {}))).toEqual([])
   })
 })
